@@ -5,9 +5,10 @@ import java.math.BigDecimal;
 /**
  * An exact length: a whole number of picometres, with the unit that it was written in.
  *
- * <p>Exact for 256ths and ten-thousandths of an inch (1/256 in = 99,218,750 pm) and for micrometres. The range is
- * about +-9,223 km; beyond it arithmetic throws {@link ArithmeticException}. The unit only says how the maker wrote the
- * length and takes no part in {@code equals}; arithmetic keeps the unit of the left operand.
+ * <p>Exact for 256ths and ten-thousandths of an inch (1/256 in = 99,218,750 pm) and for
+ * micrometres. The range is about +-9,223 km; beyond it arithmetic throws {@link
+ * ArithmeticException}. The unit only says how the maker wrote the length and takes no part in
+ * {@code equals}; arithmetic keeps the unit of the left operand.
  */
 public record Length(long picometres, Unit unit) implements Comparable<Length> {
 
@@ -28,7 +29,8 @@ public record Length(long picometres, Unit unit) implements Comparable<Length> {
   /**
    * A fraction of an inch.
    *
-   * @throws ArithmeticException if it is not a whole number of picometres (thirds, sevenths) or out of range
+   * @throws ArithmeticException if it is not a whole number of picometres (thirds, sevenths) or out
+   *     of range
    */
   public static Length inches(long numerator, long denominator) {
     return of(numerator, Unit.INCH).exactlyOver(denominator);
@@ -38,7 +40,10 @@ public record Length(long picometres, Unit unit) implements Comparable<Length> {
     return new Length(Math.multiplyExact(count, unit.picometres()), unit);
   }
 
-  /** The nearest length to a computed number of millimetres, to the nanometre; for results, never for stated sizes. */
+  /**
+   * The nearest length to a computed number of millimetres, to the nanometre; for results, never
+   * for stated sizes.
+   */
   public static Length nearestMm(double millimetres) {
     return new Length(Math.multiplyExact(Math.round(millimetres * 1e6), 1_000L), Unit.MILLIMETRE);
   }
@@ -63,7 +68,8 @@ public record Length(long picometres, Unit unit) implements Comparable<Length> {
 
   private Length exactlyOver(long divisor) {
     if (picometres % divisor != 0) {
-      throw new ArithmeticException(picometres + " pm is not a whole number of picometres when divided by " + divisor);
+      throw new ArithmeticException(
+          picometres + " pm is not a whole number of picometres when divided by " + divisor);
     }
     return new Length(picometres / divisor, unit);
   }
@@ -76,7 +82,9 @@ public record Length(long picometres, Unit unit) implements Comparable<Length> {
     return picometres < 0 ? negated() : this;
   }
 
-  /** How many whole times {@code step} goes into this length; both at least zero, step above zero. */
+  /**
+   * How many whole times {@code step} goes into this length; both at least zero, step above zero.
+   */
   public long wholeTimes(Length step) {
     return Math.floorDiv(picometres, step.picometres);
   }

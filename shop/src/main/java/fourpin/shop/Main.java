@@ -1,0 +1,55 @@
+package fourpin.shop;
+
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/**
+ * The command line. Exit codes: 0 good, 1 the plan has errors, 2 input or usage wrong, 3 our
+ * failure.
+ */
+@Command(
+    name = "fourpin",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class,
+    description = "Plans cases with adjustable shelves and carries the plan to the bench.",
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:good",
+      "1:the plan has errors",
+      "2:the input or the usage is wrong",
+      "3:a failure of the program itself"
+    },
+    exitCodeOnExecutionException = 3)
+public final class Main implements Runnable {
+
+  @Spec CommandSpec spec;
+
+  /** picocli sets {@link #spec} before the command runs. */
+  @SuppressWarnings("NullAway.Init")
+  private Main() {}
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "Missing command.");
+  }
+
+  public static void main(String[] args) {
+    System.exit(new CommandLine(new Main()).execute(args));
+  }
+
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"fourpin " + ofJar().orElse("(unpackaged)")};
+    }
+
+    private static Optional<String> ofJar() {
+      return Optional.ofNullable(Main.class.getPackage().getImplementationVersion());
+    }
+  }
+}
