@@ -1,0 +1,40 @@
+package fourpin.job;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One case, made {@code quantity} times.
+ *
+ * @param name short, for part marks and page titles; each once in a job
+ * @param material of sides, partitions, top, bottom and fixed shelves, unless a panel states its own
+ * @param bays from left to right, 1 to 12
+ * @param edging on the front edges of sides, partitions, top, bottom and fixed shelves
+ * @param load what the shelves carry, unless a bay states its own
+ * @param settings the job's, with the case's own over them
+ */
+public record CaseOrder(
+    String name,
+    int quantity,
+    Sizes sizes,
+    String material,
+    List<Bay> bays,
+    Joint topJoint,
+    Joint bottomJoint,
+    Joint partitionJoint,
+    Joint fixedShelfJoint,
+    Optional<Back> back,
+    Optional<Kick> kick,
+    Optional<FaceFrame> faceFrame,
+    Optional<Doors> doors,
+    List<Edging> edging,
+    Load load,
+    Settings settings) {
+
+  public static final int MOST_BAYS = 12;
+
+  public CaseOrder {
+    bays = List.copyOf(bays);
+    edging = List.copyOf(edging);
+  }
+}

@@ -1,0 +1,207 @@
+package fourpin.job;
+
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that makers disagree about, and every number of the trade that no reference table holds: with its kind,
+ * its range, where it comes from, and a default for jobs in inches and one for jobs in millimetres. An empty default
+ * means that there is no value unless the job sets one.
+ *
+ * <p>Values, defaults and limits are written as in a job file.
+ */
+public enum Setting {
+  PITCH("pitch", Kind.LENGTH, "1 in", "32 mm", "8 mm", "200 mm", "height from hole to hole",
+      practice("1 in with 1/4 in pins, 32 mm with 5 mm pins, by habit")),
+  FIRST_HOLE("first-hole", Kind.LENGTH, "", "", "5 mm", "2 m",
+      "height of the lowest hole above the foot of the case; without it, the lowest that the zone without holes allows",
+      practice("37, 38 or 44.5 mm from the panel's end in the 32 mm system, by shop")),
+  CLEAR_BELOW("clear-below", Kind.LENGTH, "6 in", "150 mm", "0 mm", "1 m",
+      "zone without holes above a bottom or fixed shelf", practice("outermost holes 6 in from top and bottom; others 8 in up")),
+  CLEAR_ABOVE("clear-above", Kind.LENGTH, "6 in", "150 mm", "0 mm", "1 m",
+      "zone without holes below a top or fixed shelf", practice("outermost holes 6 in from top and bottom")),
+  ROWS("rows", List.of("full", "grouped"), "full", "rows of holes over the whole height, or groups round the planned shelves",
+      practice("full rows, or three holes a planned shelf")),
+  GROUP("group", Kind.COUNT, "3", "3", "1", "15", "holes in a group, the planned one in the middle (odd)",
+      practice("planned height, one above, one below")),
+  BALANCE("balance", List.of("free", "balanced"), "free",
+      "balanced rows are the same from both ends of a panel, so that it may be turned end for end",
+      practice("a choice of the shop")),
+  FRONT_ROW("front-row", Kind.LENGTH, "1 1/2 in", "37 mm", "8 mm", "150 mm",
+      "from the shelf's front edge to the front row", practice("1 to 2 in; 37 mm in the 32 mm system")),
+  BACK_ROW("back-row", Kind.LENGTH, "1 1/2 in", "37 mm", "8 mm", "150 mm",
+      "from the shelf's back edge to the back row", practice("1 to 2 in")),
+  MIDDLE_ROW_FROM("middle-row-from", Kind.LENGTH, "16 in", "400 mm", "150 mm", "2 m",
+      "shelves deeper than this get a third row in the middle", memory("over about 16 in")),
+  HOLE_DEPTH("hole-depth", Kind.LENGTH, "3/8 in", "12 mm", "3 mm", "40 mm", "depth of pin holes to the full diameter",
+      practice("3/8 in; 12 to 13 mm; sleeves take their own length")),
+  HOLE_ALLOWANCE("hole-allowance", Kind.NUMBER, "0", "0", "-0.3", "1",
+      "hole diameter less pin diameter, in mm", practice("equal to the pin, or slightly under; finish takes more")),
+  BIT_POINT("bit-point", Kind.LENGTH, "1/8 in", "3 mm", "0 mm", "10 mm",
+      "how far the bit's point reaches beyond the full diameter", memory("spur of a brad point 1/16 to 1/8 in")),
+  LEAST_FLOOR("least-floor", Kind.LENGTH, "1/16 in", "1.5 mm", "0 mm", "20 mm",
+      "wood left behind the bit's point", practice("reserve for the stop")),
+  LEAST_WEB("least-web", Kind.LENGTH, "3/32 in", "2.4 mm", "0 mm", "20 mm",
+      "wood left between holes or grooves from both faces", practice("5/16 in holes in a 23/32 in partition leave 3/32 in")),
+  LEAST_EDGE("least-edge", Kind.LENGTH, "1/4 in", "6 mm", "0 mm", "50 mm",
+      "wood left between a hole's rim and an edge, joint, screw or hinge plate", practice("about the hole's diameter")),
+  STANDARD_SETBACK("standard-setback", Kind.LENGTH, "1 1/2 in", "40 mm", "10 mm", "150 mm",
+      "from the shelf's edge to the middle of a standard or cleat strip", practice("1 to 2 in from front and back edges")),
+  GROOVE_PLAY("groove-play", Kind.LENGTH, "1/64 in", "0.4 mm", "0 mm", "0.8 mm",
+      "groove for a standard less the standard's width", practice("not wider than the standard + 1/32 in")),
+  END_PLAY("end-play", Kind.LENGTH, "1/8 in", "3 mm", "0.5 mm", "10 mm",
+      "clear width less the length of an adjustable shelf, both ends together", practice("1/16, 3/32 or 1/8 in; up to 1/4 in with clips")),
+  BACK_PLAY("back-play", Kind.LENGTH, "1/16 in", "2 mm", "0 mm", "20 mm",
+      "from an adjustable shelf's back edge to the back", practice("room for a shelf that swells")),
+  PANEL_PLAY("panel-play", Kind.LENGTH, "1/16 in", "2 mm", "0 mm", "6 mm",
+      "groove or rabbet less the back panel, over both edges", practice("a back that must not bind")),
+  LEAST_ENGAGEMENT("least-engagement", Kind.LENGTH, "1/8 in", "3 mm", "0 mm", "20 mm",
+      "least length of pin under the shelf's end", practice("at least 1/8 in left")),
+  SHELF_LOAD("shelf-load", Kind.LINE_LOAD, "25 lb/ft", "37 kg/m", "0.1 kg/m", "300 kg/m",
+      "load on shelves that state none", Source.published("a state architect's weighing of 7.5 ft book stacks, structural engineers' mail archive", "25 lb/ft")),
+  SAG_LIMIT("sag-limit", Kind.NUMBER, "600", "600", "100", "2000",
+      "span divided by the sag allowed at first loading", practice("0.02 in per foot is L/600")),
+  SAG_LIMIT_YEARS("sag-limit-years", Kind.NUMBER, "384", "384", "100", "2000",
+      "span divided by the sag allowed after years", practice("1/32 in per foot, where the eye notices, is L/384")),
+  CREEP_SOLID("creep-solid", Kind.NUMBER, "1.5", "1.5", "1", "4", "sag after years over sag at first, solid wood",
+      Source.published("AWC answer on NDS 3.5.2, K_cr for seasoned lumber", "1.5")),
+  CREEP_PANEL("creep-panel", Kind.NUMBER, "2", "2", "1", "4", "sag after years over sag at first, panel products",
+      memory("NDS 2018 3.5.2, K_cr for structural panels, dry")),
+  SPAN_RULE("span-rule", Kind.LENGTH, "36 in", "900 mm", "300 mm", "3 m",
+      "shelves longer than this are noted, whatever their sag", practice("keep below 36 in")),
+  TALL_SIDE("tall-side", Kind.LENGTH, "48 in", "1200 mm", "300 mm", "4 m",
+      "free height of a side without a fixed shelf that is noted", practice("over about 48 in the sides spread")),
+  GLASS("glass", List.of("annealed", "tempered"), "tempered", "glass to order for shelves",
+      practice("disputed: tempered in public places; some prefer annealed, which can be cut")),
+  GLASS_STRESS("glass-stress", Kind.NUMBER, "4", "4", "1", "20", "bending stress allowed in glass for years, MPa",
+      practice("cautious: printed tables work at about 4 to 10 MPa; ask the glazier")),
+  DADO_DEPTH("dado-depth", Kind.NUMBER, "0.333", "0.333", "0.1", "0.6",
+      "depth of dadoes, rabbets and back grooves that state none, as a share of the panel's thickness (down to 1/32 in or 0.5 mm)",
+      practice("a third to a half of the panel")),
+  BACK_INSET("back-inset", Kind.LENGTH, "3/8 in", "10 mm", "3 mm", "100 mm",
+      "from the back edge of a side to the groove for the back", practice("leaves wood behind the groove")),
+  SCRIBE("scribe", Kind.LENGTH, "3/4 in", "20 mm", "0 mm", "100 mm",
+      "how much wider stiles are cut that are fitted to a wall", practice("walls run out of plumb by up to 3/4 in")),
+  DRILL("drill", List.of("before-assembly", "after-assembly"), "before-assembly", "when the rows are bored",
+      practice("before assembly on flat panels in most accounts")),
+  HOLE_SECONDS("hole-seconds", Kind.NUMBER, "16", "16", "1", "300", "time for one hole, seconds",
+      practice("about 16 s by hand drill, 3 s by router and guide, from one maker's account")),
+  KERF("kerf", Kind.LENGTH, "1/8 in", "3.2 mm", "0.5 mm", "8 mm", "width of the saw cut",
+      practice("full blade 1/8 in, thin blade 3/32 in")),
+  SHEET_TRIM("sheet-trim", Kind.LENGTH, "1/4 in", "5 mm", "0 mm", "50 mm", "cut off each edge of a sheet first",
+      practice("factory edges are not always straight or square")),
+  BOARD_TRIM("board-trim", Kind.LENGTH, "1 in", "25 mm", "0 mm", "300 mm", "cut off each end of a board first",
+      practice("end checks")),
+  SCREW_SPACING("screw-spacing", Kind.LENGTH, "6 in", "150 mm", "40 mm", "400 mm", "most distance between screws of a butt joint",
+      practice("about 6 in")),
+  SCREW_DIAMETER("screw-diameter", Kind.LENGTH, "0.19 in", "4.8 mm", "2 mm", "10 mm", "clearance hole of the screws in butt joints",
+      practice("No. 10 wood screw")),
+  SPARE_PINS("spare-pins", Kind.NUMBER, "10", "10", "0", "100", "pins, sleeves and clips bought beyond those needed, per cent",
+      practice("they get lost")),
+  EDGING_SPARE("edging-spare", Kind.NUMBER, "10", "10", "0", "100", "banding bought beyond the edges, per cent",
+      practice("overhang at both ends of each edge")),
+  WASTE("waste", Kind.NUMBER, "0", "0", "0", "100", "added to the stock that the layouts count, per cent",
+      practice("15 to 20 % where no layout is made")),
+  MARK_UP("mark-up", Kind.NUMBER, "25", "25", "0", "300", "added to the cost of materials, per cent",
+      practice("add 25 % to materials; a single voice of 2003")),
+  RATE("rate", Kind.NUMBER, "60", "60", "0", "1000", "an hour of work, in the job's currency",
+      practice("54 to 75 dollars in surveys of 2011 to 2021")),
+  CONTINGENCY("contingency", Kind.NUMBER, "15", "15", "0", "100", "added for what goes wrong, per cent",
+      practice("10 to 25 % by risk")),
+  LIFT_LIMIT("lift-limit", Kind.NUMBER, "23", "23", "5", "60", "weight above which two people lift, kg",
+      Source.published("NIOSH Applications Manual 94-110 (rev. 2021), load constant", "51 lb, 23 kg"));
+
+  /** What a setting holds. */
+  public enum Kind {
+    LENGTH,
+    NUMBER,
+    COUNT,
+    LINE_LOAD,
+    CHOICE
+  }
+
+  private final String key;
+  private final Kind kind;
+  private final String inchDefault;
+  private final String metricDefault;
+  private final String least;
+  private final String most;
+  private final List<String> choices;
+  private final String meaning;
+  private final Source origin;
+
+  Setting(String key, Kind kind, String inchDefault, String metricDefault, String least, String most, String meaning, Source origin) {
+    this.key = key;
+    this.kind = kind;
+    this.inchDefault = inchDefault;
+    this.metricDefault = metricDefault;
+    this.least = least;
+    this.most = most;
+    this.choices = List.of();
+    this.meaning = meaning;
+    this.origin = origin;
+  }
+
+  Setting(String key, List<String> choices, String standard, String meaning, Source origin) {
+    this.key = key;
+    this.kind = Kind.CHOICE;
+    this.inchDefault = standard;
+    this.metricDefault = standard;
+    this.least = "";
+    this.most = "";
+    this.choices = choices;
+    this.meaning = meaning;
+    this.origin = origin;
+  }
+
+  private static Source practice(String what) {
+    return new Source("trade", what, Standing.COMMON_PRACTICE);
+  }
+
+  private static Source memory(String what) {
+    return new Source("trade", what, Standing.FROM_MEMORY);
+  }
+
+  /** Its name in a job file. */
+  public String key() {
+    return key;
+  }
+
+  public Kind kind() {
+    return kind;
+  }
+
+  public String inchDefault() {
+    return inchDefault;
+  }
+
+  public String metricDefault() {
+    return metricDefault;
+  }
+
+  public String least() {
+    return least;
+  }
+
+  public String most() {
+    return most;
+  }
+
+  public List<String> choices() {
+    return choices;
+  }
+
+  public String meaning() {
+    return meaning;
+  }
+
+  public Source origin() {
+    return origin;
+  }
+
+  public static Optional<Setting> named(String key) {
+    return List.of(values()).stream().filter(s -> s.key.equals(key)).findFirst();
+  }
+}

@@ -1,0 +1,86 @@
+package fourpin.job;
+
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.Source;
+import fourpin.measure.Unit;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The settings in force: what was set, over the defaults for the job's unit.
+ *
+ * @param unit whose defaults hold
+ * @param set what the job or case sets
+ */
+public record Settings(Unit unit, Map<Setting, SettingValue> set) {
+
+  public Settings {
+    Map<Setting, SettingValue> copy = new EnumMap<>(Setting.class);
+    copy.putAll(set);
+    set = Collections.unmodifiableMap(copy);
+  }
+
+  /** The defaults alone. */
+  public static Settings standard(Unit unit) {
+    return new Settings(unit, Map.of());
+  }
+
+  /** These settings with others over them. */
+  public Settings with(Map<Setting, SettingValue> over) {
+    Map<Setting, SettingValue> both = new EnumMap<>(Setting.class);
+    both.putAll(set);
+    both.putAll(over);
+    return new Settings(unit, both);
+  }
+
+  public Settings with(Setting setting, SettingValue value) {
+    return with(Map.of(setting, value));
+  }
+
+  /** The length in force. @throws IllegalStateException if the setting has no default and is not set */
+  public Length length(Setting setting) {
+    return find(setting).map(v -> ((SettingValue.OfLength) v).length()).orElseThrow(() -> unset(setting));
+  }
+
+  /** The length in force, of a setting that may have none. */
+  public Optional<Length> optionalLength(Setting setting) {
+    return find(setting).map(v -> ((SettingValue.OfLength) v).length());
+  }
+
+  public double number(Setting setting) {
+    return find(setting).map(v -> ((SettingValue.OfNumber) v).number()).orElseThrow(() -> unset(setting));
+  }
+
+  public int count(Setting setting) {
+    return (int) number(setting);
+  }
+
+  public Quantity load(Setting setting) {
+    return find(setting).map(v -> ((SettingValue.OfLoad) v).load()).orElseThrow(() -> unset(setting));
+  }
+
+  public String choice(Setting setting) {
+    return find(setting).map(v -> ((SettingValue.OfChoice) v).choice()).orElseThrow(() -> unset(setting));
+  }
+
+  /** Where the value in force comes from: the job, or the origin of the default. */
+  public Source source(Setting setting) {
+    return set.containsKey(setting) ? Source.STATED : setting.origin();
+  }
+
+  private Optional<SettingValue> find(Setting setting) {
+    return Optional.ofNullable(set.get(setting)).or(() -> standard(setting));
+  }
+
+  private Optional<SettingValue> standard(Setting setting) {
+    String text = unit.customary() ? setting.inchDefault() : setting.metricDefault();
+    return text.isEmpty() ? Optional.empty() : Optional.of(SettingReader.read(setting, text, unit).orThrow());
+  }
+
+  private static IllegalStateException unset(Setting setting) {
+    return new IllegalStateException(setting.key() + " has no value");
+  }
+}
