@@ -7,7 +7,8 @@ import java.util.Optional;
  * One case, made {@code quantity} times.
  *
  * @param name short, for part marks and page titles; each once in a job
- * @param material of sides, partitions, top, bottom and fixed shelves, unless a panel states its own
+ * @param material of sides, partitions, top, bottom and fixed shelves, unless a panel states its
+ *     own
  * @param bays from left to right, 1 to 12
  * @param edging on the front edges of sides, partitions, top, bottom and fixed shelves
  * @param load what the shelves carry, unless a bay states its own

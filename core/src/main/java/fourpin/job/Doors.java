@@ -4,7 +4,8 @@ import fourpin.measure.Length;
 import java.util.List;
 
 /**
- * Doors, known only by the room that they and their hinges take; Fourpin does not plan how they are made.
+ * Doors, known only by the room that they and their hinges take; Fourpin does not plan how they are
+ * made.
  *
  * @param perBay 1 or 2
  * @param gap between an inset door and what surrounds it, and behind it to the shelves

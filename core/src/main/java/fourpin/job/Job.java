@@ -9,7 +9,8 @@ import java.util.Optional;
  * What the maker states.
  *
  * @param title what the job is called on every page; not empty
- * @param revision the mark that stands on every sheet, so that old paper is told from new; not empty
+ * @param revision the mark that stands on every sheet, so that old paper is told from new; not
+ *     empty
  * @param unit the unit of a bare number in the job: {@link Unit#INCH} or {@link Unit#MILLIMETRE}
  * @param style how lengths are printed
  * @param currency the sign before amounts of money; may be empty

@@ -6,7 +6,8 @@ import fourpin.measure.Quantity;
 public sealed interface Load {
 
   /**
-   * A kind of thing from the reference tables, which give its weight by length of shelf and its size.
+   * A kind of thing from the reference tables, which give its weight by length of shelf and its
+   * size.
    *
    * @param thing its name there: "books, average"
    */

@@ -8,8 +8,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads a load as makers write one: {@code 25 lb/ft}, {@code 40 lb/sq ft}, {@code 37 kg/m}, {@code 50 kg/m2}. The unit is
- * never left out.
+ * Reads a load as makers write one: {@code 25 lb/ft}, {@code 40 lb/sq ft}, {@code 37 kg/m}, {@code
+ * 50 kg/m2}. The unit is never left out.
  */
 public final class LoadReader {
 
@@ -18,7 +18,8 @@ public final class LoadReader {
   private static final double MM_PER_FOOT = 304.8;
   private static final double MM_PER_M = 1000;
 
-  private static final Pattern FORM = Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*([a-z][a-z0-9/² ]*)");
+  private static final Pattern FORM =
+      Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*([a-z][a-z0-9/² ]*)");
   private static final String UNITS = "lb/ft, lb/sq ft, kg/m, kg/m2, N/m or N/m2";
 
   private static final Map<String, Quantity> ONE =

@@ -8,7 +8,8 @@ import java.util.Optional;
  * Sheet goods, boards or glass.
  *
  * @param name what the rest of the job calls it
- * @param of its row in the reference tables: "plywood, veneer core", "oak, white", "glass, annealed"
+ * @param of its row in the reference tables: "plywood, veneer core", "oak, white", "glass,
+ *     annealed"
  * @param nominal the thickness that it is sold by
  * @param measured the thickness by calliper; all joints and lengths follow it
  * @param grain whether parts must keep to the length of the sheet or board

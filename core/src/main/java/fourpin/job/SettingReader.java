@@ -15,7 +15,9 @@ public final class SettingReader {
 
   private SettingReader() {}
 
-  /** @param unit of a bare length */
+  /**
+   * @param unit of a bare length
+   */
   public static Reading<SettingValue> read(Setting setting, String text, Unit unit) {
     return switch (setting.kind()) {
       case CHOICE -> choice(setting, text.strip());
@@ -28,23 +30,29 @@ public final class SettingReader {
   private static Reading<SettingValue> choice(Setting setting, String text) {
     return setting.choices().contains(text)
         ? Reading.good(new SettingValue.OfChoice(text))
-        : Reading.bad(setting.key() + " is one of " + String.join(", ", setting.choices()), "choose one of them");
+        : Reading.bad(
+            setting.key() + " is one of " + String.join(", ", setting.choices()),
+            "choose one of them");
   }
 
   private static Reading<SettingValue> number(Setting setting, String text) {
     if (!NUMBER.matcher(text).matches()) {
-      return Reading.bad(setting.key() + " is a number", "write digits, with a point before decimals");
+      return Reading.bad(
+          setting.key() + " is a number", "write digits, with a point before decimals");
     }
     double number = Double.parseDouble(text);
     if (setting.kind() == Setting.Kind.COUNT && number != Math.rint(number)) {
       return Reading.bad(setting.key() + " is a whole number", "leave out the decimals");
     }
-    boolean fits = number >= Double.parseDouble(setting.least()) && number <= Double.parseDouble(setting.most());
+    boolean fits =
+        number >= Double.parseDouble(setting.least())
+            && number <= Double.parseDouble(setting.most());
     return fits ? Reading.good(new SettingValue.OfNumber(number)) : outside(setting);
   }
 
   private static Reading<SettingValue> inRange(Setting setting, Length length) {
-    boolean fits = length.isAtLeast(limit(setting.least())) && limit(setting.most()).isAtLeast(length);
+    boolean fits =
+        length.isAtLeast(limit(setting.least())) && limit(setting.most()).isAtLeast(length);
     return fits ? Reading.good(new SettingValue.OfLength(length)) : outside(setting);
   }
 
@@ -64,6 +72,7 @@ public final class SettingReader {
 
   private static Reading<SettingValue> outside(Setting setting) {
     return Reading.bad(
-        setting.key() + " is from " + setting.least() + " to " + setting.most(), "check the number and its unit");
+        setting.key() + " is from " + setting.least() + " to " + setting.most(),
+        "check the number and its unit");
   }
 }

@@ -40,9 +40,13 @@ public record Settings(Unit unit, Map<Setting, SettingValue> set) {
     return with(Map.of(setting, value));
   }
 
-  /** The length in force. @throws IllegalStateException if the setting has no default and is not set */
+  /**
+   * The length in force. @throws IllegalStateException if the setting has no default and is not set
+   */
   public Length length(Setting setting) {
-    return find(setting).map(v -> ((SettingValue.OfLength) v).length()).orElseThrow(() -> unset(setting));
+    return find(setting)
+        .map(v -> ((SettingValue.OfLength) v).length())
+        .orElseThrow(() -> unset(setting));
   }
 
   /** The length in force, of a setting that may have none. */
@@ -51,7 +55,9 @@ public record Settings(Unit unit, Map<Setting, SettingValue> set) {
   }
 
   public double number(Setting setting) {
-    return find(setting).map(v -> ((SettingValue.OfNumber) v).number()).orElseThrow(() -> unset(setting));
+    return find(setting)
+        .map(v -> ((SettingValue.OfNumber) v).number())
+        .orElseThrow(() -> unset(setting));
   }
 
   public int count(Setting setting) {
@@ -59,11 +65,15 @@ public record Settings(Unit unit, Map<Setting, SettingValue> set) {
   }
 
   public Quantity load(Setting setting) {
-    return find(setting).map(v -> ((SettingValue.OfLoad) v).load()).orElseThrow(() -> unset(setting));
+    return find(setting)
+        .map(v -> ((SettingValue.OfLoad) v).load())
+        .orElseThrow(() -> unset(setting));
   }
 
   public String choice(Setting setting) {
-    return find(setting).map(v -> ((SettingValue.OfChoice) v).choice()).orElseThrow(() -> unset(setting));
+    return find(setting)
+        .map(v -> ((SettingValue.OfChoice) v).choice())
+        .orElseThrow(() -> unset(setting));
   }
 
   /** Where the value in force comes from: the job, or the origin of the default. */
@@ -77,7 +87,9 @@ public record Settings(Unit unit, Map<Setting, SettingValue> set) {
 
   private Optional<SettingValue> standard(Setting setting) {
     String text = unit.customary() ? setting.inchDefault() : setting.metricDefault();
-    return text.isEmpty() ? Optional.empty() : Optional.of(SettingReader.read(setting, text, unit).orThrow());
+    return text.isEmpty()
+        ? Optional.empty()
+        : Optional.of(SettingReader.read(setting, text, unit).orThrow());
   }
 
   private static IllegalStateException unset(Setting setting) {

@@ -10,7 +10,8 @@ public sealed interface Support {
    *
    * @param diameter of the stem, by calliper
    * @param reach how far the pin stands out of the side to carry the shelf
-   * @param rise from the hole's centre to the shelf's underside; half the diameter for a plain round pin
+   * @param rise from the hole's centre to the shelf's underside; half the diameter for a plain
+   *     round pin
    */
   record Pins(Length diameter, Length stem, Length reach, Length rise) implements Support {}
 
@@ -53,8 +54,8 @@ public sealed interface Support {
   }
 
   /**
-   * Wooden strips with half-round notches, bored as a wide blank and ripped in two, and loose cleats with rounded ends
-   * that lie in them.
+   * Wooden strips with half-round notches, bored as a wide blank and ripped in two, and loose
+   * cleats with rounded ends that lie in them.
    *
    * @param material of strips and cleats, a board
    * @param width of a strip, across the depth of the case
@@ -64,6 +65,11 @@ public sealed interface Support {
    * @param cleatThickness how far the cleat stands out from the side; not over the strip's
    */
   record Cleats(
-      String material, Length width, Length thickness, Length bore, Length cleatHeight, Length cleatThickness)
+      String material,
+      Length width,
+      Length thickness,
+      Length bore,
+      Length cleatHeight,
+      Length cleatThickness)
       implements Support {}
 }

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * A figure that can show its working.
  *
- * @param id what {@code explain} finds it by: small letters, digits, hyphens, with {@code /} between levels, unique in a
- *     plan
+ * @param id what {@code explain} finds it by: small letters, digits, hyphens, with {@code /}
+ *     between levels, unique in a plan
  * @param title what it is, for a maker: "sag in the middle, now"
  * @param formula in symbols that {@code inputs} name: "5 w L³ L / (384 E I)"
  */

@@ -8,9 +8,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads a length the ways makers write one: {@code 31 1/2}, {@code 31-1/2"}, {@code 7' 2 1/4"}, {@code 5⁄8 in}, {@code
- * 5½"}, {@code 800 mm}, {@code 1.2 m}. A bare number is in the unit given to the reader. Nothing is guessed: whatever
- * could be meant two ways is refused with what to write instead. The result is exact or refused. Independent of locale.
+ * Reads a length the ways makers write one: {@code 31 1/2}, {@code 31-1/2"}, {@code 7' 2 1/4"},
+ * {@code 5⁄8 in}, {@code 5½"}, {@code 800 mm}, {@code 1.2 m}. A bare number is in the unit given to
+ * the reader. Nothing is guessed: whatever could be meant two ways is refused with what to write
+ * instead. The result is exact or refused. Independent of locale.
  *
  * @param bare the unit of a number that has none
  */
@@ -24,8 +25,12 @@ public record LengthReader(Unit bare) {
   private static final String NUMBER = "\\d+\\.\\d+|\\d+|\\.\\d+";
   private static final Pattern FORM =
       Pattern.compile(
-          "(?:(?<feet>" + NUMBER + ")\\s*(?:'|ft|foot|feet)(?:\\s*-)?\\s*)?"
-              + "(?:(?<whole>" + NUMBER + ")(?![/\\d]))?"
+          "(?:(?<feet>"
+              + NUMBER
+              + ")\\s*(?:'|ft|foot|feet)(?:\\s*-)?\\s*)?"
+              + "(?:(?<whole>"
+              + NUMBER
+              + ")(?![/\\d]))?"
               + "(?:(?:\\s+|\\s*-\\s*)?(?<numerator>\\d+)\\s*/\\s*(?<denominator>\\d+))?"
               + "\\s*(?<unit>[\"a-z]+)?");
 
@@ -49,14 +54,17 @@ public record LengthReader(Unit bare) {
 
   private static final String VULGAR = "½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚";
   private static final String[] SPELLED = {
-    "1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3", "1/5", "2/5", "3/5", "4/5", "1/6", "5/6"
+    "1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3", "1/5", "2/5", "3/5", "4/5",
+    "1/6", "5/6"
   };
   private static final BigDecimal INCHES_PER_FOOT = BigDecimal.valueOf(12);
 
   /** Reads one length of zero or more. */
   public Reading<Length> read(String text) {
     if (text.length() > LONGEST_TEXT) {
-      return Reading.bad("a length has at most " + LONGEST_TEXT + " characters", "write it like 31 1/2 in or 800 mm");
+      return Reading.bad(
+          "a length has at most " + LONGEST_TEXT + " characters",
+          "write it like 31 1/2 in or 800 mm");
     }
     String plain = plain(text);
     return suspicious(plain).orElseGet(() -> parse(plain));
@@ -64,8 +72,10 @@ public record LengthReader(Unit bare) {
 
   private Reading<Length> parse(String plain) {
     Matcher m = FORM.matcher(plain);
-    if (!m.matches() || (m.group("feet") == null && m.group("whole") == null && m.group("numerator") == null)) {
-      return Reading.bad("this is not a length", "write it like 31 1/2 in, 7' 2 1/4\", 800 mm or 1.2 m");
+    if (!m.matches()
+        || (m.group("feet") == null && m.group("whole") == null && m.group("numerator") == null)) {
+      return Reading.bad(
+          "this is not a length", "write it like 31 1/2 in, 7' 2 1/4\", 800 mm or 1.2 m");
     }
     return m.group("feet") == null ? single(m) : withFeet(m);
   }
@@ -73,12 +83,14 @@ public record LengthReader(Unit bare) {
   private Reading<Length> single(Matcher m) {
     String name = Optional.ofNullable(m.group("unit")).orElse("");
     if (!name.isEmpty() && !UNITS.containsKey(name)) {
-      return Reading.bad("'" + name + "' is not a unit of length", "use mm, cm, m, in, ft, \" or '");
+      return Reading.bad(
+          "'" + name + "' is not a unit of length", "use mm, cm, m, in, ft, \" or '");
     }
     Unit unit = name.isEmpty() ? bare : UNITS.getOrDefault(name, bare);
     if (name.isEmpty() && m.group("numerator") != null && !bare.customary()) {
       return Reading.bad(
-          "a fraction without a unit, in a job that is in " + bare.symbol(), "write the unit, as in 5/8 in");
+          "a fraction without a unit, in a job that is in " + bare.symbol(),
+          "write the unit, as in 5/8 in");
     }
     return amount(m).then(amount -> exact(amount, unit));
   }
@@ -87,7 +99,9 @@ public record LengthReader(Unit bare) {
     Reading<Length> feet = exact(Amount.of(m.group("feet")), Unit.FOOT);
     boolean more = m.group("whole") != null || m.group("numerator") != null;
     if (!more) {
-      return m.group("unit") == null ? feet : Reading.bad("a unit stands after the feet", "write 7' or 7 ft");
+      return m.group("unit") == null
+          ? feet
+          : Reading.bad("a unit stands after the feet", "write 7' or 7 ft");
     }
     if (m.group("feet").contains(".")) {
       return Reading.bad("feet with decimals and inches together", "write either 7.5 ft or 7' 6\"");
@@ -95,12 +109,17 @@ public record LengthReader(Unit bare) {
     if (m.group("unit") == null || UNITS.get(m.group("unit")) != Unit.INCH) {
       return Reading.bad("what follows the feet must say inches", "write it like 7' 2 1/4\"");
     }
-    return amount(m).then(inches -> underAFoot(inches)).then(inches -> feet.then(f -> exact(inches, Unit.INCH).then(i -> Reading.good(f.plus(i)))));
+    return amount(m)
+        .then(inches -> underAFoot(inches))
+        .then(
+            inches -> feet.then(f -> exact(inches, Unit.INCH).then(i -> Reading.good(f.plus(i)))));
   }
 
   private static Reading<Amount> underAFoot(Amount inches) {
     boolean fits = inches.numerator().compareTo(INCHES_PER_FOOT.multiply(inches.denominator())) < 0;
-    return fits ? Reading.good(inches) : Reading.bad("inches after feet go up to 12", "carry the foot: 8' 2\" for 7' 14\"");
+    return fits
+        ? Reading.good(inches)
+        : Reading.bad("inches after feet go up to 12", "carry the foot: 8' 2\" for 7' 14\"");
   }
 
   private static Reading<Amount> amount(Matcher m) {
@@ -128,7 +147,10 @@ public record LengthReader(Unit bare) {
 
   private static Reading<Length> exact(Amount amount, Unit unit) {
     BigDecimal[] parts =
-        amount.numerator().multiply(BigDecimal.valueOf(unit.picometres())).divideAndRemainder(amount.denominator());
+        amount
+            .numerator()
+            .multiply(BigDecimal.valueOf(unit.picometres()))
+            .divideAndRemainder(amount.denominator());
     if (parts[1].signum() != 0 || parts[0].stripTrailingZeros().scale() > 0) {
       return Reading.bad(
           "finer than Fourpin keeps (whole picometres: 256ths and ten-thousandths of an inch, micrometres)",
@@ -142,12 +164,16 @@ public record LengthReader(Unit bare) {
 
   private static Optional<Reading<Length>> suspicious(String plain) {
     if (plain.contains(",")) {
-      return Optional.of(Reading.bad("a comma in a length", "write decimals with a point, and no thousands marks"));
+      return Optional.of(
+          Reading.bad(
+              "a comma in a length", "write decimals with a point, and no thousands marks"));
     }
     if (plain.startsWith("-") || plain.startsWith("−")) {
       return Optional.of(Reading.bad("a length is not negative", "leave the minus sign out"));
     }
-    return plain.isEmpty() ? Optional.of(Reading.bad("no length was given", "write it like 31 1/2 in or 800 mm")) : Optional.empty();
+    return plain.isEmpty()
+        ? Optional.of(Reading.bad("no length was given", "write it like 31 1/2 in or 800 mm"))
+        : Optional.empty();
   }
 
   /** Small letters, plain spaces, and one sign each for feet, inches and the fraction stroke. */

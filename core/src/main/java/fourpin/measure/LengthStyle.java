@@ -1,12 +1,12 @@
 package fourpin.measure;
 
 /**
- * How lengths are printed: inches with fractions, or millimetres. Rounds first and then carries; what is not exact as
- * printed stands behind {@code ≈}. Independent of locale.
+ * How lengths are printed: inches with fractions, or millimetres. Rounds first and then carries;
+ * what is not exact as printed stands behind {@code ≈}. Independent of locale.
  *
  * @param unit {@link Unit#INCH} or {@link Unit#MILLIMETRE}
- * @param parts the finest part printed, as the number of them in one unit: 64 for 1/64 in (a power of two up to 256),
- *     10 for 0.1 mm (1, 10, 100 or 1000)
+ * @param parts the finest part printed, as the number of them in one unit: 64 for 1/64 in (a power
+ *     of two up to 256), 10 for 0.1 mm (1, 10, 100 or 1000)
  */
 public record LengthStyle(Unit unit, int parts) {
 
@@ -27,7 +27,8 @@ public record LengthStyle(Unit unit, int parts) {
           case CENTIMETRE, METRE, FOOT -> false;
         };
     if (!fits) {
-      throw new IllegalArgumentException("cannot print lengths in 1/" + parts + " " + unit.symbol());
+      throw new IllegalArgumentException(
+          "cannot print lengths in 1/" + parts + " " + unit.symbol());
     }
   }
 

@@ -1,8 +1,13 @@
 package fourpin.measure;
 
-/** What a computed number counts in, with the customary unit that it is shown in for jobs in inches. */
+/**
+ * What a computed number counts in, with the customary unit that it is shown in for jobs in inches.
+ */
 public enum QuantityUnit {
-  /** Shown by {@link LengthStyle} where a maker measures it, by this factor where it is only compared (sag). */
+  /**
+   * Shown by {@link LengthStyle} where a maker measures it, by this factor where it is only
+   * compared (sag).
+   */
   LENGTH("mm", "in", 1 / 25.4),
   AREA("m²", "sq ft", 1 / 0.09290304),
   FORCE("N", "lbf", 1 / 4.4482216152605),

@@ -35,7 +35,8 @@ public sealed interface Reading<T> {
   default T orThrow() {
     return switch (this) {
       case Good<T>(T value) -> value;
-      case Bad<T>(String rule, String remedy) -> throw new IllegalArgumentException(rule + "; " + remedy);
+      case Bad<T>(String rule, String remedy) ->
+          throw new IllegalArgumentException(rule + "; " + remedy);
     };
   }
 }

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A length with the sum that it comes from, as it stands in the cut list: {@code 35 1/4 bay - 2 x 1/16 end play}.
+ * A length with the sum that it comes from, as it stands in the cut list: {@code 35 1/4 bay - 2 x
+ * 1/16 end play}.
  *
  * @param terms in the order they are printed; at least one
  */
