@@ -1,0 +1,110 @@
+package fourpin.casework;
+
+import fourpin.job.Edging;
+import fourpin.measure.Length;
+import fourpin.measure.Sum;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One part of a case.
+ *
+ * @param mark what is written on it: unique in its case, "L" for the left side, "P1" for a partition, "2-S3" for the
+ *     third adjustable shelf of bay 2
+ * @param name for people: "left side"
+ * @param box finished size and place, edging included
+ * @param lengthAxis along the grain
+ * @param thicknessAxis through the thickness
+ * @param length the finished length and the sum that it comes from
+ * @param width likewise across
+ * @param edging what is on its edges, with the face that each edge is
+ * @param when when it is cut
+ */
+public record Part(
+    String mark,
+    String name,
+    Role role,
+    String material,
+    Box box,
+    Axis lengthAxis,
+    Axis thicknessAxis,
+    Sum length,
+    Sum width,
+    List<EdgeBand> edging,
+    List<Feature> features,
+    CutWhen when) {
+
+  /** What part of a case it is. */
+  public enum Role {
+    SIDE,
+    PARTITION,
+    TOP,
+    BOTTOM,
+    FIXED_SHELF,
+    SHELF,
+    BACK,
+    KICK,
+    STILE,
+    RAIL,
+    STRIP,
+    CLEAT
+  }
+
+  /** When a part is cut to its size. */
+  public enum CutWhen {
+    /** With the rest. */
+    NOW,
+    /** To measure, when the case stands. */
+    AFTER_ASSEMBLY
+  }
+
+  /**
+   * Edging on one face of a part.
+   *
+   * @param length along the edge
+   */
+  public record EdgeBand(Face face, Edging edging, Length length) {}
+
+  public Part {
+    edging = List.copyOf(edging);
+    features = List.copyOf(features);
+  }
+
+  public Axis widthAxis() {
+    for (Axis axis : Axis.values()) {
+      if (axis != lengthAxis && axis != thicknessAxis) {
+        return axis;
+      }
+    }
+    throw new IllegalStateException("length and thickness of " + mark + " lie along one axis");
+  }
+
+  public Length thickness() {
+    return box.size(thicknessAxis);
+  }
+
+  /** The length to cut: the finished length less the edging on both ends. */
+  public Sum cutLength() {
+    return lessEdging(length, lengthAxis);
+  }
+
+  /** The width to cut: the finished width less the edging on both edges. */
+  public Sum cutWidth() {
+    return lessEdging(width, widthAxis());
+  }
+
+  private Sum lessEdging(Sum finished, Axis axis) {
+    Sum cut = finished;
+    for (EdgeBand band : edging) {
+      cut = band.face().axis() == axis ? cut.minus("edging", band.edging().thickness()) : cut;
+    }
+    return cut;
+  }
+
+  /** The same part with more taken out of it. */
+  public Part with(List<? extends Feature> more) {
+    List<Feature> all = new ArrayList<>(features);
+    all.addAll(more);
+    return new Part(mark, name, role, material, box, lengthAxis, thicknessAxis, length, width, edging, all, when);
+  }
+}
