@@ -13,13 +13,15 @@ public record Box(Point low, Point high) {
   public Box {
     for (Axis axis : Axis.values()) {
       if (high.along(axis).isLessThan(low.along(axis))) {
-        throw new IllegalArgumentException("a box from " + low + " to " + high + " is inside out along " + axis);
+        throw new IllegalArgumentException(
+            "a box from " + low + " to " + high + " is inside out along " + axis);
       }
     }
   }
 
   /** From the left to the right, front to back and bottom to top. */
-  public static Box of(Length left, Length right, Length front, Length back, Length bottom, Length top) {
+  public static Box of(
+      Length left, Length right, Length front, Length back, Length bottom, Length top) {
     return new Box(new Point(left, front, bottom), new Point(right, back, top));
   }
 
@@ -42,7 +44,8 @@ public record Box(Point low, Point high) {
   /** Whether the two share more than a surface. */
   public boolean overlaps(Box other) {
     for (Axis axis : Axis.values()) {
-      if (!low.along(axis).isLessThan(other.high.along(axis)) || !other.low.along(axis).isLessThan(high.along(axis))) {
+      if (!low.along(axis).isLessThan(other.high.along(axis))
+          || !other.low.along(axis).isLessThan(high.along(axis))) {
         return false;
       }
     }
@@ -53,7 +56,9 @@ public record Box(Point low, Point high) {
   public Box shared(Box other) {
     return new Box(
         new Point(
-            Length.max(low.x(), other.low.x()), Length.max(low.y(), other.low.y()), Length.max(low.z(), other.low.z())),
+            Length.max(low.x(), other.low.x()),
+            Length.max(low.y(), other.low.y()),
+            Length.max(low.z(), other.low.z())),
         new Point(
             Length.min(high.x(), other.high.x()),
             Length.min(high.y(), other.high.y()),
@@ -63,7 +68,8 @@ public record Box(Point low, Point high) {
   /** Whether the other lies wholly inside this one, surfaces included. */
   public boolean contains(Box other) {
     for (Axis axis : Axis.values()) {
-      if (other.low.along(axis).isLessThan(low.along(axis)) || high.along(axis).isLessThan(other.high.along(axis))) {
+      if (other.low.along(axis).isLessThan(low.along(axis))
+          || high.along(axis).isLessThan(other.high.along(axis))) {
         return false;
       }
     }

@@ -17,7 +17,9 @@ public record BuiltCase(CaseOrder order, Box outside, List<Part> parts, List<Bay
     bays = List.copyOf(bays);
   }
 
-  /** @throws IllegalArgumentException if no part has the mark */
+  /**
+   * @throws IllegalArgumentException if no part has the mark
+   */
   public Part part(String mark) {
     return parts.stream()
         .filter(p -> p.mark().equals(mark))
@@ -28,7 +30,10 @@ public record BuiltCase(CaseOrder order, Box outside, List<Part> parts, List<Bay
   /** The same case with one part replaced by one of the same mark. */
   public BuiltCase with(Part changed) {
     return new BuiltCase(
-        order, outside, parts.stream().map(p -> p.mark().equals(changed.mark()) ? changed : p).toList(), bays);
+        order,
+        outside,
+        parts.stream().map(p -> p.mark().equals(changed.mark()) ? changed : p).toList(),
+        bays);
   }
 
   /** The same case with more parts. */

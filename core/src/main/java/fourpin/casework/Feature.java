@@ -11,7 +11,10 @@ public sealed interface Feature {
   /** What it is for, in words for the bench: "bottom", "back", "front row, bay 2". */
   String purpose();
 
-  /** Wood removed as a block. @param volume inside the part's finished box, reaching its {@code face} */
+  /**
+   * Wood removed as a block. @param volume inside the part's finished box, reaching its {@code
+   * face}
+   */
   record Channel(Kind kind, Face face, Box volume, String purpose) implements Feature {
 
     /** Kinds of channel. */
@@ -33,7 +36,8 @@ public sealed interface Feature {
    * @param centre on the face
    * @param depth to the full diameter; the part's thickness for a through hole
    */
-  record Hole(Use use, Face face, Point centre, Length diameter, Length depth, String purpose) implements Feature {
+  record Hole(Use use, Face face, Point centre, Length diameter, Length depth, String purpose)
+      implements Feature {
 
     /** What a hole is for. */
     public enum Use {

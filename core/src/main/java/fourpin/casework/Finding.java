@@ -12,7 +12,12 @@ import java.util.List;
  * @param remedies what would cure it; empty only if there is nothing to do
  */
 public record Finding(
-    Severity severity, String kind, String what, List<Figure> figures, Place place, List<Remedy> remedies) {
+    Severity severity,
+    String kind,
+    String what,
+    List<Figure> figures,
+    Place place,
+    List<Remedy> remedies) {
 
   public Finding {
     figures = List.copyOf(figures);

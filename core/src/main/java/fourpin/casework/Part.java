@@ -9,8 +9,8 @@ import java.util.List;
 /**
  * One part of a case.
  *
- * @param mark what is written on it: unique in its case, "L" for the left side, "P1" for a partition, "2-S3" for the
- *     third adjustable shelf of bay 2
+ * @param mark what is written on it: unique in its case, "L" for the left side, "P1" for a
+ *     partition, "2-S3" for the third adjustable shelf of bay 2
  * @param name for people: "left side"
  * @param box finished size and place, edging included
  * @param lengthAxis along the grain
@@ -105,6 +105,18 @@ public record Part(
   public Part with(List<? extends Feature> more) {
     List<Feature> all = new ArrayList<>(features);
     all.addAll(more);
-    return new Part(mark, name, role, material, box, lengthAxis, thicknessAxis, length, width, edging, all, when);
+    return new Part(
+        mark,
+        name,
+        role,
+        material,
+        box,
+        lengthAxis,
+        thicknessAxis,
+        length,
+        width,
+        edging,
+        all,
+        when);
   }
 }
