@@ -1,0 +1,63 @@
+package fourpin.boring;
+
+import fourpin.job.Support;
+import fourpin.measure.Length;
+import java.util.List;
+
+/**
+ * The one pattern of a bay: every place that a shelf can lie at, stated once in case coordinates.
+ * What is bored or grooved in the panels round the bay is a view of it.
+ *
+ * @param rows from front to back
+ * @param levels from the bottom up; every row has a hole (slot, notch) at each
+ * @param pitch from level to level
+ * @param diameter of the holes; for standards the width of the groove, for cleats the bore
+ * @param depth of the holes to the full diameter; for standards let in the depth of the groove,
+ *     else zero
+ * @param seats where each adjustable shelf lies first
+ */
+public record BayGrid(
+    String caseName,
+    int bay,
+    Support support,
+    List<Row> rows,
+    List<Level> levels,
+    Length pitch,
+    Length diameter,
+    Length depth,
+    List<Seat> seats) {
+
+  public BayGrid {
+    rows = List.copyOf(rows);
+    levels = List.copyOf(levels);
+    seats = List.copyOf(seats);
+  }
+
+  /**
+   * A vertical row of holes, the same on both uprights of the bay.
+   *
+   * @param y of the hole centres in case coordinates
+   */
+  public record Row(Name name, Length y) {
+
+    /** Rows by their place. */
+    public enum Name {
+      FRONT,
+      MIDDLE,
+      BACK
+    }
+  }
+
+  /**
+   * One height at which there are holes.
+   *
+   * @param number from the bottom of the bay, from 1; the same number on every panel of the bay
+   * @param height of the hole centres (resting edge of a slot, centre of a notch) above the foot of
+   *     the case
+   * @param underside height of the underside of a shelf that lies there
+   */
+  public record Level(int number, Length height, Length underside) {}
+
+  /** A shelf on its level. */
+  public record Seat(String shelf, int level) {}
+}

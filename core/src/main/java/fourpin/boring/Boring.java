@@ -1,0 +1,19 @@
+package fourpin.boring;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import java.util.List;
+
+/**
+ * The cases with their holes, grooves and strips, and every shelf on its level.
+ *
+ * @param grids one for each bay that has adjustable shelves
+ */
+public record Boring(List<BuiltCase> cases, List<BayGrid> grids, List<Finding> findings) {
+
+  public Boring {
+    cases = List.copyOf(cases);
+    grids = List.copyOf(grids);
+    findings = List.copyOf(findings);
+  }
+}

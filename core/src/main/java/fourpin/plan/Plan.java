@@ -1,0 +1,54 @@
+package fourpin.plan;
+
+import fourpin.boring.BayGrid;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.job.Job;
+import fourpin.measure.Figure;
+import fourpin.strength.ShelfAnswer;
+import java.util.List;
+
+/**
+ * Everything that the maker needs to know. Whatever is shown anywhere comes from here.
+ *
+ * @param cases in space with every feature, shelves on their levels
+ * @param cutList of all cases together, in the order of the cases and their parts
+ * @param hardware pins, screws, standards, banding ...
+ * @param steps in the order of work
+ * @param totals figures of the whole job: weights, holes, minutes, costs, price
+ * @param findings worst first
+ * @param figures every figure of the plan that can be explained, {@code totals} and those of
+ *     shelves and findings among them, each id once
+ */
+public record Plan(
+    Job job,
+    List<BuiltCase> cases,
+    List<BayGrid> grids,
+    List<ShelfAnswer> shelves,
+    List<CutItem> cutList,
+    List<HardwareItem> hardware,
+    List<PlannedStep> steps,
+    List<Figure> totals,
+    List<Finding> findings,
+    List<Figure> figures) {
+
+  public Plan {
+    cases = List.copyOf(cases);
+    grids = List.copyOf(grids);
+    shelves = List.copyOf(shelves);
+    cutList = List.copyOf(cutList);
+    hardware = List.copyOf(hardware);
+    steps = List.copyOf(steps);
+    totals = List.copyOf(totals);
+    findings = List.copyOf(findings);
+    figures = List.copyOf(figures);
+  }
+
+  /** The worst finding decides whether the plan may go to the bench. */
+  public boolean readyForTheBench() {
+    return findings.stream()
+        .allMatch(
+            f ->
+                f.severity() != Finding.Severity.REFUSED && f.severity() != Finding.Severity.ERROR);
+  }
+}

@@ -1,0 +1,38 @@
+package fourpin.strength;
+
+import fourpin.measure.Figure;
+import java.util.List;
+
+/**
+ * What a shelf does under its load.
+ *
+ * @param caseName and {@code mark} of the shelf
+ * @param span between the supports, with the rest of its figures in the order they are read
+ * @param sagNow at the stated load
+ * @param sagYears at the stated load after years
+ * @param atReferenceLoads sag now, then after years, for each reference load in turn
+ * @param supports load on each support, front and back
+ * @param others the rest: tipping load of the front edge, largest load within the limit, stress
+ */
+public record ShelfAnswer(
+    String caseName,
+    String mark,
+    Figure span,
+    Figure load,
+    Figure sagNow,
+    Figure sagYears,
+    Figure limitNow,
+    Figure limitYears,
+    List<ReferenceSag> atReferenceLoads,
+    List<Figure> supports,
+    List<Figure> others) {
+
+  public ShelfAnswer {
+    atReferenceLoads = List.copyOf(atReferenceLoads);
+    supports = List.copyOf(supports);
+    others = List.copyOf(others);
+  }
+
+  /** Sag at one reference load. @param load with its source */
+  public record ReferenceSag(Figure load, Figure now, Figure years) {}
+}
