@@ -43,8 +43,13 @@ public record Length(long picometres, Unit unit) implements Comparable<Length> {
   /**
    * The nearest length to a computed number of millimetres, to the nanometre; for results, never
    * for stated sizes.
+   *
+   * @throws ArithmeticException if it is not a number or out of range
    */
   public static Length nearestMm(double millimetres) {
+    if (!Double.isFinite(millimetres)) {
+      throw new ArithmeticException("a length is finite, not " + millimetres + " mm");
+    }
     return new Length(Math.multiplyExact(Math.round(millimetres * 1e6), 1_000L), Unit.MILLIMETRE);
   }
 
@@ -60,10 +65,16 @@ public record Length(long picometres, Unit unit) implements Comparable<Length> {
     return new Length(Math.multiplyExact(picometres, factor), unit);
   }
 
-  /** This length divided into equal parts, to the nearest picometre. */
-  public Length over(long divisor) {
-    long half = Math.abs(divisor) / 2;
-    return new Length(Math.floorDiv(Math.addExact(picometres, half), divisor), unit);
+  /**
+   * This length divided into equal parts, to the nearest picometre.
+   *
+   * @throws ArithmeticException if there is no part
+   */
+  public Length over(long parts) {
+    if (parts < 1) {
+      throw new ArithmeticException("a length is divided into one part or more, not " + parts);
+    }
+    return new Length(Math.floorDiv(Math.addExact(picometres, parts / 2), parts), unit);
   }
 
   private Length exactlyOver(long divisor) {
@@ -166,7 +177,7 @@ public record Length(long picometres, Unit unit) implements Comparable<Length> {
     return Long.hashCode(picometres);
   }
 
-  /** For messages of tests and debugging; what makers read is printed by {@link LengthFormat}. */
+  /** For messages of tests and debugging; what makers read is printed by {@link LengthStyle}. */
   @Override
   public String toString() {
     return exactMm().toPlainString() + " mm";

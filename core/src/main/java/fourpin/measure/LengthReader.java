@@ -23,16 +23,21 @@ public record LengthReader(Unit bare) {
   private static final int MOST_DIGITS = 18;
 
   private static final String NUMBER = "\\d+\\.\\d+|\\d+|\\.\\d+";
+
+  /**
+   * A whole number and its fraction are parted by spaces or by a hyphen alone, lest it be a minus
+   * sign.
+   */
   private static final Pattern FORM =
       Pattern.compile(
           "(?:(?<feet>"
               + NUMBER
-              + ")\\s*(?:'|ft|foot|feet)(?:\\s*-)?\\s*)?"
+              + ")\\s*(?:'|ft\\.?|foot|feet)(?:\\s*-)?\\s*)?"
               + "(?:(?<whole>"
               + NUMBER
-              + ")(?![/\\d]))?"
-              + "(?:(?:\\s+|\\s*-\\s*)?(?<numerator>\\d+)\\s*/\\s*(?<denominator>\\d+))?"
-              + "\\s*(?<unit>[\"a-z]+)?");
+              + ")(?![/\\d])(?:\\s+|-(?=\\d))?)?"
+              + "(?:(?<numerator>\\d+)\\s*/\\s*(?<denominator>\\d+))?"
+              + "\\s*(?<unit>\"|[a-z]+)?(?:(?<=[a-z])\\.)?");
 
   private static final Map<String, Unit> UNITS =
       Map.ofEntries(
@@ -42,6 +47,10 @@ public record LengthReader(Unit bare) {
           Map.entry("millimeter", Unit.MILLIMETRE),
           Map.entry("millimeters", Unit.MILLIMETRE),
           Map.entry("cm", Unit.CENTIMETRE),
+          Map.entry("centimetre", Unit.CENTIMETRE),
+          Map.entry("centimetres", Unit.CENTIMETRE),
+          Map.entry("centimeter", Unit.CENTIMETRE),
+          Map.entry("centimeters", Unit.CENTIMETRE),
           Map.entry("m", Unit.METRE),
           Map.entry("metre", Unit.METRE),
           Map.entry("metres", Unit.METRE),
@@ -119,7 +128,7 @@ public record LengthReader(Unit bare) {
     boolean fits = inches.numerator().compareTo(INCHES_PER_FOOT.multiply(inches.denominator())) < 0;
     return fits
         ? Reading.good(inches)
-        : Reading.bad("inches after feet go up to 12", "carry the foot: 8' 2\" for 7' 14\"");
+        : Reading.bad("inches after feet stay below 12", "carry the foot: 8' 2\" for 7' 14\"");
   }
 
   private static Reading<Amount> amount(Matcher m) {
@@ -181,9 +190,15 @@ public record LengthReader(Unit bare) {
     StringBuilder out = new StringBuilder();
     for (char c : text.strip().toLowerCase(Locale.ROOT).toCharArray()) {
       int vulgar = VULGAR.indexOf(c);
-      out.append(vulgar >= 0 ? " " + SPELLED[vulgar] : Character.toString(unified(c)));
+      out.append(vulgar < 0 ? Character.toString(unified(c)) : spelled(vulgar, out));
     }
     return out.toString().replace("''", "\"").strip();
+  }
+
+  /** With spaces that keep the digits around it out: "½4" is refused, not read as 1/24. */
+  private static String spelled(int vulgar, StringBuilder before) {
+    boolean afterHyphen = !before.isEmpty() && unified(before.charAt(before.length() - 1)) == '-';
+    return (afterHyphen ? "" : " ") + SPELLED[vulgar] + " ";
   }
 
   private static char unified(char c) {

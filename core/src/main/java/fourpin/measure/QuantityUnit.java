@@ -14,8 +14,8 @@ public enum QuantityUnit {
   MASS("kg", "lb", 1 / 0.45359237),
   /** 1 N/mm = 1 kN/m. */
   LINE_LOAD("N/mm", "lbf/ft", 304.8 / 4.4482216152605),
-  /** 1 MPa = 1 N/mm². */
   AREA_LOAD("kPa", "lbf/sq ft", 92.90304 / 4.4482216152605),
+  /** 1 MPa = 1 N/mm². */
   STRESS("MPa", "psi", 645.16 / 4.4482216152605),
   SECOND_MOMENT("mm⁴", "in⁴", 1 / 416231.4256),
   BENDING_STIFFNESS("N·mm²", "lbf·in²", 1 / (4.4482216152605 * 645.16)),

@@ -17,12 +17,21 @@ public record Sum(List<Term> terms) {
    * @param count how often, negative for what is taken off; not zero
    */
   public record Term(int count, String what, Length each) {
+    public Term {
+      if (count == 0) {
+        throw new IllegalArgumentException("a term that counts nothing: " + what);
+      }
+    }
+
     Length total() {
       return each.times(count);
     }
   }
 
   public Sum {
+    if (terms.isEmpty()) {
+      throw new IllegalArgumentException("a sum has one term or more");
+    }
     terms = List.copyOf(terms);
   }
 
@@ -73,6 +82,7 @@ public record Sum(List<Term> terms) {
       out.append(Math.abs(term.count()) == 1 ? "" : Math.abs(term.count()) + " x ");
       out.append(style.number(term.each())).append(' ').append(term.what());
     }
-    return terms.size() == 1 ? out.toString() : out + " = " + style.number(total());
+    boolean plain = terms.size() == 1 && terms.getFirst().count() == 1;
+    return plain ? out.toString() : out + " = " + style.number(total());
   }
 }

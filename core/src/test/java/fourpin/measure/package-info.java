@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.measure;
+
+import org.jspecify.annotations.NullMarked;
