@@ -14,7 +14,9 @@ import java.util.List;
  * @param diameter of the holes; for standards the width of the groove, for cleats the bore
  * @param depth of the holes to the full diameter; for standards let in the depth of the groove,
  *     else zero
- * @param seats where each adjustable shelf lies first
+ * @param runs stretches of height that standards or cleat strips cover, one for each opening from
+ *     the bottom up; none for pins
+ * @param seats where each adjustable shelf lies first; a shelf that found no level has none
  */
 public record BayGrid(
     String caseName,
@@ -25,11 +27,13 @@ public record BayGrid(
     Length pitch,
     Length diameter,
     Length depth,
+    List<Run> runs,
     List<Seat> seats) {
 
   public BayGrid {
     rows = List.copyOf(rows);
     levels = List.copyOf(levels);
+    runs = List.copyOf(runs);
     seats = List.copyOf(seats);
   }
 
@@ -57,6 +61,14 @@ public record BayGrid(
    * @param underside height of the underside of a shelf that lies there
    */
   public record Level(int number, Length height, Length underside) {}
+
+  /** A stretch of height, above the foot of the case. */
+  public record Run(Length bottom, Length top) {
+
+    public Length length() {
+      return top.minus(bottom);
+    }
+  }
 
   /** A shelf on its level. */
   public record Seat(String shelf, int level) {}

@@ -80,4 +80,22 @@ public record Box(Point low, Point high) {
   public double volume() {
     return size(Axis.X).mm() * size(Axis.Y).mm() * size(Axis.Z).mm();
   }
+
+  /** This box moved along an axis. */
+  public Box shifted(Axis axis, Length by) {
+    return new Box(low.shifted(axis, by), high.shifted(axis, by));
+  }
+
+  /** The smallest box round this one and another. */
+  public Box around(Box other) {
+    return new Box(
+        new Point(
+            Length.min(low.x(), other.low.x()),
+            Length.min(low.y(), other.low.y()),
+            Length.min(low.z(), other.low.z())),
+        new Point(
+            Length.max(high.x(), other.high.x()),
+            Length.max(high.y(), other.high.y()),
+            Length.max(high.z(), other.high.z())));
+  }
 }

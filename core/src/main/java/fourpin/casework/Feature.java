@@ -11,6 +11,9 @@ public sealed interface Feature {
   /** What it is for, in words for the bench: "bottom", "back", "front row, bay 2". */
   String purpose();
 
+  /** The same, moved along an axis together with its part. */
+  Feature shifted(Axis axis, Length by);
+
   /**
    * Wood removed as a block. @param volume inside the part's finished box, reaching its {@code
    * face}
@@ -28,12 +31,17 @@ public sealed interface Feature {
       /** Through the whole thickness, at a corner or edge. */
       NOTCH
     }
+
+    @Override
+    public Channel shifted(Axis axis, Length by) {
+      return new Channel(kind, face, volume.shifted(axis, by), purpose);
+    }
   }
 
   /**
    * A round hole square to its face.
    *
-   * @param centre on the face
+   * @param centre on the face; on its rim where half a hole is wanted, as in a notched strip
    * @param depth to the full diameter; the part's thickness for a through hole
    */
   record Hole(Use use, Face face, Point centre, Length diameter, Length depth, String purpose)
@@ -43,6 +51,11 @@ public sealed interface Feature {
     public enum Use {
       SUPPORT,
       SCREW
+    }
+
+    @Override
+    public Hole shifted(Axis axis, Length by) {
+      return new Hole(use, face, centre.shifted(axis, by), diameter, depth, purpose);
     }
   }
 }

@@ -119,4 +119,21 @@ public record Part(
         all,
         when);
   }
+
+  /** The same part moved along an axis with what is taken out of it. */
+  public Part shifted(Axis axis, Length by) {
+    return new Part(
+        mark,
+        name,
+        role,
+        material,
+        box.shifted(axis, by),
+        lengthAxis,
+        thicknessAxis,
+        length,
+        width,
+        edging,
+        features.stream().map(f -> f.shifted(axis, by)).toList(),
+        when);
+  }
 }

@@ -20,4 +20,9 @@ public record Point(Length x, Length y, Length z) {
       case Z -> new Point(x, y, value);
     };
   }
+
+  /** This point moved along an axis. */
+  public Point shifted(Axis axis, Length by) {
+    return with(axis, along(axis).plus(by));
+  }
 }

@@ -115,6 +115,15 @@ public enum Setting {
       "1",
       "hole diameter less pin diameter, in mm",
       practice("equal to the pin, or slightly under; finish takes more")),
+  LOOSE_HOLE(
+      "loose-hole",
+      Kind.NUMBER,
+      "0.3",
+      "0.3",
+      "0",
+      "1",
+      "hole diameter less pin diameter from which a pin wobbles, in mm",
+      practice("a 6 mm pin is loose in a 1/4 in hole, 0.35 mm wider")),
   BIT_POINT(
       "bit-point",
       Kind.LENGTH,
