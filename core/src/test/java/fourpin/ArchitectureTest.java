@@ -3,6 +3,7 @@ package fourpin;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -15,6 +16,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
@@ -85,6 +87,14 @@ class ArchitectureTest {
         .resideInAnyPackage(patterns(PACKAGES))
         .because("a new package of core needs its place in the order " + PACKAGES)
         .check(CORE);
+  }
+
+  @Test
+  void everyPackageSaysWhereNullMayBe() {
+    assertThat(CORE.stream().map(JavaClass::getPackage).distinct())
+        .filteredOn(itsPackage -> !itsPackage.isAnnotatedWith(NullMarked.class))
+        .as("packages without @NullMarked in their package-info.java")
+        .isEmpty();
   }
 
   @Test

@@ -3,10 +3,13 @@ package fourpin.sheets;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 
 /** Sheets show a plan: they use core, nothing of the shop, and no network. */
@@ -27,6 +30,14 @@ class ArchitectureTest {
         .resideInAPackage("fourpin.sheets..")
         .because("the folder of a class tells its package")
         .check(SHEETS);
+  }
+
+  @Test
+  void everyPackageSaysWhereNullMayBe() {
+    assertThat(SHEETS.stream().map(JavaClass::getPackage).distinct())
+        .filteredOn(itsPackage -> !itsPackage.isAnnotatedWith(NullMarked.class))
+        .as("packages without @NullMarked in their package-info.java")
+        .isEmpty();
   }
 
   @Test

@@ -2,10 +2,13 @@ package fourpin.shop;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -28,6 +31,14 @@ class ArchitectureTest {
         .resideInAPackage("fourpin.shop..")
         .because("the folder of a class tells its package")
         .check(SHOP);
+  }
+
+  @Test
+  void everyPackageSaysWhereNullMayBe() {
+    assertThat(SHOP.stream().map(JavaClass::getPackage).distinct())
+        .filteredOn(itsPackage -> !itsPackage.isAnnotatedWith(NullMarked.class))
+        .as("packages without @NullMarked in their package-info.java")
+        .isEmpty();
   }
 
   @Test
