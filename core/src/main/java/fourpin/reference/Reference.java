@@ -1,0 +1,92 @@
+package fourpin.reference;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The reference tables, read once from the class path. */
+public final class Reference {
+
+  private static final Catalogue<Constant> CONSTANTS = table("constants.csv", Constant::of);
+  private static final Catalogue<Wood> WOODS = table("woods.csv", Wood::of);
+  private static final Catalogue<PanelProduct> PANELS = table("panels.csv", PanelProduct::of);
+  private static final Catalogue<Substance> SUBSTANCES =
+      new Catalogue<>(Stream.concat(WOODS.rows().stream(), PANELS.rows().stream()).toList());
+  private static final Catalogue<WoodMovement> MOVEMENT =
+      table("wood_movement.csv", WoodMovement::of);
+  private static final Catalogue<CreepFactor> CREEP = table("creep.csv", CreepFactor::of);
+  private static final Catalogue<ReferenceLoad> LOADS =
+      table("reference_loads.csv", ReferenceLoad::of);
+  private static final Catalogue<SagLimit> SAG_LIMITS = table("sag_limits.csv", SagLimit::of);
+  private static final Catalogue<HeldThing> THINGS = table("held_things.csv", HeldThing::of);
+  private static final Catalogue<ShelfPin> PINS = table("shelf_pins.csv", ShelfPin::of);
+  private static final Catalogue<PinSleeve> SLEEVES = table("sleeves.csv", PinSleeve::of);
+  private static final Catalogue<ShelfStandard> STANDARDS =
+      table("standards.csv", ShelfStandard::of);
+  private static final Catalogue<GlassStress> GLASS = table("glass_stresses.csv", GlassStress::of);
+
+  private Reference() {}
+
+  private static <T extends Listed> Catalogue<T> table(String file, Function<Row, T> make) {
+    List<T> rows = Row.all(file, make);
+    return new Catalogue<>(rows);
+  }
+
+  public static Catalogue<Wood> woods() {
+    return WOODS;
+  }
+
+  public static Catalogue<PanelProduct> panels() {
+    return PANELS;
+  }
+
+  /** Woods and panels together: all that a part can be made of. */
+  public static Catalogue<Substance> substances() {
+    return SUBSTANCES;
+  }
+
+  public static Catalogue<WoodMovement> movement() {
+    return MOVEMENT;
+  }
+
+  public static Catalogue<CreepFactor> creep() {
+    return CREEP;
+  }
+
+  /** The three loads that every shelf is held against, lightest first. */
+  public static Catalogue<ReferenceLoad> loads() {
+    return LOADS;
+  }
+
+  public static Catalogue<SagLimit> sagLimits() {
+    return SAG_LIMITS;
+  }
+
+  /** What stands on shelves, with its weight and size. */
+  public static Catalogue<HeldThing> things() {
+    return THINGS;
+  }
+
+  public static Catalogue<ShelfPin> pins() {
+    return PINS;
+  }
+
+  public static Catalogue<PinSleeve> sleeves() {
+    return SLEEVES;
+  }
+
+  public static Catalogue<ShelfStandard> standards() {
+    return STANDARDS;
+  }
+
+  public static Catalogue<GlassStress> glassStresses() {
+    return GLASS;
+  }
+
+  /**
+   * @throws IllegalArgumentException if no constant has the name
+   */
+  public static Constant constant(String name) {
+    return CONSTANTS.get(name);
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.reference;
+
+import org.jspecify.annotations.NullMarked;
