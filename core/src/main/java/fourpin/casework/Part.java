@@ -68,15 +68,31 @@ public record Part(
   public Part {
     edging = List.copyOf(edging);
     features = List.copyOf(features);
+    if (lengthAxis == thicknessAxis) {
+      throw new IllegalArgumentException(mark + ": length and thickness lie along one axis");
+    }
+    requireEqual(mark, length.total(), box.size(lengthAxis));
+    requireEqual(mark, width.total(), box.size(across(lengthAxis, thicknessAxis)));
+  }
+
+  private static void requireEqual(String mark, Length summed, Length inSpace) {
+    if (!summed.equals(inSpace)) {
+      throw new IllegalArgumentException(
+          mark + ": the sum says " + summed + ", the place in the case " + inSpace);
+    }
   }
 
   public Axis widthAxis() {
+    return across(lengthAxis, thicknessAxis);
+  }
+
+  private static Axis across(Axis one, Axis other) {
     for (Axis axis : Axis.values()) {
-      if (axis != lengthAxis && axis != thicknessAxis) {
+      if (axis != one && axis != other) {
         return axis;
       }
     }
-    throw new IllegalStateException("length and thickness of " + mark + " lie along one axis");
+    throw new IllegalStateException("space has three axes");
   }
 
   public Length thickness() {

@@ -1,0 +1,213 @@
+package fourpin.casework;
+
+import fourpin.casework.Part.CutWhen;
+import fourpin.casework.Part.EdgeBand;
+import fourpin.casework.Part.Role;
+import fourpin.job.Back;
+import fourpin.job.Edging;
+import fourpin.job.Joint;
+import fourpin.job.Kick;
+import fourpin.measure.Length;
+import fourpin.measure.Sum;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The panels of a carcass as plain blocks, before anything is cut into them. */
+final class Panels {
+
+  private final Carcass carcass;
+
+  Panels(Carcass carcass) {
+    this.carcass = carcass;
+  }
+
+  List<Part> sides() {
+    return List.of(
+        side("L", "left side", Length.ZERO),
+        side("R", "right side", carcass.width().minus(carcass.thickness())));
+  }
+
+  private Part side(String mark, String name, Length left) {
+    Box box =
+        Box.of(
+            left,
+            left.plus(carcass.thickness()),
+            Length.ZERO,
+            carcass.sideDepth(),
+            Length.ZERO,
+            carcass.height());
+    return upright(mark, name, Role.SIDE, box, carcass.heightSum(), carcass.sideDepthSum());
+  }
+
+  /** Top and bottom. */
+  List<Part> ends() {
+    Joint top = carcass.order().topJoint();
+    Joint bottom = carcass.order().bottomJoint();
+    return List.of(
+        end("T", "top", Role.TOP, top, carcass.sideDepthSum(), carcass.topFace()),
+        end("B", "bottom", Role.BOTTOM, bottom, bottomDepth(), carcass.foot()));
+  }
+
+  /** A back in a rabbet covers the back edge of the bottom. */
+  private Sum bottomDepth() {
+    boolean covered = carcass.order().back().filter(b -> b.kind() == Back.Kind.RABBET).isPresent();
+    return covered ? carcass.backFaceSum() : carcass.sideDepthSum();
+  }
+
+  private Part end(String mark, String name, Role role, Joint joint, Sum depth, Length low) {
+    Length into = carcass.depthOf(joint);
+    Box box =
+        Box.of(
+            carcass.thickness().minus(into),
+            carcass.width().minus(carcass.thickness()).plus(into),
+            Length.ZERO,
+            depth.total(),
+            low,
+            low.plus(carcass.thickness()));
+    return level(mark, name, role, box, carcass.clearWidthSum().plus(2, words(joint), into), depth);
+  }
+
+  /** A partition whose left face is at {@code left}. */
+  Part partition(int number, Length left) {
+    Joint joint = carcass.order().partitionJoint();
+    Length into = carcass.depthOf(joint);
+    Box box =
+        Box.of(
+            left,
+            left.plus(carcass.thickness()),
+            Length.ZERO,
+            carcass.backFace(),
+            carcass.bottomFace().minus(into),
+            carcass.topFace().plus(into));
+    return upright(
+        "P" + number,
+        "partition " + number,
+        Role.PARTITION,
+        box,
+        carcass.clearHeightSum().plus(2, words(joint), into),
+        carcass.backFaceSum());
+  }
+
+  /**
+   * A fixed shelf.
+   *
+   * @param left clear edge of the bay
+   * @param width clear width of the bay
+   * @param at height of the upper face
+   */
+  Part fixedShelf(String mark, int bay, Length left, Length width, Length at) {
+    Joint joint = carcass.order().fixedShelfJoint();
+    Length into = carcass.depthOf(joint);
+    Length front = carcass.doorRoom();
+    Box box =
+        Box.of(
+            left.minus(into),
+            left.plus(width).plus(into),
+            front,
+            carcass.backFace(),
+            at.minus(carcass.thickness()),
+            at);
+    Sum length = Sum.of("bay " + bay, width).plus(2, words(joint), into);
+    return level(
+        mark,
+        "fixed shelf, bay " + bay,
+        Role.FIXED_SHELF,
+        box,
+        length,
+        carcass.backFaceSum().minus("inset door", front));
+  }
+
+  Optional<Part> kick() {
+    return carcass.order().kick().map(this::kick);
+  }
+
+  private Part kick(Kick kick) {
+    Length thickness = carcass.job().material(kick.material()).thickness();
+    Box box =
+        Box.of(
+            carcass.thickness(),
+            carcass.width().minus(carcass.thickness()),
+            kick.recess(),
+            kick.recess().plus(thickness),
+            Length.ZERO,
+            kick.height());
+    return new Part(
+        "K",
+        "kick",
+        Role.KICK,
+        kick.material(),
+        box,
+        Axis.X,
+        Axis.Y,
+        carcass.clearWidthSum(),
+        Sum.of("kick height", kick.height()),
+        List.of(),
+        List.of(),
+        CutWhen.NOW);
+  }
+
+  private Part upright(String mark, String name, Role role, Box box, Sum length, Sum width) {
+    return panel(mark, name, role, box, Axis.Z, Axis.X, length, width);
+  }
+
+  private Part level(String mark, String name, Role role, Box box, Sum length, Sum width) {
+    return panel(mark, name, role, box, Axis.X, Axis.Z, length, width);
+  }
+
+  private Part panel(
+      String mark,
+      String name,
+      Role role,
+      Box box,
+      Axis along,
+      Axis through,
+      Sum length,
+      Sum width) {
+    String material = carcass.order().material();
+    List<EdgeBand> edging = bands(carcass.order().edging(), box, along);
+    return new Part(
+        mark,
+        name,
+        role,
+        material,
+        box,
+        along,
+        through,
+        length,
+        width,
+        edging,
+        List.of(),
+        CutWhen.NOW);
+  }
+
+  /** The edging of a part whose front and back edges run along {@code along}. */
+  static List<EdgeBand> bands(List<Edging> edgings, Box box, Axis along) {
+    List<EdgeBand> bands = new ArrayList<>();
+    for (Edging edging : edgings) {
+      for (Edging.Edge edge : edging.edges()) {
+        Face face = face(edge);
+        Axis axis = face.axis() == Axis.Y ? along : Axis.Y;
+        bands.add(new EdgeBand(face, edging, box.size(axis)));
+      }
+    }
+    return bands;
+  }
+
+  static Face face(Edging.Edge edge) {
+    return switch (edge) {
+      case FRONT -> Face.FRONT;
+      case BACK -> Face.BACK;
+      case LEFT -> Face.LEFT;
+      case RIGHT -> Face.RIGHT;
+    };
+  }
+
+  private static String words(Joint joint) {
+    return switch (joint.kind()) {
+      case DADO -> "dado";
+      case RABBET -> "rabbet";
+      case BUTT -> "butt";
+    };
+  }
+}

@@ -1,0 +1,151 @@
+package fourpin.casework;
+
+import fourpin.casework.Finding.Remedy;
+import fourpin.job.Back;
+import fourpin.job.Edging;
+import fourpin.job.FaceFrame;
+import fourpin.job.Joint;
+import fourpin.job.Kick;
+import fourpin.measure.Length;
+
+/** What has to hold before a case can be drawn at all. */
+final class StatedChecks {
+
+  private static final String NO_COST = "nothing";
+
+  private final Carcass carcass;
+  private final Findings findings;
+
+  StatedChecks(Carcass carcass, Findings findings) {
+    this.carcass = carcass;
+    this.findings = findings;
+  }
+
+  void run() {
+    room("width", carcass.clearWidth(), "between the sides");
+    room("height", carcass.clearHeight(), "between bottom and top");
+    room("depth", carcass.backFace(), "in front of the back");
+    joints();
+    back();
+    carcass.order().kick().ifPresent(this::kick);
+    carcass.order().edging().forEach(this::edging);
+    carcass.faceFrame().ifPresent(this::faceFrame);
+  }
+
+  private void room(String size, Length left, String where) {
+    if (!left.isPositive()) {
+      findings.refuse(
+          "no-room",
+          "no room is left " + where + " (" + text(left) + ")",
+          new Remedy("make the case's " + size + " larger, or its panels thinner", "room"));
+    }
+  }
+
+  private void joints() {
+    Joint.Kind atEnd = Joint.Kind.RABBET;
+    end("top", carcass.order().topJoint(), atEnd);
+    boolean raised = carcass.foot().isPositive();
+    end("bottom", carcass.order().bottomJoint(), raised ? Joint.Kind.DADO : atEnd);
+    end("partition", carcass.order().partitionJoint(), Joint.Kind.DADO);
+    end("fixed shelf", carcass.order().fixedShelfJoint(), Joint.Kind.DADO);
+  }
+
+  private void end(String panel, Joint joint, Joint.Kind possible) {
+    if (joint.kind() != possible && joint.kind() != Joint.Kind.BUTT) {
+      findings.refuse(
+          "joint-misplaced",
+          "a "
+              + lower(joint.kind())
+              + " can't hold the "
+              + panel
+              + (possible == Joint.Kind.RABBET
+                  ? ", which lies at the end of the sides: there is no wood beyond it"
+                  : ", which does not lie at the end of what it joins"),
+          new Remedy("make it a " + lower(possible), NO_COST),
+          new Remedy("make it a butt joint with screws", "screws that show, unless plugged"));
+    }
+    depth(panel + " joint", carcass.depthOf(joint));
+  }
+
+  private void depth(String what, Length depth) {
+    if (depth.isAtLeast(carcass.thickness())) {
+      findings.refuse(
+          "joint-too-deep",
+          "the "
+              + what
+              + " is "
+              + text(depth)
+              + " deep, in a panel of "
+              + text(carcass.thickness()),
+          new Remedy(
+              "make it at most half the panel: " + text(carcass.thickness().over(2)), NO_COST));
+    }
+  }
+
+  private void back() {
+    carcass
+        .order()
+        .back()
+        .map(Back::kind)
+        .ifPresent(kind -> depth("back's " + lower(kind), carcass.backDepth()));
+  }
+
+  private void kick(Kick kick) {
+    Length thickness = carcass.job().material(kick.material()).thickness();
+    if (kick.recess().plus(thickness).isMoreThan(carcass.backFace())) {
+      findings.refuse(
+          "kick-too-deep",
+          "the kick is recessed by "
+              + text(kick.recess())
+              + ", in a case that is "
+              + text(carcass.backFace())
+              + " deep inside",
+          new Remedy("recess it less", NO_COST));
+    }
+  }
+
+  private void edging(Edging edging) {
+    if (edging.edges().stream().anyMatch(e -> e != Edging.Edge.FRONT)) {
+      findings.refuse(
+          "edging-in-joint",
+          "edging of the case lies on edges that go into joints or against the back",
+          new Remedy("put it on the front edges only", NO_COST));
+    }
+    if (edging.thickness().isAtLeast(carcass.backFace())) {
+      findings.refuse(
+          "edging-too-thick",
+          "edging of " + text(edging.thickness()) + " leaves nothing of the panels",
+          new Remedy("check its unit", NO_COST));
+    }
+  }
+
+  private void faceFrame(FaceFrame frame) {
+    Front front = new Front(carcass, frame);
+    boolean upright = front.rightEdge().isMoreThan(front.leftEdge());
+    boolean level = front.upperEdge().isMoreThan(carcass.bottomFace());
+    if (!upright || !level) {
+      findings.refuse(
+          "frame-closes-case",
+          "the stiles or rails of the face frame leave no opening",
+          new Remedy("make them narrower", "looks"));
+    }
+    if (frame.bottomRail().isMoreThan(carcass.bottomFace())) {
+      findings.refuse(
+          "frame-below-floor",
+          "the bottom rail is "
+              + text(frame.bottomRail())
+              + " wide and ends below the floor: the bottom's upper face is at "
+              + text(carcass.bottomFace()),
+          new Remedy("make the rail at most " + text(carcass.bottomFace()), "looks"),
+          new Remedy("make the kick higher", "room"));
+    }
+  }
+
+  private String text(Length length) {
+    return carcass.style().text(length);
+  }
+
+  private static String lower(Enum<?> kind) {
+    return kind.name().toLowerCase(java.util.Locale.ROOT);
+  }
+}

@@ -1,0 +1,150 @@
+package fourpin.job;
+
+import fourpin.measure.Length;
+import fourpin.measure.LengthReader;
+import fourpin.measure.LengthStyle;
+import fourpin.measure.Unit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Small jobs that tests start from and change. */
+public final class SampleJobs {
+
+  private SampleJobs() {}
+
+  public static Length in(String inches) {
+    return new LengthReader(Unit.INCH).read(inches).orThrow();
+  }
+
+  public static Material sheet(String name, String of, String nominal, String measured) {
+    return new Material(
+        name,
+        Material.Kind.SHEET,
+        of,
+        in(nominal),
+        Optional.of(in(measured)),
+        Material.Grain.LENGTHWISE,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  public static Material board(String name, String of, String thickness) {
+    return new Material(
+        name,
+        Material.Kind.BOARD,
+        of,
+        in(thickness),
+        Optional.empty(),
+        Material.Grain.LENGTHWISE,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** Pins of 1/4 in, reaching 3/8 in, with shelves on their tops. */
+  public static Support pins() {
+    return new Support.Pins(in("1/4"), in("3/8"), in("3/8"), in("1/8"));
+  }
+
+  public static Shelves shelves(int count) {
+    return new Shelves(
+        new Shelves.Placing.Evenly(count), "ply", List.of(strip("1/4", "23/32")), in("0"));
+  }
+
+  public static Edging strip(String thickness, String height) {
+    return new Edging(
+        Edging.Kind.STRIP, "oak", in(thickness), in(height), List.of(Edging.Edge.FRONT));
+  }
+
+  public static Bay bay(int shelves) {
+    return new Bay(
+        Optional.empty(),
+        List.of(),
+        Optional.of(shelves(shelves)),
+        Optional.of(pins()),
+        Optional.empty());
+  }
+
+  /** A bookcase 72 x 84 x 12 in, in 23/32 in plywood, with a kick and a back in a groove. */
+  public static CaseOrder bookcase(Bay... bays) {
+    return new CaseOrder(
+        "North",
+        1,
+        new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("84"), in("12")),
+        "ply",
+        List.of(bays),
+        new Joint(Joint.Kind.RABBET, Optional.of(in("3/8"))),
+        new Joint(Joint.Kind.DADO, Optional.of(in("1/4"))),
+        new Joint(Joint.Kind.DADO, Optional.of(in("1/4"))),
+        new Joint(Joint.Kind.DADO, Optional.of(in("1/4"))),
+        Optional.of(new Back(Back.Kind.GROOVE, "back", Optional.of(in("1/4")))),
+        Optional.of(new Kick(in("3 1/2"), in("0"), "ply")),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        new Load.Holds("books, average"),
+        Settings.standard(Unit.INCH));
+  }
+
+  public static Job job(CaseOrder... cases) {
+    return new Job(
+        "Reading room",
+        "A",
+        Unit.INCH,
+        LengthStyle.FRACTIONS,
+        Paper.LETTER,
+        "$",
+        Optional.empty(),
+        List.of(
+            sheet("ply", "plywood, veneer core", "3/4", "23/32"),
+            sheet("back", "plywood, veneer core", "1/4", "7/32"),
+            board("oak", "oak, white", "3/4")),
+        List.of(
+            new SheetStock(
+                "ply",
+                in("96"),
+                in("48"),
+                Optional.empty(),
+                Optional.of(new BigDecimal("92.00")),
+                Supply.TO_BUY),
+            new SheetStock(
+                "back",
+                in("96"),
+                in("48"),
+                Optional.empty(),
+                Optional.of(new BigDecimal("38.00")),
+                Supply.TO_BUY)),
+        List.of(
+            new BoardStock(
+                "oak",
+                in("96"),
+                in("5 1/2"),
+                Optional.empty(),
+                Optional.of(new BigDecimal("31.50")),
+                Supply.TO_BUY)),
+        List.of(cases),
+        Settings.standard(Unit.INCH));
+  }
+
+  /** A copy of a case with other bays. */
+  public static CaseOrder withBays(CaseOrder order, List<Bay> bays) {
+    return new CaseOrder(
+        order.name(),
+        order.quantity(),
+        order.sizes(),
+        order.material(),
+        new ArrayList<>(bays),
+        order.topJoint(),
+        order.bottomJoint(),
+        order.partitionJoint(),
+        order.fixedShelfJoint(),
+        order.back(),
+        order.kick(),
+        order.faceFrame(),
+        order.doors(),
+        order.edging(),
+        order.load(),
+        order.settings());
+  }
+}
