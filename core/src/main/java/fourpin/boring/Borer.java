@@ -1,0 +1,34 @@
+package fourpin.boring;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Casework;
+import fourpin.casework.Finding;
+import fourpin.job.Job;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gives every bay of a job its pattern, and the panels round it their view of it. */
+public final class Borer {
+
+  private Borer() {}
+
+  /**
+   * The cases with the supports of their adjustable shelves worked into them.
+   *
+   * @param casework the cases as they stand without supports, adjustable shelves at their planned
+   *     heights
+   * @return findings of this work only, those of {@code casework} not among them
+   */
+  public static Boring bore(Job job, Casework casework) {
+    List<BuiltCase> cases = new ArrayList<>();
+    List<BayGrid> grids = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    for (BuiltCase built : casework.cases()) {
+      CaseBorer borer = new CaseBorer(built, new Reporter(built.order().name(), job.style()));
+      cases.add(borer.bored());
+      grids.addAll(borer.grids());
+      findings.addAll(borer.findings());
+    }
+    return new Boring(cases, grids, findings);
+  }
+}

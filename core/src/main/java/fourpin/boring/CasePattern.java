@@ -1,0 +1,146 @@
+package fourpin.boring;
+
+import fourpin.casework.BaySpace;
+import fourpin.casework.Box;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Part;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where holes may be in one case: the lattice, the zones without holes, and whether rows must be
+ * the same from both ends. Zones are measured to the centres of holes.
+ *
+ * @param ends sum of the heights of both ends of the case's sides: a hole at h lies at {@code ends}
+ *     - h when a side is turned end for end
+ */
+record CasePattern(Lattice lattice, Settings settings, Length ends, List<Finding> findings) {
+
+  /** For a case that has at least one bay with adjustable shelves. */
+  static CasePattern of(BuiltCase built, List<BaySpace> shelved, Reporter reporter) {
+    Settings settings = built.order().settings();
+    Length ends = ends(built.part(built.bays().getFirst().left()).box());
+    Lattice wished = wished(shelved, settings);
+    if (isBalanced(settings)) {
+      Lattice balanced =
+          firstHole(settings).isPresent()
+              ? wished.balancedNearest(ends)
+              : wished.balancedUpwards(ends);
+      return new CasePattern(
+          balanced, settings, ends, unlikeUprights(built, shelved, ends, reporter));
+    }
+    return new CasePattern(wished, settings, ends, turningNote(wished, settings, ends, reporter));
+  }
+
+  /** The heights that an opening of a bay may have holes at, from the bottom up. */
+  List<Length> heights(BaySpace bay, BaySpace.Opening opening) {
+    Length floor = opening.clear().low().z();
+    boolean stated = firstHole(settings).isPresent() && floor.equals(bay.clear().low().z());
+    Length low = stated ? floor : floor.plus(settings.length(Setting.CLEAR_BELOW));
+    Length high = opening.clear().high().z().minus(settings.length(Setting.CLEAR_ABOVE));
+    return lattice.within(low, high);
+  }
+
+  /** Only those heights that are there when the panel is turned, if rows are to be balanced. */
+  List<Length> balanced(List<Length> heights, List<Length> all) {
+    return isBalanced(settings)
+        ? heights.stream().filter(h -> all.contains(turned(h))).toList()
+        : heights;
+  }
+
+  /** Where a hole lies on a side that is turned end for end. */
+  Length turned(Length height) {
+    return ends.minus(height);
+  }
+
+  static boolean isBalanced(Settings settings) {
+    return settings.choice(Setting.BALANCE).equals("balanced");
+  }
+
+  private static Optional<Length> firstHole(Settings settings) {
+    return settings.optionalLength(Setting.FIRST_HOLE);
+  }
+
+  private static Lattice wished(List<BaySpace> shelved, Settings settings) {
+    Length floor =
+        shelved.stream().map(b -> b.clear().low().z()).min(Length::compareTo).orElseThrow();
+    Length lowest = floor.plus(settings.length(Setting.CLEAR_BELOW));
+    return new Lattice(firstHole(settings).orElse(lowest), settings.length(Setting.PITCH));
+  }
+
+  private static Length ends(Box upright) {
+    return upright.low().z().plus(upright.high().z());
+  }
+
+  private static List<Finding> turningNote(
+      Lattice wished, Settings settings, Length ends, Reporter reporter) {
+    Length miss = wished.missWhenTurned(ends);
+    if (miss.isZero()) {
+      return List.of();
+    }
+    Lattice balanced =
+        firstHole(settings).isPresent()
+            ? wished.balancedNearest(ends)
+            : wished.balancedUpwards(ends);
+    Length shift = balanced.start().minus(wished.start());
+    String words =
+        "A side turned end for end would have its holes off by %s. The nearest balanced start is"
+            + " a first hole at %s, %s %s than now at %s.";
+    return List.of(
+        reporter.caseFinding(
+            Severity.NOTE,
+            "balance",
+            Reporter.say(
+                words,
+                reporter.text(miss),
+                reporter.text(balanced.start()),
+                reporter.text(shift.abs()),
+                shift.isNegative() ? "lower" : "higher",
+                reporter.text(wished.start())),
+            List.of(
+                Reporter.remedy(
+                    "set balance: balanced",
+                    "every hole moves by "
+                        + reporter.text(shift.abs())
+                        + ", and holes without a partner at the other end are left out"),
+                Reporter.remedy(
+                    "mark TOP on every panel and stand both sides together before"
+                        + " assembly: the holes must meet",
+                    "a minute a panel"))));
+  }
+
+  /** Partitions of another height can't be balanced together with the sides. */
+  private static List<Finding> unlikeUprights(
+      BuiltCase built, List<BaySpace> shelved, Length ends, Reporter reporter) {
+    List<Finding> findings = new ArrayList<>();
+    for (Part part : built.parts()) {
+      boolean used =
+          shelved.stream()
+              .anyMatch(b -> b.left().equals(part.mark()) || b.right().equals(part.mark()));
+      Length off = ends(part.box()).minus(ends).abs();
+      if (used && !off.isZero()) {
+        String words =
+            "The rows are balanced for the sides. %s (%s) stands between other heights, so its"
+                + " rows would be off by %s if it were turned end for end.";
+        findings.add(
+            reporter.finding(
+                Severity.NOTE,
+                "balance",
+                Reporter.say(words, part.name(), part.mark(), reporter.text(off)),
+                List.of(),
+                Optional.of(part.mark()),
+                part.box(),
+                List.of(
+                    Reporter.remedy(
+                        "mark TOP on " + part.mark() + " before it is bored", "a minute"))));
+      }
+    }
+    return findings;
+  }
+}
