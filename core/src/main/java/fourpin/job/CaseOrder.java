@@ -11,7 +11,7 @@ import java.util.Optional;
  *     own
  * @param bays from left to right, 1 to 12
  * @param edging on the front edges of sides, partitions, top, bottom and fixed shelves
- * @param load what the shelves carry, unless a bay states its own
+ * @param load what the shelves carry, unless a bay states its own; without either, the settings say
  * @param settings the job's, with the case's own over them
  */
 public record CaseOrder(
@@ -29,7 +29,7 @@ public record CaseOrder(
     Optional<FaceFrame> faceFrame,
     Optional<Doors> doors,
     List<Edging> edging,
-    Load load,
+    Optional<Load> load,
     Settings settings) {
 
   public static final int MOST_BAYS = 12;

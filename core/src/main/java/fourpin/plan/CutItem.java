@@ -8,6 +8,7 @@ import java.util.List;
 /**
  * One line of the cut list: parts of one case that are alike in size, material and edging.
  *
+ * @param line number in the cut list, from 1
  * @param marks of the parts, as they are written on them
  * @param quantity in all copies of the case together
  * @param length finished, along the grain, and the sum that it comes from
@@ -16,6 +17,7 @@ import java.util.List;
  * @param banded edges that get edging, in words with its kind: "front: oak strip 1/4 in"
  */
 public record CutItem(
+    int line,
     String caseName,
     List<String> marks,
     String name,
@@ -34,6 +36,11 @@ public record CutItem(
   public CutItem {
     marks = List.copyOf(marks);
     banded = List.copyOf(banded);
+  }
+
+  /** What the part is called on a layout: line and name. */
+  public String label() {
+    return line + " " + name;
   }
 
   /** Whether a part may be turned on the sheet. */

@@ -83,7 +83,7 @@ public final class SampleJobs {
         Optional.empty(),
         Optional.empty(),
         List.of(),
-        new Load.Holds("books, average"),
+        Optional.of(new Load.Holds("books, average")),
         Settings.standard(Unit.INCH));
   }
 
