@@ -23,7 +23,7 @@ public final class SettingReader {
       case CHOICE -> choice(setting, text.strip());
       case LENGTH -> new LengthReader(unit).read(text).then(length -> inRange(setting, length));
       case NUMBER, COUNT -> number(setting, text.strip());
-      case LINE_LOAD -> LoadReader.read(text).then(load -> inRange(setting, load));
+      case LINE_LOAD -> QuantityReader.LOAD.read(text).then(load -> inRange(setting, load));
     };
   }
 
@@ -61,8 +61,8 @@ public final class SettingReader {
       return Reading.bad(setting.key() + " is a load by length", "use lb/ft, kg/m or N/m");
     }
     boolean fits =
-        load.value() >= LoadReader.read(setting.least()).orThrow().value()
-            && load.value() <= LoadReader.read(setting.most()).orThrow().value();
+        load.value() >= QuantityReader.LOAD.read(setting.least()).orThrow().value()
+            && load.value() <= QuantityReader.LOAD.read(setting.most()).orThrow().value();
     return fits ? Reading.good(new SettingValue.OfLoad(load)) : outside(setting);
   }
 

@@ -1,14 +1,20 @@
 package fourpin.measure;
 
+import java.math.BigDecimal;
+import java.util.Set;
+
 /**
  * How lengths are printed: inches with fractions, or millimetres. Rounds first and then carries;
  * what is not exact as printed stands behind {@code ≈}. Independent of locale.
  *
  * @param unit {@link Unit#INCH} or {@link Unit#MILLIMETRE}
  * @param parts the finest part printed, as the number of them in one unit: 64 for 1/64 in (a power
- *     of two up to 256), 10 for 0.1 mm (1, 10, 100 or 1000)
+ *     of two up to 256), 10 for 0.1 mm (1, 2, 10, 100 or 1000)
  */
 public record LengthStyle(Unit unit, int parts) {
+
+  /** Steel rules have half millimetres. */
+  private static final Set<Long> DECIMALS = Set.of(1L, 2L, 10L, 100L, 1000L);
 
   /** Inches to the 64th. */
   public static final LengthStyle FRACTIONS = new LengthStyle(Unit.INCH, 64);
@@ -17,19 +23,21 @@ public record LengthStyle(Unit unit, int parts) {
   public static final LengthStyle MILLIMETRES = new LengthStyle(Unit.MILLIMETRE, 10);
 
   private static final int FINEST_FRACTION = 256;
-  private static final int FINEST_DECIMAL = 1000;
 
   public LengthStyle {
-    boolean fits =
-        switch (unit) {
-          case INCH -> parts >= 1 && parts <= FINEST_FRACTION && Integer.bitCount(parts) == 1;
-          case MILLIMETRE -> parts == 1 || parts == 10 || parts == 100 || parts == FINEST_DECIMAL;
-          case CENTIMETRE, METRE, FOOT -> false;
-        };
-    if (!fits) {
+    if (!canPrint(unit, parts)) {
       throw new IllegalArgumentException(
           "cannot print lengths in 1/" + parts + " " + unit.symbol());
     }
+  }
+
+  /** Whether there is a style that prints to {@code parts} of a unit. */
+  public static boolean canPrint(Unit unit, long parts) {
+    return switch (unit) {
+      case INCH -> parts >= 1 && parts <= FINEST_FRACTION && Long.bitCount(parts) == 1;
+      case MILLIMETRE -> DECIMALS.contains(parts);
+      case CENTIMETRE, METRE, FOOT -> false;
+    };
   }
 
   /** The number alone, as on a dimension line: {@code 31 1/2}, {@code ≈ 12.3}. */
@@ -66,9 +74,9 @@ public record LengthStyle(Unit unit, int parts) {
     return whole == 0 ? small : whole + " " + small;
   }
 
+  /** Exact, because a thousandth is the finest part. */
   private String decimal(long count) {
-    String digits = Long.toString(count % parts + parts).substring(1);
-    String trimmed = digits.replaceAll("0+$", "");
-    return count / parts + (trimmed.isEmpty() ? "" : "." + trimmed);
+    BigDecimal digits = BigDecimal.valueOf(count).divide(BigDecimal.valueOf(parts));
+    return digits.signum() == 0 ? "0" : digits.stripTrailingZeros().toPlainString();
   }
 }

@@ -56,6 +56,9 @@ class LengthStyleTest {
           18.3 mm    | 10   | 18.3
           18.25 mm   | 10   | ≈ 18.3
           18.25 mm   | 100  | 18.25
+          18.3 mm    | 2    | ≈ 18.5
+          18.2 mm    | 2    | ≈ 18
+          12.5 mm    | 2    | 12.5
           9.96 mm    | 10   | ≈ 10
           999.96 mm  | 10   | ≈ 1000
           0.04 mm    | 10   | ≈ 0
@@ -78,7 +81,7 @@ class LengthStyleTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"INCH,3", "INCH,512", "INCH,0", "INCH,-2", "MILLIMETRE,2", "MILLIMETRE,10000"})
+  @CsvSource({"INCH,3", "INCH,512", "INCH,0", "INCH,-2", "MILLIMETRE,4", "MILLIMETRE,10000"})
   void refusesOtherParts(Unit unit, int parts) {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new LengthStyle(unit, parts))
