@@ -45,6 +45,10 @@ final class CaseBorer {
     }
     features.forEach((mark, list) -> built = built.with(built.part(mark).with(list)));
     built = built.withMore(more);
+    for (BayGrid grid : grids) {
+      findings.addAll(new FitChecks(built, grid, reporter).findings());
+    }
+    findings.addAll(new Clashes(built, grids, reporter).findings());
   }
 
   BuiltCase bored() {

@@ -8,6 +8,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
+import fourpin.job.Support;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,20 +23,55 @@ import java.util.Optional;
  */
 record CasePattern(Lattice lattice, Settings settings, Length ends, List<Finding> findings) {
 
-  /** For a case that has at least one bay with adjustable shelves. */
+  /**
+   * For a case that has at least one bay with adjustable shelves.
+   *
+   * @param shelved those bays
+   */
   static CasePattern of(BuiltCase built, List<BaySpace> shelved, Reporter reporter) {
     Settings settings = built.order().settings();
     Length ends = ends(built.part(built.bays().getFirst().left()).box());
     Lattice wished = wished(shelved, settings);
-    if (isBalanced(settings)) {
-      Lattice balanced =
-          firstHole(settings).isPresent()
-              ? wished.balancedNearest(ends)
-              : wished.balancedUpwards(ends);
-      return new CasePattern(
-          balanced, settings, ends, unlikeUprights(built, shelved, ends, reporter));
+    Lattice balanced =
+        firstHole(settings).isPresent()
+            ? wished.balancedNearest(ends)
+            : wished.balancedUpwards(ends);
+    Lattice lattice = isBalanced(settings) ? balanced : wished;
+    List<Finding> findings = new ArrayList<>();
+    if (shelved.stream().anyMatch(b -> followsLattice(built, b))) {
+      findings.addAll(
+          isBalanced(settings)
+              ? unlikeUprights(built, shelved, ends, reporter)
+              : turningNote(wished, balanced, ends, reporter));
+      findings.addAll(startsTooLow(lattice, floor(shelved), reporter));
     }
-    return new CasePattern(wished, settings, ends, turningNote(wished, settings, ends, reporter));
+    return new CasePattern(lattice, settings, ends, findings);
+  }
+
+  /** The slots of standards lie where they were punched. */
+  private static boolean followsLattice(BuiltCase built, BaySpace bay) {
+    return built.order().bays().get(bay.number() - 1).supports().stream()
+        .noneMatch(s -> s instanceof Support.Standards);
+  }
+
+  private static List<Finding> startsTooLow(Lattice lattice, Length floor, Reporter reporter) {
+    if (!lattice.start().isLessThan(floor)) {
+      return List.of();
+    }
+    Length lowest = lattice.within(floor, floor.plus(lattice.pitch())).getFirst();
+    return List.of(
+        reporter.caseFinding(
+            Severity.DOUBT,
+            "first-hole-low",
+            Reporter.say(
+                "A first hole at %s lies below the bottom's upper face at %s. Holes below it are"
+                    + " left out: the lowest is at %s.",
+                reporter.text(lattice.start()), reporter.text(floor), reporter.text(lowest)),
+            List.of(
+                Reporter.remedy("set first-hole to " + reporter.text(lowest), "nothing"),
+                Reporter.remedy(
+                    "leave first-hole out: the lowest hole then lies as clear-below says",
+                    "every level of the case moves"))));
   }
 
   /** The heights that an opening of a bay may have holes at, from the bottom up. */
@@ -68,10 +104,12 @@ record CasePattern(Lattice lattice, Settings settings, Length ends, List<Finding
   }
 
   private static Lattice wished(List<BaySpace> shelved, Settings settings) {
-    Length floor =
-        shelved.stream().map(b -> b.clear().low().z()).min(Length::compareTo).orElseThrow();
-    Length lowest = floor.plus(settings.length(Setting.CLEAR_BELOW));
+    Length lowest = floor(shelved).plus(settings.length(Setting.CLEAR_BELOW));
     return new Lattice(firstHole(settings).orElse(lowest), settings.length(Setting.PITCH));
+  }
+
+  private static Length floor(List<BaySpace> shelved) {
+    return shelved.stream().map(b -> b.clear().low().z()).min(Length::compareTo).orElseThrow();
   }
 
   private static Length ends(Box upright) {
@@ -79,15 +117,11 @@ record CasePattern(Lattice lattice, Settings settings, Length ends, List<Finding
   }
 
   private static List<Finding> turningNote(
-      Lattice wished, Settings settings, Length ends, Reporter reporter) {
+      Lattice wished, Lattice balanced, Length ends, Reporter reporter) {
     Length miss = wished.missWhenTurned(ends);
     if (miss.isZero()) {
       return List.of();
     }
-    Lattice balanced =
-        firstHole(settings).isPresent()
-            ? wished.balancedNearest(ends)
-            : wished.balancedUpwards(ends);
     Length shift = balanced.start().minus(wished.start());
     String words =
         "A side turned end for end would have its holes off by %s. The nearest balanced start is"

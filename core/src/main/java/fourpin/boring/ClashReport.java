@@ -1,0 +1,291 @@
+package fourpin.boring;
+
+import fourpin.boring.Cut.Kind;
+import fourpin.boring.Cut.Owner.Obstacle;
+import fourpin.boring.Cut.Owner.OfRow;
+import fourpin.casework.Axis;
+import fourpin.casework.Box;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Part;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Length;
+import fourpin.measure.Source;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Words the clashes of one kind in one upright, and computes what would cure them. */
+final class ClashReport {
+
+  private final Part upright;
+  private final List<Clash> clashes;
+  private final Clash worst;
+  private final Reporter reporter;
+  private final Settings settings;
+
+  /**
+   * @param clashes of the same rows with the same thing; at least one
+   */
+  ClashReport(BuiltCase built, Part upright, List<Clash> clashes, Reporter reporter) {
+    this.upright = upright;
+    this.clashes = clashes;
+    this.reporter = reporter;
+    this.settings = built.order().settings();
+    this.worst =
+        clashes.stream()
+            .min(Comparator.comparing(Clash::severity).thenComparing(Clash::gap))
+            .orElseThrow();
+  }
+
+  Finding finding() {
+    return switch (worst.other().owner()) {
+      case OfRow other -> withRow(other);
+      case Obstacle obstacle -> withObstacle(obstacle);
+    };
+  }
+
+  private Finding withRow(OfRow other) {
+    boolean grooves = worst.ours().outline() instanceof Outline.Rectangle;
+    String words = "%s of bays %d and %d lie opposite each other in %s (%s): %s less %s and %s %s.";
+    String what =
+        Reporter.say(
+            words,
+            grooves ? "Grooves for standards" : clashes.size() + " pairs of holes",
+            worst.row().grid().bay(),
+            other.grid().bay(),
+            upright.name(),
+            upright.mark(),
+            reporter.text(upright.thickness()),
+            reporter.text(worst.ours().depth()),
+            reporter.text(worst.other().depth()),
+            webWords());
+    return finding(
+        grooves ? "grooves-meet" : "rows-meet", what, List.of(web()), rowRemedies(other));
+  }
+
+  private String webWords() {
+    Length web = worst.web();
+    return web.isPositive()
+        ? "leaves a web of only "
+            + reporter.text(web)
+            + " where "
+            + reporter.text(settings.length(Setting.LEAST_WEB))
+            + " is asked for"
+        : "leaves " + reporter.text(web) + " of wood: they meet";
+  }
+
+  private Figure web() {
+    return reporter.figure(
+        "web/" + upright.mark() + "/" + kindName(),
+        "wood left between both faces of " + upright.name(),
+        worst.web(),
+        "t - d1 - d2",
+        List.of(
+            Reporter.input("t", "thickness", upright.thickness(), Source.STATED),
+            Reporter.input(
+                "d1",
+                worst.ours().owner().name(),
+                worst.ours().depth(),
+                settings.source(Setting.HOLE_DEPTH)),
+            Reporter.input(
+                "d2",
+                worst.other().owner().name(),
+                worst.other().depth(),
+                settings.source(Setting.HOLE_DEPTH))));
+  }
+
+  private String kindName() {
+    return switch (worst.other().owner()) {
+      case OfRow _ -> "rows";
+      case Obstacle obstacle ->
+          obstacle.kind().finding() + "/" + worst.ours().owner().name() + "/" + obstacle.name();
+    };
+  }
+
+  private List<Remedy> rowRemedies(OfRow other) {
+    List<Remedy> remedies = new ArrayList<>();
+    Length least = settings.length(Setting.LEAST_WEB);
+    Length depth = upright.thickness().minus(least).over(2);
+    if (depth.isPositive()
+        && depth.isLessThan(Length.max(worst.ours().depth(), worst.other().depth()))) {
+      remedies.add(
+          Reporter.remedy(
+              Reporter.say(
+                  "no deeper than %s on both faces: leaves %s",
+                  reporter.text(depth), reporter.text(least)),
+              "supports that need no more than that depth"));
+    }
+    Length across = worst.row().grid().diameter().plus(other.grid().diameter()).over(2);
+    Length stagger = across.plus(settings.length(Setting.LEAST_EDGE));
+    remedies.add(
+        Reporter.remedy(
+            Reporter.say(
+                "set the rows of bay %d back by %s from those of bay %d",
+                other.grid().bay(), reporter.text(stagger), worst.row().grid().bay()),
+            "the rows of the two bays no longer stand in line; levels stay the same"));
+    if (worst.ours().outline() instanceof Outline.Disc) {
+      remedies.addAll(holeRemedies(other, stagger));
+    }
+    return remedies;
+  }
+
+  private List<Remedy> holeRemedies(OfRow other, Length stagger) {
+    List<Remedy> remedies = new ArrayList<>();
+    Length half = worst.row().grid().pitch().over(2);
+    if (half.isAtLeast(stagger)) {
+      remedies.add(
+          Reporter.remedy(
+              Reporter.say(
+                  "shift the holes of bay %d up by half a pitch, %s",
+                  other.grid().bay(), reporter.text(half)),
+              "shelves of the two bays no longer line up"));
+    }
+    if (worst.row().grid().diameter().equals(other.grid().diameter()) && sharesCentre()) {
+      remedies.add(
+          Reporter.remedy(
+              "bore one hole right through, with a long pin that carries a shelf in both bays",
+              "a pin for both bays, as long as the partition and both reaches; it goes in before"
+                  + " either shelf"));
+    }
+    return remedies;
+  }
+
+  private boolean sharesCentre() {
+    return worst.ours().outline().equals(worst.other().outline());
+  }
+
+  private Finding withObstacle(Obstacle obstacle) {
+    boolean spoilt = worst.severity() == Severity.ERROR;
+    String what =
+        Reporter.say(
+            "%s of %s in %s (%s) %s %s.",
+            clashes.size() == 1 ? "1 " + thing() : clashes.size() + " " + thing() + "s",
+            worst.ours().owner().name(),
+            upright.name(),
+            upright.mark(),
+            clashes.size() == 1 ? verb(spoilt) : verb(spoilt).replaceFirst("s( |$)", "$1"),
+            obstacle.name() + distance());
+    return finding(obstacle.kind().finding(), what, List.of(gap()), remedies(obstacle));
+  }
+
+  private String thing() {
+    return worst.ours().outline() instanceof Outline.Disc ? "hole" : "groove";
+  }
+
+  private static String verb(boolean spoilt) {
+    return spoilt ? "cuts into" : "comes near";
+  }
+
+  private String distance() {
+    if (worst.severity() == Severity.ERROR) {
+      return "";
+    }
+    return worst.gap().isPositive()
+        ? ": %s left, %s asked for"
+            .replaceFirst("%s", reporter.text(worst.gap()))
+            .replaceFirst("%s", reporter.text(settings.length(Setting.LEAST_EDGE)))
+        : " on the other face: %s left, %s asked for"
+            .replaceFirst("%s", reporter.text(worst.web()))
+            .replaceFirst("%s", reporter.text(settings.length(Setting.LEAST_WEB)));
+  }
+
+  private Figure gap() {
+    return worst.web().isPositive()
+        ? web()
+        : reporter.figure(
+            "gap/" + upright.mark() + "/" + kindName(),
+            "wood left between the rim and " + worst.other().owner().name().replace("the ", ""),
+            worst.gap(),
+            "distance of the outlines",
+            List.of());
+  }
+
+  private List<Remedy> remedies(Obstacle obstacle) {
+    List<Remedy> remedies = new ArrayList<>();
+    if (worst.opposite() && worst.web().isLessThan(settings.length(Setting.LEAST_WEB))) {
+      shallower().ifPresent(remedies::add);
+    }
+    inwards().ifPresent(remedies::add);
+    if (worst.ours().outline() instanceof Outline.Disc) {
+      remedies.add(upOrDown());
+      remedies.add(
+          Reporter.remedy(
+              clashes.size() == 1
+                  ? "leave this hole out"
+                  : "leave these " + clashes.size() + " out",
+              "as many levels fewer for this bay, in all its rows"));
+    }
+    if (obstacle.kind() == Kind.SCREW) {
+      remedies.add(
+          Reporter.remedy("move the screw by " + reporter.text(needed()), "uneven spacing"));
+    }
+    return remedies;
+  }
+
+  private Optional<Remedy> shallower() {
+    Length depth =
+        upright.thickness().minus(worst.other().depth()).minus(settings.length(Setting.LEAST_WEB));
+    return depth.isPositive() && depth.isLessThan(worst.ours().depth())
+        ? Optional.of(
+            Reporter.remedy(
+                "no deeper than " + reporter.text(depth), "supports that need no more depth"))
+        : Optional.empty();
+  }
+
+  /** The wood that is missing between the outlines. */
+  private Length needed() {
+    return settings.length(Setting.LEAST_EDGE).minus(worst.gap());
+  }
+
+  /** Moves the row towards the middle of the shelf until it is clear, if that clears it. */
+  private Optional<Remedy> inwards() {
+    BayGrid grid = worst.row().grid();
+    Outline ours = worst.ours().outline();
+    Outline other = worst.other().outline();
+    Length edge = settings.length(Setting.LEAST_EDGE);
+    boolean front = worst.row().row().name() == BayGrid.Row.Name.FRONT;
+    Length by =
+        front
+            ? other.back().plus(edge).minus(ours.front())
+            : ours.back().plus(edge).minus(other.front());
+    if (worst.row().row().name() == BayGrid.Row.Name.MIDDLE
+        || by.isMoreThan(upright.box().size(Axis.Y).over(2))) {
+      return Optional.empty();
+    }
+    Setting setting =
+        front ? ShelfRows.frontSetback(grid.support()) : ShelfRows.backSetback(grid.support());
+    return Optional.of(
+        Reporter.remedy(
+            "set " + setting.key() + " to " + reporter.text(settings.length(setting).plus(by)),
+            "the row stands " + reporter.text(by) + " further in; the shelf tips sooner"));
+  }
+
+  private Remedy upOrDown() {
+    Length edge = settings.length(Setting.LEAST_EDGE);
+    Outline ours = worst.ours().outline();
+    Outline other = worst.other().outline();
+    Length up = other.top().plus(edge).minus(ours.bottom());
+    Length down = ours.top().plus(edge).minus(other.bottom());
+    Length by = Length.min(up, down);
+    return Reporter.remedy(
+        "start the rows %s %s"
+            .replaceFirst("%s", reporter.text(by))
+            .replaceFirst("%s", up.isMoreThan(down) ? "lower" : "higher"),
+        "every level of the case moves; check again");
+  }
+
+  private Finding finding(String kind, String what, List<Figure> figures, List<Remedy> remedies) {
+    Box spot = clashes.getFirst().ours().block();
+    for (Clash clash : clashes) {
+      spot = spot.around(clash.ours().block());
+    }
+    return reporter.finding(
+        worst.severity(), kind, what, figures, Optional.of(upright.mark()), spot, remedies);
+  }
+}

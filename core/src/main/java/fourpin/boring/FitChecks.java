@@ -1,0 +1,337 @@
+package fourpin.boring;
+
+import fourpin.boring.BayGrid.Row;
+import fourpin.boring.BayGrid.Run;
+import fourpin.casework.BaySpace;
+import fourpin.casework.Box;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Part;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.job.Support;
+import fourpin.measure.Figure;
+import fourpin.measure.Length;
+import fourpin.measure.Source;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether supports, holes and shelves of one bay fit each other. */
+final class FitChecks {
+
+  private final BuiltCase built;
+  private final BayGrid grid;
+  private final BaySpace bay;
+  private final Reporter reporter;
+  private final Settings settings;
+  private final List<Finding> findings = new ArrayList<>();
+
+  FitChecks(BuiltCase built, BayGrid grid, Reporter reporter) {
+    this.built = built;
+    this.grid = grid;
+    this.bay = built.bays().get(grid.bay() - 1);
+    this.reporter = reporter;
+    this.settings = built.order().settings();
+  }
+
+  List<Finding> findings() {
+    rows();
+    switch (grid.support()) {
+      case Support.Pins pins -> {
+        pin(pins);
+        wobble();
+        holes();
+        engagement(pins.reach(), "pin");
+      }
+      case Support.Sleeved sleeved -> {
+        pin(sleeved.pins());
+        holes();
+        engagement(sleeved.pins().reach(), "pin");
+      }
+      case Support.Standards standards -> standards(standards);
+      case Support.Cleats cleats -> {
+        pitch();
+        engagement(cleats.cleatThickness(), "cleat");
+      }
+    }
+    return findings;
+  }
+
+  private void holes() {
+    pitch();
+    floor();
+  }
+
+  /** A shelf lies safely only with a row on each side of its middle. */
+  private void rows() {
+    Box shelf = shelf().box();
+    Length middle = shelf.low().y().plus(shelf.high().y()).over(2);
+    Row front = grid.rows().getFirst();
+    Row back = grid.rows().getLast();
+    if (!front.y().isLessThan(middle) || !middle.isLessThan(back.y())) {
+      add(
+          Severity.ERROR,
+          "rows-close",
+          Reporter.say(
+              "The rows of bay %d do not lie on both sides of the middle of a shelf %s deep: it"
+                  + " would fall.",
+              grid.bay(), reporter.text(depth(shelf))),
+          setbackRemedies(shelf));
+      return;
+    }
+    Length wood = back.y().minus(front.y()).minus(grid.diameter());
+    if (wood.isLessThan(settings.length(Setting.LEAST_EDGE))) {
+      add(
+          wood.isPositive() ? Severity.DOUBT : Severity.ERROR,
+          "rows-close",
+          Reporter.say(
+              "The front and back rows of bay %d leave %s of wood between them under a shelf %s"
+                  + " deep.",
+              grid.bay(), reporter.text(wood), reporter.text(depth(shelf))),
+          setbackRemedies(shelf));
+    }
+  }
+
+  private static Length depth(Box shelf) {
+    return shelf.high().y().minus(shelf.low().y());
+  }
+
+  private List<Remedy> setbackRemedies(Box shelf) {
+    Length quarter = depth(shelf).over(4);
+    return List.of(
+        Reporter.remedy(
+            Reporter.say(
+                "set %s and %s to %s",
+                ShelfRows.frontSetback(grid.support()).key(),
+                ShelfRows.backSetback(grid.support()).key(),
+                reporter.text(quarter)),
+            "supports show nearer to the front"),
+        Reporter.remedy(
+            "make the shelf " + reporter.text(depth(shelf)) + " deeper", "depth of the case"));
+  }
+
+  private void pin(Support.Pins pins) {
+    Length over = pins.stem().minus(grid.depth());
+    if (!over.isPositive()) {
+      return;
+    }
+    add(
+        Severity.DOUBT,
+        "pin-stem",
+        Reporter.say(
+            "The pins of bay %d have stems %s long in holes %s deep: they stand %s proud.",
+            grid.bay(),
+            reporter.text(pins.stem()),
+            reporter.text(grid.depth()),
+            reporter.text(over)),
+        List.of(
+            Reporter.remedy(
+                "bore " + reporter.text(pins.stem()) + " deep",
+                "leaves "
+                    + reporter.text(thinnest().minus(pins.stem()))
+                    + " behind the hole, the bit's point not counted"),
+            Reporter.remedy(
+                "buy pins with stems of " + reporter.text(grid.depth()) + " or less",
+                "other pins")));
+  }
+
+  private void wobble() {
+    double more = settings.number(Setting.HOLE_ALLOWANCE);
+    boolean tight = more < 0;
+    if (!tight && more < settings.number(Setting.LOOSE_HOLE)) {
+      return;
+    }
+    Length by = Length.nearestMm(Math.abs(more));
+    Length pin = grid.diameter().minus(Length.nearestMm(more));
+    add(
+        Severity.DOUBT,
+        "pin-fit",
+        Reporter.say(
+            "The holes of bay %d are %s %s than the pins: %s.",
+            grid.bay(),
+            reporter.text(by),
+            tight ? "smaller" : "wider",
+            tight ? "they may not go in" : "they wobble"),
+        List.of(
+            Reporter.remedy("bore " + reporter.text(pin) + ", as wide as the pin", "another bit"),
+            Reporter.remedy(
+                "test in scrap of the same stock with the actual pin, finish on",
+                "a quarter of an hour")));
+  }
+
+  private void pitch() {
+    Length wood = grid.pitch().minus(grid.diameter());
+    if (wood.isPositive()) {
+      return;
+    }
+    Length wide = grid.diameter().plus(settings.length(Setting.LEAST_EDGE));
+    add(
+        Severity.ERROR,
+        "holes-run-together",
+        Reporter.say(
+            "Holes of %s at a pitch of %s run together in bay %d.",
+            reporter.text(grid.diameter()), reporter.text(grid.pitch()), grid.bay()),
+        List.of(
+            Reporter.remedy("set pitch to " + reporter.text(wide), "fewer levels"),
+            Reporter.remedy(
+                "choose supports for holes of less than " + reporter.text(grid.pitch()),
+                "other supports")));
+  }
+
+  /** Depth, point and reserve against the thickness that the panel really has. */
+  private void floor() {
+    for (String mark : List.of(bay.left(), bay.right())) {
+      Part upright = built.part(mark);
+      Length point = settings.length(Setting.BIT_POINT);
+      Length left = upright.thickness().minus(grid.depth()).minus(point);
+      Length least = settings.length(Setting.LEAST_FLOOR);
+      if (left.isLessThan(least)) {
+        findings.add(floor(upright, point, left, least));
+      }
+    }
+  }
+
+  private Finding floor(Part upright, Length point, Length left, Length least) {
+    Length deepest = upright.thickness().minus(point).minus(least);
+    Figure figure =
+        reporter.figure(
+            "floor/" + upright.mark() + "/bay-" + grid.bay(),
+            "wood behind the bit's point in " + upright.name(),
+            left,
+            "t - d - p",
+            List.of(
+                Reporter.input("t", "thickness", upright.thickness(), Source.STATED),
+                Reporter.input("d", "depth", grid.depth(), settings.source(Setting.HOLE_DEPTH)),
+                Reporter.input("p", "bit's point", point, settings.source(Setting.BIT_POINT))));
+    String words =
+        left.isNegative()
+            ? "Holes %s deep with a point of %s go through %s (%s), which is %s thick."
+            : "Holes %s deep with a point of %s leave too little of %s (%s), which is %s thick.";
+    return reporter.finding(
+        left.isNegative() ? Severity.ERROR : Severity.DOUBT,
+        "hole-floor",
+        Reporter.say(
+            words,
+            reporter.text(grid.depth()),
+            reporter.text(point),
+            upright.name(),
+            upright.mark(),
+            reporter.text(upright.thickness())),
+        List.of(figure),
+        Optional.of(upright.mark()),
+        upright.box(),
+        List.of(
+            Reporter.remedy(
+                "bore no deeper than " + reporter.text(deepest), "supports with shorter stems"),
+            Reporter.remedy(
+                "use a bit whose point is "
+                    + reporter.text(
+                        Length.max(
+                            Length.ZERO, upright.thickness().minus(grid.depth()).minus(least)))
+                    + " or less",
+                "a Forstner or router bit")));
+  }
+
+  /** What lies under the shelf's end: the reach less the gap that the shelf leaves there. */
+  private void engagement(Length reach, String support) {
+    Box shelf = shelf().box();
+    Length gaps =
+        shelf
+            .low()
+            .x()
+            .minus(bay.clear().low().x())
+            .plus(bay.clear().high().x().minus(shelf.high().x()));
+    Length centred = reach.minus(gaps.over(2));
+    Length pushed = reach.minus(gaps);
+    Length least = settings.length(Setting.LEAST_ENGAGEMENT);
+    if (centred.isAtLeast(least) && pushed.isPositive()) {
+      return;
+    }
+    String words =
+        "A %s reaches %s; with %s of play at each end of the shelves of bay %d %s lie on it, %s"
+            + " when a shelf is pushed to one end. Asked for: %s.";
+    findings.add(
+        reporter.finding(
+            pushed.isPositive() ? Severity.DOUBT : Severity.ERROR,
+            "engagement",
+            Reporter.say(
+                words,
+                support,
+                reporter.text(reach),
+                reporter.text(gaps.over(2)),
+                grid.bay(),
+                reporter.text(centred),
+                reporter.text(pushed),
+                reporter.text(least)),
+            List.of(engagementFigure(reach, gaps.over(2), centred)),
+            Optional.of(shelf().mark()),
+            shelf,
+            engagementRemedies(gaps, least.minus(centred))));
+  }
+
+  private Figure engagementFigure(Length reach, Length gap, Length left) {
+    return reporter.figure(
+        "engagement/bay-" + grid.bay(),
+        "length of support under the end of a shelf",
+        left,
+        "r - g",
+        List.of(
+            Reporter.input("r", "reach", reach, Source.STATED),
+            Reporter.input("g", "gap at each end", gap, settings.source(Setting.END_PLAY))));
+  }
+
+  private List<Remedy> engagementRemedies(Length gaps, Length missing) {
+    List<Remedy> remedies = new ArrayList<>();
+    Length longer = Length.max(missing, gaps.over(2));
+    remedies.add(
+        Reporter.remedy(
+            "use supports that reach " + reporter.text(longer) + " further", "other supports"));
+    Length play = settings.length(Setting.END_PLAY);
+    Length tighter = play.minus(missing.times(2));
+    remedies.add(
+        tighter.isPositive() && missing.isPositive()
+            ? Reporter.remedy(
+                "set end-play to " + reporter.text(tighter), "shelves that must be cut closer")
+            : Reporter.remedy(
+                "set end-play to " + reporter.text(play.over(2)) + " and check again",
+                "shelves that must be cut closer"));
+    return remedies;
+  }
+
+  private void standards(Support.Standards standards) {
+    Length longest = grid.runs().stream().map(Run::length).max(Length::compareTo).orElseThrow();
+    if (!longest.isMoreThan(standards.soldIn())) {
+      return;
+    }
+    add(
+        Severity.DOUBT,
+        "standard-length",
+        Reporter.say(
+            "Standards of bay %d must be %s long and are sold in %s: two pieces in one run keep"
+                + " their slots in step only if the joint is cut at a whole pitch.",
+            grid.bay(), reporter.text(longest), reporter.text(standards.soldIn())),
+        List.of(
+            Reporter.remedy(
+                "buy standards of " + reporter.text(longest) + " or more", "price and carriage"),
+            Reporter.remedy(
+                "add a fixed shelf so that no opening is higher than "
+                    + reporter.text(standards.soldIn()),
+                "a shelf that does not move")));
+  }
+
+  private Part shelf() {
+    return BayBorer.shelves(built, bay).getFirst();
+  }
+
+  private Length thinnest() {
+    return Length.min(built.part(bay.left()).thickness(), built.part(bay.right()).thickness());
+  }
+
+  private void add(Severity severity, String kind, String what, List<Remedy> remedies) {
+    findings.add(
+        reporter.finding(severity, kind, what, List.of(), Optional.empty(), bay.clear(), remedies));
+  }
+}
