@@ -33,8 +33,8 @@ public record Quantity(double value, QuantityUnit unit) {
   }
 
   /**
-   * The number and unit for a reader who works in {@code system}: three significant digits, whole
-   * numbers of a thousand and more, money to the cent, counts in full. Independent of locale.
+   * The number and unit for a reader who works in {@code system}: three significant digits, four of
+   * a thousand and more, money to the cent, counts in full. Independent of locale.
    */
   public String text(Unit system) {
     String number = number(system);
@@ -52,9 +52,8 @@ public record Quantity(double value, QuantityUnit unit) {
   }
 
   private static String significant(BigDecimal shown) {
-    int whole = Math.max(0, shown.precision() - shown.scale());
-    BigDecimal rounded =
-        shown.round(new MathContext(Math.max(DIGITS, whole), RoundingMode.HALF_UP));
+    int digits = shown.precision() - shown.scale() > DIGITS ? DIGITS + 1 : DIGITS;
+    BigDecimal rounded = shown.round(new MathContext(digits, RoundingMode.HALF_UP));
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }

@@ -12,6 +12,7 @@ public enum QuantityUnit {
   AREA("m²", "sq ft", 1 / 0.09290304),
   FORCE("N", "lbf", 1 / 4.4482216152605),
   MASS("kg", "lb", 1 / 0.45359237),
+  VOLUME("m³", "cu ft", 1 / 0.028316846592),
   /** 1 N/mm = 1 kN/m. */
   LINE_LOAD("N/mm", "lbf/ft", 304.8 / 4.4482216152605),
   AREA_LOAD("kPa", "lbf/sq ft", 92.90304 / 4.4482216152605),

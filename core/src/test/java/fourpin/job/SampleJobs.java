@@ -5,7 +5,6 @@ import fourpin.measure.LengthReader;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Unit;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -66,25 +65,11 @@ public final class SampleJobs {
         Optional.empty());
   }
 
-  /** A bookcase 72 x 84 x 12 in, in 23/32 in plywood, with a kick and a back in a groove. */
+  /** The case of {@link CaseDraft} with other bays. */
   public static CaseOrder bookcase(Bay... bays) {
-    return new CaseOrder(
-        "North",
-        1,
-        new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("84"), in("12")),
-        "ply",
-        List.of(bays),
-        new Joint(Joint.Kind.RABBET, Optional.of(in("3/8"))),
-        new Joint(Joint.Kind.DADO, Optional.of(in("1/4"))),
-        new Joint(Joint.Kind.DADO, Optional.of(in("1/4"))),
-        new Joint(Joint.Kind.DADO, Optional.of(in("1/4"))),
-        Optional.of(new Back(Back.Kind.GROOVE, "back", Optional.of(in("1/4")))),
-        Optional.of(new Kick(in("3 1/2"), in("0"), "ply")),
-        Optional.empty(),
-        Optional.empty(),
-        List.of(),
-        Optional.of(new Load.Holds("books, average")),
-        Settings.standard(Unit.INCH));
+    CaseDraft draft = new CaseDraft();
+    draft.bays = List.of(bays);
+    return draft.order();
   }
 
   public static Job job(CaseOrder... cases) {
@@ -125,26 +110,5 @@ public final class SampleJobs {
                 Supply.TO_BUY)),
         List.of(cases),
         Settings.standard(Unit.INCH));
-  }
-
-  /** A copy of a case with other bays. */
-  public static CaseOrder withBays(CaseOrder order, List<Bay> bays) {
-    return new CaseOrder(
-        order.name(),
-        order.quantity(),
-        order.sizes(),
-        order.material(),
-        new ArrayList<>(bays),
-        order.topJoint(),
-        order.bottomJoint(),
-        order.partitionJoint(),
-        order.fixedShelfJoint(),
-        order.back(),
-        order.kick(),
-        order.faceFrame(),
-        order.doors(),
-        order.edging(),
-        order.load(),
-        order.settings());
   }
 }

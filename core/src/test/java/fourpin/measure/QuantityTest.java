@@ -35,6 +35,7 @@ class QuantityTest {
       case LENGTH -> 25.4; // inch, 2.54 E-02 m, exact
       case AREA -> 9.290304e-2; // square foot, exact
       case FORCE -> 4.448222; // pound-force
+      case VOLUME -> 2.831685e-2; // cubic foot
       case MASS -> 4.535924e-1; // pound (avoirdupois)
       case LINE_LOAD -> 1.459390e1 / 1e3; // pound-force per foot, N/m
       case AREA_LOAD -> 4.788026e1 / 1e3; // pound-force per square foot, Pa
@@ -60,7 +61,7 @@ class QuantityTest {
           """
           0.7274    | LENGTH     | 0.727 mm     | 0.0286 in
           1         | FORCE      | 1 N          | 0.225 lbf
-          12500     | STRESS     | 12500 MPa    | 1812972 psi
+          12500     | STRESS     | 12500 MPa    | 1813000 psi
           9.999     | LENGTH     | 10 mm        | 0.394 in
           0.9996    | MASS       | 1 kg         | 2.2 lb
           999.6     | MASS       | 1000 kg      | 2204 lb

@@ -1,0 +1,166 @@
+package fourpin.plan;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Feature.Channel;
+import fourpin.casework.Part;
+import fourpin.casework.Part.EdgeBand;
+import fourpin.casework.Part.Role;
+import fourpin.job.Edging;
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Sourced;
+import fourpin.reference.Reference;
+import fourpin.reference.Substance;
+import fourpin.strength.ShelfLoad;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Weights of parts, cases and what they hold. */
+final class Weights {
+
+  private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
+
+  /** Standard gravity, CGPM 1901. */
+  private static final double GRAVITY = 9.80665;
+
+  private final Job job;
+
+  Weights(Job job) {
+    this.job = job;
+  }
+
+  /** Mass of a part in kg, edging included, cuts taken off; holes, glue and finish left out. */
+  double of(Part part) {
+    double kg = 0;
+    for (Map.Entry<String, Double> share : volumes(part).entrySet()) {
+      kg += share.getValue() * density(share.getKey()).number() / CUBIC_MM_PER_CUBIC_M;
+    }
+    return kg;
+  }
+
+  /** Volumes in cubic millimetres by material. */
+  private Map<String, Double> volumes(Part part) {
+    Map<String, Double> volumes = new LinkedHashMap<>();
+    double panel = part.box().volume();
+    for (EdgeBand band : part.edging()) {
+      Edging edging = band.edging();
+      double covered = edging.thickness().mm() * part.thickness().mm() * band.length().mm();
+      panel -= covered;
+      boolean strip = edging.kind() == Edging.Kind.STRIP;
+      double solid = edging.thickness().mm() * edging.height().mm() * band.length().mm();
+      volumes.merge(
+          strip ? edging.material() : part.material(), strip ? solid : covered, Double::sum);
+    }
+    for (var feature : part.features()) {
+      panel -= feature instanceof Channel channel ? channel.volume().volume() : 0;
+    }
+    volumes.merge(part.material(), panel, Double::sum);
+    return volumes;
+  }
+
+  private Sourced density(String name) {
+    Material material = job.material(name);
+    return material
+        .density()
+        .map(Sourced::stated)
+        .orElseGet(
+            () -> {
+              Substance substance = Reference.substances().get(material.of());
+              return new Sourced(substance.density().typical(), substance.source());
+            });
+  }
+
+  /** Weight empty, of the usual contents, and both, of one copy of a case. */
+  List<Figure> figures(BuiltCase built, String id) {
+    Figure empty = empty(built, id);
+    Figure contents = contents(built, id);
+    Quantity both = mass(empty.value().value() + contents.value().value());
+    return List.of(
+        empty,
+        contents,
+        new Figure(
+            id + "/weight-loaded",
+            "weight of " + built.order().name() + ", loaded as stated",
+            both,
+            "m + c",
+            List.of(
+                new Input("m", "weight, empty", empty.value(), empty.source()),
+                new Input("c", "weight of the contents", contents.value(), contents.source())),
+            Source.GEOMETRY));
+  }
+
+  private Figure empty(BuiltCase built, String id) {
+    Map<String, Double> volumes = new LinkedHashMap<>();
+    double kg = 0;
+    for (Part part : built.parts()) {
+      volumes(part).forEach((material, volume) -> volumes.merge(material, volume, Double::sum));
+      kg += of(part);
+    }
+    List<Input> inputs = new ArrayList<>();
+    volumes.forEach(
+        (material, volume) -> inputs.addAll(inputs(inputs.size() / 2 + 1, material, volume)));
+    return new Figure(
+        id + "/weight",
+        "weight of " + built.order().name() + ", empty",
+        mass(kg),
+        "V1 d1 + V2 d2 + ...",
+        inputs,
+        Source.GEOMETRY);
+  }
+
+  private List<Input> inputs(int number, String material, double volume) {
+    Sourced density = density(material);
+    Quantity cubic = Quantity.of(volume / CUBIC_MM_PER_CUBIC_M, QuantityUnit.VOLUME);
+    return List.of(
+        new Input("V" + number, "volume of " + material, cubic, Source.GEOMETRY),
+        density.input("d" + number, "density of " + material));
+  }
+
+  private Figure contents(BuiltCase built, String id) {
+    double newtons = 0;
+    for (BaySpace bay : built.bays()) {
+      for (Part floor : floors(built, bay)) {
+        Sourced load = ShelfLoad.along(built.order(), bay.number(), floor.box().size(Axis.Y));
+        newtons += load.number() * bay.clear().size(Axis.X).mm();
+      }
+    }
+    Quantity force = Quantity.of(newtons, QuantityUnit.FORCE);
+    return new Figure(
+        id + "/weight-contents",
+        "weight of the contents of " + built.order().name(),
+        mass(newtons / GRAVITY),
+        "F / g",
+        List.of(
+            new Input("F", "load along every shelf and the bottom", force, Source.STATED),
+            new Input(
+                "g",
+                "standard gravity, m/s²",
+                Quantity.of(GRAVITY, QuantityUnit.RATIO),
+                Source.published("CGPM 1901, third resolution", ""))),
+        Source.GEOMETRY);
+  }
+
+  private static List<Part> floors(BuiltCase built, BaySpace bay) {
+    String prefix = bay.number() + "-";
+    return built.parts().stream()
+        .filter(
+            p ->
+                p.role() == Role.BOTTOM
+                    || ((p.role() == Role.SHELF || p.role() == Role.FIXED_SHELF)
+                        && p.mark().startsWith(prefix)))
+        .toList();
+  }
+
+  private static Quantity mass(double kg) {
+    return Quantity.of(kg, QuantityUnit.MASS);
+  }
+}

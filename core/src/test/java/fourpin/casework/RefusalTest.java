@@ -1,0 +1,255 @@
+package fourpin.casework;
+
+import static fourpin.job.CaseDraft.joint;
+import static fourpin.job.SampleJobs.in;
+import static fourpin.job.SampleJobs.job;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import fourpin.casework.Finding.Severity;
+import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
+import fourpin.job.Doors;
+import fourpin.job.FaceFrame;
+import fourpin.job.Joint;
+import fourpin.job.Kick;
+import fourpin.job.SampleJobs;
+import fourpin.job.Shelves;
+import fourpin.job.Sizes;
+import fourpin.measure.Length;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What can't be built is refused with the place and the reason, and nothing else is. */
+class RefusalTest {
+
+  static Stream<Arguments> refusals() {
+    return Stream.of(
+        refusal(
+            "no-room",
+            "no room is left between the sides (-3/16 in)",
+            d -> d.sizes = outside("1 1/4", "84", "12")),
+        refusal(
+            "no-room",
+            "no room is left in front of the back (-3/32 in)",
+            d -> d.sizes = outside("72", "84", "1/2")),
+        refusal(
+            "joint-too-deep",
+            "the partition joint is 3/4 in deep, in a panel of 23/32 in",
+            d -> d.partitionJoint = joint(Joint.Kind.DADO, "3/4")),
+        refusal(
+            "joint-misplaced",
+            "a dado can't hold the top, which lies at the end of the sides: there is no wood beyond it",
+            d -> d.topJoint = joint(Joint.Kind.DADO, "1/4")),
+        refusal(
+            "joint-misplaced",
+            "a rabbet can't hold the bottom, which does not lie at the end of what it joins",
+            d -> d.bottomJoint = joint(Joint.Kind.RABBET, "1/4")),
+        refusal(
+            "joint-misplaced",
+            "a dado can't hold the bottom, which lies at the end of the sides: there is no wood beyond it",
+            d -> d.kick = Optional.empty()),
+        refusal(
+            "bays-do-not-fit",
+            "the bays have 69 27/32 in between the sides, less 1 partitions, but the widths stated come to 60 in",
+            d -> d.bays = List.of(wide("30"), wide("30"))),
+        refusal(
+            "bays-do-not-fit",
+            "the bays have 69 27/32 in between the sides, less 1 partitions, but the widths stated come to 80 in",
+            d -> d.bays = List.of(wide("80"), SampleJobs.bay(1))),
+        refusal(
+            "bay-too-narrow",
+            "bay 1 is too small for its shelves: length 1/8 bay 1 - 1/8 end play = 0; width 12 case depth - 19/32 behind the face of the back - 1/16 back play = 11 11/32",
+            d -> d.bays = List.of(wide("1/8"), SampleJobs.bay(1))),
+        refusal(
+            "fixed-shelf-misplaced",
+            "the fixed shelf, bay 1 (1-F1) at 4 in does not lie between bottom and top with room below and above it, in rising order",
+            d -> d.bays = List.of(fixed("4"))),
+        refusal(
+            "fixed-shelf-misplaced",
+            "the fixed shelf, bay 1 (1-F2) at 30 in does not lie between bottom and top with room below and above it, in rising order",
+            d -> d.bays = List.of(fixed("40", "30"))),
+        refusal(
+            "parts-overlap",
+            "fixed shelf, bay 1 (1-F1) and shelf, bay 1 (1-S1) are in the same place, by 70 7/16 x 11 11/32 x 15/32 in",
+            d -> d.bays = List.of(fixedAndShelf("40", "40 1/4"))),
+        refusal(
+            "shelf-outside-bay",
+            "the shelf, bay 1 (1-S1) at 90 in is not between bottom and top of its bay, 4 7/32 in to 83 9/32 in",
+            d -> d.bays = List.of(fixedAndShelf("40", "90"))),
+        refusal(
+            "cuts-meet",
+            "the cuts for fixed shelf, bay 1 and fixed shelf, bay 2 in partition 1 (P1) lie opposite and leave -1/32 in",
+            d -> {
+              d.fixedShelfJoint = joint(Joint.Kind.DADO, "3/8");
+              d.bays = List.of(fixed("40"), fixed("40"));
+            }),
+        refusal(
+            "kick-too-deep",
+            "the kick is recessed by 11 in, in a case that is 11 13/32 in deep inside",
+            d -> d.kick = Optional.of(new Kick(in("3 1/2"), in("11"), "ply"))),
+        refusal(
+            "edging-in-joint",
+            "edging of the case lies on edges that go into joints or against the back",
+            d ->
+                d.edging =
+                    List.of(
+                        new fourpin.job.Edging(
+                            fourpin.job.Edging.Kind.BANDING,
+                            "oak",
+                            in("1/64"),
+                            in("23/32"),
+                            List.of(fourpin.job.Edging.Edge.LEFT)))),
+        refusal(
+            "frame-closes-case",
+            "the stiles or rails of the face frame leave no opening",
+            d -> d.faceFrame = Optional.of(frame("36", "2"))),
+        refusal(
+            "frame-below-floor",
+            "the bottom rail is 5 in wide and ends below the floor: the bottom's upper face is at 4 7/32 in",
+            d -> d.faceFrame = Optional.of(frame("2", "5"))));
+  }
+
+  @ParameterizedTest
+  @MethodSource("refusals")
+  void should_refuse(String kind, String what, Consumer<CaseDraft> change) {
+    Casework casework = build(change);
+    assertThat(casework.cases()).isEmpty();
+    assertThat(casework.findings())
+        .filteredOn(f -> f.severity() == Severity.REFUSED)
+        .extracting(Finding::kind, Finding::what)
+        .contains(org.assertj.core.groups.Tuple.tuple(kind, what));
+    assertThat(casework.findings()).allSatisfy(f -> assertThat(f.remedies()).isNotEmpty());
+  }
+
+  @Test
+  void should_refuse_a_shelf_that_can_not_be_tilted_in() {
+    // Opening 72 - 2 x 12 = 48 wide; the shelf is 70 7/16 long. cos a = 48 / 70.4 needs about 47
+    // degrees and 52 in of
+    // height; with the top rail and fixed shelves every 20 in there is far less.
+    Casework casework =
+        build(
+            d -> {
+              d.faceFrame = Optional.of(frame("12", "2"));
+              d.bays = List.of(fixedAndShelf("24", "14"));
+            });
+    assertThat(casework.findings()).extracting(Finding::kind).contains("shelf-behind-frame");
+  }
+
+  @Test
+  void should_let_a_shelf_through_that_can_be_tilted() {
+    Casework casework =
+        build(
+            d -> {
+              d.faceFrame = Optional.of(frame("2", "2"));
+              d.bays = List.of(SampleJobs.bay(1));
+            });
+    assertThat(casework.findings()).isEmpty();
+  }
+
+  /**
+   * Plane geometry with a 3-4-5 triangle: a line of 50 passes a width of 40 when tilted so that its
+   * cosine is 4/5.
+   */
+  @Test
+  void should_find_the_tilt_of_a_line() {
+    assertThat(ShelfChecks.Passage.tilt(50, 0, 40).orElseThrow())
+        .isCloseTo(Math.acos(0.8), org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(ShelfChecks.Passage.tilt(50, 45, 40)).isEmpty();
+  }
+
+  @Test
+  void should_say_that_a_door_would_not_shut() {
+    Casework casework =
+        build(
+            d ->
+                d.doors =
+                    Optional.of(
+                        new Doors(
+                            Doors.Kind.INSET,
+                            1,
+                            in("3/4"),
+                            in("1/8"),
+                            List.of(),
+                            in("1 1/2"),
+                            in("2"),
+                            in("1"))));
+    assertThat(casework.findings())
+        .hasSize(8)
+        .allSatisfy(
+            f -> {
+              assertThat(f.kind()).isEqualTo("shelf-in-door");
+              assertThat(f.severity()).isEqualTo(Severity.ERROR);
+              assertThat(f.remedies().getFirst().what()).isEqualTo("set its front back by 7/8 in");
+            });
+  }
+
+  @Test
+  void should_name_screws_that_come_out_under_a_shelf() {
+    Casework casework =
+        build(
+            d -> {
+              d.fixedShelfJoint = new Joint(Joint.Kind.BUTT, Optional.empty());
+              d.bays = List.of(fixed("40"), fixed("40"));
+            });
+    assertThat(casework.findings())
+        .isNotEmpty()
+        .allSatisfy(f -> assertThat(f.kind()).isEqualTo("screw-covered"));
+  }
+
+  private static Casework build(Consumer<CaseDraft> change) {
+    CaseDraft draft = new CaseDraft();
+    change.accept(draft);
+    return CaseworkBuilder.build(job(draft.order()));
+  }
+
+  private static Arguments refusal(String kind, String what, Consumer<CaseDraft> change) {
+    return arguments(kind, what, change);
+  }
+
+  private static Sizes outside(String width, String height, String depth) {
+    return new Sizes(Sizes.Measured.OUTSIDE, in(width), in(height), in(depth));
+  }
+
+  private static Bay wide(String width) {
+    return new Bay(
+        Optional.of(in(width)),
+        List.of(),
+        Optional.of(SampleJobs.shelves(1)),
+        Optional.of(SampleJobs.pins()),
+        Optional.empty());
+  }
+
+  private static Bay fixed(String... heights) {
+    List<Length> at = Stream.of(heights).map(SampleJobs::in).toList();
+    return new Bay(Optional.empty(), at, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  private static Bay fixedAndShelf(String fixed, String shelf) {
+    Shelves shelves =
+        new Shelves(new Shelves.Placing.AtHeights(List.of(in(shelf))), "ply", List.of(), in("0"));
+    return new Bay(
+        Optional.empty(),
+        List.of(in(fixed)),
+        Optional.of(shelves),
+        Optional.of(SampleJobs.pins()),
+        Optional.empty());
+  }
+
+  private static FaceFrame frame(String stile, String bottomRail) {
+    return new FaceFrame(
+        "oak",
+        in(stile),
+        Optional.empty(),
+        in("2"),
+        in(bottomRail),
+        in("0"),
+        FaceFrame.Scribe.NONE);
+  }
+}

@@ -1,0 +1,54 @@
+package fourpin.job;
+
+import static fourpin.job.SampleJobs.in;
+
+import fourpin.measure.Unit;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A case to be changed field by field: a bookcase 72 x 84 x 12 in with two bays of four shelves.
+ */
+public final class CaseDraft {
+
+  public String name = "North";
+  public int quantity = 1;
+  public Sizes sizes = new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("84"), in("12"));
+  public List<Bay> bays = List.of(SampleJobs.bay(4), SampleJobs.bay(4));
+  public Joint topJoint = joint(Joint.Kind.RABBET, "3/8");
+  public Joint bottomJoint = joint(Joint.Kind.DADO, "1/4");
+  public Joint partitionJoint = joint(Joint.Kind.DADO, "1/4");
+  public Joint fixedShelfJoint = joint(Joint.Kind.DADO, "1/4");
+  public Optional<Back> back =
+      Optional.of(new Back(Back.Kind.GROOVE, "back", Optional.of(in("1/4"))));
+  public Optional<Kick> kick = Optional.of(new Kick(in("3 1/2"), in("0"), "ply"));
+  public Optional<FaceFrame> faceFrame = Optional.empty();
+  public Optional<Doors> doors = Optional.empty();
+  public List<Edging> edging = List.of();
+  public Optional<Load> load = Optional.of(new Load.Holds("books, average"));
+  public Settings settings = Settings.standard(Unit.INCH);
+
+  public static Joint joint(Joint.Kind kind, String depth) {
+    return new Joint(kind, Optional.of(in(depth)));
+  }
+
+  public CaseOrder order() {
+    return new CaseOrder(
+        name,
+        quantity,
+        sizes,
+        "ply",
+        bays,
+        topJoint,
+        bottomJoint,
+        partitionJoint,
+        fixedShelfJoint,
+        back,
+        kick,
+        faceFrame,
+        doors,
+        edging,
+        load,
+        settings);
+  }
+}
