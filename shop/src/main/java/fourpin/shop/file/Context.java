@@ -1,0 +1,23 @@
+package fourpin.shop.file;
+
+import fourpin.job.Material;
+import fourpin.job.Settings;
+import fourpin.measure.Unit;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the rest of a job file is read with.
+ *
+ * @param unit of a bare number
+ * @param settings of the job
+ * @param materials every name that the job declares, without a value where it could not be read;
+ *     empty if it declares none, and then names are not checked
+ */
+record Context(Unit unit, Settings settings, Map<String, Optional<Material>> materials) {
+
+  /** The material of that name, if the job declares one that could be read. */
+  Optional<Material> material(String name) {
+    return materials.getOrDefault(name, Optional.empty());
+  }
+}

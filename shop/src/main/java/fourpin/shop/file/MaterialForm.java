@@ -1,0 +1,105 @@
+package fourpin.shop.file;
+
+import fourpin.job.Material;
+import fourpin.job.QuantityReader;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.reference.Reference;
+import fourpin.reference.Substance;
+import fourpin.reference.Wood;
+import java.util.List;
+import java.util.Optional;
+
+/** A material. */
+final class MaterialForm {
+
+  private static final Key<Material.Kind> KIND =
+      Key.required(
+          "kind",
+          Words.choice(Material.Kind.class),
+          "sheet for sheet goods, board for solid wood, or glass");
+  private static final Key<String> OF =
+      Key.required(
+          "of",
+          Words.row("a substance", "plywood, veneer core", Reference.substances()),
+          "the substance in the reference tables, which know how it bends, weighs and moves");
+  private static final Key<Length> THICKNESS =
+      Key.required(
+          "thickness", Words.length("0.5 mm", "150 mm"), "the thickness that it is sold by");
+  private static final Key<Length> MEASURED =
+      Key.optional(
+          "measured",
+          Words.length("0.5 mm", "150 mm"),
+          "the thickness",
+          "the thickness by calliper; all joints and lengths follow it");
+  private static final Key<Material.Grain> GRAIN =
+      Key.optional(
+          "grain",
+          Words.choice(Material.Grain.class),
+          "none for glass, else lengthwise",
+          "whether parts keep to the length of the sheet or board");
+  private static final Key<Quantity> STIFFNESS =
+      Key.optional(
+          "stiffness",
+          Words.quantity(QuantityReader.STIFFNESS, "12.3 GPa or 1780000 psi", 100, 220_000),
+          "as the reference tables say",
+          "modulus of elasticity along the grain");
+  private static final Key<Quantity> DENSITY =
+      Key.optional(
+          "density",
+          Words.quantity(QuantityReader.DENSITY, "640 kg/m3 or 40 lb/cu ft", 50, 8000),
+          "as the reference tables say",
+          "weight of a cubic metre or foot");
+
+  static final Form<Material> FORM =
+      new Form<>(
+          "a material",
+          List.of(KIND, OF, THICKNESS, MEASURED, GRAIN, STIFFNESS, DENSITY),
+          List.of(),
+          MaterialForm::make);
+
+  private static final double MOST_OFF_NOMINAL = 0.25;
+
+  private MaterialForm() {}
+
+  private static Optional<Material> make(Values v) {
+    Material.Kind kind = v.get(KIND);
+    boolean comesAs = comesAs(kind, Reference.substances().get(v.get(OF)));
+    if (!comesAs) {
+      return v.spot(OF).refuse("it does not come as " + Words.plain(kind), "check kind and of");
+    }
+    Optional<Length> measured = v.find(MEASURED);
+    if (measured.isPresent() && isOff(measured.get(), v.get(THICKNESS))) {
+      return v.spot(MEASURED)
+          .refuse(
+              "it is more than a quarter off the thickness", "check both numbers and their units");
+    }
+    return Optional.of(
+        new Material(
+            v.name(),
+            kind,
+            v.get(OF),
+            v.get(THICKNESS),
+            measured,
+            v.find(GRAIN)
+                .orElse(
+                    kind == Material.Kind.GLASS ? Material.Grain.NONE : Material.Grain.LENGTHWISE),
+            v.find(STIFFNESS),
+            v.find(DENSITY)));
+  }
+
+  private static boolean comesAs(Material.Kind kind, Substance substance) {
+    boolean glass = substance.family() == Substance.Family.GLASS;
+    boolean solid =
+        substance instanceof Wood || substance.family() == Substance.Family.LAMINATED_WOOD;
+    return switch (kind) {
+      case GLASS -> glass;
+      case BOARD -> solid;
+      case SHEET -> !glass;
+    };
+  }
+
+  private static boolean isOff(Length measured, Length nominal) {
+    return Math.abs(measured.ratioTo(nominal) - 1) > MOST_OFF_NOMINAL;
+  }
+}

@@ -1,0 +1,53 @@
+package fourpin.shop.file;
+
+import fourpin.measure.Reading;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/**
+ * A single value.
+ *
+ * @param example of what to write
+ * @param shape what other programs can know of it
+ */
+record Word<T>(
+    String what, String example, Shape shape, BiFunction<String, Context, Reading<T>> reader)
+    implements Kind<T> {
+
+  /** What can be said of a value without reading it. */
+  sealed interface Shape {
+
+    /** A number with or without a unit, or a length with feet and fractions. */
+    record Measure() implements Shape {}
+
+    /** Digits, perhaps with decimals. */
+    record Number(Grain grain) implements Shape {}
+
+    /** One of some words. */
+    record Choice(List<String> words) implements Shape {}
+
+    /** One of some words, or another name for one of them. */
+    record Row(List<String> names) implements Shape {}
+
+    /** Words of the maker's own, not longer than that. */
+    record Free(int longest) implements Shape {}
+  }
+
+  /** Whether a number has decimals. */
+  enum Grain {
+    WHOLE,
+    DECIMAL
+  }
+
+  @Override
+  public Optional<T> read(Spot spot) {
+    return spot.text()
+        .map(text -> spot.take(reader.apply(text, spot.context())))
+        .orElseGet(() -> spot.refuse(what + " is expected, not " + spot.value().what(), remedy()));
+  }
+
+  String remedy() {
+    return "write it like " + example;
+  }
+}

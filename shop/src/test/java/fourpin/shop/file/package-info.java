@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.shop.file;
+
+import org.jspecify.annotations.NullMarked;
