@@ -7,6 +7,7 @@ import fourpin.job.Back;
 import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The back, and what is cut into the carcass for it. */
@@ -24,10 +25,53 @@ final class BackPanel {
     this.play = carcass.order().settings().length(Setting.PANEL_PLAY);
   }
 
-  Part part() {
-    Sum width = width().minus("play", play);
+  /** The panels from left to right. @param widths clear widths of the bays */
+  List<Part> parts(List<Length> widths) {
+    return switch (back.pieces()) {
+      case ONE -> List.of(part("BK", PURPOSE, outerEdge(), width()));
+      case BY_BAY -> byBay(widths);
+    };
+  }
+
+  private List<Part> byBay(List<Length> widths) {
+    List<Part> parts = new ArrayList<>();
+    Length left = outerEdge();
+    for (int i = 0; i < widths.size(); i++) {
+      Sum width = width(i, widths);
+      parts.add(part("BK" + (i + 1), PURPOSE + ", bay " + (i + 1), left, width));
+      left = left.plus(width.total());
+    }
+    return parts;
+  }
+
+  /** From groove, rabbet or outside to the middle of the next partition. */
+  private Sum width(int bay, List<Length> widths) {
+    int outer = (bay == 0 ? 1 : 0) + (bay == widths.size() - 1 ? 1 : 0);
+    Length overSide = back.kind() == Back.Kind.APPLIED ? carcass.thickness() : carcass.backDepth();
+    return Sum.of("bay " + (bay + 1), widths.get(bay))
+        .plus(outer, edgeWords(), overSide)
+        .plus(2 - outer, "half a partition", carcass.thickness().over(2));
+  }
+
+  private String edgeWords() {
+    return switch (back.kind()) {
+      case GROOVE -> "groove";
+      case RABBET -> "rabbet";
+      case APPLIED -> "side";
+    };
+  }
+
+  /** Where the room for the back begins on the left. */
+  private Length outerEdge() {
+    return back.kind() == Back.Kind.APPLIED
+        ? Length.ZERO
+        : carcass.thickness().minus(carcass.backDepth());
+  }
+
+  private Part part(String mark, String name, Length from, Sum room) {
+    Sum width = room.minus("play", play);
     Sum height = height().minus("play", play);
-    Length left = carcass.width().minus(width.total()).over(2);
+    Length left = from.plus(play.over(2));
     Length low = low();
     Box box =
         Box.of(
@@ -38,8 +82,8 @@ final class BackPanel {
             low,
             low.plus(height.total()));
     return new Part(
-        "BK",
-        "back",
+        mark,
+        name,
         Role.BACK,
         back.material(),
         box,

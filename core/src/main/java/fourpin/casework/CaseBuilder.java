@@ -74,7 +74,10 @@ final class CaseBuilder {
     blocks.addAll(partitions);
     blocks.addAll(panels.ends());
     blocks.addAll(fixedShelves(widths, lefts));
-    carcass.order().back().ifPresent(back -> blocks.add(new BackPanel(carcass, back).part()));
+    carcass
+        .order()
+        .back()
+        .ifPresent(back -> blocks.addAll(new BackPanel(carcass, back).parts(widths)));
     panels.kick().ifPresent(blocks::add);
     carcass
         .faceFrame()

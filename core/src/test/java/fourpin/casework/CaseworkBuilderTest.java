@@ -8,7 +8,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.casework.Feature.Channel;
 import fourpin.casework.Feature.Channel.Kind;
+import fourpin.job.Back;
+import fourpin.job.CaseDraft;
 import fourpin.measure.LengthStyle;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Hand calculations on one case: 72 x 84 x 12 in outside, 23/32 in plywood, 7/32 in back. */
@@ -88,5 +91,20 @@ class CaseworkBuilderTest {
     // 70 9/16 + 2 x 1/4 - 1/16; 79 1/16 + 2 x 1/4 - 1/16
     assertThat(built.part("BK").width().total()).isEqualTo(in("71"));
     assertThat(built.part("BK").length().total()).isEqualTo(in("79 1/2"));
+  }
+
+  @Test
+  void should_divide_the_back_on_the_partitions() {
+    CaseDraft draft = new CaseDraft();
+    draft.back =
+        Optional.of(new Back(Back.Kind.GROOVE, "back", Optional.of(in("1/4")), Back.Pieces.BY_BAY));
+    BuiltCase divided = CaseworkBuilder.build(job(draft.order())).cases().getFirst();
+    // 34 59/64 bay + 1/4 groove + 23/64 half a partition - 1/16 play
+    assertThat(divided.part("BK1").width().total()).isEqualTo(in("35 15/32"));
+    assertThat(divided.part("BK2").width().total()).isEqualTo(in("35 15/32"));
+    // The panels stand the play apart, and half of it from the bottom of each groove.
+    assertThat(divided.part("BK1").box().low().x()).isEqualTo(in("1/2"));
+    assertThat(divided.part("BK2").box().low().x().minus(divided.part("BK1").box().high().x()))
+        .isEqualTo(in("1/16"));
   }
 }

@@ -20,7 +20,7 @@ public final class CaseDraft {
   public Joint partitionJoint = joint(Joint.Kind.DADO, "1/4");
   public Joint fixedShelfJoint = joint(Joint.Kind.DADO, "1/4");
   public Optional<Back> back =
-      Optional.of(new Back(Back.Kind.GROOVE, "back", Optional.of(in("1/4"))));
+      Optional.of(new Back(Back.Kind.GROOVE, "back", Optional.of(in("1/4")), Back.Pieces.ONE));
   public Optional<Kick> kick = Optional.of(new Kick(in("3 1/2"), in("0"), "ply"));
   public Optional<FaceFrame> faceFrame = Optional.empty();
   public Optional<Doors> doors = Optional.empty();
