@@ -1,0 +1,80 @@
+package fourpin.sheets.pages;
+
+import fourpin.sheets.paint.Drawing;
+import java.util.List;
+
+/** A piece of what is to be read. */
+public sealed interface Block
+    permits Block.Heading,
+        Block.Paragraph,
+        Block.Bullets,
+        Block.Steps,
+        Block.Callout,
+        Block.Figure,
+        Block.Together,
+        Block.NewPage,
+        Block.Contents,
+        Table {
+
+  /** A heading below that of the section; it gets a bookmark and is never the last on a page. */
+  record Heading(String text) implements Block {}
+
+  record Paragraph(Prose prose) implements Block {
+    public static Paragraph of(String text) {
+      return new Paragraph(Prose.plain(text));
+    }
+  }
+
+  record Bullets(List<Prose> items) implements Block {
+    public Bullets {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** Numbered steps with a box to tick. */
+  record Steps(List<Step> steps) implements Block {
+    public Steps {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /** One step: its number, what to do, and what belongs to it (cautions, figures). */
+  record Step(String number, Prose prose, List<Block> more) {
+    public Step {
+      more = List.copyOf(more);
+    }
+  }
+
+  /** What must not be overlooked, in a frame with a sign of its own shape. */
+  record Callout(Sign sign, String title, List<Prose> text) implements Block {
+    public Callout {
+      text = List.copyOf(text);
+    }
+  }
+
+  /** Signs that differ in shape, so that none needs colour. */
+  enum Sign {
+    /** A triangle with an exclamation mark: someone may be hurt. */
+    CAUTION,
+    /** A ring with a cross: the plan cannot stand as it is. */
+    ERROR,
+    /** A square with an exclamation mark: may spoil the work. */
+    WARNING,
+    /** A ring with an i. */
+    NOTE
+  }
+
+  record Figure(Drawing drawing, String caption) implements Block {}
+
+  /** Blocks that stay on one page. */
+  record Together(List<Block> blocks) implements Block {
+    public Together {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  record NewPage() implements Block {}
+
+  /** The table of contents. */
+  record Contents() implements Block {}
+}

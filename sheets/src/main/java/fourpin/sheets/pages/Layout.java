@@ -1,0 +1,126 @@
+package fourpin.sheets.pages;
+
+import fourpin.sheets.pages.Strip.Anchor;
+import fourpin.sheets.pages.Strip.Piece;
+import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.Typeface;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A booklet broken into leaves. Set twice: the second time the contents know the pages.
+ *
+ * @param root what the marks are, in reading order
+ */
+record Layout(Booklet booklet, Tag root, List<Leaf> leaves) {
+
+  /** One side of paper: its marks in order, from the lower left corner, and the anchors on it. */
+  record Leaf(List<Piece> pieces, List<Landed> anchors) {}
+
+  /** An anchor and the height of its top above the lower edge of the paper. */
+  record Landed(Anchor anchor, double top) {}
+
+  static Layout of(Booklet booklet) {
+    Layout blind = set(booklet, new Typesetter.Outline(anchors(booklet), Optional.empty()));
+    Typesetter.Outline outline =
+        new Typesetter.Outline(anchors(booklet), Optional.of(blind.pagesOfAnchors()));
+    Layout layout = set(booklet, outline);
+    if (!layout.pagesOfAnchors().equals(blind.pagesOfAnchors())) {
+      throw new IllegalStateException("Page numbers moved the pages that they number");
+    }
+    return layout.footed();
+  }
+
+  private static Layout set(Booklet booklet, Typesetter.Outline outline) {
+    Tag root = Tag.root();
+    double width = booklet.paper().body().width();
+    List<Strip> strips = new Typesetter(width, outline).booklet(booklet, root);
+    return new Layout(booklet, root, Breaker.leaves(strips, booklet.paper().body()));
+  }
+
+  /** All headings in reading order, numbered as the typesetter will meet them. */
+  private static List<Anchor> anchors(Booklet booklet) {
+    List<Anchor> anchors = new ArrayList<>();
+    for (Booklet.Section section : booklet.sections()) {
+      anchors.add(new Anchor(anchors.size(), 1, section.title()));
+      addHeadings(section.blocks(), anchors);
+    }
+    return anchors;
+  }
+
+  private static void addHeadings(List<Block> blocks, List<Anchor> anchors) {
+    for (Block block : blocks) {
+      switch (block) {
+        case Block.Heading heading -> anchors.add(new Anchor(anchors.size(), 2, heading.text()));
+        case Block.Together together -> addHeadings(together.blocks(), anchors);
+        case Block.Steps steps -> steps.steps().forEach(step -> addHeadings(step.more(), anchors));
+        default -> {
+          // holds no headings
+        }
+      }
+    }
+  }
+
+  /** The page of each anchor, counted from 1, by the anchor's number. */
+  List<Integer> pagesOfAnchors() {
+    List<Integer> pages = new ArrayList<>();
+    for (int i = 0; i < leaves.size(); i++) {
+      for (int n = 0; n < leaves.get(i).anchors().size(); n++) {
+        pages.add(i + 1);
+      }
+    }
+    return pages;
+  }
+
+  private Layout footed() {
+    List<Leaf> footed = new ArrayList<>();
+    for (int i = 0; i < leaves.size(); i++) {
+      List<Piece> pieces = new ArrayList<>(leaves.get(i).pieces());
+      pieces.add(Piece.decoration(foot(i + 1)));
+      footed.add(new Leaf(List.copyOf(pieces), leaves.get(i).anchors()));
+    }
+    return new Layout(booklet, root, List.copyOf(footed));
+  }
+
+  private List<Mark> foot(int page) {
+    Box foot = booklet.paper().foot();
+    String number = "page " + page + " of " + leaves.size();
+    String state = "revision " + booklet.revision() + "   " + booklet.paper().label();
+    double beside = width(number) + width(state) + 12;
+    return List.of(
+        Mark.Path.line(
+            new Point(foot.left(), foot.top()), new Point(foot.right(), foot.top()), Pen.EDGE),
+        words(fitted(booklet.job(), foot.width() - beside), Lettering.Align.START, foot.left()),
+        words(state, Lettering.Align.END, foot.right() - width(number) - 6),
+        words(number, Lettering.Align.END, foot.right()));
+  }
+
+  /**
+   * The job's name on one line; its full text stands on the first page, so here it may end in dots.
+   */
+  private static String fitted(String text, double room) {
+    if (width(text) <= room) {
+      return text;
+    }
+    int end = text.length();
+    while (end > 0 && width(text.substring(0, end) + "…") > room) {
+      end--;
+    }
+    return text.substring(0, end) + "…";
+  }
+
+  private static double width(String text) {
+    return Typeface.NARROW_BOLD.width(text, Types.FOOT.size());
+  }
+
+  private Mark words(String text, Lettering.Align align, double x) {
+    return Lettering.of(text, Typeface.NARROW_BOLD, Types.FOOT.size())
+        .with(align, Lettering.Seat.MIDDLE)
+        .at(new Point(x, booklet.paper().foot().centre().y()));
+  }
+}

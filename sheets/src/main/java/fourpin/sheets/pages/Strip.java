@@ -1,0 +1,121 @@
+package fourpin.sheets.pages;
+
+import fourpin.sheets.paint.Mark;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The least part of a page that is not broken: a line of text, a row of a table, a drawing. Its
+ * marks are measured from its own upper left corner, y up, so they lie at y below 0.
+ *
+ * @param gap millimetres above it, dropped at the head of a page
+ * @param start where it may begin
+ * @param head what is repeated above it when it begins a page
+ */
+record Strip(
+    double gap,
+    double height,
+    List<Piece> pieces,
+    Start start,
+    Optional<Strip> head,
+    Optional<Anchor> anchor) {
+
+  /** Where a strip may begin. */
+  enum Start {
+    ANYWHERE,
+    /** On the page of the strip before it. */
+    WITH_LAST,
+    NEW_PAGE
+  }
+
+  /** Marks that belong to one tag; to none if they only decorate. */
+  record Piece(Optional<Tag> tag, List<Mark> marks, Optional<Integer> target) {
+
+    static Piece of(Tag tag, List<Mark> marks) {
+      return new Piece(Optional.of(tag), List.copyOf(marks), Optional.empty());
+    }
+
+    static Piece decoration(List<? extends Mark> marks) {
+      return new Piece(Optional.empty(), List.copyOf(marks), Optional.empty());
+    }
+
+    /** Marks that lead to the place of an anchor when touched. */
+    static Piece link(Tag tag, List<Mark> marks, int target) {
+      return new Piece(Optional.of(tag), List.copyOf(marks), Optional.of(target));
+    }
+
+    Piece moved(double dx, double dy) {
+      return new Piece(tag, Mark.allMoved(marks, dx, dy), target);
+    }
+  }
+
+  /** A place that bookmarks and links lead to. */
+  record Anchor(int number, int level, String title) {}
+
+  Strip {
+    pieces = List.copyOf(pieces);
+  }
+
+  static Strip of(double height, List<Piece> pieces) {
+    return new Strip(0, height, pieces, Start.ANYWHERE, Optional.empty(), Optional.empty());
+  }
+
+  Strip withGap(double newGap) {
+    return new Strip(newGap, height, pieces, start, head, anchor);
+  }
+
+  Strip starting(Start newStart) {
+    return new Strip(gap, height, pieces, newStart, head, anchor);
+  }
+
+  Strip under(Strip newHead) {
+    return new Strip(gap, height, pieces, start, Optional.of(newHead), anchor);
+  }
+
+  Strip anchored(Anchor newAnchor) {
+    return new Strip(gap, height, pieces, start, head, Optional.of(newAnchor));
+  }
+
+  Strip moved(double dx) {
+    return new Strip(
+        gap,
+        height,
+        pieces.stream().map(p -> p.moved(dx, 0)).toList(),
+        start,
+        head.map(h -> h.moved(dx)),
+        anchor);
+  }
+
+  /** The same strip with more marks on it. */
+  Strip plus(Piece piece) {
+    return new Strip(
+        gap,
+        height,
+        Stream.concat(pieces.stream(), Stream.of(piece)).toList(),
+        start,
+        head,
+        anchor);
+  }
+
+  /** The strips with all but the first kept on the page of the first. */
+  static List<Strip> together(List<Strip> strips) {
+    List<Strip> kept = new ArrayList<>();
+    for (Strip strip : strips) {
+      kept.add(kept.isEmpty() ? strip : strip.starting(Start.WITH_LAST));
+    }
+    return kept;
+  }
+
+  /** The strips with a gap above the first. */
+  static List<Strip> spaced(double gap, List<Strip> strips) {
+    List<Strip> spaced = new ArrayList<>(strips);
+    spaced.set(0, spaced.getFirst().withGap(gap));
+    return spaced;
+  }
+
+  static double height(List<Strip> strips) {
+    return strips.stream().mapToDouble(s -> s.gap + s.height).sum();
+  }
+}

@@ -1,0 +1,148 @@
+package fourpin.sheets.pages;
+
+import fourpin.sheets.pages.Strip.Piece;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
+/**
+ * Sets a table: columns as wide as their text where there is room, else shared out so that no word
+ * breaks; smaller type only when even that is too wide.
+ */
+final class TableSetter {
+
+  private static final double PAD = 1.2;
+  private static final double RISE = 0.6;
+  private static final List<Double> SIZES = List.of(3.5, 3.2, 2.9, 2.6);
+
+  private final Table table;
+  private final double width;
+  private final Wrap.Type type;
+  private final double[] widths;
+
+  private TableSetter(Table table, double width) {
+    this.table = table;
+    this.width = width;
+    this.type = type(table, width);
+    this.widths = widths();
+  }
+
+  static List<Strip> strips(Table table, Tag parent, double width) {
+    return new TableSetter(table, width).strips(parent.add(Tag.Role.TABLE));
+  }
+
+  private static Wrap.Type type(Table table, double width) {
+    return SIZES.stream()
+        .map(Types.TABLE::sized)
+        .filter(type -> DoubleStream.of(least(table, type)).sum() <= width)
+        .findFirst()
+        .orElseThrow(
+            () -> new OverflowException("A table is too wide for the page: " + table.columns()));
+  }
+
+  private static double[] least(Table table, Wrap.Type type) {
+    return perColumn(table, prose -> Wrap.widestWord(prose, type));
+  }
+
+  private static double[] perColumn(
+      Table table, java.util.function.ToDoubleFunction<Prose> measure) {
+    return IntStream.range(0, table.columns().size())
+        .mapToDouble(i -> 2 * PAD + column(table, i).stream().mapToDouble(measure).max().orElse(0))
+        .toArray();
+  }
+
+  /** The title and cells of a column. */
+  private static List<Prose> column(Table table, int index) {
+    List<Prose> cells = new ArrayList<>();
+    cells.add(Prose.bold(table.columns().get(index).title()));
+    table.rows().forEach(row -> cells.add(row.cells().get(index)));
+    return cells;
+  }
+
+  private double[] widths() {
+    double[] least = least(table, type);
+    double[] wanted = perColumn(table, prose -> Wrap.natural(prose, type) + 0.01);
+    double wantedSum = DoubleStream.of(wanted).sum();
+    if (wantedSum <= width) {
+      return wanted;
+    }
+    double leastSum = DoubleStream.of(least).sum();
+    double share = (width - leastSum) / (wantedSum - leastSum);
+    return IntStream.range(0, least.length)
+        .mapToDouble(i -> least[i] + share * (wanted[i] - least[i]))
+        .toArray();
+  }
+
+  private List<Strip> strips(Tag tag) {
+    List<Strip> strips = new ArrayList<>();
+    Strip head = head(tag);
+    strips.add(head);
+    Strip repeated = decorationOnly(head);
+    for (Table.Row row : table.rows()) {
+      strips.add(row(tag, row).under(repeated));
+    }
+    return keepFirstRowWithHead(strips);
+  }
+
+  private static List<Strip> keepFirstRowWithHead(List<Strip> strips) {
+    if (strips.size() > 1) {
+      strips.set(1, strips.get(1).starting(Strip.Start.WITH_LAST));
+    }
+    return strips;
+  }
+
+  private Strip head(Tag tag) {
+    Tag row = tag.add(Tag.Role.ROW);
+    List<Prose> titles = table.columns().stream().map(c -> Prose.bold(c.title())).toList();
+    Strip strip = cells(row, Tag.Role.HEADER_CELL, titles);
+    return strip
+        .plus(Piece.decoration(List.of(rule(0, Pen.EDGE))))
+        .plus(Piece.decoration(List.of(rule(-strip.height(), Pen.OUTLINE))));
+  }
+
+  private Strip row(Tag tag, Table.Row row) {
+    Strip strip = cells(tag.add(Tag.Role.ROW), Tag.Role.CELL, row.cells());
+    Strip ruled = strip.plus(Piece.decoration(List.of(rule(-strip.height(), Pen.HATCH))));
+    return row.kind() == Table.Kind.SUM
+        ? ruled.plus(Piece.decoration(List.of(rule(0, Pen.EDGE))))
+        : ruled;
+  }
+
+  private Mark rule(double y, Pen pen) {
+    double right = DoubleStream.of(widths).sum();
+    return Mark.Path.line(new Point(0, y), new Point(right, y), pen);
+  }
+
+  private Strip cells(Tag row, Tag.Role role, List<Prose> cells) {
+    List<Piece> pieces = new ArrayList<>();
+    int lines = 1;
+    double left = 0;
+    for (int i = 0; i < cells.size(); i++) {
+      List<Wrap.Line> wrapped = Wrap.lines(cells.get(i), type, widths[i] - 2 * PAD);
+      lines = Math.max(lines, wrapped.size());
+      pieces.add(Piece.of(row.add(role), marks(wrapped, left, i)));
+      left += widths[i];
+    }
+    return Strip.of(lines * type.lineHeight() + 2 * RISE, pieces);
+  }
+
+  private List<Mark> marks(List<Wrap.Line> lines, double left, int column) {
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      double slack = widths[column] - 2 * PAD - lines.get(i).width();
+      double indent = table.columns().get(column).align() == Table.Align.RIGHT ? slack : 0;
+      marks.addAll(lines.get(i).marks(left + PAD + indent, type, RISE + i * type.lineHeight()));
+    }
+    return marks;
+  }
+
+  /** The head on a later page is a repetition for the eye, not for the ear. */
+  private static Strip decorationOnly(Strip head) {
+    List<Mark> marks = head.pieces().stream().flatMap(p -> p.marks().stream()).toList();
+    return Strip.of(head.height(), List.of(Piece.decoration(marks)));
+  }
+}

@@ -1,0 +1,283 @@
+package fourpin.sheets.pages;
+
+import fourpin.sheets.pages.Strip.Anchor;
+import fourpin.sheets.pages.Strip.Piece;
+import fourpin.sheets.pages.Strip.Start;
+import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fill;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.Typeface;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns blocks into strips, and grows the tree of tags as it goes. */
+final class Typesetter {
+
+  private static final double SIGN_WIDTH = 11;
+  private static final double FRAME_PAD = 2;
+  private static final double NUMBER_WIDTH = 12;
+  private static final double TICK = 3;
+
+  private final double width;
+  private final Outline outline;
+  private int anchors;
+
+  Typesetter(double width, Outline outline) {
+    this.width = width;
+    this.outline = outline;
+  }
+
+  List<Strip> booklet(Booklet booklet, Tag root) {
+    List<Strip> strips = new ArrayList<>(title(booklet, root));
+    for (int i = 0; i < booklet.sections().size(); i++) {
+      strips.addAll(section(booklet.sections().get(i), root.add(Tag.Role.SECTION), i == 0));
+    }
+    return strips;
+  }
+
+  private List<Strip> title(Booklet booklet, Tag root) {
+    List<Strip> strips =
+        new ArrayList<>(lines(Prose.plain(booklet.title()), Types.TITLE, root.add(Tag.Role.TITLE)));
+    strips.addAll(lines(Prose.plain(booklet.subtitle()), Types.BODY, root.add(Tag.Role.PARAGRAPH)));
+    return Strip.together(strips);
+  }
+
+  private List<Strip> section(Booklet.Section section, Tag tag, boolean first) {
+    List<Strip> strips = new ArrayList<>();
+    strips.addAll(
+        heading(
+            section.title(), Types.SECTION, tag.add(Tag.Role.SECTION_TITLE), 1, Types.SECTION_GAP));
+    strips.set(0, strips.getFirst().starting(first ? Start.ANYWHERE : Start.NEW_PAGE));
+    strips.addAll(followed(section.blocks(), tag, width));
+    return strips;
+  }
+
+  /** Blocks after a heading: what follows it first stays with it. */
+  private List<Strip> followed(List<Block> blocks, Tag tag, double room) {
+    List<Strip> strips = new ArrayList<>();
+    boolean keep = true;
+    boolean newPage = false;
+    for (Block block : blocks) {
+      if (block instanceof Block.NewPage) {
+        newPage = true;
+        continue;
+      }
+      List<Strip> next = new ArrayList<>(set(block, tag, room));
+      if (newPage) {
+        next.set(0, next.getFirst().starting(Start.NEW_PAGE));
+      } else if (keep) {
+        next.set(0, next.getFirst().starting(Start.WITH_LAST));
+      }
+      strips.addAll(next);
+      newPage = false;
+      keep = block instanceof Block.Heading;
+    }
+    return strips;
+  }
+
+  private List<Strip> set(Block block, Tag tag, double room) {
+    return switch (block) {
+      case Block.Heading heading ->
+          heading(heading.text(), Types.HEADING, tag.add(Tag.Role.HEADING), 2, Types.HEADING_GAP);
+      case Block.Paragraph paragraph ->
+          spaced(lines(paragraph.prose(), Types.BODY, tag.add(Tag.Role.PARAGRAPH), room));
+      case Block.Bullets bullets -> bullets(bullets, tag, room);
+      case Block.Steps steps -> steps(steps, tag, room);
+      case Block.Callout callout -> callout(callout, tag, room);
+      case Block.Figure figure -> figure(figure, tag, room);
+      case Block.Together together -> Strip.together(followed(together.blocks(), tag, room));
+      case Block.NewPage newPage ->
+          throw new IllegalStateException("A page can be begun only between blocks");
+      case Block.Contents contents -> contents(tag.add(Tag.Role.CONTENTS));
+      case Table table -> spaced(TableSetter.strips(table, tag, room));
+    };
+  }
+
+  private static List<Strip> spaced(List<Strip> strips) {
+    return Strip.spaced(Types.BLOCK_GAP, strips);
+  }
+
+  private List<Strip> lines(Prose prose, Wrap.Type type, Tag tag) {
+    return lines(prose, type, tag, width);
+  }
+
+  /** A strip for each line; the first two and the last two stay together. */
+  private static List<Strip> lines(Prose prose, Wrap.Type type, Tag tag, double room) {
+    List<Wrap.Line> lines = Wrap.lines(prose, type, room);
+    List<Strip> strips = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      Strip strip =
+          Strip.of(type.lineHeight(), List.of(Piece.of(tag, lines.get(i).marks(0, type, 0))));
+      boolean lonely = i == 1 || (i > 0 && i == lines.size() - 1);
+      strips.add(lonely ? strip.starting(Start.WITH_LAST) : strip);
+    }
+    return strips;
+  }
+
+  private List<Strip> heading(String text, Wrap.Type type, Tag tag, int level, double gap) {
+    List<Strip> strips = new ArrayList<>(Strip.together(lines(Prose.plain(text), type, tag)));
+    strips.set(0, strips.getFirst().withGap(gap).anchored(new Anchor(anchors++, level, text)));
+    return strips;
+  }
+
+  private List<Strip> bullets(Block.Bullets bullets, Tag tag, double room) {
+    Tag list = tag.add(Tag.Role.LIST);
+    List<Strip> strips = new ArrayList<>();
+    for (Prose item : bullets.items()) {
+      Tag entry = list.add(Tag.Role.ITEM);
+      strips.addAll(
+          spacedItem(
+              bullet(entry),
+              lines(item, Types.BODY, entry.add(Tag.Role.BODY), room - Types.INDENT)));
+    }
+    return spaced(strips);
+  }
+
+  private static Piece bullet(Tag entry) {
+    Wrap.Line dot = Wrap.lines(Prose.plain("•"), Types.BODY, Types.INDENT).getFirst();
+    return Piece.of(entry.add(Tag.Role.LABEL), dot.marks(2, Types.BODY, 0));
+  }
+
+  private static List<Strip> spacedItem(Piece label, List<Strip> lines) {
+    List<Strip> strips = new ArrayList<>(lines.stream().map(s -> s.moved(Types.INDENT)).toList());
+    strips.set(0, strips.getFirst().withGap(0.8).plus(label));
+    return strips;
+  }
+
+  private List<Strip> steps(Block.Steps steps, Tag tag, double room) {
+    Tag list = tag.add(Tag.Role.LIST);
+    List<Strip> strips = new ArrayList<>();
+    steps.steps().forEach(step -> strips.addAll(step(step, list.add(Tag.Role.ITEM), room)));
+    return strips;
+  }
+
+  private List<Strip> step(Block.Step step, Tag entry, double room) {
+    Piece number = number(step.number(), entry.add(Tag.Role.LABEL));
+    Tag body = entry.add(Tag.Role.BODY);
+    double inner = room - NUMBER_WIDTH;
+    List<Strip> strips =
+        new ArrayList<>(lines(step.prose(), Types.BODY, body.add(Tag.Role.PARAGRAPH), inner));
+    strips.addAll(followed(step.more(), body, inner));
+    strips.replaceAll(strip -> strip.moved(NUMBER_WIDTH));
+    strips.set(0, strips.getFirst().plus(number).plus(Piece.decoration(List.of(tickBox()))));
+    return spaced(strips);
+  }
+
+  private static Piece number(String number, Tag label) {
+    Wrap.Line line = Wrap.lines(Prose.bold(number), Types.BODY, NUMBER_WIDTH - TICK - 1).getFirst();
+    return Piece.of(label, line.marks(TICK + 1.5, Types.BODY, 0));
+  }
+
+  private static Mark tickBox() {
+    double top = (Types.BODY.lineHeight() - TICK) / 2;
+    return Mark.Path.rectangle(new Box(0, -top - TICK, TICK, -top), Pen.EDGE, Fill.NONE);
+  }
+
+  private List<Strip> callout(Block.Callout callout, Tag tag, double room) {
+    Tag frame = tag.add(Tag.Role.FRAME);
+    double inner = room - SIGN_WIDTH - FRAME_PAD;
+    List<Strip> inside =
+        new ArrayList<>(
+            lines(Prose.bold(callout.title()), Types.BODY, frame.add(Tag.Role.PARAGRAPH), inner));
+    callout
+        .text()
+        .forEach(
+            prose -> inside.addAll(lines(prose, Types.BODY, frame.add(Tag.Role.PARAGRAPH), inner)));
+    return spaced(List.of(framed(callout.sign(), inside, room)));
+  }
+
+  private static Strip framed(Block.Sign sign, List<Strip> inside, double room) {
+    double height = Math.max(Strip.height(inside), Signs.HEIGHT) + 2 * FRAME_PAD;
+    List<Piece> pieces = new ArrayList<>();
+    Mark border = Mark.Path.rectangle(new Box(0, -height, room, 0), Pen.EDGE, Fill.NONE);
+    pieces.add(Piece.decoration(List.of(border)));
+    pieces.add(
+        Piece.decoration(
+            Signs.marks(sign, new Point(SIGN_WIDTH / 2, -FRAME_PAD - Signs.HEIGHT / 2))));
+    double down = FRAME_PAD;
+    for (Strip strip : inside) {
+      for (Piece piece : strip.pieces()) {
+        pieces.add(piece.moved(SIGN_WIDTH, -down));
+      }
+      down += strip.height();
+    }
+    return Strip.of(height, pieces);
+  }
+
+  private List<Strip> figure(Block.Figure figure, Tag tag, double room) {
+    Drawing drawing = figure.drawing();
+    Box box = drawing.extent();
+    if (box.width() > room + 0.01) {
+      throw new OverflowException(
+          "The drawing " + drawing.name() + " is wider than its room of " + room + " mm");
+    }
+    Tag tagged = tag.add(Tag.Role.FIGURE, drawing.title() + ". " + drawing.description());
+    double left = (room - box.width()) / 2;
+    Piece piece = Piece.of(tagged, Mark.allMoved(drawing.marks(), left - box.left(), -box.top()));
+    List<Strip> strips = new ArrayList<>(List.of(Strip.of(box.height(), List.of(piece))));
+    if (!figure.caption().isEmpty()) {
+      strips.addAll(
+          Strip.spaced(
+              1,
+              lines(
+                  Prose.plain(figure.caption()),
+                  Types.CAPTION,
+                  tag.add(Tag.Role.PARAGRAPH),
+                  room)));
+    }
+    return spaced(Strip.together(strips));
+  }
+
+  private List<Strip> contents(Tag tag) {
+    List<Strip> strips = new ArrayList<>();
+    for (Anchor anchor : outline.anchors()) {
+      strips.add(entry(anchor, tag.add(Tag.Role.CONTENTS_ITEM)));
+    }
+    return spaced(strips);
+  }
+
+  private Strip entry(Anchor anchor, Tag item) {
+    double indent = (anchor.level() - 1) * Types.INDENT;
+    String page = outline.page(anchor);
+    Tag link = item.add(Tag.Role.REFERENCE).add(Tag.Role.LINK, anchor.title() + ", page " + page);
+    double room = width - indent - NUMBER_WIDTH;
+    Prose title = anchor.level() == 1 ? Prose.bold(anchor.title()) : Prose.plain(anchor.title());
+    List<Wrap.Line> lines = Wrap.lines(title.then(Prose.plain(" ")), Types.BODY, room);
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      marks.addAll(lines.get(i).marks(indent, Types.BODY, i * Types.BODY.lineHeight()));
+    }
+    double down = (lines.size() - 1) * Types.BODY.lineHeight();
+    marks.add(pageNumber(page, down));
+    Mark dots = dots(indent + lines.getLast().width() + 2, down);
+    return Strip.of(
+        lines.size() * Types.BODY.lineHeight(),
+        List.of(Piece.link(link, marks, anchor.number()), Piece.decoration(List.of(dots))));
+  }
+
+  private Mark pageNumber(String page, double down) {
+    double baseline = down + Types.BODY.lineHeight() / 2 + Types.BODY.size() * 0.35;
+    return Lettering.of(page, Typeface.REGULAR, Types.BODY.size())
+        .with(Lettering.Align.END, Lettering.Seat.BASELINE)
+        .at(new Point(width, -baseline));
+  }
+
+  private Mark dots(double from, double down) {
+    double y = -down - Types.BODY.lineHeight() / 2 - 1;
+    double to = Math.max(from + 1, width - NUMBER_WIDTH + 3);
+    return Mark.Path.line(new Point(from, y), new Point(to, y), Pen.RULE);
+  }
+
+  /** Where anchors come to lie; empty before the first layout. */
+  record Outline(List<Anchor> anchors, Optional<List<Integer>> pages) {
+
+    String page(Anchor anchor) {
+      return pages.map(numbers -> Integer.toString(numbers.get(anchor.number()))).orElse("0");
+    }
+  }
+}
