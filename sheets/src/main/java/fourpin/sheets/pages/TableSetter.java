@@ -17,6 +17,8 @@ final class TableSetter {
 
   private static final double PAD = 1.2;
   private static final double RISE = 0.6;
+  private static final double ROUNDING = 0.01;
+  private static final int HALVINGS = 50;
   private static final List<Double> SIZES = List.of(3.5, 3.2, 2.9, 2.6);
 
   private final Table table;
@@ -45,7 +47,7 @@ final class TableSetter {
   }
 
   private static double[] least(Table table, Wrap.Type type) {
-    return perColumn(table, prose -> Wrap.widestWord(prose, type));
+    return perColumn(table, prose -> Wrap.widestWord(prose, type) + ROUNDING);
   }
 
   private static double[] perColumn(
@@ -63,17 +65,26 @@ final class TableSetter {
     return cells;
   }
 
+  /**
+   * Every column as wide as it wants up to one common limit, the largest for which all have room.
+   */
   private double[] widths() {
     double[] least = least(table, type);
-    double[] wanted = perColumn(table, prose -> Wrap.natural(prose, type) + 0.01);
-    double wantedSum = DoubleStream.of(wanted).sum();
-    if (wantedSum <= width) {
-      return wanted;
+    double[] wanted = perColumn(table, prose -> Wrap.natural(prose, type) + ROUNDING);
+    double low = 0;
+    double high = width;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      boolean fits = DoubleStream.of(limited(least, wanted, middle)).sum() <= width;
+      low = fits ? middle : low;
+      high = fits ? high : middle;
     }
-    double leastSum = DoubleStream.of(least).sum();
-    double share = (width - leastSum) / (wantedSum - leastSum);
+    return limited(least, wanted, low);
+  }
+
+  private static double[] limited(double[] least, double[] wanted, double limit) {
     return IntStream.range(0, least.length)
-        .mapToDouble(i -> least[i] + share * (wanted[i] - least[i]))
+        .mapToDouble(i -> Math.max(least[i], Math.min(limit, wanted[i])))
         .toArray();
   }
 

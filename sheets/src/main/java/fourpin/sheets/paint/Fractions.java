@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 public final class Fractions {
 
   private static final Pattern FRACTION =
-      Pattern.compile("(?<![\\p{L}\\d/.,:-])(?:(\\d+)[ -])?(\\d{1,3})/(\\d{1,4})(?![\\p{L}\\d/])");
+      Pattern.compile(
+          "(?<![\\p{L}\\d/.,:-])(?:(\\d+)[ -])?(\\d{1,3})[/⁄](\\d{1,4})(?![\\p{L}\\d/])");
   private static final Map<String, String> LETTERS =
       Map.of("1/2", "½", "1/4", "¼", "3/4", "¾", "1/8", "⅛", "3/8", "⅜", "5/8", "⅝", "7/8", "⅞");
   private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
@@ -21,7 +22,7 @@ public final class Fractions {
   private Fractions() {}
 
   public static String set(String text) {
-    return text.indexOf('/') < 0 ? text : FRACTION.matcher(text).replaceAll(Fractions::set);
+    return FRACTION.matcher(text).replaceAll(Fractions::set);
   }
 
   private static String set(MatchResult found) {

@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * Hatch lines inside a polygon, so that every output draws the same ones.
  *
- * <p>The lines of one hatch lie on one grid over the whole sheet, so areas that meet are hatched as
- * one. Inside is by the even-odd rule.
+ * <p>The lines are counted from the first corner, so that they move with the area. Inside is by the
+ * even-odd rule.
  */
 public final class Hatching {
 
@@ -25,10 +25,11 @@ public final class Hatching {
   private static List<Segment> segments(List<Point> corners, Fill.Hatch hatch) {
     List<Point> level = corners.stream().map(p -> p.turned(-hatch.degrees())).toList();
     Box box = Box.round(level);
+    double first = level.getFirst().y() + hatch.spacing() / 2;
+    long last = (long) Math.floor((box.top() - first) / hatch.spacing());
     List<Segment> segments = new ArrayList<>();
-    long last = (long) Math.floor(box.top() / hatch.spacing());
-    for (long i = (long) Math.ceil(box.bottom() / hatch.spacing()); i <= last; i++) {
-      segments.addAll(row(level, i * hatch.spacing(), hatch.degrees()));
+    for (long i = (long) Math.ceil((box.bottom() - first) / hatch.spacing()); i <= last; i++) {
+      segments.addAll(row(level, first + i * hatch.spacing(), hatch.degrees()));
     }
     return segments;
   }

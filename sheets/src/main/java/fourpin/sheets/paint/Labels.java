@@ -16,6 +16,9 @@ public final class Labels {
   private static final int DIRECTIONS = 16;
   private static final double CLEAR = 0.4;
 
+  /** How many rings are tried for a leader that crosses nothing. */
+  private static final int NEAR = 40;
+
   private final List<Box> taken = new ArrayList<>();
   private final List<Mark.Path> leaders = new ArrayList<>();
 
@@ -26,7 +29,7 @@ public final class Labels {
 
   /** The label centred on its point if that is free, else near it. */
   public List<Mark> on(Point point, Lettering lettering) {
-    Lettering centred = lettering.with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE);
+    Lettering centred = centred(lettering);
     Box wanted = room(centred.at(point));
     if (isFree(wanted)) {
       taken.add(wanted);
@@ -37,13 +40,12 @@ public final class Labels {
 
   /** The label beside its point, with a leader. */
   public List<Mark> near(Point point, Lettering lettering) {
-    Lettering centred = lettering.with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE);
+    Lettering centred = centred(lettering);
     Mark.Text text =
-        IntStream.iterate(1, i -> i + 1)
-            .boxed()
-            .flatMap(ring -> ring(point, centred, ring))
-            .filter(candidate -> fits(point, candidate))
+        rings(point, centred, IntStream.rangeClosed(1, NEAR))
+            .filter(candidate -> leadsFreely(point, candidate))
             .findFirst()
+            .or(() -> rings(point, centred, IntStream.iterate(1, i -> i + 1)).findFirst())
             .orElseThrow();
     Mark.Path leader = leader(point, room(text));
     taken.add(room(text));
@@ -51,26 +53,36 @@ public final class Labels {
     return List.of(leader, text);
   }
 
+  private static Lettering centred(Lettering lettering) {
+    return lettering.with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE).backed();
+  }
+
   private static Box room(Mark.Text text) {
     return text.extent().grown(CLEAR);
   }
 
-  private static Stream<Mark.Text> ring(Point point, Lettering lettering, int ring) {
-    double reach = ring * STEP;
-    return IntStream.range(0, DIRECTIONS)
-        .mapToObj(i -> new Point(1, 0).turned(45 + 360.0 * i / DIRECTIONS))
-        .map(
-            way ->
-                lettering.at(
-                    point.moved(
-                        way.x() * (reach + lettering.width() / 2),
-                        way.y() * (reach + lettering.height() / 2))));
+  /** Free places on rings round the point, the nearest first; there is one far enough out. */
+  private Stream<Mark.Text> rings(Point point, Lettering lettering, IntStream rings) {
+    return rings
+        .boxed()
+        .flatMap(ring -> ring(point, lettering, ring * STEP))
+        .filter(candidate -> isFree(room(candidate)));
   }
 
-  private boolean fits(Point point, Mark.Text candidate) {
-    Box room = room(candidate);
-    Mark.Path leader = leader(point, room);
-    return isFree(room) && taken.stream().noneMatch(box -> crosses(leader, box));
+  private static Stream<Mark.Text> ring(Point point, Lettering lettering, double reach) {
+    double across = lettering.width() / 2;
+    double up = lettering.height() / 2;
+    return IntStream.range(0, DIRECTIONS)
+        .mapToObj(i -> new Point(1, 0).turned(45 + 360.0 * i / DIRECTIONS))
+        .map(way -> point.moved(way.x() * (reach + across), way.y() * (reach + up)))
+        .map(lettering::at);
+  }
+
+  /** Whether the leader crosses no label but those that its point lies under. */
+  private boolean leadsFreely(Point point, Mark.Text candidate) {
+    Mark.Path leader = leader(point, room(candidate));
+    Box spot = Box.round(List.of(point));
+    return taken.stream().noneMatch(box -> !box.contains(spot) && crosses(leader, box));
   }
 
   private boolean isFree(Box room) {
