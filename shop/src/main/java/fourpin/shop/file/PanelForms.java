@@ -65,8 +65,15 @@ final class PanelForms {
   private static final Key<String> BACK_MATERIAL =
       Key.required(
           "material", Words.material(Material.Kind.SHEET, Material.Kind.BOARD), "of the back");
+  private static final Key<Back.Pieces> PIECES =
+      Key.optional(
+          "pieces",
+          Words.choice(Back.Pieces.class),
+          "one",
+          "one panel over the whole case, or by-bay: one for each bay, meeting on the partitions");
   static final Form<Back> BACK =
-      new Form<>("a back", List.of(BACK_KIND, BACK_MATERIAL, DEPTH), List.of(), PanelForms::back);
+      new Form<>(
+          "a back", List.of(BACK_KIND, BACK_MATERIAL, DEPTH, PIECES), List.of(), PanelForms::back);
 
   private static final Key<Length> KICK_HEIGHT =
       Key.required(
@@ -186,7 +193,12 @@ final class PanelForms {
       return v.spot(DEPTH)
           .refuse("an applied back has no depth", "leave it out, or choose groove or rabbet");
     }
-    return Optional.of(new Back(v.get(BACK_KIND), v.get(BACK_MATERIAL), v.find(DEPTH)));
+    return Optional.of(
+        new Back(
+            v.get(BACK_KIND),
+            v.get(BACK_MATERIAL),
+            v.find(DEPTH),
+            v.find(PIECES).orElse(Back.Pieces.ONE)));
   }
 
   private static Optional<Doors> doors(Values v) {
