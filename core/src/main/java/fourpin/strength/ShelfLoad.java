@@ -3,6 +3,8 @@ package fourpin.strength;
 import fourpin.job.CaseOrder;
 import fourpin.job.Load;
 import fourpin.job.Setting;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -10,52 +12,77 @@ import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
+import java.util.List;
 
 /**
- * The load along a shelf: as the bay states it, else as the case does, else as the settings say.
+ * The load on a shelf: as the bay states it, else as the case does, else as the settings say.
+ *
+ * @param what it is, for people
+ * @param given along the shelf or on its surface
  */
-public final class ShelfLoad {
+public record ShelfLoad(String what, Sourced given) {
 
   /** 1 kPa is a thousandth of 1 N/mm². */
   private static final double KPA_PER_MPA = 1000;
 
-  private ShelfLoad() {}
-
   /**
-   * The line load in N/mm.
+   * The load of the shelves in one bay.
    *
    * @param bay from the left, from 1
-   * @param depth of the shelf, over which an area load is taken
    * @throws IllegalArgumentException if the job names a thing that no table lists
    */
-  public static Sourced along(CaseOrder order, int bay, Length depth) {
+  public static ShelfLoad of(CaseOrder order, int bay) {
     return order
         .bays()
         .get(bay - 1)
         .load()
         .or(order::load)
-        .map(load -> along(load, depth))
-        .orElseGet(
-            () ->
-                new Sourced(
-                    order.settings().load(Setting.SHELF_LOAD),
-                    order.settings().source(Setting.SHELF_LOAD)));
+        .map(ShelfLoad::of)
+        .orElseGet(() -> unstated(order));
   }
 
-  private static Sourced along(Load load, Length depth) {
+  private static ShelfLoad unstated(CaseOrder order) {
+    return new ShelfLoad(
+        "load of shelves that state none",
+        new Sourced(
+            order.settings().load(Setting.SHELF_LOAD),
+            order.settings().source(Setting.SHELF_LOAD)));
+  }
+
+  private static ShelfLoad of(Load load) {
     return switch (load) {
-      case Load.PerLength(Quantity perLength) -> new Sourced(perLength, Source.STATED);
-      case Load.PerArea(Quantity perArea) -> new Sourced(overDepth(perArea, depth), Source.STATED);
-      case Load.Holds(String name) -> {
-        HeldThing thing = Reference.things().get(name);
-        yield new Sourced(overDepth(thing.load().typical(), depth), thing.source());
-      }
+      case Load.PerLength(Quantity perLength) ->
+          new ShelfLoad("load as stated", Sourced.stated(perLength));
+      case Load.PerArea(Quantity perArea) ->
+          new ShelfLoad("load as stated", Sourced.stated(perArea));
+      case Load.Holds(String name) -> of(Reference.things().get(name));
     };
   }
 
-  private static Quantity overDepth(Quantity load, Length depth) {
-    return load.unit() == QuantityUnit.LINE_LOAD
-        ? load
-        : Quantity.of(load.value() / KPA_PER_MPA * depth.mm(), QuantityUnit.LINE_LOAD);
+  private static ShelfLoad of(HeldThing thing) {
+    return new ShelfLoad(
+        "load of " + thing.name(), new Sourced(thing.load().typical(), thing.source()));
+  }
+
+  /**
+   * The line load in N/mm, with its working.
+   *
+   * @param id of the figure
+   * @param depth of the shelf, over which an area load is taken
+   */
+  public Figure along(String id, Length depth) {
+    if (given.value().unit() == QuantityUnit.LINE_LOAD) {
+      return new Figure(
+          id, what, given.value(), "q", List.of(given.input("q", what)), given.source());
+    }
+    return new Figure(
+        id,
+        what,
+        Quantity.of(given.number() / KPA_PER_MPA * depth.mm(), QuantityUnit.LINE_LOAD),
+        "p D",
+        List.of(
+            given.input("p", what),
+            new Input("D", "depth of the shelf", Quantity.of(depth), Source.GEOMETRY)),
+        given.source());
   }
 }

@@ -1,0 +1,58 @@
+package fourpin.strength;
+
+import fourpin.strength.Beam.Bent;
+import fourpin.strength.Beam.Load;
+import java.util.List;
+
+/**
+ * A shelf as a beam on two lines of supports, under its own weight and an even load. Free to turn
+ * on its supports, as on pins; a shelf whose ends are held is stiffer than this says. Front and
+ * back edge are taken to sag alike, which a strip on one edge alone does not quite reach.
+ *
+ * @param span between the supports, mm
+ * @param overhang how far the shelf stands over each support, mm
+ * @param load along the shelf besides its own weight, N/mm
+ */
+public record LoadedShelf(Section section, double span, double overhang, double load) {
+
+  /** Its load and its own weight, N/mm. */
+  public double total() {
+    return load + section.weight();
+  }
+
+  public double length() {
+    return span + 2 * overhang;
+  }
+
+  /** How far the middle lies below the supports at once, mm. */
+  public double sag() {
+    return bent().deflection(length() / 2);
+  }
+
+  /** Bending moment in the middle, N·mm. */
+  public double moment() {
+    return bent().moment(length() / 2);
+  }
+
+  /** What the supports of one end carry together, N. */
+  public double reaction() {
+    return bent().reactions()[0];
+  }
+
+  public LoadedShelf under(double otherLoad) {
+    return new LoadedShelf(section, span, overhang, otherLoad);
+  }
+
+  public LoadedShelf over(double otherSpan) {
+    return new LoadedShelf(section, otherSpan, overhang, load);
+  }
+
+  public LoadedShelf of(Section other) {
+    return new LoadedShelf(other, span, overhang, load);
+  }
+
+  private Bent bent() {
+    return Beam.overhanging(span, overhang, section.bendingStiffness(), section.shearStiffness())
+        .under(List.of(new Load.Even(total(), 0, length())));
+  }
+}

@@ -1,0 +1,76 @@
+package fourpin.strength;
+
+import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Sourced;
+import fourpin.reference.Constant;
+import fourpin.reference.Reference;
+import fourpin.reference.Substance;
+import fourpin.reference.Substance.Family;
+import fourpin.strength.Section.Matter;
+
+/** What the job's materials are made of, from the job and the reference tables. */
+final class Matters {
+
+  private Matters() {}
+
+  /** What the job states goes over the tables. */
+  static Matter of(Material material) {
+    Substance substance = substance(material);
+    Sourced modulus =
+        material
+            .stiffness()
+            .map(Sourced::stated)
+            .orElse(new Sourced(substance.modulus().typical(), substance.source()));
+    Sourced density =
+        material
+            .density()
+            .map(Sourced::stated)
+            .orElse(new Sourced(substance.density().typical(), substance.source()));
+    return new Matter(modulus, shear(substance, modulus), density);
+  }
+
+  static Matter of(Substance substance) {
+    Sourced modulus = new Sourced(substance.modulus().typical(), substance.source());
+    return new Matter(
+        modulus,
+        shear(substance, modulus),
+        new Sourced(substance.density().typical(), substance.source()));
+  }
+
+  private static Sourced shear(Substance substance, Sourced modulus) {
+    Constant ratio =
+        Reference.constant(
+            substance.family() == Family.GLASS ? "shear ratio of glass" : "shear ratio of wood");
+    Quantity shear = Quantity.of(modulus.number() / ratio.value(), QuantityUnit.STRESS);
+    return new Sourced(shear, ratio.source());
+  }
+
+  static Substance substance(Material material) {
+    return Reference.substances().get(material.of());
+  }
+
+  /** Sag after years over sag at first, for a shelf of this material. */
+  static Sourced creep(Material material, Settings settings) {
+    return switch (substance(material).family()) {
+      case SOLID_WOOD, LAMINATED_WOOD -> ratio(Setting.CREEP_SOLID, settings);
+      case PLYWOOD, STRAND_BOARD, PARTICLEBOARD, FIBREBOARD -> ratio(Setting.CREEP_PANEL, settings);
+      case GLASS -> noCreep();
+    };
+  }
+
+  private static Sourced noCreep() {
+    double factor = Reference.creep().get("glass").totalOverFirst();
+    Source source = Reference.creep().get("glass").source();
+    return new Sourced(Quantity.of(factor, QuantityUnit.RATIO), source);
+  }
+
+  static Sourced ratio(Setting setting, Settings settings) {
+    return new Sourced(
+        Quantity.of(settings.number(setting), QuantityUnit.RATIO), settings.source(setting));
+  }
+}

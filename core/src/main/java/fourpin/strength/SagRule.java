@@ -1,0 +1,56 @@
+package fourpin.strength;
+
+import fourpin.measure.Sourced;
+
+/**
+ * How far a shelf may sag.
+ *
+ * @param creep sag after years over sag at first
+ * @param firstOver span divided by the sag allowed at first loading
+ * @param yearsOver span divided by the sag allowed after years
+ */
+public record SagRule(Sourced creep, Sourced firstOver, Sourced yearsOver) {
+
+  /** Enough to halve ten metres down to less than a nanometre. */
+  private static final int HALVINGS = 60;
+
+  private static final double LONGEST_SPAN_MM = 10_000;
+
+  /** Sag allowed at first, mm. */
+  public double firstLimit(LoadedShelf shelf) {
+    return shelf.span() / firstOver.number();
+  }
+
+  /** Sag allowed after years, mm. */
+  public double yearsLimit(LoadedShelf shelf) {
+    return shelf.span() / yearsOver.number();
+  }
+
+  /** How much of what is allowed a shelf uses, by the limit that is nearer; over 1 it fails. */
+  public double use(LoadedShelf shelf) {
+    double sag = shelf.sag();
+    return Math.max(sag / firstLimit(shelf), sag * creep.number() / yearsLimit(shelf));
+  }
+
+  public boolean holds(LoadedShelf shelf) {
+    return use(shelf) <= 1;
+  }
+
+  /** The largest load within both limits, N/mm; nothing if its own weight is too much. */
+  public double largestLoad(LoadedShelf shelf) {
+    return Math.max(0, shelf.total() / use(shelf) - shelf.section().weight());
+  }
+
+  /** The longest span within both limits at the shelf's load, up to ten metres, mm. */
+  public double longestSpan(LoadedShelf shelf) {
+    double low = 0;
+    double high = LONGEST_SPAN_MM;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      boolean holds = holds(shelf.over(middle));
+      low = holds ? middle : low;
+      high = holds ? high : middle;
+    }
+    return low;
+  }
+}

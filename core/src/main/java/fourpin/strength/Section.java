@@ -1,0 +1,137 @@
+package fourpin.strength;
+
+import fourpin.measure.Sourced;
+import java.util.List;
+
+/**
+ * The cross section of a shelf: rectangles that bend as one, each with its own stiffness
+ * (transformed section). It is taken for granted that they are glued over their whole length, and
+ * that plane sections stay plane.
+ *
+ * @param layers at least one; in any order
+ */
+public record Section(List<Layer> layers) {
+
+  private static final double GRAVITY = 9.80665;
+  private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
+
+  /** Shear runs through 5/6 of a rectangle (Wood Handbook FPL-GTR-190, Table 9-1). */
+  private static final double SHEAR_AREA = 5.0 / 6;
+
+  /**
+   * One rectangle; sizes in mm.
+   *
+   * @param name for people: "shelf", "front strip"
+   * @param width from front to back
+   * @param thickness up and down
+   * @param front from the front of the shelf to the front of the rectangle
+   * @param top from the top of the shelf down to the top of the rectangle
+   */
+  public record Layer(
+      String name, Matter matter, double width, double thickness, double front, double top) {
+
+    public Layer {
+      if (!(width > 0) || !(thickness > 0)) {
+        throw new IllegalArgumentException(name + " has no size: " + width + " x " + thickness);
+      }
+    }
+
+    double area() {
+      return width * thickness;
+    }
+
+    double middle() {
+      return top + thickness / 2;
+    }
+
+    double modulus() {
+      return matter.modulus().number();
+    }
+  }
+
+  /**
+   * What a rectangle is made of.
+   *
+   * @param modulus of elasticity along the span, MPa
+   * @param shearModulus MPa
+   * @param density kg/m³
+   */
+  public record Matter(Sourced modulus, Sourced shearModulus, Sourced density) {}
+
+  public Section {
+    if (layers.isEmpty()) {
+      throw new IllegalArgumentException("a section has one rectangle or more");
+    }
+    layers = List.copyOf(layers);
+  }
+
+  /** Depth of the neutral axis below the top, in mm. */
+  public double neutralAxis() {
+    double stretched = 0;
+    double moment = 0;
+    for (Layer layer : layers) {
+      stretched += layer.modulus() * layer.area();
+      moment += layer.modulus() * layer.area() * layer.middle();
+    }
+    return moment / stretched;
+  }
+
+  /** E I about the neutral axis, in N·mm². */
+  public double bendingStiffness() {
+    double axis = neutralAxis();
+    double sum = 0;
+    for (Layer layer : layers) {
+      double away = layer.middle() - axis;
+      double own = layer.area() * layer.thickness() * layer.thickness() / 12;
+      sum += layer.modulus() * (own + layer.area() * away * away);
+    }
+    return sum;
+  }
+
+  /** G A', in N. */
+  public double shearStiffness() {
+    return layers.stream()
+        .mapToDouble(layer -> SHEAR_AREA * layer.area() * layer.matter().shearModulus().number())
+        .sum();
+  }
+
+  /** The largest bending stress in a rectangle of this section under a moment in N·mm, in MPa. */
+  public double stress(Layer layer, double moment) {
+    double axis = neutralAxis();
+    double above = Math.abs(axis - layer.top());
+    double below = Math.abs(layer.top() + layer.thickness() - axis);
+    return Math.abs(moment) * layer.modulus() * Math.max(above, below) / bendingStiffness();
+  }
+
+  /** The rectangle with the largest bending stress. */
+  public Layer mostStressed() {
+    Layer most = layers.getFirst();
+    for (Layer layer : layers) {
+      most = stress(layer, 1) > stress(most, 1) ? layer : most;
+    }
+    return most;
+  }
+
+  /** Its own weight along the shelf, in N/mm. */
+  public double weight() {
+    return layers.stream().mapToDouble(Section::weight).sum();
+  }
+
+  private static double weight(Layer layer) {
+    return layer.area() * layer.matter().density().number() * GRAVITY / CUBIC_MM_PER_CUBIC_M;
+  }
+
+  /** How far behind the shelf's front its weight hangs, in mm. */
+  public double centreOfWeight() {
+    double moment =
+        layers.stream()
+            .mapToDouble(layer -> weight(layer) * (layer.front() + layer.width() / 2))
+            .sum();
+    return moment / weight();
+  }
+
+  /** From front to back, in mm. */
+  public double depth() {
+    return layers.stream().mapToDouble(layer -> layer.front() + layer.width()).max().orElseThrow();
+  }
+}

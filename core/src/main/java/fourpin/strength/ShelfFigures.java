@@ -1,0 +1,342 @@
+package fourpin.strength;
+
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
+import fourpin.reference.Reference;
+import fourpin.reference.ReferenceLoad;
+import fourpin.strength.Section.Layer;
+import fourpin.strength.ShelfAnswer.ReferenceSag;
+import fourpin.strength.ShelfOnSupports.Bearing;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Works out the figures of one shelf, each with its formula, inputs and source. */
+final class ShelfFigures {
+
+  static final Source BENDING =
+      Source.published(
+          "Wood Handbook FPL-GTR-190 (2010)",
+          "Table 9-1, even load on simple supports; overhanging ends by statics");
+
+  private static final Source SECTION =
+      new Source(
+          "transformed section",
+          "any strength of materials; glued over the whole length",
+          Standing.DERIVED);
+  private static final Source STATICS = new Source("statics", "", Standing.DERIVED);
+  private static final Source LIMITS = new Source("the limits in force", "", Standing.DERIVED);
+
+  private static final String SAG = "(q + g) L² (5 L² - 24 c²) / (384 E I) + (q + g) L² / (8 G A)";
+  private static final double KPA_PER_MPA = 1000;
+  private static final double GRAVITY = 9.80665;
+
+  private final ShelfOnSupports shelf;
+  private final LoadedShelf loaded;
+
+  ShelfFigures(ShelfOnSupports shelf) {
+    this.shelf = shelf;
+    this.loaded = shelf.loaded();
+  }
+
+  ShelfAnswer answer() {
+    Figure now = sagNow("sag-now", "sag in the middle, now", loaded, shelf.load());
+    List<ReferenceSag> references = new ArrayList<>();
+    Reference.loads().rows().forEach(load -> references.add(reference(load)));
+    return new ShelfAnswer(
+        shelf.caseName(),
+        shelf.mark(),
+        shelf.span(),
+        shelf.load(),
+        now,
+        years("sag-years", "sag in the middle, after years", now),
+        limit("limit-now", "sag allowed at first", shelf.rule().firstOver()),
+        limit("limit-years", "sag allowed after years", shelf.rule().yearsOver()),
+        references,
+        supports(),
+        others());
+  }
+
+  private Figure sagNow(String id, String title, LoadedShelf under, Figure load) {
+    Section section = shelf.section();
+    return figure(
+        id,
+        title,
+        length(under.sag()),
+        SAG,
+        List.of(
+            new Input("q", load.title(), load.value(), load.source()),
+            new Input("g", "the shelf's own weight", line(section.weight()), SECTION),
+            new Input("L", "span", shelf.span().value(), shelf.span().source()),
+            new Input("c", "end over each support", length(shelf.overhang()), STATICS),
+            new Input("E I", "stiffness of the section", stiffness(section), SECTION),
+            new Input(
+                "G A",
+                "shear stiffness of the section, 5/6 of its area",
+                Quantity.of(section.shearStiffness(), QuantityUnit.FORCE),
+                BENDING)),
+        BENDING);
+  }
+
+  private Figure years(String id, String title, Figure now) {
+    Sourced creep = shelf.rule().creep();
+    return figure(
+        id,
+        title,
+        length(now.value().value() * creep.number()),
+        "k s",
+        List.of(
+            creep.input("k", "sag after years over sag at first"),
+            new Input("s", now.title(), now.value(), now.source())),
+        creep.source());
+  }
+
+  private Figure limit(String id, String title, Sourced over) {
+    return figure(
+        id,
+        title,
+        length(loaded.span() / over.number()),
+        "L / n",
+        List.of(
+            new Input("L", "span", shelf.span().value(), shelf.span().source()),
+            over.input("n", "span over the sag allowed")),
+        over.source());
+  }
+
+  private ReferenceSag reference(ReferenceLoad reference) {
+    String id = "reference-" + reference.name().replace(' ', '-');
+    double q = reference.load().value() / KPA_PER_MPA * shelf.section().depth();
+    Figure load =
+        figure(
+            id + "-load",
+            "load of a " + reference.name(),
+            line(q),
+            "p D",
+            List.of(
+                new Input("p", reference.use(), reference.load(), reference.source()),
+                new Input("D", "depth of the shelf", length(shelf.section().depth()), SECTION)),
+            reference.source());
+    Figure now = sagNow(id + "-now", "sag now as a " + reference.name(), loaded.under(q), load);
+    return new ReferenceSag(
+        load, now, years(id + "-years", "sag after years as a " + reference.name(), now));
+  }
+
+  private List<Figure> supports() {
+    return switch (shelf.bearing()) {
+      case Bearing.WholeEnd() ->
+          List.of(
+              figure(
+                  "end-load",
+                  "load on each end",
+                  force(loaded.reaction()),
+                  "(q + g) (L + 2 c) / 2",
+                  loads(),
+                  STATICS));
+      case Bearing.Rows rows ->
+          List.of(
+              support(rows, "front", "(q + g) (L + 2 c) / 2 × (D - b - y) / (D - a - b)"),
+              support(rows, "back", "(q + g) (L + 2 c) / 2 × (y - a) / (D - a - b)"));
+    };
+  }
+
+  private Figure support(Bearing.Rows rows, String row, String formula) {
+    double between = depth() - rows.front().number() - rows.back().number();
+    double front = (depth() - rows.back().number() - centre()) / between;
+    double share = row.equals("front") ? front : 1 - front;
+    List<Input> inputs = new ArrayList<>(loads());
+    inputs.addAll(depths(rows));
+    inputs.add(
+        new Input(
+            "y",
+            "from the front edge to the middle of load and weight, the load spread evenly",
+            length(centre()),
+            STATICS));
+    return figure(
+        "load-" + row,
+        "load on each " + row + " support",
+        force(loaded.reaction() * share),
+        formula,
+        inputs,
+        STATICS);
+  }
+
+  private double depth() {
+    return shelf.section().depth();
+  }
+
+  /** Middle of load and own weight, from the front edge. */
+  private double centre() {
+    double own = shelf.section().weight() * shelf.section().centreOfWeight();
+    return (loaded.load() * depth() / 2 + own) / loaded.total();
+  }
+
+  private List<Input> loads() {
+    return List.of(
+        new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
+        new Input("g", "the shelf's own weight", line(shelf.section().weight()), SECTION),
+        new Input("L", "span", shelf.span().value(), shelf.span().source()),
+        new Input("c", "end over each support", length(shelf.overhang()), STATICS));
+  }
+
+  private List<Input> depths(Bearing.Rows rows) {
+    return List.of(
+        new Input("D", "depth of the shelf", length(depth()), SECTION),
+        rows.front().input("a", "front edge to the front row"),
+        rows.back().input("b", "back edge to the back row"));
+  }
+
+  private List<Figure> others() {
+    List<Figure> figures = new ArrayList<>();
+    if (shelf.bearing() instanceof Bearing.Rows rows) {
+      figures.add(tipping(rows));
+    }
+    figures.add(largestLoad());
+    figures.add(longestSpan());
+    figures.add(stress());
+    figures.add(weight());
+    figures.add(section());
+    return figures;
+  }
+
+  /** The empty shelf tips about its front row. */
+  private Figure tipping(Bearing.Rows rows) {
+    double own = shelf.section().weight() * loaded.length();
+    double a = rows.front().number();
+    double centre = shelf.section().centreOfWeight();
+    return figure(
+        "tipping",
+        "load on the front edge that tips the empty shelf",
+        force(own * (centre - a) / a),
+        "W (y - a) / a",
+        List.of(
+            new Input("W", "the shelf's own weight", force(own), SECTION),
+            new Input("y", "from the front edge to the middle of weight", length(centre), SECTION),
+            rows.front().input("a", "front edge to the front row")),
+        STATICS);
+  }
+
+  private Figure largestLoad() {
+    return figure(
+        "largest-load",
+        "largest load within the limits",
+        line(shelf.rule().largestLoad(loaded)),
+        "(q + g) / max(s n₁ / L, k s n₂ / L) - g",
+        withLimits(
+            List.of(
+                new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
+                new Input("g", "the shelf's own weight", line(shelf.section().weight()), SECTION),
+                new Input("s", "sag in the middle, now", length(loaded.sag()), BENDING),
+                new Input("L", "span", shelf.span().value(), shelf.span().source()))),
+        LIMITS);
+  }
+
+  private Figure longestSpan() {
+    return figure(
+        "longest-span",
+        "longest span within the limits at this load",
+        length(shelf.rule().longestSpan(loaded)),
+        "greatest L with s ≤ L / n₁ and k s ≤ L / n₂, s = " + SAG,
+        withLimits(
+            List.of(
+                new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
+                new Input("g", "the shelf's own weight", line(shelf.section().weight()), SECTION),
+                new Input("E I", "stiffness of the section", stiffness(shelf.section()), SECTION))),
+        LIMITS);
+  }
+
+  private List<Input> withLimits(List<Input> inputs) {
+    List<Input> all = new ArrayList<>(inputs);
+    all.add(shelf.rule().creep().input("k", "sag after years over sag at first"));
+    all.add(shelf.rule().firstOver().input("n₁", "span over the sag allowed at first"));
+    all.add(shelf.rule().yearsOver().input("n₂", "span over the sag allowed after years"));
+    return all;
+  }
+
+  Figure stress() {
+    Section section = shelf.section();
+    Layer layer = section.mostStressed();
+    double moment = loaded.moment();
+    return figure(
+        "stress",
+        "bending stress in the " + layer.name(),
+        Quantity.of(section.stress(layer, moment), QuantityUnit.STRESS),
+        "M E z / (E I), M = (q + g) (L² / 8 - c² / 2)",
+        List.of(
+            new Input(
+                "M", "moment in the middle", Quantity.of(moment, QuantityUnit.MOMENT), STATICS),
+            layer.matter().modulus().input("E", "modulus of elasticity of the " + layer.name()),
+            new Input(
+                "z", "from the neutral axis to its far face", length(farFace(layer)), SECTION),
+            new Input("E I", "stiffness of the section", stiffness(section), SECTION)),
+        SECTION);
+  }
+
+  private double farFace(Layer layer) {
+    double axis = shelf.section().neutralAxis();
+    return Math.max(Math.abs(axis - layer.top()), Math.abs(layer.top() + layer.thickness() - axis));
+  }
+
+  private Figure weight() {
+    List<Input> inputs = new ArrayList<>();
+    for (Layer layer : shelf.section().layers()) {
+      inputs.addAll(sizes(layer));
+      inputs.add(layer.matter().density().input("ρ", "density of the " + layer.name()));
+    }
+    inputs.add(new Input("l", "length of the shelf", length(loaded.length()), STATICS));
+    return figure(
+        "weight",
+        "weight of the shelf",
+        Quantity.of(shelf.section().weight() * loaded.length() / GRAVITY, QuantityUnit.MASS),
+        "Σ ρ b t l",
+        inputs,
+        SECTION);
+  }
+
+  private Figure section() {
+    List<Input> inputs = new ArrayList<>();
+    for (Layer layer : shelf.section().layers()) {
+      inputs.add(
+          layer.matter().modulus().input("E", "modulus of elasticity of the " + layer.name()));
+      inputs.addAll(sizes(layer));
+    }
+    return figure(
+        "stiffness",
+        "stiffness of the section",
+        stiffness(shelf.section()),
+        "Σ E b (t³ / 12 + t (z - z₀)²), z₀ = Σ E b t z / Σ E b t",
+        inputs,
+        SECTION);
+  }
+
+  private static List<Input> sizes(Layer layer) {
+    return List.of(
+        new Input("b", "width of the " + layer.name(), length(layer.width()), Source.GEOMETRY),
+        new Input(
+            "t", "thickness of the " + layer.name(), length(layer.thickness()), Source.GEOMETRY));
+  }
+
+  private Figure figure(
+      String id, String title, Quantity value, String formula, List<Input> inputs, Source source) {
+    return new Figure(shelf.prefix() + "/" + id, title, value, formula, inputs, source);
+  }
+
+  private static Quantity length(double mm) {
+    return Quantity.of(mm, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
+  }
+
+  private static Quantity line(double newtonPerMm) {
+    return Quantity.of(newtonPerMm, QuantityUnit.LINE_LOAD);
+  }
+
+  private static Quantity stiffness(Section section) {
+    return Quantity.of(section.bendingStiffness(), QuantityUnit.BENDING_STIFFNESS);
+  }
+}

@@ -1,0 +1,133 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Part;
+import fourpin.casework.Place;
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What is wrong or worth knowing about shelves that are alike. */
+final class ShelfFindings {
+
+  private final Job job;
+  private final ShelfReader reader;
+  private final List<Part> shelves;
+  private final Part first;
+  private final ShelfOnSupports read;
+  private final ShelfAnswer answer;
+
+  /**
+   * @param shelves alike; at least one
+   */
+  ShelfFindings(Job job, ShelfReader reader, List<Part> shelves) {
+    this.job = job;
+    this.reader = reader;
+    this.shelves = shelves;
+    this.first = shelves.getFirst();
+    this.read = reader.read(first);
+    this.answer = new ShelfFigures(read).answer();
+  }
+
+  List<Finding> all() {
+    List<Finding> findings = new ArrayList<>();
+    if (!read.rule().holds(read.loaded())) {
+      findings.add(sags());
+    }
+    if (material().kind() == Material.Kind.GLASS) {
+      findings.add(glass());
+    }
+    if (length().isMoreThan(settings().length(Setting.SPAN_RULE))) {
+      findings.add(isLong());
+    }
+    return findings;
+  }
+
+  private Finding sags() {
+    String what =
+        "%s %s in the middle by %s now and %s after years; %s and %s are allowed"
+            .formatted(
+                names(),
+                shelves.size() == 1 ? "sags" : "sag",
+                text(answer.sagNow()),
+                text(answer.sagYears()),
+                text(answer.limitNow()),
+                text(answer.limitYears()));
+    List<Figure> figures =
+        List.of(answer.sagNow(), answer.sagYears(), answer.limitNow(), answer.limitYears());
+    return finding(Severity.ERROR, "sag", what, figures, cures());
+  }
+
+  private List<Remedy> cures() {
+    return new ShelfCures(job, read, material()).all();
+  }
+
+  private Finding glass() {
+    Figure stress = new ShelfFigures(read).stress();
+    Quantity allowed = Quantity.of(settings().number(Setting.GLASS_STRESS), QuantityUnit.STRESS);
+    boolean over = stress.value().value() > allowed.value();
+    String what =
+        "%s of glass: bending stress %s, %s taken as allowed for years; sources disagree, so ask the"
+            + " glazier for thickness, kind of glass and ground edges, and let it bear at least"
+            + " 4 mm on every support, never on bare metal or wood";
+    return finding(
+        over ? Severity.ERROR : Severity.NOTE,
+        over ? "glass-stress" : "glass",
+        what.formatted(names(), text(stress), allowed.text(job.unit())),
+        List.of(stress),
+        over ? cures() : List.of());
+  }
+
+  private Finding isLong() {
+    String what =
+        "%s: %s long, over %s, the length to keep below by the rule of the trade"
+            .formatted(
+                names(),
+                job.style().text(length()),
+                job.style().text(settings().length(Setting.SPAN_RULE)));
+    return finding(
+        Severity.NOTE,
+        "long-shelf",
+        what,
+        List.of(answer.span()),
+        List.of(new Remedy("let the figures for sag decide", "nothing")));
+  }
+
+  private Finding finding(
+      Severity severity, String kind, String what, List<Figure> figures, List<Remedy> remedies) {
+    Place place = Place.of(answer.caseName(), first.mark(), first.box());
+    return new Finding(severity, kind, what, figures, place, remedies);
+  }
+
+  private String names() {
+    String marks = shelves.stream().map(Part::mark).collect(Collectors.joining(", "));
+    return (shelves.size() == 1 ? "shelf " : "shelves ") + marks;
+  }
+
+  private Length length() {
+    return first.box().size(Axis.X);
+  }
+
+  private Material material() {
+    return reader.material(first);
+  }
+
+  private Settings settings() {
+    return reader.settings();
+  }
+
+  private String text(Figure figure) {
+    return figure.value().text(job.unit());
+  }
+}

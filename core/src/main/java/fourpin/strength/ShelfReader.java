@@ -1,0 +1,216 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Part;
+import fourpin.casework.Part.EdgeBand;
+import fourpin.job.Bay;
+import fourpin.job.Edging;
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.job.Support;
+import fourpin.job.Support.Mounting;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.Source;
+import fourpin.measure.Sourced;
+import fourpin.strength.Section.Layer;
+import fourpin.strength.ShelfOnSupports.Bearing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Sees the shelves of one case as beams: span, section, load, supports. */
+final class ShelfReader {
+
+  private final Job job;
+  private final BuiltCase built;
+  private final Settings settings;
+
+  ShelfReader(Job job, BuiltCase built) {
+    this.job = job;
+    this.built = built;
+    this.settings = built.order().settings();
+  }
+
+  /** Adjustable and fixed shelves, in the order of the parts. */
+  List<Part> shelves() {
+    return built.parts().stream()
+        .filter(p -> p.role() == Part.Role.SHELF || p.role() == Part.Role.FIXED_SHELF)
+        .toList();
+  }
+
+  ShelfOnSupports read(Part shelf) {
+    Figure span = span(shelf);
+    return new ShelfOnSupports(
+        built.order().name(),
+        shelf.mark(),
+        prefix(shelf),
+        section(shelf),
+        span,
+        overhang(shelf, span),
+        load(shelf),
+        bearing(shelf),
+        rule(material(shelf)));
+  }
+
+  Settings settings() {
+    return settings;
+  }
+
+  Material material(Part shelf) {
+    return job.material(shelf.material());
+  }
+
+  String prefix(Part shelf) {
+    String id = built.order().name() + "/shelf-" + shelf.mark();
+    return id.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9/]+", "-");
+  }
+
+  SagRule rule(Material material) {
+    return new SagRule(
+        Matters.creep(material, settings),
+        Matters.ratio(Setting.SAG_LIMIT, settings),
+        Matters.ratio(Setting.SAG_LIMIT_YEARS, settings));
+  }
+
+  /** The bay that the shelf stands in. */
+  BaySpace space(Part shelf) {
+    return built.bays().stream()
+        .filter(bay -> bay.clear().overlaps(shelf.box()))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException(shelf.mark() + " stands in no bay"));
+  }
+
+  private Bay bay(Part shelf) {
+    return built.order().bays().get(space(shelf).number() - 1);
+  }
+
+  /** Between the middles of what carries the shelf; a fixed shelf spans the whole bay. */
+  private Figure span(Part shelf) {
+    Length clear = space(shelf).clear().size(Axis.X);
+    Input width = input("W", "clear width of the bay", clear);
+    return support(shelf)
+        .map(support -> span(shelf, clear, width, support))
+        .orElseGet(() -> spanOf(shelf, clear, "W", List.of(width)));
+  }
+
+  private Optional<Support> support(Part shelf) {
+    return shelf.role() == Part.Role.SHELF ? bay(shelf).supports() : Optional.empty();
+  }
+
+  private Figure span(Part shelf, Length clear, Input width, Support support) {
+    return switch (support) {
+      case Support.Pins pins -> inboard(shelf, clear, width, pins.reach(), "reach of a pin");
+      case Support.Sleeved sleeved ->
+          inboard(shelf, clear, width, sleeved.pins().reach(), "reach of a pin");
+      case Support.Cleats cleats ->
+          inboard(shelf, clear, width, cleats.cleatThickness(), "thickness of a cleat");
+      case Support.Standards s when s.mounting() == Mounting.SURFACE ->
+          spanOf(
+              shelf,
+              clear.minus(s.thickness().times(2)),
+              "W - 2 t",
+              List.of(width, input("t", "thickness of a standard", s.thickness())));
+      case Support.Standards _ -> spanOf(shelf, clear, "W", List.of(width));
+    };
+  }
+
+  private Figure inboard(Part shelf, Length clear, Input width, Length reach, String meaning) {
+    return spanOf(
+        shelf,
+        clear.minus(reach),
+        "W - 2 r / 2",
+        List.of(width, new Input("r", meaning, Quantity.of(reach), Source.STATED)));
+  }
+
+  private Figure spanOf(Part shelf, Length span, String formula, List<Input> inputs) {
+    return new Figure(
+        prefix(shelf) + "/span",
+        "span between the supports",
+        Quantity.of(span),
+        formula,
+        inputs,
+        Source.GEOMETRY);
+  }
+
+  private static Input input(String symbol, String meaning, Length value) {
+    return new Input(symbol, meaning, Quantity.of(value), Source.GEOMETRY);
+  }
+
+  private static double overhang(Part shelf, Figure span) {
+    boolean loose = shelf.role() == Part.Role.SHELF;
+    double over = (shelf.box().size(Axis.X).mm() - span.value().value()) / 2;
+    return loose ? Math.max(0, over) : 0;
+  }
+
+  /** The shelf itself, and strips of solid wood with their tops flush; banding stiffens nothing. */
+  private Section section(Part shelf) {
+    double front = edging(shelf, Face.FRONT);
+    double panel = shelf.box().size(Axis.Y).mm() - front - edging(shelf, Face.BACK);
+    Material material = material(shelf);
+    List<Layer> layers = new ArrayList<>();
+    layers.add(
+        new Layer("shelf", Matters.of(material), panel, material.thickness().mm(), front, 0));
+    strip(shelf, Face.FRONT).map(s -> layer(s, "front strip", 0)).ifPresent(layers::add);
+    strip(shelf, Face.BACK).map(s -> layer(s, "back strip", front + panel)).ifPresent(layers::add);
+    return new Section(layers);
+  }
+
+  private Layer layer(Edging strip, String name, double front) {
+    return new Layer(
+        name,
+        Matters.of(job.material(strip.material())),
+        strip.thickness().mm(),
+        strip.height().mm(),
+        front,
+        0);
+  }
+
+  private static Optional<Edging> strip(Part shelf, Face face) {
+    return shelf.edging().stream()
+        .filter(band -> band.face() == face)
+        .map(EdgeBand::edging)
+        .filter(edging -> edging.kind() == Edging.Kind.STRIP)
+        .findFirst();
+  }
+
+  private static double edging(Part shelf, Face face) {
+    return shelf.edging().stream()
+        .filter(band -> band.face() == face)
+        .mapToDouble(band -> band.edging().thickness().mm())
+        .sum();
+  }
+
+  private Figure load(Part shelf) {
+    return ShelfLoad.of(built.order(), space(shelf).number())
+        .along(prefix(shelf) + "/load", shelf.box().size(Axis.Y));
+  }
+
+  private Bearing bearing(Part shelf) {
+    return support(shelf).map(this::bearing).orElseGet(Bearing.WholeEnd::new);
+  }
+
+  private Bearing bearing(Support support) {
+    return switch (support) {
+      case Support.Pins _, Support.Sleeved _ -> rows(Setting.FRONT_ROW, Setting.BACK_ROW);
+      case Support.Standards _, Support.Cleats _ ->
+          rows(Setting.STANDARD_SETBACK, Setting.STANDARD_SETBACK);
+    };
+  }
+
+  private Bearing rows(Setting front, Setting back) {
+    return new Bearing.Rows(setback(front), setback(back));
+  }
+
+  private Sourced setback(Setting setting) {
+    return new Sourced(Quantity.of(settings.length(setting)), settings.source(setting));
+  }
+}

@@ -1,0 +1,19 @@
+package fourpin.strength;
+
+import fourpin.casework.Finding;
+import java.util.List;
+
+/**
+ * What holds and what does not.
+ *
+ * @param shelves every adjustable and fixed shelf, in the order of the cases and their parts
+ * @param findings shelves that sag or are stressed too much, with cures; notes on long shelves,
+ *     glass, and tall sides
+ */
+public record Strength(List<ShelfAnswer> shelves, List<Finding> findings) {
+
+  public Strength {
+    shelves = List.copyOf(shelves);
+    findings = List.copyOf(findings);
+  }
+}

@@ -1,0 +1,391 @@
+package fourpin.strength;
+
+import static fourpin.job.SampleJobs.in;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fourpin.casework.Casework;
+import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.job.Bay;
+import fourpin.job.Edging;
+import fourpin.job.Job;
+import fourpin.job.Load;
+import fourpin.job.Material;
+import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Shelves;
+import fourpin.job.Support;
+import fourpin.measure.CommaDecimals;
+import fourpin.measure.Figure;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Unit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+@ExtendWith(CommaDecimals.class)
+class StrengthCheckerTest {
+
+  private static Strength check(Job job) {
+    Casework casework = CaseworkBuilder.build(job);
+    assertThat(casework.cases()).hasSameSizeAs(job.cases());
+    return StrengthChecker.check(job, casework.cases());
+  }
+
+  private static Strength check(Bay... bays) {
+    return check(SampleJobs.job(SampleJobs.bookcase(bays)));
+  }
+
+  private static Bay bay(int shelves, Load load) {
+    Bay bay = SampleJobs.bay(shelves);
+    return new Bay(
+        bay.width(), bay.fixedShelves(), bay.shelves(), bay.supports(), Optional.of(load));
+  }
+
+  private static Bay bay(Shelves shelves, Support support) {
+    return new Bay(
+        Optional.empty(), List.of(), Optional.of(shelves), Optional.of(support), Optional.empty());
+  }
+
+  private static Shelves shelves(String material, List<Edging> edging) {
+    return new Shelves(new Shelves.Placing.Evenly(1), material, edging, in("0"));
+  }
+
+  private static List<Finding> ofKind(Strength strength, String kind) {
+    return strength.findings().stream().filter(f -> f.kind().equals(kind)).toList();
+  }
+
+  static List<Figure> figures(ShelfAnswer shelf) {
+    List<Figure> all =
+        new ArrayList<>(
+            List.of(
+                shelf.span(),
+                shelf.load(),
+                shelf.sagNow(),
+                shelf.sagYears(),
+                shelf.limitNow(),
+                shelf.limitYears()));
+    shelf.atReferenceLoads().forEach(r -> all.addAll(List.of(r.load(), r.now(), r.years())));
+    all.addAll(shelf.supports());
+    all.addAll(shelf.others());
+    return all;
+  }
+
+  private static double value(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(input -> input.symbol().equals(symbol))
+        .mapToDouble(input -> input.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Figure named(ShelfAnswer shelf, String end) {
+    return figures(shelf).stream()
+        .filter(figure -> figure.id().endsWith("/" + end))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void everyShelfHasItsAnswer() {
+    Strength strength = check(SampleJobs.bay(3), SampleJobs.bay(2), SampleJobs.bay(4));
+    assertThat(strength.shelves())
+        .extracting(ShelfAnswer::mark)
+        .containsExactly("1-S1", "1-S2", "1-S3", "2-S1", "2-S2", "3-S1", "3-S2", "3-S3", "3-S4");
+  }
+
+  @Test
+  void everyFigureHasItsOwnIdAndItsWorking() {
+    List<Figure> all =
+        check(SampleJobs.bay(3), SampleJobs.bay(2)).shelves().stream()
+            .flatMap(shelf -> figures(shelf).stream())
+            .toList();
+    Set<String> ids = new HashSet<>();
+    assertThat(all)
+        .hasSizeGreaterThan(100)
+        .allSatisfy(
+            figure -> {
+              assertThat(ids.add(figure.id())).as(figure.id()).isTrue();
+              assertThat(figure.id()).matches("north/shelf-\\d-s\\d/[a-z0-9-]+");
+              assertThat(figure.inputs()).as(figure.id()).isNotEmpty();
+              assertThat(figure.formula()).isNotBlank();
+            });
+  }
+
+  /** The formula that is printed, worked out from the inputs that are printed, gives the value. */
+  @Test
+  void printedWorkingGivesThePrintedSag() {
+    for (ShelfAnswer shelf : check(SampleJobs.bay(2), SampleJobs.bay(1)).shelves()) {
+      Stream.concat(
+              Stream.of(shelf.sagNow()),
+              shelf.atReferenceLoads().stream().map(ShelfAnswer.ReferenceSag::now))
+          .forEach(StrengthCheckerTest::sagFollowsFromItsInputs);
+      assertThat(shelf.sagYears().value().value())
+          .isCloseTo(value(shelf.sagYears(), "k") * value(shelf.sagYears(), "s"), within(1e-12));
+      assertThat(shelf.limitNow().value().value())
+          .isCloseTo(value(shelf.limitNow(), "L") / 600, within(1e-12));
+    }
+  }
+
+  private static void sagFollowsFromItsInputs(Figure sag) {
+    assertThat(sag.formula())
+        .isEqualTo("(q + g) L² (5 L² - 24 c²) / (384 E I) + (q + g) L² / (8 G A)");
+    double w = value(sag, "q") + value(sag, "g");
+    double l2 = Math.pow(value(sag, "L"), 2);
+    double c2 = Math.pow(value(sag, "c"), 2);
+    double expected =
+        w * l2 * (5 * l2 - 24 * c2) / (384 * value(sag, "E I")) + w * l2 / (8 * value(sag, "G A"));
+    assertThat(sag.value().value()).isCloseTo(expected, within(expected * 1e-7));
+  }
+
+  /** The supports of one end carry half the load and weight, and balance it front to back. */
+  @Test
+  void supportsCarryAllOfIt() {
+    ShelfAnswer shelf = check(SampleJobs.bay(1)).shelves().getFirst();
+    Figure front = shelf.supports().getFirst();
+    Figure back = shelf.supports().get(1);
+    double both = front.value().value() + back.value().value();
+    double w = value(front, "q") + value(front, "g");
+    assertThat(2 * both).isCloseTo(w * (value(front, "L") + 2 * value(front, "c")), within(1e-6));
+    double backAt = value(back, "D") - value(back, "b");
+    assertThat(front.value().value() * value(front, "a") + back.value().value() * backAt)
+        .isCloseTo(both * value(front, "y"), within(1e-6 * both * backAt));
+  }
+
+  /**
+   * Worked example of the trade (statics): a shelf 11 in deep that weighs 8 lb, front row 2 in
+   * behind its edge, tips at 14 lb on the edge; at 1.46 in (37 mm) 22 lb; at 1 in 36 lb.
+   */
+  @Test
+  void tippingLoadIsTheOneOfStatics() {
+    for (Map.Entry<String, Double> example :
+        Map.of("2 in", 14.0, "37 mm", 22.0, "1 in", 36.0).entrySet()) {
+      Job job = withSetting(Setting.FRONT_ROW, new SettingValue.OfLength(in(example.getKey())));
+      Figure tipping = named(check(job).shelves().getFirst(), "tipping");
+      double a = value(tipping, "a") / 25.4;
+      double scaled = 8 * (5.5 - a) / a;
+      assertThat(scaled).isCloseTo(example.getValue(), within(0.5));
+      assertThat(tipping.value().value())
+          .isCloseTo(
+              value(tipping, "W")
+                  * (value(tipping, "y") - value(tipping, "a"))
+                  / value(tipping, "a"),
+              within(1e-9));
+    }
+  }
+
+  private static Job withSetting(Setting setting, SettingValue value) {
+    var order = SampleJobs.bookcase(SampleJobs.bay(1), SampleJobs.bay(1));
+    return SampleJobs.job(
+        new fourpin.job.CaseOrder(
+            order.name(),
+            order.quantity(),
+            order.sizes(),
+            order.material(),
+            order.bays(),
+            order.topJoint(),
+            order.bottomJoint(),
+            order.partitionJoint(),
+            order.fixedShelfJoint(),
+            order.back(),
+            order.kick(),
+            order.faceFrame(),
+            order.doors(),
+            order.edging(),
+            order.load(),
+            order.settings().with(setting, value)));
+  }
+
+  /** 72 in outside, two sides and one partition of 23/32, pins that reach 3/8 in. */
+  @Test
+  void spanRunsFromPinToPin() {
+    ShelfAnswer shelf = check(SampleJobs.bay(1), SampleJobs.bay(1)).shelves().getFirst();
+    double clear = (72 - 3 * 23 / 32.0) / 2;
+    assertThat(shelf.span().value().value() / 25.4).isCloseTo(clear - 0.375, within(1e-6));
+    assertThat(shelf.load().value().text(Unit.INCH)).isEqualTo("25 lbf/ft");
+    assertThat(shelf.load().title()).isEqualTo("load of books, average");
+  }
+
+  /** Surface loads act on the depth: 40 lb/sq ft on a shelf d in deep is 40 d/12 lb/ft. */
+  @Test
+  void loadsOnTheSurfaceTakeTheDepth() {
+    Quantity psf =
+        Quantity.of(40 / QuantityUnit.AREA_LOAD.factor(Unit.INCH), QuantityUnit.AREA_LOAD);
+    ShelfAnswer shelf = check(bay(1, new Load.PerArea(psf))).shelves().getFirst();
+    double depth = value(shelf.load(), "D") / 25.4;
+    double plf = shelf.load().value().value() * QuantityUnit.LINE_LOAD.factor(Unit.INCH);
+    assertThat(plf).isCloseTo(40 * depth / 12, within(1e-9));
+    // The second reference load is the same one.
+    assertThat(shelf.atReferenceLoads().get(1).now().value().value())
+        .isCloseTo(shelf.sagNow().value().value(), within(1e-12));
+  }
+
+  @Test
+  void alikeShelvesThatSagAreFoundTogetherWithCures() {
+    Strength strength = check(SampleJobs.bay(2), SampleJobs.bay(2));
+    List<Finding> sags = ofKind(strength, "sag");
+    assertThat(sags).hasSize(1);
+    Finding sag = sags.getFirst();
+    assertThat(sag.severity()).isEqualTo(Severity.ERROR);
+    assertThat(sag.place().part()).contains("1-S1");
+    assertThat(sag.place().spot()).isPresent();
+    assertThat(sag.what()).isEqualTo(WHAT);
+    assertThat(sag.remedies()).extracting(r -> r.what() + " | " + r.cost()).containsExactly(CURES);
+  }
+
+  private static final String WHAT =
+      "shelves 1-S1, 1-S2, 2-S1, 2-S2 sag in the middle by 0.0986 in now and 0.197 in after years;"
+          + " 0.0576 in and 0.09 in are allowed";
+
+  private static final String[] CURES = {
+    "glue two layers of 'ply' together: sag 0.0136 in now, 0.0272 in after years"
+        + " | 5.59 lb heavier, each shelf",
+    "glue a strip of 'oak', 3/4 x 1 1/2 in, to the front edge over its whole length:"
+        + " sag 0.0418 in now, 0.0835 in after years | 0.657 lb heavier, each shelf",
+    "put a partition in the middle: sag 0.00578 in now, 0.0116 in after years"
+        + " | one more upright and its rows; twice as many shelves of half the length",
+    "keep the load to 10.3 lbf/ft | room for less"
+  };
+
+  /** Each cure that is named holds when the case is built with it. */
+  @Test
+  void namedStripHoldsWhenBuilt() {
+    Remedy strip =
+        ofKind(check(SampleJobs.bay(2), SampleJobs.bay(2)), "sag").getFirst().remedies().stream()
+            .filter(r -> r.what().startsWith("glue a strip"))
+            .findFirst()
+            .orElseThrow();
+    String height = strip.what().replaceAll(".* x (.*) in, to the front.*", "$1");
+    Shelves stripped = shelves("ply", List.of(SampleJobs.strip("3/4", height)));
+    Strength cured = check(bay(stripped, SampleJobs.pins()), bay(stripped, SampleJobs.pins()));
+    assertThat(ofKind(cured, "sag")).isEmpty();
+    assertThat(strip.what())
+        .contains(
+            "sag "
+                + cured.shelves().getFirst().sagNow().value().text(Unit.INCH)
+                + " now, "
+                + cured.shelves().getFirst().sagYears().value().text(Unit.INCH));
+  }
+
+  @Test
+  void narrowBaysHold() {
+    Strength strength = check(SampleJobs.bay(2), SampleJobs.bay(2), SampleJobs.bay(2));
+    assertThat(strength.findings()).extracting(Finding::kind).containsOnly("tall-side");
+  }
+
+  @Test
+  void tallSidesAreNoted() {
+    List<Finding> tall = ofKind(check(SampleJobs.bay(2), SampleJobs.bay(2)), "tall-side");
+    assertThat(tall).hasSize(2);
+    assertThat(tall.getFirst().severity()).isEqualTo(Severity.NOTE);
+    assertThat(tall.getFirst().what()).startsWith("the sides of bay 1 stand free over 79 1/16 in");
+    Bay held =
+        new Bay(
+            Optional.empty(),
+            List.of(in("42")),
+            Optional.of(SampleJobs.shelves(2)),
+            Optional.of(SampleJobs.pins()),
+            Optional.empty());
+    assertThat(ofKind(check(held, held), "tall-side")).isEmpty();
+  }
+
+  @Test
+  void fixedShelvesSpanTheBay() {
+    Bay held =
+        new Bay(
+            Optional.empty(),
+            List.of(in("42")),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    ShelfAnswer shelf = check(held, held).shelves().getFirst();
+    assertThat(shelf.span().formula()).isEqualTo("W");
+    assertThat(shelf.supports()).extracting(Figure::title).containsExactly("load on each end");
+    assertThat(shelf.others()).extracting(Figure::id).noneMatch(id -> id.endsWith("tipping"));
+  }
+
+  @Test
+  void glassIsHeldToItsStress() {
+    Job job = withMaterial(glass("1/4"), bay(shelves("glass", List.of()), SampleJobs.pins()));
+    Strength strength = check(job);
+    ShelfAnswer shelf = strength.shelves().getFirst();
+    assertThat(shelf.sagYears().value()).isEqualTo(shelf.sagNow().value());
+    Finding stress = ofKind(strength, "glass-stress").getFirst();
+    assertThat(stress.severity()).isEqualTo(Severity.ERROR);
+    assertThat(stress.what()).contains("ask the glazier").contains("580 psi taken as allowed");
+    assertThat(stress.remedies()).extracting(Remedy::what).noneMatch(w -> w.startsWith("glue"));
+  }
+
+  @Test
+  void thickGlassOverAShortSpanIsOnlyNoted() {
+    Bay bay = bay(shelves("glass", List.of()), SampleJobs.pins());
+    Strength strength = check(withMaterial(glass("3/4"), bay, bay, bay, bay));
+    assertThat(ofKind(strength, "glass")).hasSize(1);
+    assertThat(ofKind(strength, "glass").getFirst().severity()).isEqualTo(Severity.NOTE);
+  }
+
+  private static Material glass(String thickness) {
+    return new Material(
+        "glass",
+        Material.Kind.GLASS,
+        "glass, tempered",
+        in(thickness),
+        Optional.empty(),
+        Material.Grain.NONE,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static Job withMaterial(Material material, Bay... bays) {
+    Job job = SampleJobs.job(SampleJobs.bookcase(bays));
+    List<Material> materials = new ArrayList<>(job.materials());
+    materials.add(material);
+    return new Job(
+        job.title(),
+        job.revision(),
+        job.unit(),
+        job.style(),
+        job.paper(),
+        job.currency(),
+        job.room(),
+        materials,
+        job.sheets(),
+        job.boards(),
+        job.cases(),
+        job.settings());
+  }
+
+  /** What the maker measured goes over the table: twice the modulus, half the bending. */
+  @Test
+  void statedStiffnessGoesOverTheTable() {
+    ShelfAnswer usual = check(boardOf(8_270)).shelves().getFirst();
+    ShelfAnswer stiff = check(boardOf(16_540)).shelves().getFirst();
+    assertThat(usual.sagNow().value().value() / stiff.sagNow().value().value())
+        .isCloseTo(2, within(1e-6));
+  }
+
+  private static Job boardOf(double modulus) {
+    Material board =
+        new Material(
+            "stiff",
+            Material.Kind.SHEET,
+            "plywood, veneer core",
+            in("3/4"),
+            Optional.empty(),
+            Material.Grain.LENGTHWISE,
+            Optional.of(Quantity.of(modulus, QuantityUnit.STRESS)),
+            Optional.empty());
+    return withMaterial(board, bay(shelves("stiff", List.of()), SampleJobs.pins()));
+  }
+}

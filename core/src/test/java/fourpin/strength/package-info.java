@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.strength;
+
+import org.jspecify.annotations.NullMarked;
