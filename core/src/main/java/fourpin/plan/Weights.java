@@ -129,8 +129,8 @@ final class Weights {
     double newtons = 0;
     for (BaySpace bay : built.bays()) {
       for (Part floor : floors(built, bay)) {
-        Sourced load = ShelfLoad.along(built.order(), bay.number(), floor.box().size(Axis.Y));
-        newtons += load.number() * bay.clear().size(Axis.X).mm();
+        ShelfLoad load = ShelfLoad.of(built.order(), bay.number());
+        newtons += load.perMm(floor.box().size(Axis.Y)) * bay.clear().size(Axis.X).mm();
       }
     }
     Quantity force = Quantity.of(newtons, QuantityUnit.FORCE);

@@ -65,24 +65,32 @@ public record ShelfLoad(String what, Sourced given) {
   }
 
   /**
-   * The line load in N/mm, with its working.
+   * The line load, in N/mm.
+   *
+   * @param depth of the shelf, over which an area load is taken
+   */
+  public double perMm(Length depth) {
+    return along() ? given.number() : given.number() / KPA_PER_MPA * depth.mm();
+  }
+
+  /**
+   * The line load with its working.
    *
    * @param id of the figure
    * @param depth of the shelf, over which an area load is taken
    */
-  public Figure along(String id, Length depth) {
-    if (given.value().unit() == QuantityUnit.LINE_LOAD) {
-      return new Figure(
-          id, what, given.value(), "q", List.of(given.input("q", what)), given.source());
-    }
+  Figure figure(String id, Length depth) {
+    Input depthInput = new Input("D", "depth of the shelf", Quantity.of(depth), Source.GEOMETRY);
     return new Figure(
         id,
         what,
-        Quantity.of(given.number() / KPA_PER_MPA * depth.mm(), QuantityUnit.LINE_LOAD),
-        "p D",
-        List.of(
-            given.input("p", what),
-            new Input("D", "depth of the shelf", Quantity.of(depth), Source.GEOMETRY)),
+        Quantity.of(perMm(depth), QuantityUnit.LINE_LOAD),
+        along() ? "q" : "p D",
+        along() ? List.of(given.input("q", what)) : List.of(given.input("p", what), depthInput),
         given.source());
+  }
+
+  private boolean along() {
+    return given.value().unit() == QuantityUnit.LINE_LOAD;
   }
 }

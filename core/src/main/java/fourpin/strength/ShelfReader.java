@@ -191,7 +191,7 @@ final class ShelfReader {
 
   private Figure load(Part shelf) {
     return ShelfLoad.of(built.order(), space(shelf).number())
-        .along(prefix(shelf) + "/load", shelf.box().size(Axis.Y));
+        .figure(prefix(shelf) + "/load", shelf.box().size(Axis.Y));
   }
 
   private Bearing bearing(Part shelf) {
