@@ -12,6 +12,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
+import fourpin.job.Support;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import fourpin.measure.Source;
@@ -220,6 +221,12 @@ final class ClashReport {
                   ? "leave this hole out"
                   : "leave these " + clashes.size() + " out",
               "as many levels fewer for this bay, in all its rows"));
+    }
+    if (worst.row().grid().support() instanceof Support.Standards standards) {
+      remedies.add(
+          Reporter.remedy(
+              "put the standards on the surface",
+              "shelves " + reporter.text(standards.thickness().times(2)) + " shorter"));
     }
     if (obstacle.kind() == Kind.SCREW) {
       remedies.add(

@@ -17,6 +17,10 @@ import java.util.Optional;
  */
 public record Settings(Unit unit, Map<Setting, SettingValue> set) {
 
+  // Read once: settings are asked for by the thousand.
+  private static final Map<Setting, SettingValue> INCH_DEFAULTS = defaults(Unit.INCH);
+  private static final Map<Setting, SettingValue> METRIC_DEFAULTS = defaults(Unit.MILLIMETRE);
+
   public Settings {
     Map<Setting, SettingValue> copy = new EnumMap<>(Setting.class);
     copy.putAll(set);
@@ -86,10 +90,19 @@ public record Settings(Unit unit, Map<Setting, SettingValue> set) {
   }
 
   private Optional<SettingValue> standard(Setting setting) {
-    String text = unit.customary() ? setting.inchDefault() : setting.metricDefault();
-    return text.isEmpty()
-        ? Optional.empty()
-        : Optional.of(SettingReader.read(setting, text, unit).orThrow());
+    Map<Setting, SettingValue> defaults = unit.customary() ? INCH_DEFAULTS : METRIC_DEFAULTS;
+    return Optional.ofNullable(defaults.get(setting));
+  }
+
+  private static Map<Setting, SettingValue> defaults(Unit unit) {
+    Map<Setting, SettingValue> defaults = new EnumMap<>(Setting.class);
+    for (Setting setting : Setting.values()) {
+      String text = unit.customary() ? setting.inchDefault() : setting.metricDefault();
+      if (!text.isEmpty()) {
+        defaults.put(setting, SettingReader.read(setting, text, unit).orThrow());
+      }
+    }
+    return Collections.unmodifiableMap(defaults);
   }
 
   private static IllegalStateException unset(Setting setting) {

@@ -40,7 +40,7 @@ public record Sum(List<Term> terms) {
   }
 
   public Sum plus(int count, String what, Length each) {
-    return with(new Term(count, what, each));
+    return with(count, what, each);
   }
 
   public Sum plus(String what, Length each) {
@@ -48,20 +48,20 @@ public record Sum(List<Term> terms) {
   }
 
   public Sum minus(int count, String what, Length each) {
-    return with(new Term(-count, what, each));
+    return with(-count, what, each);
   }
 
   public Sum minus(String what, Length each) {
     return minus(1, what, each);
   }
 
-  /** Terms of no length say nothing and are left out. */
-  private Sum with(Term term) {
-    if (term.each().isZero() || term.count() == 0) {
+  /** Terms of no length or no count say nothing and are left out. */
+  private Sum with(int count, String what, Length each) {
+    if (each.isZero() || count == 0) {
       return this;
     }
     List<Term> longer = new ArrayList<>(terms);
-    longer.add(term);
+    longer.add(new Term(count, what, each));
     return new Sum(longer);
   }
 

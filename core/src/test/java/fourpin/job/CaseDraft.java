@@ -28,6 +28,27 @@ public final class CaseDraft {
   public Optional<Load> load = Optional.of(new Load.Holds("books, average"));
   public Settings settings = Settings.standard(Unit.INCH);
 
+  /** A draft of a case in plywood, to make another of it. */
+  public static CaseDraft of(CaseOrder order) {
+    CaseDraft draft = new CaseDraft();
+    draft.name = order.name();
+    draft.quantity = order.quantity();
+    draft.sizes = order.sizes();
+    draft.bays = order.bays();
+    draft.topJoint = order.topJoint();
+    draft.bottomJoint = order.bottomJoint();
+    draft.partitionJoint = order.partitionJoint();
+    draft.fixedShelfJoint = order.fixedShelfJoint();
+    draft.back = order.back();
+    draft.kick = order.kick();
+    draft.faceFrame = order.faceFrame();
+    draft.doors = order.doors();
+    draft.edging = order.edging();
+    draft.load = order.load();
+    draft.settings = order.settings();
+    return draft;
+  }
+
   public static Joint joint(Joint.Kind kind, String depth) {
     return new Joint(kind, Optional.of(in(depth)));
   }

@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.boring;
+
+import org.jspecify.annotations.NullMarked;
