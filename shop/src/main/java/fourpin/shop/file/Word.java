@@ -22,7 +22,7 @@ record Word<T>(
     record Measure() implements Shape {}
 
     /** Digits, perhaps with decimals. */
-    record Number(Grain grain) implements Shape {}
+    record Number(Grain grain, double least, double most) implements Shape {}
 
     /** One of some words. */
     record Choice(List<String> words) implements Shape {}

@@ -33,6 +33,8 @@ final class Words {
   private static final Pattern BARE = Pattern.compile("[\\d.]+");
   private static final Pattern AMOUNT = Pattern.compile("\\d{1,9}(\\.\\d{1,2})?");
 
+  private static final double MOST_MONEY = 999_999_999.99;
+
   private Words() {}
 
   /** A length within limits, both written as in a job file with a unit. */
@@ -97,7 +99,7 @@ final class Words {
     return new Word<>(
         "a whole number",
         Integer.toString(Math.max(least, 1)),
-        new Shape.Number(Grain.WHOLE),
+        new Shape.Number(Grain.WHOLE, least, most),
         (text, c) -> whole(text, least, most));
   }
 
@@ -117,7 +119,7 @@ final class Words {
     return new Word<>(
         "an amount of money",
         "92.50",
-        new Shape.Number(Grain.DECIMAL),
+        new Shape.Number(Grain.DECIMAL, 0, MOST_MONEY),
         (text, c) ->
             AMOUNT.matcher(text).matches()
                 ? Reading.good(new BigDecimal(text))
@@ -246,9 +248,14 @@ final class Words {
   private static Shape shape(Setting setting) {
     return switch (setting.kind()) {
       case LENGTH, LINE_LOAD -> new Shape.Measure();
-      case NUMBER -> new Shape.Number(Grain.DECIMAL);
-      case COUNT -> new Shape.Number(Grain.WHOLE);
+      case NUMBER -> number(setting, Grain.DECIMAL);
+      case COUNT -> number(setting, Grain.WHOLE);
       case CHOICE -> new Shape.Choice(setting.choices());
     };
+  }
+
+  private static Shape number(Setting setting, Grain grain) {
+    return new Shape.Number(
+        grain, Double.parseDouble(setting.least()), Double.parseDouble(setting.most()));
   }
 }
