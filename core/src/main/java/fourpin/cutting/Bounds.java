@@ -1,0 +1,211 @@
+package fourpin.cutting;
+
+import fourpin.cutting.Inflated.Option;
+import fourpin.cutting.Inflated.Panel;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToLongFunction;
+
+/**
+ * Lower bounds on the price and the number of sheets for a demand, valid for any layout, guillotine
+ * or not.
+ *
+ * <p>Two kinds, the better one counts. By area: the demand has to come from the cheapest area in
+ * supply, exact. By dual feasible functions: each size of a part is replaced by the share of the
+ * sheet that it blocks (a part longer than half blocks all of it, and so on); S.P. Fekete and J.
+ * Schepers, New classes of fast lower bounds for bin packing problems, Mathematical Programming 91
+ * (2001) 11-31 (from memory). The second is computed in doubles and loosened by one millionth part
+ * of a sheet before it is rounded up, so that rounding errors cannot make it wrong.
+ */
+final class Bounds {
+  /**
+   * Finer dual feasible functions of the rounding kind were not seen to raise the bound of any
+   * published instance.
+   */
+  private static final int FINEST = 6;
+
+  private static final double SLACK = 1e-6;
+
+  /**
+   * Thresholds tried for each of length and width, the smallest first; keeps the bound cheap for
+   * many parts.
+   */
+  private static final int MOST_THRESHOLDS = 12;
+
+  /** Shares nearer than this count as equal, on the safe side. */
+  private static final double TOLERANCE = 1e-12;
+
+  private final Inflated problem;
+  private final int[] demand;
+
+  Bounds(Inflated problem, int[] demand) {
+    this.problem = problem;
+    this.demand = demand;
+  }
+
+  LowerBound bound() {
+    if (Arrays.stream(demand).sum() == 0) {
+      return new LowerBound(0, 0);
+    }
+    return new LowerBound(bound(panel -> panel.sheet().price()), bound(panel -> 1));
+  }
+
+  private long bound(ToLongFunction<Panel> cost) {
+    long step =
+        problem.panels.stream()
+            .mapToLong(cost)
+            .mapToObj(BigInteger::valueOf)
+            .reduce(BigInteger.ZERO, BigInteger::gcd)
+            .longValueExact();
+    if (step == 0) {
+      return 0;
+    }
+    BigInteger area = byArea(cost);
+    long shares = (long) Math.ceil(byShares(cost) / step - SLACK);
+    return step * Math.max(roundedUp(area, BigInteger.valueOf(step)).longValueExact(), shares);
+  }
+
+  private static BigInteger roundedUp(BigInteger number, BigInteger divisor) {
+    return number.add(divisor).subtract(BigInteger.ONE).divide(divisor);
+  }
+
+  /** The least cost of enough area, the last panel in part, rounded up. */
+  private BigInteger byArea(ToLongFunction<Panel> cost) {
+    BigInteger wanted = wantedArea();
+    BigInteger total = BigInteger.ZERO;
+    for (Panel panel : cheapestAreaFirst(cost)) {
+      BigInteger area = area(panel.length(), panel.width());
+      BigInteger offered = area.multiply(BigInteger.valueOf(panel.sheet().supply().most()));
+      BigInteger price = BigInteger.valueOf(cost.applyAsLong(panel));
+      if (offered.compareTo(wanted) >= 0) {
+        return total.add(roundedUp(wanted.multiply(price), area));
+      }
+      wanted = wanted.subtract(offered);
+      total = total.add(price.multiply(BigInteger.valueOf(panel.sheet().supply().most())));
+    }
+    return total;
+  }
+
+  private BigInteger wantedArea() {
+    BigInteger wanted = BigInteger.ZERO;
+    for (int kind = 0; kind < demand.length; kind++) {
+      BigInteger each = area(problem.kinds.get(kind).length(), problem.kinds.get(kind).width());
+      wanted = wanted.add(each.multiply(BigInteger.valueOf(demand[kind])));
+    }
+    return wanted;
+  }
+
+  private List<Panel> cheapestAreaFirst(ToLongFunction<Panel> cost) {
+    return problem.panels.stream()
+        .filter(panel -> panel.length() > 0 && panel.width() > 0)
+        .sorted(Comparator.comparingDouble((Panel panel) -> cost.applyAsLong(panel) / panel.area()))
+        .toList();
+  }
+
+  private static BigInteger area(long length, long width) {
+    return BigInteger.valueOf(length).multiply(BigInteger.valueOf(width));
+  }
+
+  private double byShares(ToLongFunction<Panel> cost) {
+    return total(shares(cost::applyAsLong));
+  }
+
+  /**
+   * What one part of each kind costs at least, from the pair of functions (one for the length, one
+   * for the width) that gives the highest total; a first guess at what a part really takes from a
+   * sheet.
+   */
+  double[] shares(ToDoubleFunction<Panel> cost) {
+    double[] best = new double[demand.length];
+    for (Share along : Share.all(problem, demand, true)) {
+      for (Share across : Share.all(problem, demand, false)) {
+        double[] next = shares(cost, along, across);
+        best = total(next) > total(best) ? next : best;
+      }
+    }
+    return best;
+  }
+
+  private double[] shares(ToDoubleFunction<Panel> cost, Share along, Share across) {
+    double[] least = new double[demand.length];
+    Arrays.fill(least, Double.POSITIVE_INFINITY);
+    for (Panel panel : problem.panels) {
+      for (Option o : panel.options()) {
+        double share = along.of(o.dx(), panel.length()) * across.of(o.dy(), panel.width());
+        least[o.kind()] = Math.min(least[o.kind()], cost.applyAsDouble(panel) * share);
+      }
+    }
+    return least;
+  }
+
+  private double total(double[] shares) {
+    double total = 0;
+    for (int kind = 0; kind < demand.length; kind++) {
+      total += demand[kind] == 0 ? 0 : demand[kind] * shares[kind];
+    }
+    return total;
+  }
+
+  /**
+   * A dual feasible function of a size as a part of a whole: values of sizes that fit side by side
+   * never exceed 1.
+   */
+  private interface Share {
+
+    double of(long size, long whole);
+
+    /** The size itself, roundings, and thresholds. */
+    static List<Share> all(Inflated problem, int[] demand, boolean along) {
+      List<Share> all = new ArrayList<>();
+      all.add((size, whole) -> (double) size / whole);
+      for (int k = 1; k <= FINEST; k++) {
+        all.add(rounding(k));
+      }
+      all.addAll(thresholds(problem, demand, along));
+      return all;
+    }
+
+    private static Share rounding(int k) {
+      return (size, whole) -> {
+        long scaled = Math.multiplyExact(size, (long) k + 1);
+        long steps = scaled / whole;
+        return scaled % whole == 0 ? (double) size / whole : (double) steps / k;
+      };
+    }
+
+    /**
+     * Sizes above 1 - t count as the whole, below t as nothing; t taken from the sizes of parts up
+     * to one half.
+     */
+    private static List<Share> thresholds(Inflated problem, int[] demand, boolean along) {
+      return problem.panels.stream()
+          .flatMap(
+              panel ->
+                  panel.options().stream()
+                      .filter(o -> demand[o.kind()] > 0)
+                      .mapToDouble(
+                          o ->
+                              along
+                                  ? (double) o.dx() / panel.length()
+                                  : (double) o.dy() / panel.width())
+                      .boxed())
+          .filter(t -> t <= 0.5)
+          .distinct()
+          .sorted()
+          .limit(MOST_THRESHOLDS)
+          .map(Share::threshold)
+          .toList();
+    }
+
+    private static Share threshold(double t) {
+      return (size, whole) -> {
+        double share = (double) size / whole;
+        return share > 1 - t + TOLERANCE ? 1 : share < t - TOLERANCE ? 0 : share;
+      };
+    }
+  }
+}

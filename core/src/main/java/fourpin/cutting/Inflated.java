@@ -1,0 +1,116 @@
+package fourpin.cutting;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A problem made ready for the search: sheets without their trim, equal parts gathered into kinds,
+ * all in whole picometres with one kerf added to each size of sheet and part. A guillotine layout
+ * with kerf k exists exactly when the one without kerf exists for these larger sizes, since a last
+ * cut may run off the edge; so the search need not know of kerfs.
+ */
+final class Inflated {
+
+  /** Parts of equal size and grain, in the order of the problem. */
+  record Kind(long length, long width, Grain grain) {}
+
+  /** One way to lay a kind on a panel. */
+  record Option(int kind, long dx, long dy, Lay lay) {
+    long along(Direction strip) {
+      return strip == Direction.RIP ? dx : dy;
+    }
+
+    long across(Direction strip) {
+      return strip == Direction.RIP ? dy : dx;
+    }
+  }
+
+  /** A trimmed sheet, and every way to lay a kind on it alone. */
+  record Panel(StockSheet sheet, long length, long width, List<Option> options) {
+    double area() {
+      return (double) length * width;
+    }
+  }
+
+  final long kerf;
+  final List<Kind> kinds;
+  final List<List<Part>> partsOfKind;
+  final List<Panel> panels;
+  final int[] demand;
+
+  Inflated(SheetProblem problem) {
+    kerf = problem.saw().kerf().picometres();
+    Map<Kind, List<Part>> gathered = new LinkedHashMap<>();
+    for (Part part : problem.parts()) {
+      gathered.computeIfAbsent(kind(part), k -> new ArrayList<>()).add(part);
+    }
+    kinds = List.copyOf(gathered.keySet());
+    partsOfKind = List.copyOf(gathered.values());
+    panels = problem.stock().stream().map(sheet -> panel(sheet, problem.saw().trim())).toList();
+    demand = partsOfKind.stream().mapToInt(Inflated::count).toArray();
+  }
+
+  private Kind kind(Part part) {
+    return new Kind(
+        Math.addExact(part.length().picometres(), kerf),
+        Math.addExact(part.width().picometres(), kerf),
+        part.grain());
+  }
+
+  private static int count(List<Part> parts) {
+    return parts.stream().mapToInt(Part::count).reduce(0, Math::addExact);
+  }
+
+  private Panel panel(StockSheet sheet, Trim trim) {
+    long length = usable(sheet.length().minus(trim.nearEnd()).minus(trim.farEnd()).picometres());
+    long width = usable(sheet.width().minus(trim.nearEdge()).minus(trim.farEdge()).picometres());
+    List<Option> options = new ArrayList<>();
+    for (int kind = 0; kind < kinds.size(); kind++) {
+      for (Lay lay : lays(kinds.get(kind), sheet.grain())) {
+        Option option = option(kind, lay);
+        if (option.dx <= length && option.dy <= width) {
+          options.add(option);
+        }
+      }
+    }
+    return new Panel(sheet, length, width, List.copyOf(options));
+  }
+
+  /** With the kerf added; nothing is usable where the trim takes it all. */
+  private long usable(long trimmed) {
+    return trimmed > 0 ? Math.addExact(trimmed, kerf) : 0;
+  }
+
+  private Option option(int kind, Lay lay) {
+    Kind k = kinds.get(kind);
+    return lay == Lay.STRAIGHT
+        ? new Option(kind, k.length, k.width, lay)
+        : new Option(kind, k.width, k.length, lay);
+  }
+
+  private static List<Lay> lays(Kind kind, SheetGrain grain) {
+    boolean turnable = kind.grain == Grain.FREE || grain == SheetGrain.NONE;
+    if (turnable) {
+      return kind.length == kind.width ? List.of(Lay.STRAIGHT) : List.of(Lay.STRAIGHT, Lay.TURNED);
+    }
+    return List.of(grain == SheetGrain.ALONG_LENGTH ? Lay.STRAIGHT : Lay.TURNED);
+  }
+
+  double area(int kind) {
+    return (double) kinds.get(kind).length * kinds.get(kind).width;
+  }
+
+  /** The demand of the kinds that fit on at least one panel; zero for the others. */
+  int[] fittingDemand() {
+    boolean[] fits = new boolean[kinds.size()];
+    panels.forEach(panel -> panel.options.forEach(option -> fits[option.kind] = true));
+    int[] fitting = Arrays.copyOf(demand, demand.length);
+    for (int kind = 0; kind < fits.length; kind++) {
+      fitting[kind] = fits[kind] ? demand[kind] : 0;
+    }
+    return fitting;
+  }
+}

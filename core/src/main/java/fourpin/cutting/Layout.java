@@ -1,0 +1,41 @@
+package fourpin.cutting;
+
+import java.util.List;
+
+/** An answer: the sheets to cut, what is left out, and how good the answer can be shown to be. */
+public record Layout(List<SheetPattern> patterns, List<Unplaced> unplaced, LowerBound bound) {
+
+  public Layout {
+    patterns = List.copyOf(patterns);
+    unplaced = List.copyOf(unplaced);
+  }
+
+  /** The price of all sheets in the smallest coin. */
+  public long price() {
+    return patterns.stream()
+        .mapToLong(p -> Math.multiplyExact(p.sheet().price(), (long) p.quantity()))
+        .sum();
+  }
+
+  /** The number of sheets. */
+  public long sheets() {
+    return patterns.stream().mapToLong(SheetPattern::quantity).sum();
+  }
+
+  /**
+   * How far the price may be above the best possible: 0.02 is 2 %; 0 where it is proven to be the
+   * best.
+   */
+  public double priceGap() {
+    return gap(price(), bound.price());
+  }
+
+  /** How far the number of sheets may be above the fewest possible. */
+  public double sheetGap() {
+    return gap(sheets(), bound.sheets());
+  }
+
+  private static double gap(long found, long bound) {
+    return found == bound ? 0 : (double) (found - bound) / Math.max(bound, 1);
+  }
+}

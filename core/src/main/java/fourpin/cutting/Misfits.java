@@ -1,0 +1,56 @@
+package fourpin.cutting;
+
+import fourpin.cutting.Inflated.Kind;
+import fourpin.cutting.Inflated.Panel;
+import fourpin.cutting.Unplaced.Reason;
+
+/** Says why a kind was left out. */
+final class Misfits {
+  private final Inflated problem;
+
+  Misfits(Inflated problem) {
+    this.problem = problem;
+  }
+
+  Reason reason(int kind) {
+    Kind k = problem.kinds.get(kind);
+    boolean fits =
+        problem.panels.stream().anyMatch(p -> p.options().stream().anyMatch(o -> o.kind() == kind));
+    if (fits || problem.panels.isEmpty()) {
+      return Reason.NO_SHEETS_LEFT;
+    }
+    return k.grain() == Grain.FREE ? turnable(k) : fixed(k);
+  }
+
+  private Reason turnable(Kind k) {
+    long longer = Math.max(k.length(), k.width());
+    long shorter = Math.min(k.length(), k.width());
+    if (problem.panels.stream().noneMatch(p -> longer <= Math.max(p.length(), p.width()))) {
+      return Reason.TOO_LONG;
+    }
+    return problem.panels.stream().noneMatch(p -> shorter <= Math.min(p.length(), p.width()))
+        ? Reason.TOO_WIDE
+        : Reason.NO_SHEET_BOTH_WAYS;
+  }
+
+  private Reason fixed(Kind k) {
+    if (problem.panels.stream()
+        .anyMatch(p -> k.length() <= acrossGrain(p) && k.width() <= alongGrain(p))) {
+      return Reason.GRAIN_FORBIDS_TURNING;
+    }
+    if (problem.panels.stream().noneMatch(p -> k.length() <= alongGrain(p))) {
+      return Reason.TOO_LONG;
+    }
+    return problem.panels.stream().noneMatch(p -> k.width() <= acrossGrain(p))
+        ? Reason.TOO_WIDE
+        : Reason.NO_SHEET_BOTH_WAYS;
+  }
+
+  private static long alongGrain(Panel panel) {
+    return panel.sheet().grain() == SheetGrain.ALONG_WIDTH ? panel.width() : panel.length();
+  }
+
+  private static long acrossGrain(Panel panel) {
+    return panel.sheet().grain() == SheetGrain.ALONG_WIDTH ? panel.length() : panel.width();
+  }
+}

@@ -1,0 +1,232 @@
+package fourpin.cutting;
+
+import fourpin.measure.Length;
+import fourpin.measure.Unit;
+import java.math.BigInteger;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One sheet on the {@link VirtualSaw}; does its own arithmetic, in picometres from the near corner
+ * of the sheet.
+ */
+final class SawnSheet {
+
+  /** A rectangle of wood, dust or waste. */
+  private record Block(String what, long x0, long y0, long x1, long y1) {
+    BigInteger area() {
+      return BigInteger.valueOf(x1 - x0).multiply(BigInteger.valueOf(y1 - y0));
+    }
+
+    boolean meets(Block other) {
+      return x0 < other.x1 && other.x0 < x1 && y0 < other.y1 && other.y0 < y1;
+    }
+
+    boolean within(long length, long width) {
+      return x0 >= 0 && y0 >= 0 && x1 <= length && y1 <= width && x0 < x1 && y0 < y1;
+    }
+
+    Block part(String name, Direction direction, long from, long to) {
+      return direction == Direction.RIP
+          ? new Block(name, x0, y0 + from, x1, y0 + to)
+          : new Block(name, x0 + from, y0, x0 + to, y1);
+    }
+
+    long extent(Direction direction) {
+      return direction == Direction.RIP ? y1 - y0 : x1 - x0;
+    }
+  }
+
+  private record Job(Node node, Block block) {}
+
+  private final SheetProblem problem;
+  private final SheetPattern pattern;
+  private final int number;
+  private final long kerf;
+  private final List<Fault> faults = new ArrayList<>();
+  private final List<Block> kept = new ArrayList<>();
+  private final List<String> parts = new ArrayList<>();
+  private BigInteger lost = BigInteger.ZERO;
+
+  SawnSheet(SheetProblem problem, SheetPattern pattern, int number) {
+    this.problem = problem;
+    this.pattern = pattern;
+    this.number = number;
+    kerf = problem.saw().kerf().picometres();
+    saw(trim());
+    checkStock();
+    checkPlaces();
+    checkArea();
+  }
+
+  List<Fault> faults() {
+    return faults;
+  }
+
+  /** The marks of the parts cut, one for each piece. */
+  List<String> parts() {
+    return parts;
+  }
+
+  private long length() {
+    return pattern.sheet().length().picometres();
+  }
+
+  private long width() {
+    return pattern.sheet().width().picometres();
+  }
+
+  private void checkStock() {
+    if (!problem.stock().contains(pattern.sheet())) {
+      faults.add(new Fault.UnknownSheet(number, pattern.sheet().name()));
+    }
+  }
+
+  private Job trim() {
+    Map<Edge, Long> done = new EnumMap<>(Edge.class);
+    Node node = pattern.root();
+    while (node instanceof Node.TrimOff trim) {
+      done.merge(trim.edge(), trim.off().picometres(), Long::sum);
+      node = trim.rest();
+    }
+    for (Edge edge : Edge.values()) {
+      Length asked = problem.saw().trim().at(edge);
+      long off = done.getOrDefault(edge, 0L);
+      if (off != asked.picometres()) {
+        faults.add(new Fault.WrongTrim(number, edge, asked, pm(off)));
+      }
+    }
+    return new Job(node, trimmed(done));
+  }
+
+  private Block trimmed(Map<Edge, Long> done) {
+    Block rest =
+        new Block(
+            "trimmed sheet",
+            done.getOrDefault(Edge.NEAR_END, 0L),
+            done.getOrDefault(Edge.NEAR_EDGE, 0L),
+            length() - done.getOrDefault(Edge.FAR_END, 0L),
+            width() - done.getOrDefault(Edge.FAR_EDGE, 0L));
+    lost = lost.add(new Block("sheet", 0, 0, length(), width()).area().subtract(rest.area()));
+    return rest;
+  }
+
+  private void saw(Job first) {
+    Deque<Job> open = new ArrayDeque<>(List.of(first));
+    while (!open.isEmpty()) {
+      Job job = open.pop();
+      switch (job.node) {
+        case Node.Cut cut -> cut(cut, job.block, open);
+        case Node.TrimOff trim -> {
+          faults.add(new Fault.LateTrim(number, trim.edge()));
+          open.push(new Job(trim.rest(), job.block));
+        }
+        case Node.Finished finished -> finish(finished, job.block);
+        case Node.Offcut offcut -> keep("offcut", job.block);
+        case Node.Dust dust -> faults.add(new Fault.DustForPiece(number));
+      }
+    }
+  }
+
+  private void cut(Node.Cut cut, Block block, Deque<Job> open) {
+    long extent = block.extent(cut.direction());
+    long fence = cut.fence().picometres();
+    if (fence <= 0 || fence >= extent) {
+      faults.add(new Fault.CutOutsidePiece(number, cut.direction(), cut.fence(), pm(extent)));
+      return;
+    }
+    long beyond = extent - fence;
+    long taken = Math.min(kerf, beyond);
+    if (cut.kerf().picometres() != taken) {
+      faults.add(new Fault.WrongKerf(number, cut.direction(), cut.fence(), cut.kerf(), pm(taken)));
+    }
+    lost = lost.add(block.part("kerf", cut.direction(), fence, fence + taken).area());
+    if (beyond > taken) {
+      far(cut, block.part("piece", cut.direction(), fence + taken, extent), open);
+    } else if (!(cut.far() instanceof Node.Dust)) {
+      faults.add(new Fault.PieceFromDust(number, cut.direction(), cut.fence()));
+    }
+    open.push(new Job(cut.near(), block.part("piece", cut.direction(), 0, fence)));
+  }
+
+  private void far(Node.Cut cut, Block block, Deque<Job> open) {
+    if (cut.far() instanceof Node.Dust) {
+      faults.add(
+          new Fault.PieceForgotten(
+              number, cut.direction(), cut.fence(), pm(block.extent(cut.direction()))));
+    } else {
+      open.push(new Job(cut.far(), block));
+    }
+  }
+
+  private void finish(Node.Finished finished, Block block) {
+    parts.add(finished.mark());
+    keep(finished.mark(), block);
+    Optional<Part> asked =
+        problem.parts().stream().filter(p -> p.mark().equals(finished.mark())).findFirst();
+    asked.ifPresentOrElse(
+        part -> compare(part, finished.lay(), block),
+        () -> faults.add(new Fault.UnknownPart(number, finished.mark())));
+  }
+
+  private void compare(Part part, Lay lay, Block block) {
+    long alongPart = block.extent(lay == Lay.STRAIGHT ? Direction.CROSSCUT : Direction.RIP);
+    long acrossPart = block.extent(lay == Lay.STRAIGHT ? Direction.RIP : Direction.CROSSCUT);
+    if (alongPart != part.length().picometres() || acrossPart != part.width().picometres()) {
+      faults.add(new Fault.WrongSize(number, part.mark(), pm(alongPart), pm(acrossPart)));
+    }
+    if (!grainAllows(part, pattern.sheet(), lay)) {
+      faults.add(new Fault.WrongGrain(number, part.mark()));
+    }
+  }
+
+  static boolean grainAllows(Part part, StockSheet sheet, Lay lay) {
+    return part.grain() == Grain.FREE
+        || switch (sheet.grain()) {
+          case NONE -> true;
+          case ALONG_LENGTH -> lay == Lay.STRAIGHT;
+          case ALONG_WIDTH -> lay == Lay.TURNED;
+        };
+  }
+
+  private void keep(String what, Block block) {
+    kept.add(new Block(what, block.x0, block.y0, block.x1, block.y1));
+  }
+
+  /**
+   * Everything kept lies on the sheet and nothing on anything else: by sweeping along the sheet.
+   */
+  private void checkPlaces() {
+    List<Block> sorted = new ArrayList<>(kept);
+    sorted.sort(Comparator.comparingLong(Block::x0));
+    for (int i = 0; i < sorted.size(); i++) {
+      Block block = sorted.get(i);
+      if (!block.within(length(), width())) {
+        faults.add(new Fault.OutsideSheet(number, block.what));
+      }
+      for (int j = i + 1; j < sorted.size() && sorted.get(j).x0 < block.x1; j++) {
+        if (block.meets(sorted.get(j))) {
+          faults.add(new Fault.Overlap(number, block.what, sorted.get(j).what));
+        }
+      }
+    }
+  }
+
+  private void checkArea() {
+    BigInteger accounted = kept.stream().map(Block::area).reduce(lost, BigInteger::add);
+    BigInteger whole = new Block("sheet", 0, 0, length(), width()).area();
+    if (!accounted.equals(whole)) {
+      faults.add(new Fault.AreaDoesNotBalance(number, whole.toString(), accounted.toString()));
+    }
+  }
+
+  private static Length pm(long picometres) {
+    return new Length(picometres, Unit.MILLIMETRE);
+  }
+}

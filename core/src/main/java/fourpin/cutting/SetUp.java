@@ -1,0 +1,30 @@
+package fourpin.cutting;
+
+import fourpin.measure.Length;
+import java.util.List;
+
+/**
+ * Passes made without touching the fence or stop. Cautions for the saw are the business of whoever
+ * prints the steps.
+ */
+public sealed interface SetUp {
+
+  List<SawStep> steps();
+
+  /** Trimming one edge; {@code off} is all that goes there, kerf included. */
+  record TrimEdge(Edge edge, Length off, List<SawStep> steps) implements SetUp {
+    public TrimEdge {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /**
+   * Cuts in one direction at one setting; {@code fence} is the finished size between fence and
+   * blade.
+   */
+  record CutTo(Direction direction, Length fence, List<SawStep> steps) implements SetUp {
+    public CutTo {
+      steps = List.copyOf(steps);
+    }
+  }
+}

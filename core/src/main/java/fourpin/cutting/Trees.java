@@ -1,0 +1,155 @@
+package fourpin.cutting;
+
+import fourpin.cutting.Attempt.Drafted;
+import fourpin.cutting.Inflated.Panel;
+import fourpin.measure.Length;
+import fourpin.measure.Unit;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Turns drafts into patterns: real sizes, kerfs, trim, and a mark on every part. */
+final class Trees {
+  private static final Node OFFCUT = new Node.Offcut();
+  private static final Node DUST = new Node.Dust();
+
+  private final SheetProblem problem;
+  private final Length kerf;
+  private final Unit unit;
+  private final List<Deque<Stack>> marks;
+
+  /** So many parts of one mark still to be given a place. */
+  private record Stack(String mark, int count) {}
+
+  private record Key(String sheet, List<Object> tokens) {}
+
+  Trees(SheetProblem problem, Inflated inflated) {
+    this.problem = problem;
+    kerf = problem.saw().kerf();
+    unit =
+        problem.parts().stream().findFirst().map(part -> part.length().unit()).orElse(kerf.unit());
+    marks = inflated.partsOfKind.stream().map(Trees::stacks).toList();
+  }
+
+  private static Deque<Stack> stacks(List<Part> parts) {
+    Deque<Stack> stacks = new ArrayDeque<>();
+    parts.forEach(part -> stacks.add(new Stack(part.mark(), part.count())));
+    return stacks;
+  }
+
+  /**
+   * The patterns in the order drafted; sheets that come out alike, marks included, are one pattern.
+   */
+  List<SheetPattern> patterns(List<Drafted> drafts) {
+    Map<Key, SheetPattern> folded = new LinkedHashMap<>();
+    for (Drafted drafted : drafts) {
+      for (int i = 0; i < drafted.quantity(); i++) {
+        SheetPattern next = new SheetPattern(drafted.panel().sheet(), 1, root(drafted));
+        folded.merge(new Key(next.sheet().name(), tokens(next.root())), next, Trees::oneMore);
+      }
+    }
+    return List.copyOf(folded.values());
+  }
+
+  private static SheetPattern oneMore(SheetPattern pattern, SheetPattern same) {
+    return new SheetPattern(pattern.sheet(), pattern.quantity() + same.quantity(), pattern.root());
+  }
+
+  /**
+   * What is in a tree, parent before near before far, as a flat list that can be compared without
+   * recursion.
+   */
+  private static List<Object> tokens(Node root) {
+    List<Object> tokens = new ArrayList<>();
+    Deque<Node> open = new ArrayDeque<>(List.of(root));
+    while (!open.isEmpty()) {
+      Node next = open.pop();
+      switch (next) {
+        case Node.Cut cut -> {
+          tokens.add(cut.direction());
+          tokens.add(cut.fence());
+          open.push(cut.far());
+          open.push(cut.near());
+        }
+        case Node.TrimOff trim -> open.push(trim.rest());
+        case Node.Finished finished -> tokens.add(finished);
+        case Node.Offcut offcut -> tokens.add(offcut);
+        case Node.Dust dust -> tokens.add(dust);
+      }
+    }
+    return tokens;
+  }
+
+  private Node root(Drafted drafted) {
+    Panel panel = drafted.panel();
+    Node node = node(drafted.draft(), panel.length(), panel.width());
+    for (Edge edge : List.of(Edge.values()).reversed()) {
+      Length off = problem.saw().trim().at(edge);
+      node = off.isZero() ? node : new Node.TrimOff(edge, off, node);
+    }
+    return node;
+  }
+
+  private Node node(Draft draft, long length, long width) {
+    return switch (draft) {
+      case Draft.Free free -> OFFCUT;
+      case Draft.Place place -> new Node.Finished(nextMark(place.kind()), place.lay());
+      case Draft.Split split -> chain(split, length, width);
+    };
+  }
+
+  private Node chain(Draft.Split split, long length, long width) {
+    boolean rip = split.direction() == Direction.RIP;
+    List<Node> contents = new ArrayList<>();
+    for (Draft.Slice slice : split.slices()) {
+      contents.add(
+          rip
+              ? node(slice.content(), length, slice.size())
+              : node(slice.content(), slice.size(), width));
+    }
+    long rest = (rip ? width : length) - split.slices().stream().mapToLong(Draft.Slice::size).sum();
+    Node far = OFFCUT;
+    for (int i = contents.size() - 1; i >= 0; i--) {
+      far = rest == 0 ? contents.get(i) : cut(split, i, contents.get(i), rest, far);
+      rest += split.slices().get(i).size();
+    }
+    return far;
+  }
+
+  /**
+   * @param rest what is beyond the slice, its kerf included
+   */
+  private Node cut(Draft.Split split, int slice, Node near, long rest, Node far) {
+    long fence = split.slices().get(slice).size() - kerf.picometres();
+    boolean ranOff = rest <= kerf.picometres();
+    return new Node.Cut(
+        split.direction(),
+        new Length(fence, unit),
+        ranOff ? new Length(rest, unit) : kerf,
+        near,
+        ranOff ? DUST : far);
+  }
+
+  private String nextMark(int kind) {
+    Deque<Stack> stacks = marks.get(kind);
+    Stack next = stacks.pop();
+    if (next.count > 1) {
+      stacks.push(new Stack(next.mark, next.count - 1));
+    }
+    return next.mark;
+  }
+
+  /** What was not given a place, in the order of the marks. */
+  List<Unplaced> leftOver(Misfits misfits) {
+    List<Unplaced> left = new ArrayList<>();
+    for (int kind = 0; kind < marks.size(); kind++) {
+      for (Stack stack : marks.get(kind)) {
+        left.add(new Unplaced(stack.mark, stack.count, misfits.reason(kind)));
+      }
+    }
+    return left;
+  }
+}

@@ -1,0 +1,23 @@
+package fourpin.cutting;
+
+/** Parts that a layout leaves out. */
+public record Unplaced(String mark, int count, Reason reason) {
+
+  /** Why a part is left out. Sizes are compared with the sheets as trimmed. */
+  public enum Reason {
+    /** Longer than every sheet (for a part that may be turned: its longer side). */
+    TOO_LONG,
+    /** Wider than every sheet (for a part that may be turned: its shorter side). */
+    TOO_WIDE,
+    /** One sheet is long enough and another wide enough, but none is both. */
+    NO_SHEET_BOTH_WAYS,
+    /** It would fit turned, but its grain is fixed. */
+    GRAIN_FORBIDS_TURNING,
+    /** Every sheet that it fits on is used up, or there was none. */
+    NO_SHEETS_LEFT
+  }
+
+  public Unplaced {
+    Require.atLeastOne(count, "count left out of part " + mark);
+  }
+}

@@ -1,0 +1,84 @@
+package fourpin.cutting;
+
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+
+/** Small problems for the tests. */
+final class Examples {
+  static final Length KERF = Length.inches(1, 8);
+  static final Saw SAW = new Saw(KERF, Trim.NONE);
+
+  private Examples() {}
+
+  /** A sheet of 96 by 48 in with the grain along its length, as many as needed, at 60.00. */
+  static StockSheet plywood() {
+    return sheet("plywood", 96, 48, Supply.unlimited(), 6000);
+  }
+
+  static StockSheet sheet(String name, int length, int width, Supply supply, long price) {
+    return new StockSheet(
+        name,
+        Length.inches(length),
+        Length.inches(width),
+        SheetGrain.ALONG_LENGTH,
+        supply,
+        price,
+        Origin.TO_BUY);
+  }
+
+  static Part part(String mark, Length length, Length width, int count) {
+    return new Part(mark, length, width, count, Grain.FIXED);
+  }
+
+  /**
+   * The parts of a few bookcases of all sizes, in sixteenths of an inch, with trim and kerf: drawn
+   * from a seed.
+   */
+  static SheetProblem bookcases(long seed) {
+    Random random = new Random(seed);
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < 2 + random.nextInt(10); i++) {
+      parts.add(
+          new Part(
+              "P" + i,
+              sixteenths(random, 64, 96 * 16 - 16),
+              sixteenths(random, 16, 24 * 16),
+              1 + random.nextInt(6),
+              random.nextBoolean() ? Grain.FIXED : Grain.FREE));
+    }
+    return new SheetProblem(parts, stock(random), saw(random));
+  }
+
+  private static List<StockSheet> stock(Random random) {
+    return List.of(
+        plywood(),
+        sheet("large", 120, 60, Supply.of(random.nextInt(3)), 9000),
+        new StockSheet(
+            "offcut",
+            Length.inches(40),
+            Length.inches(30),
+            SheetGrain.ALONG_WIDTH,
+            Supply.of(2),
+            0,
+            Origin.ON_HAND),
+        new StockSheet(
+            "fibreboard",
+            Length.inches(49),
+            Length.inches(97),
+            SheetGrain.NONE,
+            Supply.of(1),
+            3000,
+            Origin.ON_HAND));
+  }
+
+  private static Saw saw(Random random) {
+    Length kerf = Length.inches(random.nextInt(4), 32);
+    return new Saw(kerf, Trim.allRound(Length.inches(random.nextInt(3), 8)));
+  }
+
+  private static Length sixteenths(Random random, int from, int to) {
+    return Length.inches(from + random.nextInt(to - from), 16);
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.cutting;
+
+import org.jspecify.annotations.NullMarked;
