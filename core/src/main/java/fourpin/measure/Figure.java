@@ -1,6 +1,7 @@
 package fourpin.measure;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A figure that can show its working.
@@ -15,6 +16,11 @@ public record Figure(
 
   /** One symbol of the formula, with its value and where that comes from. */
   public record Input(String symbol, String meaning, Quantity value, Source source) {}
+
+  /** The id of a figure below others: names in any writing become {@code case/part/what}. */
+  public static String id(String... levels) {
+    return String.join("/", levels).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9/]+", "-");
+  }
 
   public Figure {
     inputs = List.copyOf(inputs);

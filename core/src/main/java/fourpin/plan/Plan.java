@@ -13,6 +13,7 @@ import java.util.List;
  *
  * @param cases in space with every feature, shelves on their levels
  * @param cutList of all cases together, in the order of the cases and their parts
+ * @param materials layouts and stock by material, in the order of the job
  * @param hardware pins, screws, standards, banding ...
  * @param steps in the order of work
  * @param totals figures of the whole job: weights, holes, minutes, costs, price
@@ -26,6 +27,7 @@ public record Plan(
     List<BayGrid> grids,
     List<ShelfAnswer> shelves,
     List<CutItem> cutList,
+    List<MaterialPlan> materials,
     List<HardwareItem> hardware,
     List<PlannedStep> steps,
     List<Figure> totals,
@@ -37,6 +39,7 @@ public record Plan(
     grids = List.copyOf(grids);
     shelves = List.copyOf(shelves);
     cutList = List.copyOf(cutList);
+    materials = List.copyOf(materials);
     hardware = List.copyOf(hardware);
     steps = List.copyOf(steps);
     totals = List.copyOf(totals);

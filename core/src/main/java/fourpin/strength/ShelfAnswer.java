@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import fourpin.measure.Figure;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -31,6 +32,17 @@ public record ShelfAnswer(
     atReferenceLoads = List.copyOf(atReferenceLoads);
     supports = List.copyOf(supports);
     others = List.copyOf(others);
+  }
+
+  /** All of them, in the order they are read. */
+  public List<Figure> figures() {
+    List<Figure> all = new ArrayList<>(List.of(span, load, sagNow, limitNow, sagYears, limitYears));
+    for (ReferenceSag sag : atReferenceLoads) {
+      all.addAll(List.of(sag.load(), sag.now(), sag.years()));
+    }
+    all.addAll(supports);
+    all.addAll(others);
+    return all;
   }
 
   /** Sag at one reference load. @param load with its source */

@@ -24,7 +24,6 @@ import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Sees the shelves of one case as beams: span, section, load, supports. */
@@ -70,8 +69,7 @@ final class ShelfReader {
   }
 
   String prefix(Part shelf) {
-    String id = built.order().name() + "/shelf-" + shelf.mark();
-    return id.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9/]+", "-");
+    return Figure.id(built.order().name(), "shelf-" + shelf.mark());
   }
 
   SagRule rule(Material material) {

@@ -17,7 +17,6 @@ import fourpin.measure.Quantity;
 import fourpin.measure.Source;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Notes bays whose sides stand free over a greater height than is usual. */
@@ -64,12 +63,10 @@ final class TallSides {
   }
 
   private static Figure figure(BuiltCase built, BaySpace bay, Opening opening) {
-    String id =
-        "%s/free-height-%s-%s".formatted(built.order().name(), bay.number(), opening.below());
     Length low = opening.clear().low().z();
     Length high = opening.clear().high().z();
     return new Figure(
-        id.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9/]+", "-"),
+        Figure.id(built.order().name(), "free-height-" + bay.number() + "-" + opening.below()),
         "free height of the sides of bay " + bay.number(),
         Quantity.of(high.minus(low)),
         "h - l",

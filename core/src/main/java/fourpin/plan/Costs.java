@@ -1,0 +1,137 @@
+package fourpin.plan;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Feature.Hole;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.plan.MaterialPlan.StockUse;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Holes, boring time, cost of the stock, and a price for stock and boring; other work is not
+ * counted.
+ */
+final class Costs {
+
+  private static final double SECONDS_PER_MINUTE = 60;
+  private static final double MINUTES_PER_HOUR = 60;
+  private static final double PER_CENT = 100;
+
+  private final Settings settings;
+
+  Costs(Job job) {
+    this.settings = job.settings();
+  }
+
+  List<Figure> figures(List<BuiltCase> cases, List<MaterialPlan> materials) {
+    List<Figure> figures = new ArrayList<>();
+    Figure holes = holes(cases);
+    Figure minutes = minutes(holes);
+    figures.add(holes);
+    figures.add(minutes);
+    List<StockUse> used = materials.stream().flatMap(m -> m.stock().stream()).toList();
+    figures.add(cost("stock-to-buy", "stock to buy", used, Counted.TO_BUY));
+    boolean priced = !used.isEmpty() && used.stream().allMatch(u -> u.each().isPresent());
+    if (priced) {
+      Figure stock = cost("stock-used", "stock used, on hand and bought", used, Counted.ALL);
+      figures.add(stock);
+      figures.add(price(stock, minutes));
+    }
+    return figures;
+  }
+
+  private Figure holes(List<BuiltCase> cases) {
+    long count = cases.stream().mapToLong(Costs::holes).sum();
+    return new Figure(
+        "job/holes",
+        "holes to bore for supports",
+        Quantity.count(count),
+        "counted on every panel of every copy",
+        List.of(),
+        Source.GEOMETRY);
+  }
+
+  private static long holes(BuiltCase built) {
+    long each =
+        built.parts().stream()
+            .flatMap(p -> p.features().stream())
+            .filter(f -> f instanceof Hole hole && hole.use() == Hole.Use.SUPPORT)
+            .count();
+    return each * built.order().quantity();
+  }
+
+  private Figure minutes(Figure holes) {
+    double seconds = settings.number(Setting.HOLE_SECONDS);
+    return new Figure(
+        "job/boring-time",
+        "time to bore them",
+        Quantity.of(holes.value().value() * seconds / SECONDS_PER_MINUTE, QuantityUnit.TIME),
+        "n s / 60",
+        List.of(
+            new Input("n", "holes", holes.value(), Source.GEOMETRY),
+            setting("s", Setting.HOLE_SECONDS)),
+        Source.GEOMETRY);
+  }
+
+  private enum Counted {
+    TO_BUY,
+    ALL
+  }
+
+  private Figure cost(String id, String title, List<StockUse> used, Counted counted) {
+    BigDecimal sum = BigDecimal.ZERO;
+    List<Input> inputs = new ArrayList<>();
+    for (StockUse use : used) {
+      long count = counted == Counted.TO_BUY ? use.buy() : use.count();
+      if (count > 0 && use.each().isPresent()) {
+        BigDecimal each = use.each().get();
+        sum = sum.add(each.multiply(BigDecimal.valueOf(count)));
+        int number = inputs.size() / 2 + 1;
+        inputs.add(new Input("n" + number, use.size(), Quantity.count(count), Source.GEOMETRY));
+        inputs.add(
+            new Input("p" + number, "price of one", money(each.doubleValue()), Source.STATED));
+      }
+    }
+    return new Figure(
+        "job/" + id, title, money(sum.doubleValue()), "n1 p1 + n2 p2 + ...", inputs, Source.STATED);
+  }
+
+  private Figure price(Figure stock, Figure minutes) {
+    double materials = stock.value().value() * share(Setting.WASTE) * share(Setting.MARK_UP);
+    double work = minutes.value().value() / MINUTES_PER_HOUR * settings.number(Setting.RATE);
+    return new Figure(
+        "job/price",
+        "price of stock and boring; hardware and other work not counted",
+        money((materials + work) * share(Setting.CONTINGENCY)),
+        "(S (1 + w/100) (1 + u/100) + t r / 60) (1 + c/100)",
+        List.of(
+            new Input("S", "stock used", stock.value(), Source.STATED),
+            setting("w", Setting.WASTE),
+            setting("u", Setting.MARK_UP),
+            new Input("t", "time to bore", minutes.value(), minutes.source()),
+            setting("r", Setting.RATE),
+            setting("c", Setting.CONTINGENCY)),
+        Source.practice("cost, mark-up and contingency"));
+  }
+
+  private double share(Setting setting) {
+    return 1 + settings.number(setting) / PER_CENT;
+  }
+
+  private Input setting(String symbol, Setting setting) {
+    Quantity value = Quantity.of(settings.number(setting), QuantityUnit.RATIO);
+    return new Input(symbol, setting.meaning(), value, settings.source(setting));
+  }
+
+  private static Quantity money(double amount) {
+    return Quantity.of(amount, QuantityUnit.MONEY);
+  }
+}

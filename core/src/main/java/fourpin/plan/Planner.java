@@ -1,0 +1,92 @@
+package fourpin.plan;
+
+import fourpin.boring.Borer;
+import fourpin.boring.Boring;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Casework;
+import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Finding;
+import fourpin.contents.ContentChecks;
+import fourpin.cutting.StripCutter;
+import fourpin.job.Job;
+import fourpin.measure.Figure;
+import fourpin.strength.ShelfAnswer;
+import fourpin.strength.Strength;
+import fourpin.strength.StrengthChecker;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** From the job to the plan. */
+public final class Planner {
+
+  private final Job job;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private Planner(Job job) {
+    this.job = job;
+  }
+
+  /**
+   * Plans a job. The same job gives the same plan.
+   *
+   * <p>A case that can't be built is left out of everything but the findings.
+   */
+  public static Plan plan(Job job) {
+    return new Planner(job).plan();
+  }
+
+  private Plan plan() {
+    Casework casework = CaseworkBuilder.build(job);
+    findings.addAll(casework.findings());
+    Boring boring = Borer.bore(job, casework);
+    findings.addAll(boring.findings());
+    Strength strength = StrengthChecker.check(job, boring.cases());
+    findings.addAll(strength.findings());
+    for (BuiltCase built : boring.cases()) {
+      findings.addAll(ContentChecks.of(built, job.style()));
+    }
+    List<CutItem> cutList = CutListBuilder.of(job, boring.cases());
+    StockPlanner stock = new StockPlanner(job, new StripCutter());
+    List<MaterialPlan> materials = stock.plan(cutList);
+    findings.addAll(stock.findings());
+    List<Figure> totals = totals(boring.cases(), materials);
+    return new Plan(
+        job,
+        boring.cases(),
+        boring.grids(),
+        strength.shelves(),
+        cutList,
+        materials,
+        HardwareList.of(job, boring.cases(), boring.grids()),
+        List.of(),
+        totals,
+        sorted(),
+        figures(totals, strength.shelves()));
+  }
+
+  private List<Figure> totals(List<BuiltCase> cases, List<MaterialPlan> materials) {
+    Weights weights = new Weights(job);
+    List<Figure> totals = new ArrayList<>();
+    for (BuiltCase built : cases) {
+      totals.addAll(weights.figures(built, Figure.id(built.order().name())));
+    }
+    totals.addAll(new Costs(job).figures(cases, materials));
+    return totals;
+  }
+
+  /** Worst first; within a severity in the order they were found. */
+  private List<Finding> sorted() {
+    return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+  }
+
+  private List<Figure> figures(List<Figure> totals, List<ShelfAnswer> shelves) {
+    Map<String, Figure> byId = new LinkedHashMap<>();
+    totals.forEach(f -> byId.putIfAbsent(f.id(), f));
+    shelves.forEach(s -> s.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
+    findings.forEach(f -> f.figures().forEach(figure -> byId.putIfAbsent(figure.id(), figure)));
+    return List.copyOf(byId.values());
+  }
+}

@@ -1,0 +1,191 @@
+package fourpin.plan;
+
+import static fourpin.job.SampleJobs.in;
+import static fourpin.job.SampleJobs.job;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Part;
+import fourpin.job.Back;
+import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
+import fourpin.job.Edging;
+import fourpin.job.Kick;
+import fourpin.job.SampleJobs;
+import fourpin.job.Shelves;
+import fourpin.measure.Figure;
+import fourpin.measure.LengthStyle;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** One bookcase, 72 x 84 x 12 in of 23/32 in plywood, worked out by hand from end to end. */
+class PlannerTest {
+
+  private static final LengthStyle STYLE = LengthStyle.FRACTIONS;
+
+  @Test
+  void should_list_every_part_to_cut() {
+    Plan plan = Planner.plan(job(divided().order()));
+    assertThat(plan.cutList().stream().map(PlannerTest::line).collect(Collectors.joining("\n")))
+        .isEqualTo(
+            """
+            1 | 2 side L R | ply | 84 x 12 x 23/32 | NOW
+            2 | 1 partition P1 | ply | 79 9/16 x 11 13/32 x 23/32 | NOW
+            3 | 1 top T | ply | 71 5/16 x 12 x 23/32 | NOW
+            4 | 1 bottom B | ply | 71 1/16 x 12 x 23/32 | NOW
+            5 | 2 back BK1 BK2 | back | 79 1/2 x 35 15/32 x 7/32 | NOW
+            6 | 1 kick K | ply | 70 9/16 x 3 1/2 x 23/32 | NOW
+            7 | 8 shelf 1-S1 1-S2 1-S3 1-S4 2-S1 2-S2 2-S3 2-S4 | ply | 34 51/64 x 11 3/32 x 23/32 | AFTER_ASSEMBLY
+            8 | 8 edge strip 1-S1 front 1-S2 front 1-S3 front 1-S4 front 2-S1 front 2-S2 front 2-S3 front 2-S4 front | oak | 34 51/64 x 1/4 x 23/32 | AFTER_ASSEMBLY""");
+  }
+
+  @Test
+  void should_make_every_copy() {
+    CaseDraft three = divided();
+    three.quantity = 3;
+    Plan plan = Planner.plan(job(three.order()));
+    assertThat(plan.cutList())
+        .extracting(CutItem::quantity)
+        .containsExactly(6, 3, 3, 3, 6, 3, 24, 24);
+    assertThat(plan.hardware())
+        .filteredOn(h -> h.name().equals("shelf pin"))
+        .singleElement()
+        .satisfies(
+            pins -> {
+              // 8 shelves on 4 pins in 3 cases; a tenth more to spare.
+              assertThat(pins.needed()).isEqualTo(96);
+              assertThat(pins.buy()).isEqualTo(106);
+            });
+  }
+
+  /** A box of panels without joints, edging or holes: its weight is area, thickness and density. */
+  @Test
+  void should_weigh_a_plain_box() {
+    CaseDraft plain = new CaseDraft();
+    plain.back = Optional.empty();
+    plain.kick = Optional.empty();
+    plain.topJoint = butt();
+    plain.bottomJoint = butt();
+    plain.bays =
+        List.of(
+            new Bay(
+                Optional.empty(), List.of(), Optional.empty(), Optional.empty(), Optional.empty()));
+    Plan plan = Planner.plan(job(plain.order()));
+    double squareInches = 2 * 84 * 12 + 2 * (72 - 2 * 23 / 32.0) * 12;
+    double cubicMetres = squareInches * 23 / 32.0 * Math.pow(0.0254, 3);
+    // Middle of the range of specific gravity of plywood in the Wood Handbook: see the table.
+    double density =
+        fourpin.reference.Reference.substances()
+            .get("plywood, veneer core")
+            .density()
+            .typical()
+            .value();
+    assertThat(figure(plan, "north/weight").value().value())
+        .isCloseTo(cubicMetres * density, within(1e-6));
+  }
+
+  @Test
+  void should_price_stock_and_boring_as_the_settings_say() {
+    Plan plan = Planner.plan(job(divided().order()));
+    double stock = figure(plan, "job/stock-used").value().value();
+    double holes = figure(plan, "job/holes").value().value();
+    // Defaults: no waste, 25 % mark-up, 16 s a hole at 60 an hour, 15 % contingency.
+    double expected = (stock * 1.25 + holes * 16 / 3600 * 60) * 1.15;
+    assertThat(figure(plan, "job/price").value().value()).isCloseTo(expected, within(1e-9));
+    assertThat(holes)
+        .isEqualTo(plan.grids().stream().mapToDouble(g -> g.levels().size() * 4).sum());
+  }
+
+  @Test
+  void should_say_which_parts_no_stock_can_give() {
+    Plan plan = Planner.plan(job(new CaseDraft().order()));
+    assertThat(plan.findings())
+        .filteredOn(f -> f.kind().equals("not-laid-out"))
+        .extracting(Finding::what)
+        .containsExactly(
+            "1 of line 5 back can't be cut from back: it is wider than any of the stock, trimmed");
+    assertThat(plan.readyForTheBench()).isFalse();
+  }
+
+  @Test
+  void should_find_every_figure_once() {
+    Plan plan = Planner.plan(job(divided().order()));
+    assertThat(plan.figures())
+        .extracting(Figure::id)
+        .doesNotHaveDuplicates()
+        .contains("north/weight", "job/price");
+    assertThat(plan.shelves()).hasSize(8);
+  }
+
+  @Test
+  void should_plan_the_same_twice() {
+    assertThat(Planner.plan(job(divided().order())))
+        .isEqualTo(Planner.plan(job(divided().order())));
+  }
+
+  /** The worked sum of a how-to page: 9 3/4 less 3/4 trim gives 9 in plywood (common practice). */
+  @Test
+  void should_take_edging_off_the_cut_size() {
+    CaseDraft draft = new CaseDraft();
+    draft.back = Optional.empty();
+    draft.kick = Optional.of(new Kick(in("3 1/2"), in("0"), "ply"));
+    draft.sizes =
+        new fourpin.job.Sizes(fourpin.job.Sizes.Measured.INSIDE, in("30"), in("60"), in("9 13/16"));
+    Edging trim =
+        new Edging(Edging.Kind.STRIP, "oak", in("3/4"), in("23/32"), List.of(Edging.Edge.FRONT));
+    Shelves shelves = new Shelves(new Shelves.Placing.Evenly(1), "ply", List.of(trim), in("0"));
+    draft.bays =
+        List.of(
+            new Bay(
+                Optional.empty(),
+                List.of(),
+                Optional.of(shelves),
+                Optional.of(SampleJobs.pins()),
+                Optional.empty()));
+    CutItem shelf =
+        Planner.plan(job(draft.order())).cutList().stream()
+            .filter(i -> i.role() == Part.Role.SHELF)
+            .findFirst()
+            .orElseThrow();
+    assertThat(shelf.width().total()).isEqualTo(in("9 3/4"));
+    assertThat(shelf.cutWidth().total()).isEqualTo(in("9"));
+  }
+
+  private static CaseDraft divided() {
+    CaseDraft draft = new CaseDraft();
+    draft.back =
+        Optional.of(new Back(Back.Kind.GROOVE, "back", Optional.of(in("1/4")), Back.Pieces.BY_BAY));
+    return draft;
+  }
+
+  private static fourpin.job.Joint butt() {
+    return new fourpin.job.Joint(fourpin.job.Joint.Kind.BUTT, Optional.empty());
+  }
+
+  private static Figure figure(Plan plan, String id) {
+    return plan.figures().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static String line(CutItem item) {
+    return item.line()
+        + " | "
+        + item.quantity()
+        + " "
+        + item.name()
+        + " "
+        + String.join(" ", item.marks())
+        + " | "
+        + item.material()
+        + " | "
+        + STYLE.number(item.cutLength().total())
+        + " x "
+        + STYLE.number(item.cutWidth().total())
+        + " x "
+        + STYLE.number(item.thickness())
+        + " | "
+        + item.when();
+  }
+}
