@@ -30,13 +30,29 @@ public record Drawing(
   /** A drawing that says under itself that it is not to be measured, and its scale. */
   public static Drawing toScale(
       String name, String title, String description, Scale scale, List<Mark> marks) {
+    return toScale(name, title, description, scale, "", marks);
+  }
+
+  /**
+   * The same, with what the reader must know to read it.
+   *
+   * @param note such as the unit of its dimensions; may be empty
+   */
+  public static Drawing toScale(
+      String name, String title, String description, Scale scale, String note, List<Mark> marks) {
     List<Mark> all = new ArrayList<>(marks);
     Box box = Mark.around(marks);
     all.add(
-        Lettering.of("DRAWING, DO NOT MEASURE · scale " + scale.label(), Typeface.BOLD, LEGEND_SIZE)
+        Lettering.of(legend(scale, note), Typeface.BOLD, LEGEND_SIZE)
             .with(Lettering.Align.START, Lettering.Seat.TOP)
             .at(new Point(box.left(), box.bottom() - LEGEND_GAP)));
     return new Drawing(name, title, description, scale, all);
+  }
+
+  private static String legend(Scale scale, String note) {
+    return "DRAWING, DO NOT MEASURE · scale "
+        + scale.label()
+        + (note.isEmpty() ? "" : " · " + note);
   }
 
   /** What the drawing covers on paper. */

@@ -1,0 +1,256 @@
+package fourpin.sheets.drawings;
+
+import fourpin.casework.BaySpace;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Part;
+import fourpin.casework.Part.Role;
+import fourpin.measure.Length;
+import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Dimensions;
+import fourpin.sheets.paint.Dimensions.Span;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fill;
+import fourpin.sheets.paint.Labels;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.RunningDimensions;
+import fourpin.sheets.paint.RunningDimensions.Station;
+import fourpin.sheets.paint.Scale;
+import fourpin.sheets.paint.Side;
+import fourpin.sheets.paint.Sketch;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+
+/**
+ * A case seen straight from the front, from its right side and from above.
+ *
+ * <p>What lies nearer covers what lies behind it; in the views from the side and from above the
+ * panels inside are drawn with dashes.
+ */
+public final class CaseViews {
+
+  private static final double LEAST_FLAG = 3;
+
+  private final Drafter drafter;
+  private final BuiltCase built;
+  private final List<Flag> flags;
+
+  /**
+   * @param flags places to mark, in the coordinates of this case
+   */
+  public CaseViews(Drafter drafter, BuiltCase built, List<Flag> flags) {
+    this.drafter = drafter;
+    this.built = built;
+    this.flags = List.copyOf(flags);
+  }
+
+  /** With the bays and the height of every shelf. */
+  public Drawing front() {
+    return drafter.largest(this::front);
+  }
+
+  /** From the right, front at the left; shelves and joints behind the side are dashed. */
+  public Drawing side() {
+    return drafter.largest(this::side);
+  }
+
+  /** From above, front below. */
+  public Drawing top() {
+    return drafter.largest(this::top);
+  }
+
+  private Drawing front(Scale scale) {
+    Projection view = new Projection(Face.FRONT);
+    Sketch sketch = new Sketch(scale);
+    parts(sketch, view);
+    Box work = sketch.onPaper(view.box(built.outside()));
+    sketch.addAll(RunningDimensions.beside(Side.LEFT, work.left(), 0, heights(scale)));
+    sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), widths(scale)));
+    sketch.addAll(Dimensions.beside(Side.RIGHT, work.right(), openings(scale)));
+    sketch.addAll(frontLabels(scale));
+    flags(sketch, view);
+    return drawing(
+        "front",
+        "front view",
+        "Seen from the front: "
+            + built.bays().size()
+            + " bays, with the clear widths below, the upper faces of bottom, shelves and top above the floor at the left, "
+            + "and the clear openings of the last bay at the right.",
+        sketch);
+  }
+
+  private Drawing side(Scale scale) {
+    Projection view = new Projection(Face.RIGHT);
+    Sketch sketch = new Sketch(scale);
+    parts(sketch, view);
+    hidden(
+        sketch,
+        view,
+        List.of(Role.TOP, Role.BOTTOM, Role.FIXED_SHELF, Role.SHELF, Role.BACK, Role.KICK));
+    Box work = sketch.onPaper(view.box(built.outside()));
+    sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), depths(scale)));
+    sketch.addAll(
+        Dimensions.beside(
+            Side.RIGHT, work.right(), List.of(outside(scale, fourpin.casework.Axis.Z))));
+    Point front = new Point(work.left() - 2, work.centre().y());
+    sketch.add(
+        Drafter.label("FRONT")
+            .with(Lettering.Align.MIDDLE, Lettering.Seat.BASELINE)
+            .turned(90)
+            .at(front));
+    flags(sketch, view);
+    return drawing(
+        "side",
+        "side view",
+        "Seen from the right side, front at the left. Shelves, back and kick are dashed.",
+        sketch);
+  }
+
+  private Drawing top(Scale scale) {
+    Projection view = new Projection(Face.TOP);
+    Sketch sketch = new Sketch(scale);
+    parts(sketch, view);
+    hidden(sketch, view, List.of(Role.SIDE, Role.PARTITION, Role.BACK));
+    Box work = sketch.onPaper(view.box(built.outside()));
+    sketch.addAll(Dimensions.beside(Side.ABOVE, work.top(), widths(scale)));
+    sketch.addAll(
+        Dimensions.beside(
+            Side.RIGHT, work.right(), List.of(outside(scale, fourpin.casework.Axis.Y))));
+    Point front = new Point(work.centre().x(), work.bottom() - 1.5);
+    sketch.add(Drafter.label("FRONT").with(Lettering.Align.MIDDLE, Lettering.Seat.TOP).at(front));
+    return drawing(
+        "top",
+        "top view",
+        "Seen from above, front below. Sides, partitions and back are dashed where the top covers them.",
+        sketch);
+  }
+
+  private Drawing drawing(String view, String title, String description, Sketch sketch) {
+    String name = built.order().name();
+    return Drawing.toScale(
+        Drafter.name(name, view),
+        name + ", " + title,
+        description,
+        sketch.scale(),
+        drafter.note(),
+        sketch.marks());
+  }
+
+  /** Every part, the farthest first. */
+  private void parts(Sketch sketch, Projection view) {
+    built.parts().stream()
+        .sorted(Comparator.comparingDouble(p -> view.near(p.box())))
+        .forEach(part -> sketch.group(part.mark() + ", " + part.name(), s -> part(s, part, view)));
+  }
+
+  private static void part(Sketch sketch, Part part, Projection view) {
+    List<Point> outline =
+        Silhouette.of(part, view).stream().map(p -> sketch.point(p.x(), p.y())).toList();
+    boolean behind = part.role() == Role.BACK && view.face() == Face.FRONT;
+    sketch.add(
+        Mark.Path.polygon(
+            outline, behind ? Pen.EDGE : Pen.OUTLINE, behind ? Fill.TINT : Fill.WHITE));
+  }
+
+  private void hidden(Sketch sketch, Projection view, List<Role> roles) {
+    built.parts().stream()
+        .filter(part -> roles.contains(part.role()))
+        .forEach(part -> sketch.rectangle(view.box(part.box()), Pen.HIDDEN, Fill.NONE));
+  }
+
+  private List<Span> widths(Scale scale) {
+    List<Span> spans = new ArrayList<>();
+    for (BaySpace bay : built.bays()) {
+      spans.add(span(scale, bay.clear().low().x(), bay.clear().high().x()));
+    }
+    spans.add(outside(scale, fourpin.casework.Axis.X));
+    return spans;
+  }
+
+  private List<Span> depths(Scale scale) {
+    List<Span> spans = new ArrayList<>();
+    built.parts().stream()
+        .filter(part -> part.role() == Role.SHELF)
+        .findFirst()
+        .ifPresent(shelf -> spans.add(span(scale, shelf.box().low().y(), shelf.box().high().y())));
+    spans.add(outside(scale, fourpin.casework.Axis.Y));
+    return spans;
+  }
+
+  private List<Span> openings(Scale scale) {
+    List<Span> spans = new ArrayList<>();
+    for (BaySpace.Opening opening : built.bays().getLast().openings()) {
+      spans.add(span(scale, opening.clear().low().z(), opening.clear().high().z()));
+    }
+    spans.add(outside(scale, fourpin.casework.Axis.Z));
+    return spans;
+  }
+
+  private Span outside(Scale scale, fourpin.casework.Axis axis) {
+    return span(scale, built.outside().low().along(axis), built.outside().high().along(axis));
+  }
+
+  private Span span(Scale scale, Length from, Length to) {
+    return new Span(
+        scale.toPaper(from.mm()), scale.toPaper(to.mm()), drafter.number(to.minus(from)));
+  }
+
+  /** The upper face of everything that lies level, each height once. */
+  private List<Station> heights(Scale scale) {
+    TreeMap<Length, Station> stations = new TreeMap<>();
+    for (Part part : built.parts()) {
+      Length height = part.box().high().z();
+      switch (part.role()) {
+        case TOP, BOTTOM, FIXED_SHELF, SHELF ->
+            stations.put(height, new Station(scale.toPaper(height.mm()), drafter.number(height)));
+        default -> {
+          // stands upright
+        }
+      }
+    }
+    return List.copyOf(stations.values());
+  }
+
+  private List<Mark> frontLabels(Scale scale) {
+    Labels labels = new Labels();
+    List<Mark> marks = new ArrayList<>();
+    for (BaySpace bay : built.bays()) {
+      double middle = (bay.clear().low().x().mm() + bay.clear().high().x().mm()) / 2;
+      Point under =
+          new Point(
+              scale.toPaper(middle), scale.toPaper(bay.clear().high().z().mm()) - Drafter.LABEL);
+      marks.addAll(labels.on(under, Drafter.label("bay " + bay.number())));
+    }
+    for (Part part : built.parts()) {
+      if (part.role() == Role.SHELF || part.role() == Role.FIXED_SHELF) {
+        marks.addAll(labels.on(above(scale, part), Drafter.small(part.mark())));
+      }
+    }
+    return marks;
+  }
+
+  private static Point above(Scale scale, Part part) {
+    double middle = (part.box().low().x().mm() + part.box().high().x().mm()) / 2;
+    return new Point(
+        scale.toPaper(middle), scale.toPaper(part.box().high().z().mm()) + Drafter.SMALL);
+  }
+
+  private void flags(Sketch sketch, Projection view) {
+    Labels labels = new Labels();
+    for (Flag flag : flags) {
+      Box spot = sketch.onPaper(view.box(flag.spot()));
+      double margin = Math.max(0.5, (LEAST_FLAG - Math.min(spot.width(), spot.height())) / 2);
+      sketch.add(Mark.Path.rectangle(spot.grown(margin), Pen.FLAG, Fill.NONE));
+      labels.reserve(spot.grown(margin));
+    }
+    for (Flag flag : flags) {
+      Box spot = sketch.onPaper(view.box(flag.spot()));
+      sketch.addAll(labels.near(spot.centre(), Drafter.label(flag.label())));
+    }
+  }
+}

@@ -1,0 +1,65 @@
+package fourpin.sheets.drawings;
+
+import fourpin.job.Job;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Scale;
+import fourpin.sheets.paint.Typeface;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/**
+ * What all drawings of a job share: how lengths are printed, the scales of its units, and the room
+ * on its paper.
+ *
+ * @param width and {@code height} that a drawing may take on paper, in millimetres
+ */
+public record Drafter(LengthStyle style, double width, double height) {
+
+  static final double LABEL = 3;
+  static final double SMALL = 2.2;
+
+  public static Drafter of(Job job, double width, double height) {
+    return new Drafter(job.style(), width, height);
+  }
+
+  /** The same with less height, for drawings that share a page. */
+  public Drafter high(double newHeight) {
+    return new Drafter(style, width, newHeight);
+  }
+
+  String number(Length length) {
+    return style.number(length);
+  }
+
+  /** What a reader must know about the numbers. */
+  String note() {
+    return style.unit().customary() ? "dimensions in inches" : "dimensions in millimetres";
+  }
+
+  List<Scale> scales() {
+    return style.unit().customary() ? Scale.CUSTOMARY : Scale.METRIC;
+  }
+
+  Drawing largest(Function<Scale, Drawing> draw) {
+    return Scale.largestFitting(scales(), width, height, draw);
+  }
+
+  static Lettering label(String words) {
+    return Lettering.of(words, Typeface.BOLD, LABEL);
+  }
+
+  static Lettering small(String words) {
+    return Lettering.of(words, Typeface.NARROW, SMALL);
+  }
+
+  /** The words as a name for files: small letters, digits and hyphens; never empty. */
+  static String name(String... words) {
+    String joined = String.join("-", words).toLowerCase(Locale.ROOT);
+    String plain = joined.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+    return plain.isEmpty() ? "drawing" : plain;
+  }
+}

@@ -1,0 +1,193 @@
+package fourpin.sheets.drawings;
+
+import fourpin.casework.Axis;
+import fourpin.casework.Box;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Feature;
+import fourpin.casework.Part;
+import fourpin.measure.Length;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fill;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.Scale;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The cases in three dimensions, in cabinet projection: the front in its true shape, depth at half
+ * its size, up and to the right. Parts are painted from the farthest to the nearest; each shows its
+ * front, right side and top.
+ */
+public final class Picture {
+
+  private static final double HALF = 0.5;
+  private static final double SLOPE = Math.sqrt(0.5);
+  private static final double BETWEEN = 150;
+
+  private Picture() {}
+
+  /** All the cases side by side, one of each. */
+  public static Drawing of(Drafter drafter, List<BuiltCase> cases) {
+    return drafter.largest(scale -> draw(scale, cases));
+  }
+
+  private static Drawing draw(Scale scale, List<BuiltCase> cases) {
+    List<Mark> marks = new ArrayList<>();
+    double left = 0;
+    for (BuiltCase built : cases) {
+      List<Mark> drawn = paint(scale, built.parts());
+      double dx = left - Mark.around(drawn).left();
+      marks.addAll(Mark.allMoved(drawn, dx, 0));
+      marks.add(caption(scale, built, dx));
+      left = Mark.around(marks).right() + scale.toPaper(BETWEEN);
+    }
+    String names = String.join(", ", cases.stream().map(c -> c.order().name()).toList());
+    return Drawing.toScale(
+        Drafter.name("picture", names),
+        "Picture of " + names,
+        "Seen from the front, a little from above and from the right: front in its true shape, depth at half its size.",
+        scale,
+        "depth at half size",
+        marks);
+  }
+
+  private static Mark caption(Scale scale, BuiltCase built, double dx) {
+    double middle = (built.outside().low().x().mm() + built.outside().high().x().mm()) / 2;
+    String count = built.order().quantity() > 1 ? built.order().quantity() + " x " : "";
+    return Drafter.label(count + built.order().name())
+        .with(Lettering.Align.MIDDLE, Lettering.Seat.TOP)
+        .at(new Point(scale.toPaper(middle) + dx, -1.5));
+  }
+
+  private static List<Mark> paint(Scale scale, List<Part> parts) {
+    List<Mark> marks = new ArrayList<>();
+    for (Part part : Depth.farthestFirst(parts)) {
+      marks.add(new Mark.Group(part.mark() + ", " + part.name(), solid(scale, part)));
+    }
+    return marks;
+  }
+
+  private static List<Mark> solid(Scale scale, Part part) {
+    List<Mark> faces = new ArrayList<>();
+    faces.add(face(scale, part, Face.TOP, Fill.TINT));
+    faces.add(face(scale, part, Face.RIGHT, Fill.SHADE));
+    faces.addAll(front(scale, part));
+    return faces;
+  }
+
+  /** The front; where the foot is notched for the kick, above the notch and at the back of it. */
+  private static List<Mark> front(Scale scale, Part part) {
+    Box box = part.box();
+    List<Box> notches = footNotches(part);
+    if (notches.isEmpty()) {
+      return List.of(front(scale, box, box.low().y()));
+    }
+    Box notch = notches.getFirst();
+    Box above = box.with(Face.BOTTOM, notch.high().z());
+    return List.of(front(scale, notch, notch.high().y()), front(scale, above, box.low().y()));
+  }
+
+  private static List<Box> footNotches(Part part) {
+    return part.features().stream()
+        .flatMap(f -> f instanceof Feature.Channel c ? Stream.of(c) : Stream.empty())
+        .filter(c -> c.kind() == Feature.Channel.Kind.NOTCH)
+        .map(Feature.Channel::volume)
+        .filter(v -> v.low().y().equals(part.box().low().y()))
+        .filter(v -> v.low().z().equals(part.box().low().z()))
+        .filter(v -> v.size(Axis.X).equals(part.box().size(Axis.X)))
+        .toList();
+  }
+
+  private static Mark front(Scale scale, Box box, Length plane) {
+    List<Point> corners =
+        new Projection(Face.FRONT)
+            .box(box).corners().stream()
+                .map(p -> projected(scale, p.x(), plane.mm(), p.y()))
+                .toList();
+    return Mark.Path.polygon(corners, Pen.EDGE, Fill.WHITE);
+  }
+
+  /** One face of a part, its corner notches left out, in the plane of that face. */
+  private static Mark face(Scale scale, Part part, Face face, Fill fill) {
+    Projection view = new Projection(face);
+    List<Point> outline =
+        Silhouette.of(part, view).stream().map(p -> onPaper(scale, p, part.box(), face)).toList();
+    return Mark.Path.polygon(outline, Pen.EDGE, fill);
+  }
+
+  private static Point onPaper(Scale scale, Point seen, Box box, Face face) {
+    double plane = box.at(face).mm();
+    return switch (face.axis()) {
+      case X -> projected(scale, plane, seen.x(), seen.y());
+      case Y -> projected(scale, seen.x(), plane, seen.y());
+      case Z -> projected(scale, seen.x(), seen.y(), plane);
+    };
+  }
+
+  private static Point projected(Scale scale, double x, double y, double z) {
+    double back = HALF * SLOPE * y;
+    return new Point(scale.toPaper(x + back), scale.toPaper(z + back));
+  }
+
+  /** The order in which solids hide each other. */
+  static final class Depth {
+
+    private final List<Part> waiting;
+    private final List<Part> ordered = new ArrayList<>();
+
+    private Depth(List<Part> parts) {
+      this.waiting = new ArrayList<>(parts);
+    }
+
+    /**
+     * Takes next a part that hides none of those that wait; where joints interlock so that there is
+     * none, the first.
+     */
+    static List<Part> farthestFirst(List<Part> parts) {
+      Depth depth = new Depth(parts);
+      while (!depth.waiting.isEmpty()) {
+        Part next =
+            depth.waiting.stream()
+                .filter(depth::hidesNoneWaiting)
+                .findFirst()
+                .orElse(depth.waiting.getFirst());
+        depth.waiting.remove(next);
+        depth.ordered.add(next);
+      }
+      return depth.ordered;
+    }
+
+    private boolean hidesNoneWaiting(Part part) {
+      return waiting.stream().noneMatch(other -> isBefore(part.box(), other.box()));
+    }
+
+    /**
+     * Whether one block is nearer to the viewer, who stands in front, above and to the right.
+     * Blocks are told apart along the axis on which they are farthest apart, since one may stick in
+     * the other's joint.
+     */
+    private static boolean isBefore(Box one, Box other) {
+      double apart = Double.NEGATIVE_INFINITY;
+      boolean before = false;
+      for (Axis axis : Axis.values()) {
+        double above = gap(other.high().along(axis), one.low().along(axis));
+        double below = gap(one.high().along(axis), other.low().along(axis));
+        boolean nearIsHigh = axis != Axis.Y;
+        if (Math.max(above, below) > apart) {
+          apart = Math.max(above, below);
+          before = nearIsHigh == above > below;
+        }
+      }
+      return before;
+    }
+
+    private static double gap(Length from, Length to) {
+      return to.minus(from).mm();
+    }
+  }
+}
