@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.trials;
+
+import org.jspecify.annotations.NullMarked;
