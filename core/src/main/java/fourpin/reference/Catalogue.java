@@ -1,13 +1,13 @@
 package fourpin.reference;
 
 import fourpin.measure.Spelling;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 public final class Catalogue<T extends Listed> {
 
   private static final int MOST_SUGGESTIONS = 3;
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s,]+");
 
   private final List<T> rows;
   private final Map<String, T> byKey;
@@ -93,7 +94,8 @@ public final class Catalogue<T extends Listed> {
   }
 
   private static List<String> words(String name) {
-    return Arrays.stream(name.toLowerCase(Locale.ROOT).split("[\\s,]+"))
+    return BETWEEN_WORDS
+        .splitAsStream(name.toLowerCase(Locale.ROOT))
         .filter(word -> !word.isEmpty())
         .toList();
   }

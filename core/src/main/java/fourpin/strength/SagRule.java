@@ -11,9 +11,8 @@ import fourpin.measure.Sourced;
  */
 public record SagRule(Sourced creep, Sourced firstOver, Sourced yearsOver) {
 
-  /** Enough to halve ten metres down to less than a nanometre. */
-  private static final int HALVINGS = 60;
-
+  private static final int MOST_STEPS = 60;
+  private static final double CLOSE_ENOUGH = 1e-12;
   private static final double LONGEST_SPAN_MM = 10_000;
 
   /** Sag allowed at first, mm. */
@@ -41,16 +40,18 @@ public record SagRule(Sourced creep, Sourced firstOver, Sourced yearsOver) {
     return Math.max(0, shelf.total() / use(shelf) - shelf.section().weight());
   }
 
-  /** The longest span within both limits at the shelf's load, up to ten metres, mm. */
+  /**
+   * The longest span within both limits at the shelf's load, with the supports at its ends, up to
+   * ten metres, mm. Sag over span grows almost with the cube of the span, so that the cube root of
+   * what is used leads to it in a few steps.
+   */
   public double longestSpan(LoadedShelf shelf) {
-    double low = 0;
-    double high = LONGEST_SPAN_MM;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      boolean holds = holds(shelf.over(middle));
-      low = holds ? middle : low;
-      high = holds ? high : middle;
+    LoadedShelf tried = new LoadedShelf(shelf.section(), shelf.span(), 0, shelf.load());
+    double use = use(tried);
+    for (int i = 0; i < MOST_STEPS && Math.abs(use - 1) > CLOSE_ENOUGH; i++) {
+      tried = tried.over(Math.min(LONGEST_SPAN_MM, tried.span() / Math.cbrt(use)));
+      use = use(tried);
     }
-    return low;
+    return tried.span();
   }
 }

@@ -85,6 +85,9 @@ final class ShelfCures {
   }
 
   private Optional<Remedy> strips(Material board, boolean both) {
+    if (panel(board, both) <= 0) {
+      return Optional.empty();
+    }
     Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
     Length tallest = material.thickness().times(TALLEST_STRIP);
     Length height = step.times(material.thickness().wholeTimes(step) + 1);
@@ -106,9 +109,14 @@ final class ShelfCures {
             both ? " and one to the back edge" : "");
   }
 
+  /** What is left of the shelf between the strips, front to back, mm. */
+  private double panel(Material board, boolean both) {
+    return shelf.section().depth() - (both ? 2 : 1) * board.thickness().mm();
+  }
+
   private Section stripped(Material board, Length height, boolean both) {
     double strip = board.thickness().mm();
-    double panel = shelf.section().depth() - (both ? 2 : 1) * strip;
+    double panel = panel(board, both);
     Matter wood = Matters.of(board);
     List<Layer> layers = new ArrayList<>();
     layers.add(

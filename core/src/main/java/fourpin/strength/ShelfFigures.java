@@ -113,16 +113,16 @@ final class ShelfFigures {
     Figure load =
         figure(
             id + "-load",
-            "load of a " + reference.name(),
+            "reference load: " + reference.name(),
             line(q),
             "p D",
             List.of(
                 new Input("p", reference.use(), reference.load(), reference.source()),
                 new Input("D", "depth of the shelf", length(shelf.section().depth()), SECTION)),
             reference.source());
-    Figure now = sagNow(id + "-now", "sag now as a " + reference.name(), loaded.under(q), load);
+    Figure now = sagNow(id + "-now", "sag now, " + load.title(), loaded.under(q), load);
     return new ReferenceSag(
-        load, now, years(id + "-years", "sag after years as a " + reference.name(), now));
+        load, now, years(id + "-years", "sag after years, " + load.title(), now));
   }
 
   private List<Figure> supports() {
@@ -202,7 +202,7 @@ final class ShelfFigures {
     return figures;
   }
 
-  /** The empty shelf tips about its front row. */
+  /** The empty shelf tips about its front row; one that does so by itself takes no load at all. */
   private Figure tipping(Bearing.Rows rows) {
     double own = shelf.section().weight() * loaded.length();
     double a = rows.front().number();
@@ -210,7 +210,7 @@ final class ShelfFigures {
     return figure(
         "tipping",
         "load on the front edge that tips the empty shelf",
-        force(own * (centre - a) / a),
+        force(Math.max(0, own * (centre - a) / a)),
         "W (y - a) / a",
         List.of(
             new Input("W", "the shelf's own weight", force(own), SECTION),
@@ -239,7 +239,8 @@ final class ShelfFigures {
         "longest-span",
         "longest span within the limits at this load",
         length(shelf.rule().longestSpan(loaded)),
-        "greatest L with s ≤ L / n₁ and k s ≤ L / n₂, s = " + SAG,
+        "greatest L with s ≤ L / n₁ and k s ≤ L / n₂,"
+            + " s = 5 (q + g) L⁴ / (384 E I) + (q + g) L² / (8 G A)",
         withLimits(
             List.of(
                 new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),

@@ -45,6 +45,9 @@ final class ShelfFindings {
     if (!read.rule().holds(read.loaded())) {
       findings.add(sags());
     }
+    if (reader.supportsReachFar(first)) {
+      findings.add(supportsReachFar());
+    }
     if (material().kind() == Material.Kind.GLASS) {
       findings.add(glass());
     }
@@ -87,6 +90,17 @@ final class ShelfFindings {
         what.formatted(names(), text(stress), allowed.text(job.unit())),
         List.of(stress),
         over ? cures() : List.of());
+  }
+
+  private Finding supportsReachFar() {
+    return finding(
+        Severity.ERROR,
+        "supports-reach-far",
+        names()
+            + ": the supports reach over a quarter of the bay or more; the shelf is checked without counting on it",
+        List.of(answer.span()),
+        List.of(
+            new Remedy("check how far the supports reach, and the width of the bay", "nothing")));
   }
 
   private Finding isLong() {

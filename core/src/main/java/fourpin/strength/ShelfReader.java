@@ -29,6 +29,9 @@ import java.util.Optional;
 /** Sees the shelves of one case as beams: span, section, load, supports. */
 final class ShelfReader {
 
+  /** Supports of either side may reach over less than a quarter of the bay. */
+  private static final int FAR = 4;
+
   private final Job job;
   private final BuiltCase built;
   private final Settings settings;
@@ -106,11 +109,6 @@ final class ShelfReader {
 
   private Figure span(Part shelf, Length clear, Input width, Support support) {
     return switch (support) {
-      case Support.Pins pins -> inboard(shelf, clear, width, pins.reach(), "reach of a pin");
-      case Support.Sleeved sleeved ->
-          inboard(shelf, clear, width, sleeved.pins().reach(), "reach of a pin");
-      case Support.Cleats cleats ->
-          inboard(shelf, clear, width, cleats.cleatThickness(), "thickness of a cleat");
       case Support.Standards s when s.mounting() == Mounting.SURFACE ->
           spanOf(
               shelf,
@@ -118,15 +116,39 @@ final class ShelfReader {
               "W - 2 t",
               List.of(width, input("t", "thickness of a standard", s.thickness())));
       case Support.Standards _ -> spanOf(shelf, clear, "W", List.of(width));
+      case Support.Pins _, Support.Sleeved _, Support.Cleats _ ->
+          inboard(shelf, clear, width, reach(support));
     };
   }
 
-  private Figure inboard(Part shelf, Length clear, Input width, Length reach, String meaning) {
-    return spanOf(
-        shelf,
-        clear.minus(reach),
-        "W - 2 r / 2",
-        List.of(width, new Input("r", meaning, Quantity.of(reach), Source.STATED)));
+  /** How far a support stands out from the side, under the shelf. */
+  private static Length reach(Support support) {
+    return switch (support) {
+      case Support.Pins pins -> pins.reach();
+      case Support.Sleeved sleeved -> sleeved.pins().reach();
+      case Support.Cleats cleats -> cleats.cleatThickness();
+      case Support.Standards _ -> Length.ZERO;
+    };
+  }
+
+  /** Whether the supports reach so far into the bay that the shelf is no beam between its ends. */
+  boolean supportsReachFar(Part shelf) {
+    Length clear = space(shelf).clear().size(Axis.X);
+    return support(shelf).map(s -> reach(s).times(FAR).isAtLeast(clear)).orElse(false);
+  }
+
+  /**
+   * Shelf and support share the middle of the support; supports that reach far are not counted on.
+   */
+  private Figure inboard(Part shelf, Length clear, Input width, Length reach) {
+    return supportsReachFar(shelf)
+        ? spanOf(shelf, clear, "W", List.of(width))
+        : spanOf(
+            shelf,
+            clear.minus(reach),
+            "W - 2 r / 2",
+            List.of(
+                width, new Input("r", "reach of a support", Quantity.of(reach), Source.STATED)));
   }
 
   private Figure spanOf(Part shelf, Length span, String formula, List<Input> inputs) {
@@ -193,19 +215,28 @@ final class ShelfReader {
   }
 
   private Bearing bearing(Part shelf) {
-    return support(shelf).map(this::bearing).orElseGet(Bearing.WholeEnd::new);
+    return support(shelf)
+        .map(ShelfReader::setting)
+        .map(settings -> rows(shelf, settings))
+        .orElseGet(Bearing.WholeEnd::new);
   }
 
-  private Bearing bearing(Support support) {
+  /** The settings that say where the front and the back row stand. */
+  private static List<Setting> setting(Support support) {
     return switch (support) {
-      case Support.Pins _, Support.Sleeved _ -> rows(Setting.FRONT_ROW, Setting.BACK_ROW);
+      case Support.Pins _, Support.Sleeved _ -> List.of(Setting.FRONT_ROW, Setting.BACK_ROW);
       case Support.Standards _, Support.Cleats _ ->
-          rows(Setting.STANDARD_SETBACK, Setting.STANDARD_SETBACK);
+          List.of(Setting.STANDARD_SETBACK, Setting.STANDARD_SETBACK);
     };
   }
 
-  private Bearing rows(Setting front, Setting back) {
-    return new Bearing.Rows(setback(front), setback(back));
+  /** Rows that do not fit under the shelf are found fault with where they are bored. */
+  private Bearing rows(Part shelf, List<Setting> where) {
+    Sourced front = setback(where.getFirst());
+    Sourced back = setback(where.getLast());
+    return front.number() + back.number() < shelf.box().size(Axis.Y).mm()
+        ? new Bearing.Rows(front, back)
+        : new Bearing.WholeEnd();
   }
 
   private Sourced setback(Setting setting) {

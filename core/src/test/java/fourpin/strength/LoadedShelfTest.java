@@ -182,8 +182,10 @@ class LoadedShelfTest {
       assertThat(rule.holds(shelf.under(0))).isFalse();
     }
     double longest = rule.longestSpan(shelf);
-    assertThat(rule.holds(shelf.over(longest * 0.999))).isTrue();
-    assertThat(rule.holds(shelf.over(longest * 1.001))).isFalse();
+    LoadedShelf atEnds = new LoadedShelf(shelf.section(), longest, 0, shelf.load());
+    assertThat(rule.use(atEnds)).isCloseTo(1, within(1e-9));
+    assertThat(rule.holds(atEnds.over(longest * 0.999))).isTrue();
+    assertThat(rule.holds(atEnds.over(longest * 1.001))).isFalse();
   }
 
   /** Whichever limit is nearer decides: creep 2 against 600 and 384 is the limit after years. */

@@ -10,6 +10,8 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
+import fourpin.job.CaseOrder;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Load;
@@ -18,9 +20,12 @@ import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Shelves;
+import fourpin.job.Sizes;
 import fourpin.job.Support;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Unit;
@@ -29,10 +34,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @ExtendWith(CommaDecimals.class)
 class StrengthCheckerTest {
@@ -186,25 +194,9 @@ class StrengthCheckerTest {
   }
 
   private static Job withSetting(Setting setting, SettingValue value) {
-    var order = SampleJobs.bookcase(SampleJobs.bay(1), SampleJobs.bay(1));
-    return SampleJobs.job(
-        new fourpin.job.CaseOrder(
-            order.name(),
-            order.quantity(),
-            order.sizes(),
-            order.material(),
-            order.bays(),
-            order.topJoint(),
-            order.bottomJoint(),
-            order.partitionJoint(),
-            order.fixedShelfJoint(),
-            order.back(),
-            order.kick(),
-            order.faceFrame(),
-            order.doors(),
-            order.edging(),
-            order.load(),
-            order.settings().with(setting, value)));
+    CaseDraft draft = new CaseDraft();
+    draft.settings = draft.settings.with(setting, value);
+    return SampleJobs.job(draft.order());
   }
 
   /** 72 in outside, two sides and one partition of 23/32, pins that reach 3/8 in. */
@@ -364,6 +356,132 @@ class StrengthCheckerTest {
         job.boards(),
         job.cases(),
         job.settings());
+  }
+
+  @Test
+  void supportsThatReachFarAreFound() {
+    Support reaching = new Support.Pins(in("1/4"), in("3/8"), in("20"), in("1/8"));
+    Bay bay = bay(shelves("ply", List.of()), reaching);
+    assertThat(ofKind(check(bay, bay), "supports-reach-far")).hasSize(1);
+    assertThat(ofKind(check(SampleJobs.bay(1)), "supports-reach-far")).isEmpty();
+  }
+
+  @Test
+  void metricJobsAreToldInMillimetres() {
+    Job job = withMaterial(glass("1/2"), SampleJobs.bay(2), SampleJobs.bay(2));
+    Job metric =
+        new Job(
+            job.title(),
+            job.revision(),
+            Unit.MILLIMETRE,
+            LengthStyle.MILLIMETRES,
+            job.paper(),
+            job.currency(),
+            job.room(),
+            job.materials(),
+            job.sheets(),
+            job.boards(),
+            job.cases(),
+            job.settings());
+    Finding sag = ofKind(check(metric), "sag").getFirst();
+    assertThat(sag.what())
+        .isEqualTo(
+            "shelves 1-S1, 1-S2, 2-S1, 2-S2 sag in the middle by 2.5 mm now and 5.01 mm after years;"
+                + " 1.46 mm and 2.29 mm are allowed");
+    assertThat(sag.remedies())
+        .extracting(Remedy::what)
+        .anyMatch(w -> w.startsWith("glue a strip of 'oak', ≈ 19.1 x 40 mm, to the front edge"))
+        .anyMatch(w -> w.matches("keep the load to 0\\.\\d+ N/mm"));
+  }
+
+  /** Whatever casework builds, strength answers. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 12, 123, 1234})
+  void answersForWhateverCanBeBuilt(long seed) {
+    Random random = new Random(seed);
+    int built = 0;
+    for (int i = 0; i < 150; i++) {
+      Job job = withMaterial(glass("3/8"), anyBays(random));
+      CaseDraft draft = CaseDraft.of(job.cases().getFirst());
+      draft.sizes =
+          new Sizes(
+              Sizes.Measured.OUTSIDE,
+              sixteenths(random, 16, 2400),
+              sixteenths(random, 160, 1600),
+              sixteenths(random, 16, 400));
+      draft.edging = random.nextBoolean() ? List.of() : List.of(anyStrip(random));
+      Casework casework = CaseworkBuilder.build(withCase(job, draft.order()));
+      Strength strength = StrengthChecker.check(job, casework.cases());
+      built += casework.cases().size();
+      assertThat(
+              strength.shelves().stream()
+                  .flatMap(shelf -> figures(shelf).stream())
+                  .filter(figure -> figure.value().value() < 0)
+                  .map(Figure::id))
+          .isEmpty();
+    }
+    assertThat(built).isGreaterThan(20);
+  }
+
+  private static Job withCase(Job job, CaseOrder order) {
+    return new Job(
+        job.title(),
+        job.revision(),
+        job.unit(),
+        job.style(),
+        job.paper(),
+        job.currency(),
+        job.room(),
+        job.materials(),
+        job.sheets(),
+        job.boards(),
+        List.of(order),
+        job.settings());
+  }
+
+  private static Length sixteenths(Random random, int least, int most) {
+    return Length.inches(random.nextInt(least, most), 16);
+  }
+
+  private static Bay[] anyBays(Random random) {
+    Bay[] bays = new Bay[random.nextInt(1, 5)];
+    for (int i = 0; i < bays.length; i++) {
+      List<Edging> edging = random.nextBoolean() ? List.of() : List.of(anyStrip(random));
+      String material = List.of("ply", "oak", "glass").get(random.nextInt(3));
+      bays[i] = bay(shelves(material, edging), anySupport(random));
+    }
+    return bays;
+  }
+
+  private static Edging anyStrip(Random random) {
+    return new Edging(
+        random.nextBoolean() ? Edging.Kind.STRIP : Edging.Kind.BANDING,
+        "oak",
+        sixteenths(random, 1, 40),
+        sixteenths(random, 12, 60),
+        random.nextBoolean()
+            ? List.of(Edging.Edge.FRONT)
+            : List.of(Edging.Edge.FRONT, Edging.Edge.BACK));
+  }
+
+  private static Support anySupport(Random random) {
+    Support.Pins pins =
+        new Support.Pins(in("1/4"), in("3/8"), sixteenths(random, 1, 200), in("1/8"));
+    return switch (random.nextInt(4)) {
+      case 0 -> pins;
+      case 1 -> new Support.Sleeved(pins, in("9/32"), in("3/8"), in("1/32"));
+      case 2 ->
+          new Support.Standards(
+              random.nextBoolean() ? Support.Mounting.LET_IN : Support.Mounting.SURFACE,
+              in("5/8"),
+              in("3/16"),
+              in("1/2"),
+              in("1/4"),
+              in("1/16"),
+              in("1/8"),
+              in("72"));
+      default -> new Support.Cleats("oak", in("1 1/2"), in("3/4"), in("1 1/4"), in("1"), in("3/4"));
+    };
   }
 
   /** What the maker measured goes over the table: twice the modulus, half the bending. */
