@@ -1,0 +1,27 @@
+package fourpin.bench;
+
+import fourpin.measure.Length;
+import java.util.List;
+
+/** Where the holes of a row lie along it. */
+public sealed interface Spacing {
+
+  /** At distances from the index end (rows along the piece) or index edge (rows across it). */
+  record Each(List<Length> distances) implements Spacing {
+    public Each {
+      distances = List.copyOf(distances);
+    }
+  }
+
+  /**
+   * At marks of a story stick, whose zero is the datum.
+   *
+   * @param numbers of the marks, from 1
+   * @param datum how far the piece's index end lies beyond the datum: taken off every mark
+   */
+  record FromStick(String stick, List<Integer> numbers, Length datum) implements Spacing {
+    public FromStick {
+      numbers = List.copyOf(numbers);
+    }
+  }
+}

@@ -1,0 +1,157 @@
+package fourpin.bench;
+
+import fourpin.bench.BenchRun.Mishap;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Does what the steps say, on virtual wood, knowing nothing of what it is for. What can't be done
+ * (a piece that was never cut, a cut beside the wood, a hole deeper than the piece, a mark that is
+ * not on the stick) is left undone and reported.
+ */
+public final class VirtualBench {
+
+  private final Map<String, WorkedPiece> pieces = new LinkedHashMap<>();
+  private final Map<String, List<Length>> sticks = new LinkedHashMap<>();
+  private final List<Mishap> mishaps = new ArrayList<>();
+
+  private VirtualBench() {}
+
+  public static BenchRun run(List<Step> steps) {
+    VirtualBench bench = new VirtualBench();
+    steps.forEach(bench::run);
+    return new BenchRun(Collections.unmodifiableMap(bench.pieces), bench.mishaps);
+  }
+
+  private void run(Step step) {
+    switch (step) {
+      case Step.CutToSize cut -> cut(cut);
+      case Step.MarkStick mark -> sticks.put(mark.stick(), mark.marks());
+      case Step.MarkSurfaces mark ->
+          piece(step, mark.piece()).ifPresent(p -> put(p.labelled(mark.labels())));
+      case Step.Band band -> piece(step, band.piece()).ifPresent(p -> put(p.banded(band)));
+      case Step.Channel channel -> piece(step, channel.piece()).ifPresent(p -> channel(p, channel));
+      case Step.BoreRow row -> piece(step, row.piece()).ifPresent(p -> bore(p, row));
+    }
+  }
+
+  private void cut(Step.CutToSize cut) {
+    if (pieces.containsKey(cut.piece())) {
+      mishap(cut, cut.piece() + " is cut already");
+    } else if (!cut.length().isPositive() || !cut.width().isPositive()) {
+      mishap(cut, cut.piece() + " has no size");
+    } else {
+      put(WorkedPiece.cut(cut));
+    }
+  }
+
+  private void put(WorkedPiece piece) {
+    pieces.put(piece.mark(), piece);
+  }
+
+  private Optional<WorkedPiece> piece(Step step, String mark) {
+    Optional<WorkedPiece> piece = Optional.ofNullable(pieces.get(mark));
+    if (piece.isEmpty()) {
+      mishap(step, "there is no piece marked " + mark);
+    }
+    return piece;
+  }
+
+  private void mishap(Step step, String what) {
+    mishaps.add(new Mishap(step, what));
+  }
+
+  private void channel(WorkedPiece piece, Step.Channel channel) {
+    Removal.Block block = block(piece, channel);
+    boolean inside =
+        block.length().within(piece.length())
+            && block.width().within(piece.width())
+            && block.thickness().within(piece.thickness());
+    if (inside) {
+      put(piece.without(List.of(block)));
+    } else {
+      mishap(channel, "the cut for " + channel.purpose() + " misses " + piece.mark());
+    }
+  }
+
+  private static Removal.Block block(WorkedPiece piece, Step.Channel c) {
+    Span along = c.along();
+    Span across = c.across();
+    return switch (c.surface()) {
+      case FACE -> block(c, along, across, near(c));
+      case REVERSE -> block(c, along, across, far(c, piece.thickness()));
+      case INDEX_EDGE -> block(c, along, near(c), across);
+      case FAR_EDGE -> block(c, along, far(c, piece.width()), across);
+      case INDEX_END -> block(c, near(c), along, across);
+      case FAR_END -> block(c, far(c, piece.length()), along, across);
+    };
+  }
+
+  private static Removal.Block block(Step.Channel c, Span length, Span width, Span thickness) {
+    return new Removal.Block(c.shape(), c.surface(), length, width, thickness, c.purpose());
+  }
+
+  private static Span near(Step.Channel channel) {
+    return new Span(Length.ZERO, channel.depth());
+  }
+
+  private static Span far(Step.Channel channel, Length whole) {
+    return new Span(whole.minus(channel.depth()), whole);
+  }
+
+  private void bore(WorkedPiece piece, Step.BoreRow row) {
+    if (row.surface() != Surface.FACE && row.surface() != Surface.REVERSE) {
+      mishap(row, "rows are bored into the face or the reverse, not " + row.surface().words());
+      return;
+    }
+    if (row.depth().isMoreThan(piece.thickness())) {
+      mishap(row, "holes " + row.depth() + " deep go beyond " + piece.mark());
+      return;
+    }
+    List<Removal.Bore> bores = new ArrayList<>();
+    for (Length at : distances(row)) {
+      bore(piece, row, at).ifPresent(bores::add);
+    }
+    put(piece.without(bores));
+  }
+
+  private List<Length> distances(Step.BoreRow row) {
+    return switch (row.spacing()) {
+      case Spacing.Each each -> each.distances();
+      case Spacing.FromStick stick -> fromStick(row, stick);
+    };
+  }
+
+  private List<Length> fromStick(Step.BoreRow row, Spacing.FromStick from) {
+    List<Length> marks = sticks.getOrDefault(from.stick(), List.of());
+    List<Length> distances = new ArrayList<>();
+    for (int number : from.numbers()) {
+      if (number < 1 || number > marks.size()) {
+        mishap(row, "stick " + from.stick() + " has no mark " + number);
+      } else {
+        distances.add(marks.get(number - 1).minus(from.datum()));
+      }
+    }
+    return distances;
+  }
+
+  private Optional<Removal.Bore> bore(WorkedPiece piece, Step.BoreRow row, Length at) {
+    boolean along = row.line() == Step.BoreRow.Line.ALONG;
+    Length length = along ? at : row.offset();
+    Length width = along ? row.offset() : at;
+    boolean onPiece =
+        new Span(length, length).within(piece.length())
+            && new Span(width, width).within(piece.width());
+    if (!onPiece) {
+      mishap(row, "a hole of the " + row.purpose() + " misses " + piece.mark());
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Removal.Bore(row.surface(), length, width, row.diameter(), row.depth(), row.purpose()));
+  }
+}

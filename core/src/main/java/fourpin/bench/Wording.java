@@ -1,0 +1,144 @@
+package fourpin.bench;
+
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Steps as instructions: what, where from, how far, how deep. */
+public final class Wording {
+
+  private final LengthStyle style;
+
+  public Wording(LengthStyle style) {
+    this.style = style;
+  }
+
+  /** One or more sentences, complete with every figure that the step needs. */
+  public String text(Step step) {
+    return switch (step) {
+      case Step.CutToSize cut ->
+          say(
+              "%s: %s long, %s wide, from %s.",
+              cut.piece(), number(cut.length()), text(cut.width()), cut.stock());
+      case Step.MarkSurfaces mark -> marks(mark);
+      case Step.Band band ->
+          say(
+              "%s: %s on %s, %s thick.",
+              band.piece(), band.what(), band.surface().words(), text(band.thickness()));
+      case Step.Channel channel -> channel(channel);
+      case Step.BoreRow row -> row(row);
+      case Step.MarkStick stick -> stick(stick);
+    };
+  }
+
+  private String marks(Step.MarkSurfaces mark) {
+    List<String> labels = new ArrayList<>();
+    for (Map.Entry<Surface, String> label : new TreeMap<>(mark.labels()).entrySet()) {
+      labels.add(
+          say("“%s” on %s", label.getValue().toUpperCase(Locale.ROOT), label.getKey().words()));
+    }
+    return say("%s: write %s.", mark.piece(), String.join(", ", labels));
+  }
+
+  private String channel(Step.Channel c) {
+    boolean ends = c.surface() == Surface.INDEX_END || c.surface() == Surface.FAR_END;
+    boolean broad = c.surface() == Surface.FACE || c.surface() == Surface.REVERSE;
+    return say(
+        "%s: %s for %s, worked from %s: %s from the %s, %s from the %s, %s deep.",
+        c.piece(),
+        c.shape().name().toLowerCase(Locale.ROOT),
+        c.purpose(),
+        c.surface().words(),
+        span(c.along()),
+        ends ? "index edge" : "index end",
+        span(c.across()),
+        broad ? "index edge" : "face",
+        text(c.depth()));
+  }
+
+  private String span(Span span) {
+    return number(span.from()) + " to " + text(span.to());
+  }
+
+  private String row(Step.BoreRow row) {
+    boolean along = row.line() == Step.BoreRow.Line.ALONG;
+    return say(
+        "%s: %s, on %s, %s from the %s: %s; %s bit, %s deep.",
+        row.piece(),
+        row.purpose(),
+        row.surface().words(),
+        text(row.offset()),
+        along ? "index edge" : "index end",
+        spacing(row.spacing(), along ? "index end" : "index edge"),
+        text(row.diameter()),
+        text(row.depth()));
+  }
+
+  private String spacing(Spacing spacing, String from) {
+    return switch (spacing) {
+      case Spacing.Each each ->
+          say("%d at %s from the %s", each.distances().size(), running(each.distances()), from);
+      case Spacing.FromStick stick -> fromStick(stick, from);
+    };
+  }
+
+  private String fromStick(Spacing.FromStick stick, String from) {
+    String zero =
+        stick.datum().isZero()
+            ? say("its zero at the %s", from)
+            : say("its mark for %s at the %s", text(stick.datum()), from);
+    return say(
+        "holes %s of stick %s, %d in all, %s",
+        runs(stick.numbers()), stick.stick(), stick.numbers().size(), zero);
+  }
+
+  /** Numbers as people say them: 1 to 14, 20 to 22. */
+  private static String runs(List<Integer> numbers) {
+    List<String> runs = new ArrayList<>();
+    int start = 0;
+    for (int i = 1; i <= numbers.size(); i++) {
+      if (i == numbers.size() || numbers.get(i) != numbers.get(i - 1) + 1) {
+        int first = numbers.get(start);
+        int last = numbers.get(i - 1);
+        runs.add(first == last ? "" + first : first + " to " + last);
+        start = i;
+      }
+    }
+    return String.join(", ", runs);
+  }
+
+  private String stick(Step.MarkStick stick) {
+    return say(
+        "Stick %s: from its zero mark and number %s.", stick.stick(), numbered(stick.marks()));
+  }
+
+  private String numbered(List<Length> marks) {
+    List<String> all = new ArrayList<>();
+    for (Length mark : marks) {
+      all.add(say("(%d) %s", all.size() + 1, number(mark)));
+    }
+    return String.join(", ", all) + " " + style.unit().symbol();
+  }
+
+  private String running(List<Length> distances) {
+    return String.join(", ", distances.stream().map(this::number).toList())
+        + " "
+        + style.unit().symbol();
+  }
+
+  private String text(Length length) {
+    return style.text(length);
+  }
+
+  private String number(Length length) {
+    return style.number(length);
+  }
+
+  private static String say(String words, Object... values) {
+    return String.format(Locale.ROOT, words, values);
+  }
+}

@@ -1,0 +1,99 @@
+package fourpin.bench;
+
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A piece as it lies on the bench.
+ *
+ * @param bands what was glued on, in order
+ * @param removals what was taken out, in order
+ */
+public record WorkedPiece(
+    String mark,
+    String stock,
+    Length length,
+    Length width,
+    Length thickness,
+    Map<Surface, String> labels,
+    List<Step.Band> bands,
+    List<Removal> removals) {
+
+  public WorkedPiece {
+    labels = Map.copyOf(labels);
+    bands = List.copyOf(bands);
+    removals = List.copyOf(removals);
+  }
+
+  static WorkedPiece cut(Step.CutToSize cut) {
+    return new WorkedPiece(
+        cut.piece(),
+        cut.stock(),
+        cut.length(),
+        cut.width(),
+        cut.thickness(),
+        Map.of(),
+        List.of(),
+        List.of());
+  }
+
+  WorkedPiece labelled(Map<Surface, String> more) {
+    Map<Surface, String> all = new EnumMap<>(Surface.class);
+    all.putAll(labels);
+    all.putAll(more);
+    return new WorkedPiece(mark, stock, length, width, thickness, all, bands, removals);
+  }
+
+  /** What is glued onto an index edge or end moves everything away from it. */
+  WorkedPiece banded(Step.Band band) {
+    Length grown = band.thickness();
+    Length still = Length.ZERO;
+    List<Step.Band> all = new ArrayList<>(bands);
+    all.add(band);
+    return switch (band.surface()) {
+      case INDEX_EDGE -> grown(length, width.plus(grown), all, still, grown);
+      case FAR_EDGE -> grown(length, width.plus(grown), all, still, still);
+      case INDEX_END -> grown(length.plus(grown), width, all, grown, still);
+      case FAR_END -> grown(length.plus(grown), width, all, still, still);
+      case FACE, REVERSE ->
+          throw new IllegalArgumentException(
+              "bands go on edges and ends, not on " + band.surface());
+    };
+  }
+
+  private WorkedPiece grown(
+      Length newLength, Length newWidth, List<Step.Band> all, Length alongBy, Length acrossBy) {
+    List<Removal> moved = removals.stream().map(r -> shifted(r, alongBy, acrossBy)).toList();
+    return new WorkedPiece(mark, stock, newLength, newWidth, thickness, labels, all, moved);
+  }
+
+  private static Removal shifted(Removal removal, Length along, Length across) {
+    return switch (removal) {
+      case Removal.Block b ->
+          new Removal.Block(
+              b.shape(),
+              b.surface(),
+              b.length().shifted(along),
+              b.width().shifted(across),
+              b.thickness(),
+              b.purpose());
+      case Removal.Bore b ->
+          new Removal.Bore(
+              b.surface(),
+              b.length().plus(along),
+              b.width().plus(across),
+              b.diameter(),
+              b.depth(),
+              b.purpose());
+    };
+  }
+
+  WorkedPiece without(List<? extends Removal> more) {
+    List<Removal> all = new ArrayList<>(removals);
+    all.addAll(more);
+    return new WorkedPiece(mark, stock, length, width, thickness, labels, bands, all);
+  }
+}
