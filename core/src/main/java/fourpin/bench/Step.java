@@ -76,10 +76,17 @@ public sealed interface Step {
     }
   }
 
-  /** Marks a stick with distances from its zero. @param marks rising */
-  record MarkStick(String stick, List<Length> marks) implements Step {
+  /**
+   * Marks a stick with distances from its zero.
+   *
+   * @param marks of holes, rising
+   * @param ends where the index ends of pieces come, other than at zero; negative where a piece
+   *     begins before the stick's zero
+   */
+  record MarkStick(String stick, List<Length> marks, List<Length> ends) implements Step {
     public MarkStick {
       marks = List.copyOf(marks);
+      ends = List.copyOf(ends);
     }
   }
 }

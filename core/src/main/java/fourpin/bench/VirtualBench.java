@@ -17,7 +17,7 @@ import java.util.Optional;
 public final class VirtualBench {
 
   private final Map<String, WorkedPiece> pieces = new LinkedHashMap<>();
-  private final Map<String, List<Length>> sticks = new LinkedHashMap<>();
+  private final Map<String, Step.MarkStick> sticks = new LinkedHashMap<>();
   private final List<Mishap> mishaps = new ArrayList<>();
 
   private VirtualBench() {}
@@ -31,7 +31,7 @@ public final class VirtualBench {
   private void run(Step step) {
     switch (step) {
       case Step.CutToSize cut -> cut(cut);
-      case Step.MarkStick mark -> sticks.put(mark.stick(), mark.marks());
+      case Step.MarkStick mark -> sticks.put(mark.stick(), mark);
       case Step.MarkSurfaces mark ->
           piece(step, mark.piece()).ifPresent(p -> put(p.labelled(mark.labels())));
       case Step.Band band -> piece(step, band.piece()).ifPresent(p -> put(p.banded(band)));
@@ -128,13 +128,17 @@ public final class VirtualBench {
   }
 
   private List<Length> fromStick(Step.BoreRow row, Spacing.FromStick from) {
-    List<Length> marks = sticks.getOrDefault(from.stick(), List.of());
+    Step.MarkStick stick = sticks.get(from.stick());
+    if (stick == null || !(from.datum().isZero() || stick.ends().contains(from.datum()))) {
+      mishap(row, "stick " + from.stick() + " has no mark for the end of " + row.piece());
+      return List.of();
+    }
     List<Length> distances = new ArrayList<>();
     for (int number : from.numbers()) {
-      if (number < 1 || number > marks.size()) {
+      if (number < 1 || number > stick.marks().size()) {
         mishap(row, "stick " + from.stick() + " has no mark " + number);
       } else {
-        distances.add(marks.get(number - 1).minus(from.datum()));
+        distances.add(stick.marks().get(number - 1).minus(from.datum()));
       }
     }
     return distances;

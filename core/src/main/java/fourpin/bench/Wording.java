@@ -87,10 +87,13 @@ public final class Wording {
   }
 
   private String fromStick(Spacing.FromStick stick, String from) {
+    Length datum = stick.datum();
     String zero =
-        stick.datum().isZero()
-            ? say("its zero at the %s", from)
-            : say("its mark for %s at the %s", text(stick.datum()), from);
+        datum.isNegative()
+            ? say("its zero %s from the %s", text(datum.abs()), from)
+            : datum.isZero()
+                ? say("its zero at the %s", from)
+                : say("its end mark %s at the %s", text(datum), from);
     return say(
         "holes %s of stick %s, %d in all, %s",
         runs(stick.numbers()), stick.stick(), stick.numbers().size(), zero);
@@ -112,8 +115,12 @@ public final class Wording {
   }
 
   private String stick(Step.MarkStick stick) {
+    List<Length> ends = stick.ends().stream().filter(Length::isPositive).toList();
     return say(
-        "Stick %s: from its zero mark and number %s.", stick.stick(), numbered(stick.marks()));
+        "Stick %s: from its zero mark and number %s.%s",
+        stick.stick(),
+        numbered(stick.marks()),
+        ends.isEmpty() ? "" : say(" Mark for the ends of panels %s.", running(ends)));
   }
 
   private String numbered(List<Length> marks) {

@@ -1,0 +1,218 @@
+package fourpin.plan;
+
+import fourpin.bench.Caution;
+import fourpin.bench.Step;
+import fourpin.bench.Wording;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Part;
+import fourpin.casework.Part.CutWhen;
+import fourpin.casework.Part.Role;
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.plan.PlannedStep.Stage;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The steps of one case that shape its pieces, in the order of work. */
+final class CaseProgram {
+
+  private static final String ONE_SETTING =
+      "Measure the first of each kind before the others are cut at the same setting of the fence;"
+          + " both diagonals of a panel are equal.";
+
+  private final Job job;
+  private final BuiltCase built;
+  private final Wording wording;
+  private final Sticks sticks;
+  private final AssemblySteps assembly;
+  private final List<Step> steps = new ArrayList<>();
+  private final List<PlannedStep> printed = new ArrayList<>();
+
+  CaseProgram(Job job, BuiltCase built) {
+    this.job = job;
+    this.built = built;
+    this.wording = new Wording(job.style());
+    this.sticks = new Sticks(built);
+    this.assembly = new AssemblySteps(job, built);
+    write();
+  }
+
+  List<Step> steps() {
+    return steps;
+  }
+
+  List<PlannedStep> printed() {
+    return printed;
+  }
+
+  private void write() {
+    List<Part> now = parts(CutWhen.NOW);
+    List<Part> later = parts(CutWhen.AFTER_ASSEMBLY);
+    boolean after = BenchProgram.boresAfterAssembly(built);
+    List<Part> loose = now.stream().filter(p -> !after || p.role() == Role.STRIP).toList();
+    List<Part> standing = now.stream().filter(p -> after && p.role() != Role.STRIP).toList();
+    cut(Stage.CUT, now);
+    edge(Stage.EDGE, now);
+    mark(Stage.MARK, now);
+    joints(Stage.JOINT, now);
+    bore(loose);
+    printed.addAll(assembly.upToAssembly());
+    bore(standing);
+    if (!later.isEmpty()) {
+      printed.add(assembly.measureOpenings(later));
+      cut(Stage.SHELVES, later);
+      edge(Stage.SHELVES, later);
+      mark(Stage.SHELVES, later);
+      joints(Stage.SHELVES, later);
+    }
+    printed.addAll(assembly.standing());
+  }
+
+  private List<Part> parts(CutWhen when) {
+    return built.parts().stream().filter(p -> p.when() == when).toList();
+  }
+
+  private StepWriter writer(Part part) {
+    return new StepWriter(part, sticks);
+  }
+
+  /** One printed step for each material, longest parts first as they come off the sheet. */
+  private void cut(Stage stage, List<Part> parts) {
+    parts.stream()
+        .collect(Collectors.groupingBy(Part::material, LinkedHashMap::new, Collectors.toList()))
+        .forEach((material, list) -> cut(stage, job.material(material), list));
+  }
+
+  private void cut(Stage stage, Material material, List<Part> parts) {
+    List<Part> longestFirst =
+        parts.stream()
+            .sorted(Comparator.comparing((Part p) -> p.cutLength().total()).reversed())
+            .toList();
+    boolean glass = material.kind() == Material.Kind.GLASS;
+    String start =
+        glass
+            ? "Order from the glazier: "
+            : "Cut by the layouts" + copies() + ", equal parts at one setting of the fence. ";
+    List<Caution> cautions = new ArrayList<>();
+    cautions.addAll(glass ? List.of(Cautions.GLASS) : List.of(Cautions.SAW, Cautions.DUST));
+    if (parts.stream().anyMatch(p -> p.role() == Role.STRIP || p.role() == Role.CLEAT)) {
+      cautions.add(Cautions.SMALL);
+    }
+    cautions.addAll(assembly.heavy(parts));
+    List<Step> cuts = longestFirst.stream().map(p -> writer(p).cut()).toList();
+    add(stage, longestFirst, start, cuts, glass ? "" : ONE_SETTING, cautions);
+  }
+
+  private String copies() {
+    int quantity = built.order().quantity();
+    return quantity == 1 ? "" : ", " + quantity + " of each";
+  }
+
+  private void edge(Stage stage, List<Part> parts) {
+    List<Part> edged = parts.stream().filter(p -> !p.edging().isEmpty()).toList();
+    if (edged.isEmpty()) {
+      return;
+    }
+    List<Step> bands = edged.stream().flatMap(p -> writer(p).bands().stream()).toList();
+    add(
+        stage,
+        edged,
+        "Glue on the edging, tops flush, and trim it. ",
+        bands,
+        "Measure length and width again: they are now the finished sizes of the cut list.",
+        List.of(Cautions.DUST));
+  }
+
+  private void mark(Stage stage, List<Part> parts) {
+    add(
+        stage,
+        parts,
+        "Choose the better face of each part for where it will be seen, write its mark on it, and"
+            + " where its surfaces look in the case. ",
+        parts.stream().map(p -> writer(p).marks()).toList(),
+        "Stand all uprights side by side, index ends down and index edges forward: the faces of"
+            + " the left and the right side look at each other.",
+        List.of());
+  }
+
+  private void joints(Stage stage, List<Part> parts) {
+    for (Part part : parts) {
+      StepWriter writer = writer(part);
+      List<Step> cuts = writer.channels();
+      if (!cuts.isEmpty()) {
+        add(
+            stage,
+            List.of(part),
+            "",
+            cuts,
+            "Try each cut in scrap of the same stock first: what goes in slides home by hand,"
+                + " without rattling.",
+            List.of(Cautions.ROUTER, Cautions.SAW, Cautions.DUST));
+      }
+      List<Step> screws = writer.screws();
+      if (!screws.isEmpty()) {
+        add(
+            stage,
+            List.of(part),
+            "Bore right through for the screws. ",
+            screws,
+            "Screws slide through without biting.",
+            List.of(Cautions.DRILL));
+      }
+    }
+  }
+
+  private void bore(List<Part> parts) {
+    List<Step> marked = sticks.steps(parts);
+    if (marked.isEmpty()) {
+      return;
+    }
+    add(
+        Stage.BORE,
+        List.of(),
+        "Make a story stick as long as the panels, straight and square at its zero. ",
+        marked,
+        "Read every mark against a second rule from zero; then never measure a hole again, only"
+            + " the stick.",
+        List.of());
+    for (Part part : parts) {
+      List<Step> rows = writer(part).supports();
+      if (!rows.isEmpty()) {
+        bore(part, rows);
+      }
+    }
+  }
+
+  private void bore(Part part, List<Step> rows) {
+    String start =
+        part.role() == Role.STRIP
+            ? "Clamp a second strip or waste against the index or far edge that the row lies on:"
+                + " each hole falls half into it. "
+            : "Draw each row with a gauge from the index edge, mark its heights from the stick,"
+                + " prick every centre with a punch, and bore with a stop on the bit. ";
+    add(
+        Stage.BORE,
+        List.of(part),
+        start,
+        rows,
+        "Lay the stick on again when done: every hole on its mark, none too many. Drop a pin into"
+            + " the first, the middle and the last hole.",
+        List.of(Cautions.DRILL, Cautions.DUST));
+  }
+
+  private void add(
+      Stage stage,
+      List<Part> parts,
+      String start,
+      List<Step> typed,
+      String check,
+      List<Caution> cautions) {
+    steps.addAll(typed);
+    String words = start + typed.stream().map(wording::text).collect(Collectors.joining(" "));
+    List<String> marks = parts.stream().map(Part::mark).toList();
+    printed.add(new PlannedStep(0, stage, built.order().name(), marks, words, check, cautions));
+  }
+}

@@ -1,0 +1,58 @@
+package fourpin.plan;
+
+import fourpin.bench.Caution;
+
+/** Cautions that stand at steps. */
+final class Cautions {
+
+  static final Caution SAW =
+      new Caution(
+          "saw",
+          "Guard on, riving knife behind the blade, push stick for narrow pieces. Stand out of the"
+              + " line of the blade; never reach over it while it turns.");
+  static final Caution SMALL =
+      new Caution(
+          "small pieces",
+          "Cut and work small pieces while they are still part of a long one, or hold them in a"
+              + " clamped jig, never by hand near a cutter.");
+  static final Caution ROUTER =
+      new Caution(
+          "router",
+          "Clamp the work and the fence, feed against the turn of the cutter, take deep cuts in"
+              + " passes, unplug before changing the cutter. Eye and ear protection.");
+  static final Caution DRILL =
+      new Caution(
+          "drill",
+          "Clamp the work, wear eye protection, keep sleeves and hair away from the bit. Test the"
+              + " stop in scrap, and again every 20 holes.");
+  // Limits: OSHA and NIOSH wood dust pages (15 and 5 mg/m3; 1 mg/m3).
+  static final Caution DUST =
+      new Caution(
+          "dust",
+          "Collect dust at the tool and wear a dust mask. Limits for wood dust in the US: OSHA 15"
+              + " mg/m³ in all and 5 mg/m³ respirable, NIOSH advises 1 mg/m³; your own rules"
+              + " may be stricter.");
+  static final Caution FINISH =
+      new Caution(
+          "fumes",
+          "Air the room, keep flames away, and spread oily rags out flat to dry: in a heap they can"
+              + " catch fire by themselves.");
+  static final Caution TIP =
+      new Caution(
+          "tip-over",
+          "Fasten the case to studs or masonry as local codes and the wall ask, before anything is"
+              + " put on it; children climb shelves. Whether an anchor holds is for someone who"
+              + " knows the wall.");
+  static final Caution GLASS =
+      new Caution(
+          "glass",
+          "Have the glazier grind all edges. Carry glass on edge with gloves; never lay it bare on"
+              + " metal or wood. Tempered glass can't be cut afterwards.");
+
+  private Cautions() {}
+
+  /** For what weighs more than one person should lift. @param what and its weight, in words */
+  static Caution lifting(String what) {
+    return new Caution("lifting", what + ": two people lift it.");
+  }
+}

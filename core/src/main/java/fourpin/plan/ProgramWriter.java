@@ -1,0 +1,73 @@
+package fourpin.plan;
+
+import fourpin.boring.Boring;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.plan.BenchProgram.CaseSteps;
+import fourpin.plan.PlannedStep.Stage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Writes the whole program: what is for all cases first, then case by case. */
+final class ProgramWriter {
+
+  private final Job job;
+  private final List<PlannedStep> printed = new ArrayList<>();
+
+  ProgramWriter(Job job) {
+    this.job = job;
+  }
+
+  BenchProgram write(Boring boring) {
+    measure(boring);
+    List<CaseSteps> cases = new ArrayList<>();
+    for (BuiltCase built : boring.cases()) {
+      CaseProgram program = new CaseProgram(job, built);
+      cases.add(new CaseSteps(built.order().name(), program.steps()));
+      program.printed().forEach(this::add);
+    }
+    return new BenchProgram(cases, printed);
+  }
+
+  /** Thickness decides every joint, so it comes first. */
+  private void measure(Boring boring) {
+    Stream<String> used =
+        boring.cases().stream().flatMap(c -> c.parts().stream()).map(Part::material).distinct();
+    used.map(job::material).forEach(this::measure);
+  }
+
+  private void measure(Material material) {
+    String thickness = job.style().text(material.thickness());
+    add(
+        new PlannedStep(
+            0,
+            Stage.MEASURE,
+            "",
+            List.of(),
+            "Measure the thickness of "
+                + material.name()
+                + " with a calliper near every corner of every piece. This plan holds for "
+                + thickness
+                + ".",
+            "Where it differs from "
+                + thickness
+                + ", enter what you measured as the material's measured thickness and plan again"
+                + " before anything is cut.",
+            material.kind() == Material.Kind.GLASS ? List.of(Cautions.GLASS) : List.of()));
+  }
+
+  private void add(PlannedStep step) {
+    printed.add(
+        new PlannedStep(
+            printed.size() + 1,
+            step.stage(),
+            step.caseName(),
+            step.parts(),
+            step.words(),
+            step.check(),
+            step.cautions()));
+  }
+}

@@ -1,0 +1,160 @@
+package fourpin.plan;
+
+import fourpin.bench.Spacing;
+import fourpin.bench.Span;
+import fourpin.bench.Step;
+import fourpin.bench.Step.BoreRow.Line;
+import fourpin.bench.Surface;
+import fourpin.casework.Feature;
+import fourpin.casework.Feature.Channel;
+import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
+import fourpin.job.Edging;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** What is done to one part, as typed steps. */
+final class StepWriter {
+
+  private final Part part;
+  private final PieceLayout layout;
+  private final Sticks sticks;
+
+  StepWriter(Part part, Sticks sticks) {
+    this.part = part;
+    this.layout = PieceLayout.of(part);
+    this.sticks = sticks;
+  }
+
+  Step cut() {
+    return new Step.CutToSize(
+        part.mark(),
+        part.material(),
+        part.cutLength().total(),
+        part.cutWidth().total(),
+        part.thickness());
+  }
+
+  List<Step> bands() {
+    return part.edging().stream().map(this::band).toList();
+  }
+
+  private Step band(Part.EdgeBand band) {
+    Edging edging = band.edging();
+    String what = edging.material() + (edging.kind() == Edging.Kind.STRIP ? " strip" : "");
+    return new Step.Band(part.mark(), layout.surface(band.face()), what, edging.thickness());
+  }
+
+  Step marks() {
+    Map<Surface, String> labels = new EnumMap<>(Surface.class);
+    labels.put(Surface.FACE, lower(layout.face()));
+    labels.put(Surface.INDEX_EDGE, lower(layout.indexEdge()));
+    labels.put(Surface.INDEX_END, lower(layout.indexEnd()));
+    return new Step.MarkSurfaces(part.mark(), labels);
+  }
+
+  private static String lower(Enum<?> name) {
+    return name.name().toLowerCase(Locale.ROOT);
+  }
+
+  List<Step> channels() {
+    List<Step> steps = new ArrayList<>();
+    for (Feature feature : part.features()) {
+      if (feature instanceof Channel channel) {
+        steps.add(channel(channel));
+      }
+    }
+    return steps;
+  }
+
+  private Step channel(Channel channel) {
+    Span length = layout.alongLength(channel.volume());
+    Span width = layout.acrossWidth(channel.volume());
+    Span thickness = layout.throughThickness(channel.volume());
+    Surface surface = layout.surface(channel.face());
+    return switch (surface) {
+      case FACE, REVERSE -> channel(channel, surface, length, width, thickness.size());
+      case INDEX_EDGE, FAR_EDGE -> channel(channel, surface, length, thickness, width.size());
+      case INDEX_END, FAR_END -> channel(channel, surface, width, thickness, length.size());
+    };
+  }
+
+  private Step channel(Channel channel, Surface surface, Span along, Span across, Length depth) {
+    Step.Channel.Shape shape = Step.Channel.Shape.valueOf(channel.kind().name());
+    return new Step.Channel(part.mark(), shape, surface, along, across, depth, channel.purpose());
+  }
+
+  /** Screw holes, row by row across or along. */
+  List<Step> screws() {
+    return rows(Hole.Use.SCREW);
+  }
+
+  /** Rows for supports, front to back. */
+  List<Step> supports() {
+    return rows(Hole.Use.SUPPORT);
+  }
+
+  /** Holes that share everything but one place are one row. */
+  private record RowKey(
+      Surface surface, Line line, Length offset, Length diameter, Length depth, String purpose) {}
+
+  private List<Step> rows(Hole.Use use) {
+    Map<RowKey, List<Hole>> rows = new LinkedHashMap<>();
+    List<Hole> holes =
+        part.features().stream()
+            .filter(f -> f instanceof Hole h && h.use() == use)
+            .map(f -> (Hole) f)
+            .toList();
+    holes.forEach(h -> rows.computeIfAbsent(key(h, holes), _ -> new ArrayList<>()).add(h));
+    List<Step> steps = new ArrayList<>();
+    rows.forEach((key, row) -> steps.addAll(row(key, row)));
+    return steps;
+  }
+
+  private RowKey key(Hole hole, List<Hole> all) {
+    boolean across =
+        hole.use() == Hole.Use.SCREW
+            && all.stream().filter(h -> fromEnd(h).equals(fromEnd(hole))).count() > 1;
+    return new RowKey(
+        layout.surface(hole.face()),
+        across ? Line.ACROSS : Line.ALONG,
+        across ? fromEnd(hole) : fromEdge(hole),
+        hole.diameter(),
+        hole.depth(),
+        hole.purpose());
+  }
+
+  private Length fromEnd(Hole hole) {
+    return layout.from(layout.indexEnd(), hole.centre().along(layout.indexEnd().axis()));
+  }
+
+  private Length fromEdge(Hole hole) {
+    return layout.from(layout.indexEdge(), hole.centre().along(layout.indexEdge().axis()));
+  }
+
+  private List<Step> row(RowKey key, List<Hole> holes) {
+    if (holes.getFirst().use() == Hole.Use.SUPPORT) {
+      return sticks.spacings(part, holes).stream().map(s -> row(key, s)).toList();
+    }
+    boolean along = key.line() == Line.ALONG;
+    List<Length> distances = holes.stream().map(h -> along ? fromEnd(h) : fromEdge(h)).toList();
+    return List.of(row(key, new Spacing.Each(distances)));
+  }
+
+  private Step row(RowKey key, Spacing spacing) {
+    return new Step.BoreRow(
+        part.mark(),
+        key.surface(),
+        key.line(),
+        key.offset(),
+        spacing,
+        key.diameter(),
+        key.depth(),
+        key.purpose());
+  }
+}

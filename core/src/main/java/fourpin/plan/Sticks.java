@@ -1,0 +1,119 @@
+package fourpin.plan;
+
+import fourpin.bench.Spacing;
+import fourpin.bench.Step;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Feature;
+import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * The story sticks of one case. Before assembly one stick serves all panels, its zero at the foot
+ * of the sides. After assembly a stick stands on the panel under each opening.
+ */
+final class Sticks {
+
+  /** What a stick stands on. @param height of its zero above the foot of the case */
+  private record Rest(String stick, Length height) {}
+
+  private final BuiltCase built;
+  private final boolean assembled;
+  private final Map<Rest, Marks> marks = new LinkedHashMap<>();
+
+  /** What is on a stick, rising: holes, and the ends of panels. */
+  private record Marks(TreeSet<Length> holes, TreeSet<Length> ends) {}
+
+  Sticks(BuiltCase built) {
+    this.built = built;
+    this.assembled = BenchProgram.boresAfterAssembly(built);
+    built.parts().forEach(this::collect);
+  }
+
+  private void collect(Part part) {
+    for (Feature feature : part.features()) {
+      if (feature instanceof Hole hole && hole.use() == Hole.Use.SUPPORT) {
+        Rest rest = rest(part, hole);
+        marks(rest).holes().add(above(rest, hole));
+        marks(rest).ends().add(datum(part, rest));
+      }
+    }
+  }
+
+  /** The sticks that the parts of these steps are marked from. */
+  List<Step> steps(List<Part> parts) {
+    List<Rest> used = new ArrayList<>();
+    for (Part part : parts) {
+      for (Feature feature : part.features()) {
+        if (feature instanceof Hole hole && hole.use() == Hole.Use.SUPPORT) {
+          Rest rest = rest(part, hole);
+          if (!used.contains(rest)) {
+            used.add(rest);
+          }
+        }
+      }
+    }
+    return used.stream().map(this::step).toList();
+  }
+
+  private Step step(Rest rest) {
+    List<Length> other = marks(rest).ends().stream().filter(e -> !e.isZero()).toList();
+    return new Step.MarkStick(rest.stick(), List.copyOf(marks(rest).holes()), other);
+  }
+
+  private Marks marks(Rest rest) {
+    return marks.computeIfAbsent(rest, _ -> new Marks(new TreeSet<>(), new TreeSet<>()));
+  }
+
+  /** One spacing for each stick that a row of holes is marked from. */
+  List<Spacing> spacings(Part part, List<Hole> row) {
+    Map<Rest, List<Integer>> numbers = new LinkedHashMap<>();
+    for (Hole hole : row) {
+      Rest rest = rest(part, hole);
+      int number = marks(rest).holes().headSet(above(rest, hole)).size() + 1;
+      numbers.computeIfAbsent(rest, _ -> new ArrayList<>()).add(number);
+    }
+    List<Spacing> spacings = new ArrayList<>();
+    numbers.forEach(
+        (rest, list) -> spacings.add(new Spacing.FromStick(rest.stick(), list, datum(part, rest))));
+    return spacings;
+  }
+
+  private static Length above(Rest rest, Hole hole) {
+    return hole.centre().z().minus(rest.height());
+  }
+
+  /** Where the part's index end comes on the stick. */
+  private static Length datum(Part part, Rest rest) {
+    return part.box().at(Face.BOTTOM).minus(rest.height());
+  }
+
+  /** Strips are bored on the bench whenever the rows are. */
+  private Rest rest(Part part, Hole hole) {
+    boolean loose = part.role() == Part.Role.STRIP;
+    return assembled && !loose
+        ? standing(part, hole)
+        : new Rest(built.order().name(), Length.ZERO.in(hole.centre().z().unit()));
+  }
+
+  private Rest standing(Part part, Hole hole) {
+    BaySpace bay =
+        built.bays().stream()
+            .filter(b -> (hole.face() == Face.RIGHT ? b.left() : b.right()).equals(part.mark()))
+            .findFirst()
+            .orElseThrow();
+    BaySpace.Opening opening =
+        bay.openings().stream()
+            .filter(o -> o.clear().high().z().isAtLeast(hole.centre().z()))
+            .findFirst()
+            .orElseThrow();
+    return new Rest("on " + opening.below(), opening.clear().low().z());
+  }
+}

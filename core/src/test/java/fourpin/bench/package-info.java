@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.bench;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.plan;
+
+import org.jspecify.annotations.NullMarked;
