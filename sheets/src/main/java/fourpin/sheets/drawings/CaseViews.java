@@ -152,9 +152,11 @@ public final class CaseViews {
     List<Point> outline =
         Silhouette.of(part, view).stream().map(p -> sketch.point(p.x(), p.y())).toList();
     boolean behind = part.role() == Role.BACK && view.face() == Face.FRONT;
-    sketch.add(
-        Mark.Path.polygon(
-            outline, behind ? Pen.EDGE : Pen.OUTLINE, behind ? Fill.TINT : Fill.WHITE));
+    sketch.add(Mark.Path.polygon(outline, pen(part), behind ? Fill.TINT : Fill.WHITE));
+  }
+
+  private static Pen pen(Part part) {
+    return part.role() == Role.SIDE || part.role() == Role.TOP ? Pen.OUTLINE : Pen.EDGE;
   }
 
   private void hidden(Sketch sketch, Projection view, List<Role> roles) {

@@ -66,7 +66,7 @@ public final class Picture {
 
   private static List<Mark> paint(Scale scale, List<Part> parts) {
     List<Mark> marks = new ArrayList<>();
-    for (Part part : Depth.farthestFirst(parts)) {
+    for (Part part : Depth.farthestFirst(parts, HALF * SLOPE)) {
       marks.add(new Mark.Group(part.mark() + ", " + part.name(), solid(scale, part)));
     }
     return marks;
@@ -132,62 +132,5 @@ public final class Picture {
   private static Point projected(Scale scale, double x, double y, double z) {
     double back = HALF * SLOPE * y;
     return new Point(scale.toPaper(x + back), scale.toPaper(z + back));
-  }
-
-  /** The order in which solids hide each other. */
-  static final class Depth {
-
-    private final List<Part> waiting;
-    private final List<Part> ordered = new ArrayList<>();
-
-    private Depth(List<Part> parts) {
-      this.waiting = new ArrayList<>(parts);
-    }
-
-    /**
-     * Takes next a part that hides none of those that wait; where joints interlock so that there is
-     * none, the first.
-     */
-    static List<Part> farthestFirst(List<Part> parts) {
-      Depth depth = new Depth(parts);
-      while (!depth.waiting.isEmpty()) {
-        Part next =
-            depth.waiting.stream()
-                .filter(depth::hidesNoneWaiting)
-                .findFirst()
-                .orElse(depth.waiting.getFirst());
-        depth.waiting.remove(next);
-        depth.ordered.add(next);
-      }
-      return depth.ordered;
-    }
-
-    private boolean hidesNoneWaiting(Part part) {
-      return waiting.stream().noneMatch(other -> isBefore(part.box(), other.box()));
-    }
-
-    /**
-     * Whether one block is nearer to the viewer, who stands in front, above and to the right.
-     * Blocks are told apart along the axis on which they are farthest apart, since one may stick in
-     * the other's joint.
-     */
-    private static boolean isBefore(Box one, Box other) {
-      double apart = Double.NEGATIVE_INFINITY;
-      boolean before = false;
-      for (Axis axis : Axis.values()) {
-        double above = gap(other.high().along(axis), one.low().along(axis));
-        double below = gap(one.high().along(axis), other.low().along(axis));
-        boolean nearIsHigh = axis != Axis.Y;
-        if (Math.max(above, below) > apart) {
-          apart = Math.max(above, below);
-          before = nearIsHigh == above > below;
-        }
-      }
-      return before;
-    }
-
-    private static double gap(Length from, Length to) {
-      return to.minus(from).mm();
-    }
   }
 }

@@ -1,0 +1,130 @@
+package fourpin.sheets.drawings;
+
+import fourpin.cutting.Lay;
+import fourpin.cutting.Node;
+import fourpin.cutting.Placed;
+import fourpin.cutting.SheetPattern;
+import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Dimensions;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fill;
+import fourpin.sheets.paint.Labels;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.Scale;
+import fourpin.sheets.paint.Side;
+import fourpin.sheets.paint.Sketch;
+import java.util.List;
+
+/**
+ * How one sheet or board is cut: parts with their sizes, what is left over hatched, grain along the
+ * length.
+ */
+public final class LayoutView {
+
+  private static final double LINE = 3.2;
+  private static final double MARGIN = 1.5;
+
+  private final Drafter drafter;
+  private final SheetPattern pattern;
+  private final int number;
+  private final String title;
+
+  /**
+   * @param number of the pattern in its layout, from 1
+   * @param title of the material and stock
+   */
+  public LayoutView(Drafter drafter, SheetPattern pattern, int number, String title) {
+    this.drafter = drafter;
+    this.pattern = pattern;
+    this.number = number;
+    this.title = title;
+  }
+
+  public Drawing draw() {
+    return drafter.largest(this::draw);
+  }
+
+  private Drawing draw(Scale scale) {
+    Sketch sketch = new Sketch(scale);
+    Labels labels = new Labels();
+    Box sheet = new Box(0, 0, pattern.sheet().length().mm(), pattern.sheet().width().mm());
+    sketch.rectangle(sheet, Pen.OUTLINE, Fill.TINT);
+    pattern.offcuts().forEach(offcut -> sketch.rectangle(box(offcut), Pen.EDGE, Fill.HATCH));
+    pattern.parts().forEach(part -> sketch.rectangle(box(part), Pen.EDGE, Fill.WHITE));
+    pattern.parts().forEach(part -> name(sketch, labels, part));
+    outside(sketch, sketch.onPaper(sheet));
+    return Drawing.toScale(
+        Drafter.name("layout", title, Integer.toString(number)),
+        title + ", layout S" + number,
+        pattern.parts().size()
+            + " parts on a sheet of "
+            + drafter.number(pattern.sheet().length())
+            + " x "
+            + drafter.number(pattern.sheet().width())
+            + "; what is left over is hatched.",
+        scale,
+        drafter.note(),
+        sketch.marks());
+  }
+
+  private static Box box(Placed placed) {
+    return Box.at(
+        new Point(placed.x().mm(), placed.y().mm()), placed.length().mm(), placed.width().mm());
+  }
+
+  private void outside(Sketch sketch, Box work) {
+    sketch.addAll(
+        Dimensions.beside(
+            Side.BELOW,
+            work.bottom(),
+            List.of(
+                new Dimensions.Span(
+                    work.left(), work.right(), drafter.number(pattern.sheet().length())))));
+    sketch.addAll(
+        Dimensions.beside(
+            Side.LEFT,
+            work.left(),
+            List.of(
+                new Dimensions.Span(
+                    work.bottom(), work.top(), drafter.number(pattern.sheet().width())))));
+    sketch.add(
+        Drafter.small("grain →  near edge below, near end at the left")
+            .with(Lettering.Align.START, Lettering.Seat.BOTTOM)
+            .at(new Point(work.left(), work.top() + 1)));
+  }
+
+  /**
+   * Name and size in the part, upright or turned as it fits; beside it with a leader where neither
+   * does.
+   */
+  private void name(Sketch sketch, Labels labels, Placed placed) {
+    Node.Finished part = (Node.Finished) placed.node();
+    Box room = sketch.onPaper(box(placed));
+    Lettering name = Drafter.small(part.mark());
+    Lettering size = Drafter.small(size(placed, part.lay()));
+    double wide = Math.max(name.width(), size.width()) + MARGIN;
+    if (wide <= room.width() && 2 * LINE <= room.height()) {
+      sketch.add(centred(name).at(room.centre().moved(0, LINE / 2)));
+      sketch.add(centred(size).at(room.centre().moved(0, -LINE / 2)));
+    } else if (wide <= room.height() && 2 * LINE <= room.width()) {
+      sketch.add(centred(name).turned(90).at(room.centre().moved(-LINE / 2, 0)));
+      sketch.add(centred(size).turned(90).at(room.centre().moved(LINE / 2, 0)));
+    } else {
+      sketch.addAll(
+          labels.on(room.centre(), Drafter.small(part.mark() + ", " + size(placed, part.lay()))));
+    }
+  }
+
+  private static Lettering centred(Lettering lettering) {
+    return lettering.with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE);
+  }
+
+  private String size(Placed placed, Lay lay) {
+    return switch (lay) {
+      case STRAIGHT -> drafter.number(placed.length()) + " x " + drafter.number(placed.width());
+      case TURNED -> drafter.number(placed.width()) + " x " + drafter.number(placed.length());
+    };
+  }
+}

@@ -1,0 +1,336 @@
+package fourpin.sheets.drawings;
+
+import fourpin.boring.BayGrid;
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Feature;
+import fourpin.casework.Feature.Channel;
+import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
+import fourpin.measure.Length;
+import fourpin.sheets.drawings.Projection.Edge;
+import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fill;
+import fourpin.sheets.paint.Labels;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.RunningDimensions;
+import fourpin.sheets.paint.RunningDimensions.Station;
+import fourpin.sheets.paint.Scale;
+import fourpin.sheets.paint.Side;
+import fourpin.sheets.paint.Sketch;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * One face of a panel as it lies on the bench with that face up: joints, holes, and running
+ * dimensions from one datum, the lower or left end and the front edge, both drawn heavy.
+ */
+public final class PanelView {
+
+  private static final double NUMBER_PITCH = 3.3;
+
+  private final Drafter drafter;
+  private final BuiltCase built;
+  private final List<BayGrid> grids;
+  private final Part part;
+  private final Projection view;
+
+  /**
+   * @param grids of the case
+   * @param face that lies up
+   */
+  public PanelView(Drafter drafter, BuiltCase built, List<BayGrid> grids, Part part, Face face) {
+    this.drafter = drafter;
+    this.built = built;
+    this.grids = List.copyOf(grids);
+    this.part = part;
+    this.view = new Projection(face);
+  }
+
+  public Drawing draw() {
+    return drafter.largest(this::draw);
+  }
+
+  /** The pattern of the bay that this face looks into, for uprights with holes. */
+  public Optional<BayGrid> grid() {
+    return built.bays().stream()
+        .filter(bay -> part.mark().equals(view.face() == Face.RIGHT ? bay.left() : bay.right()))
+        .map(BaySpace::number)
+        .flatMap(number -> grids.stream().filter(g -> g.bay() == number))
+        .findFirst()
+        .filter(g -> view.face().axis() == Axis.X && !holes(Hole.Use.SUPPORT).isEmpty());
+  }
+
+  private Drawing draw(Scale scale) {
+    Sketch sketch = new Sketch(scale);
+    outline(sketch);
+    hiddenChannels(sketch);
+    channels().forEach(c -> sketch.rectangle(view.box(c.volume()), Pen.EDGE, Fill.HATCH));
+    rowLines(sketch);
+    holes().forEach(hole -> hole(sketch, hole));
+    datum(sketch);
+    dimensions(sketch);
+    numbers(sketch);
+    labels(sketch);
+    String side = view.face().name().toLowerCase(java.util.Locale.ROOT);
+    return Drawing.toScale(
+        Drafter.name(built.order().name(), part.mark(), side),
+        built.order().name() + ", " + part.name() + " " + part.mark() + ", " + side + " face up",
+        description(),
+        scale,
+        drafter.note(),
+        sketch.marks());
+  }
+
+  private String description() {
+    return holes(Hole.Use.SUPPORT).size()
+        + " holes for shelf supports, "
+        + channels().size()
+        + " joints. Distances run from the heavy edges.";
+  }
+
+  private List<Channel> channels() {
+    return channels(part.features().stream().filter(f -> f.face() == view.face()));
+  }
+
+  private static List<Channel> channels(Stream<Feature> features) {
+    return features
+        .flatMap(f -> f instanceof Channel c ? Stream.of(c) : Stream.empty())
+        .filter(c -> c.kind() != Channel.Kind.NOTCH)
+        .toList();
+  }
+
+  private List<Hole> holes() {
+    return part.features().stream()
+        .filter(f -> f.face() == view.face())
+        .flatMap(f -> f instanceof Hole h ? Stream.of(h) : Stream.empty())
+        .toList();
+  }
+
+  private List<Hole> holes(Hole.Use use) {
+    return holes().stream().filter(h -> h.use() == use).toList();
+  }
+
+  private void outline(Sketch sketch) {
+    List<Point> outline =
+        Silhouette.of(part, view).stream().map(p -> sketch.point(p.x(), p.y())).toList();
+    sketch.add(Mark.Path.polygon(outline, Pen.OUTLINE, Fill.WHITE));
+  }
+
+  private void hiddenChannels(Sketch sketch) {
+    channels(part.features().stream().filter(f -> f.face() == view.face().opposite()))
+        .forEach(c -> sketch.rectangle(view.box(c.volume()), Pen.HIDDEN, Fill.NONE));
+  }
+
+  private void rowLines(Sketch sketch) {
+    Box box = view.box(part.box());
+    TreeSet<Double> rows = new TreeSet<>();
+    holes(Hole.Use.SUPPORT).forEach(h -> rows.add(view.u(h.centre())));
+    rows.forEach(u -> sketch.line(u, box.bottom(), u, box.top(), Pen.CENTRE));
+  }
+
+  private void hole(Sketch sketch, Hole hole) {
+    double u = view.u(hole.centre());
+    double v = view.v(hole.centre());
+    double arm = hole.diameter().mm();
+    sketch.circle(u, v, hole.diameter().mm(), Pen.EDGE, Fill.WHITE);
+    if (hole.use() == Hole.Use.SCREW) {
+      sketch
+          .line(u - arm, v, u + arm, v, Pen.DIMENSION)
+          .line(u, v - arm, u, v + arm, Pen.DIMENSION);
+    }
+  }
+
+  private void datum(Sketch sketch) {
+    Box box = view.box(part.box());
+    double u = datumAtRight() ? box.right() : box.left();
+    double v = datumAtTop() ? box.top() : box.bottom();
+    sketch.line(u, box.bottom(), u, box.top(), Pen.DATUM);
+    sketch.line(box.left(), v, box.right(), v, Pen.DATUM);
+  }
+
+  private boolean datumAtRight() {
+    return view.front() == Edge.RIGHT;
+  }
+
+  private boolean datumAtTop() {
+    return view.front() == Edge.TOP;
+  }
+
+  private void dimensions(Sketch sketch) {
+    Box work = sketch.onPaper(view.box(part.box()));
+    double u = datumAtRight() ? work.right() : work.left();
+    double v = datumAtTop() ? work.top() : work.bottom();
+    Scale scale = sketch.scale();
+    List<Hole> holes = holes();
+    sketch.addAll(
+        RunningDimensions.beside(
+            Side.LEFT,
+            work.left(),
+            v,
+            thinned(
+                stations(
+                    scale,
+                    view.up(),
+                    holes.stream().map(h -> h.centre().along(view.up())).toList()))));
+    sketch.addAll(
+        RunningDimensions.beside(
+            Side.ABOVE,
+            work.top(),
+            u,
+            thinned(
+                stations(
+                    scale,
+                    view.across(),
+                    holes.stream().map(h -> h.centre().along(view.across())).toList()))));
+    sketch.addAll(
+        RunningDimensions.beside(
+            Side.RIGHT, work.right(), v, stations(scale, view.up(), edges(view.up()))));
+    sketch.addAll(
+        RunningDimensions.beside(
+            Side.BELOW, work.bottom(), u, stations(scale, view.across(), edges(view.across()))));
+  }
+
+  /**
+   * Both edges of every joint that does not run over the whole panel in this direction, and the
+   * panel's far edge.
+   */
+  private List<Length> edges(Axis axis) {
+    List<Length> edges = new java.util.ArrayList<>(List.of(part.box().high().along(axis)));
+    for (Channel channel : channels()) {
+      edges.add(channel.volume().low().along(axis));
+      edges.add(channel.volume().high().along(axis));
+    }
+    return edges;
+  }
+
+  /**
+   * Every datum is the low side of its axis: the left end, the front edge, the foot; the view puts
+   * it where it belongs.
+   */
+  private Length near(Axis axis) {
+    return part.box().low().along(axis);
+  }
+
+  /** Each place once, without the datum itself. */
+  private List<Station> stations(Scale scale, Axis axis, Collection<Length> places) {
+    TreeMap<Length, Station> stations = new TreeMap<>();
+    for (Length place : places) {
+      Length distance = place.minus(near(axis));
+      if (!distance.isZero()) {
+        stations.put(distance, new Station(onPaper(scale, axis, place), drafter.number(distance)));
+      }
+    }
+    return List.copyOf(stations.values());
+  }
+
+  private double onPaper(Scale scale, Axis axis, Length place) {
+    double sign = axis == Axis.Y && (datumAtRight() || datumAtTop()) ? -1 : 1;
+    return scale.toPaper(sign * place.mm());
+  }
+
+  /**
+   * Every so many of the stations, so that their numbers find room; the first and the last always.
+   */
+  private static List<Station> thinned(List<Station> stations) {
+    int every = every(stations.stream().map(Station::along).toList());
+    return java.util.stream.IntStream.range(0, stations.size())
+        .filter(i -> i % every == 0 || i == stations.size() - 1)
+        .mapToObj(stations::get)
+        .toList();
+  }
+
+  private static int every(List<Double> places) {
+    if (places.size() < 2) {
+      return 1;
+    }
+    double pitch = Math.abs(places.getLast() - places.getFirst()) / (places.size() - 1);
+    return Math.max(1, (int) Math.ceil(NUMBER_PITCH / pitch));
+  }
+
+  /** The numbers of the holes beside the front row, as often as there is room. */
+  private void numbers(Sketch sketch) {
+    grid().ifPresent(grid -> numbers(sketch, grid));
+  }
+
+  private void numbers(Sketch sketch, BayGrid grid) {
+    double front =
+        view.u(new fourpin.casework.Point(Length.ZERO, grid.rows().getFirst().y(), Length.ZERO));
+    int every =
+        every(grid.levels().stream().map(l -> sketch.scale().toPaper(l.height().mm())).toList());
+    double aside = datumAtRight() ? -1.5 : 1.5;
+    Lettering.Align align = datumAtRight() ? Lettering.Align.END : Lettering.Align.START;
+    for (BayGrid.Level level : grid.levels()) {
+      if ((level.number() - 1) % every == 0 || level.number() == grid.levels().size()) {
+        Point at = sketch.point(front, level.height().mm()).moved(aside, 0);
+        sketch.add(
+            Drafter.small(Integer.toString(level.number()))
+                .with(align, Lettering.Seat.MIDDLE)
+                .at(at));
+      }
+    }
+  }
+
+  private void labels(Sketch sketch) {
+    Labels labels = new Labels();
+    Mark.flattened(sketch.marks()).stream()
+        .filter(Mark.Text.class::isInstance)
+        .forEach(text -> labels.reserve(text.extent()));
+    rows(sketch).forEach(labels::reserve);
+    channels().forEach(c -> labels.reserve(sketch.onPaper(view.box(c.volume()))));
+    Box work = sketch.onPaper(view.box(part.box()));
+    sketch.addAll(
+        labels.on(work.centre(), Lettering.of(part.mark(), fourpin.sheets.paint.Typeface.BOLD, 5)));
+    front(work).ifPresent(at -> sketch.addAll(labels.on(at, turned(Drafter.label("FRONT")))));
+    if (view.up() == Axis.Z) {
+      sketch.addAll(labels.on(new Point(work.centre().x(), work.top() - 3), Drafter.label("TOP")));
+    }
+    for (Channel channel : channels()) {
+      Box box = sketch.onPaper(view.box(channel.volume()));
+      sketch.addAll(labels.near(box.centre(), Drafter.small(words(channel))));
+    }
+  }
+
+  private List<Box> rows(Sketch sketch) {
+    return holes().stream()
+        .map(h -> Box.round(List.of(sketch.point(view.u(h.centre()), view.v(h.centre())))).grown(1))
+        .toList();
+  }
+
+  private Lettering turned(Lettering lettering) {
+    return view.front() == Edge.LEFT || view.front() == Edge.RIGHT
+        ? lettering.turned(90)
+        : lettering;
+  }
+
+  private static final double INSIDE = 2.5;
+
+  private Optional<Point> front(Box work) {
+    return switch (view.front()) {
+      case LEFT -> Optional.of(new Point(work.left() + INSIDE, work.centre().y()));
+      case RIGHT -> Optional.of(new Point(work.right() - INSIDE, work.centre().y()));
+      case BOTTOM -> Optional.of(new Point(work.centre().x(), work.bottom() + INSIDE));
+      case TOP -> Optional.of(new Point(work.centre().x(), work.top() - INSIDE));
+      case NONE -> Optional.empty();
+    };
+  }
+
+  private String words(Channel channel) {
+    return channel.kind().name().toLowerCase(java.util.Locale.ROOT)
+        + " for "
+        + channel.purpose()
+        + ", "
+        + drafter.number(channel.volume().size(view.face().axis()))
+        + " deep";
+  }
+}
