@@ -3,6 +3,7 @@ package fourpin.bench;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,18 +18,38 @@ public final class Wording {
     this.style = style;
   }
 
-  /** One or more sentences, complete with every figure that the step needs. */
-  public String text(Step step) {
+  /** Steps as sentences, complete with every figure; pieces that get the same share one. */
+  public List<String> texts(List<? extends Step> steps) {
+    Map<String, List<String>> pieces = new LinkedHashMap<>();
+    for (Step step : steps) {
+      List<String> alike = pieces.computeIfAbsent(body(step), _ -> new ArrayList<>());
+      if (!alike.contains(subject(step))) {
+        alike.add(subject(step));
+      }
+    }
+    return pieces.entrySet().stream()
+        .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey())
+        .toList();
+  }
+
+  private static String subject(Step step) {
+    return switch (step) {
+      case Step.CutToSize cut -> cut.piece();
+      case Step.MarkSurfaces mark -> mark.piece();
+      case Step.Band band -> band.piece();
+      case Step.Channel channel -> channel.piece();
+      case Step.BoreRow row -> row.piece();
+      case Step.MarkStick stick -> "Stick “" + stick.stick() + "”";
+    };
+  }
+
+  private String body(Step step) {
     return switch (step) {
       case Step.CutToSize cut ->
-          say(
-              "%s: %s long, %s wide, from %s.",
-              cut.piece(), number(cut.length()), text(cut.width()), cut.stock());
+          say("%s long, %s wide, from %s.", text(cut.length()), text(cut.width()), cut.stock());
       case Step.MarkSurfaces mark -> marks(mark);
       case Step.Band band ->
-          say(
-              "%s: %s on %s, %s thick.",
-              band.piece(), band.what(), band.surface().words(), text(band.thickness()));
+          say("%s on %s, %s thick.", band.what(), band.surface().words(), text(band.thickness()));
       case Step.Channel channel -> channel(channel);
       case Step.BoreRow row -> row(row);
       case Step.MarkStick stick -> stick(stick);
@@ -41,15 +62,14 @@ public final class Wording {
       labels.add(
           say("“%s” on %s", label.getValue().toUpperCase(Locale.ROOT), label.getKey().words()));
     }
-    return say("%s: write %s.", mark.piece(), String.join(", ", labels));
+    return "write " + String.join(", ", labels) + ".";
   }
 
   private String channel(Step.Channel c) {
     boolean ends = c.surface() == Surface.INDEX_END || c.surface() == Surface.FAR_END;
     boolean broad = c.surface() == Surface.FACE || c.surface() == Surface.REVERSE;
     return say(
-        "%s: %s for %s, worked from %s: %s from the %s, %s from the %s, %s deep.",
-        c.piece(),
+        "%s for %s, worked from %s: %s from the %s, %s from the %s, %s deep.",
         c.shape().name().toLowerCase(Locale.ROOT),
         c.purpose(),
         c.surface().words(),
@@ -67,8 +87,7 @@ public final class Wording {
   private String row(Step.BoreRow row) {
     boolean along = row.line() == Step.BoreRow.Line.ALONG;
     return say(
-        "%s: %s, on %s, %s from the %s: %s; %s bit, %s deep.",
-        row.piece(),
+        "%s, on %s, %s from the %s: %s; bit %s, %s deep.",
         row.purpose(),
         row.surface().words(),
         text(row.offset()),
@@ -94,9 +113,13 @@ public final class Wording {
             : datum.isZero()
                 ? say("its zero at the %s", from)
                 : say("its end mark %s at the %s", text(datum), from);
+    int holes = stick.numbers().size();
     return say(
-        "holes %s of stick %s, %d in all, %s",
-        runs(stick.numbers()), stick.stick(), stick.numbers().size(), zero);
+        holes == 1 ? "mark %s of stick “%s”, %d hole, %s" : "marks %s of stick “%s”, %d holes, %s",
+        runs(stick.numbers()),
+        stick.stick(),
+        holes,
+        zero);
   }
 
   /** Numbers as people say them: 1 to 14, 20 to 22. */
@@ -117,18 +140,46 @@ public final class Wording {
   private String stick(Step.MarkStick stick) {
     List<Length> ends = stick.ends().stream().filter(Length::isPositive).toList();
     return say(
-        "Stick %s: from its zero mark and number %s.%s",
-        stick.stick(),
+        "every mark measured from zero and numbered: %s.%s",
         numbered(stick.marks()),
-        ends.isEmpty() ? "" : say(" Mark for the ends of panels %s.", running(ends)));
+        ends.isEmpty() ? "" : say(" Marks for the ends of panels: %s.", running(ends)));
   }
 
+  /** Marks at equal distances are told by the first, the last and the distance. */
   private String numbered(List<Length> marks) {
     List<String> all = new ArrayList<>();
-    for (Length mark : marks) {
-      all.add(say("(%d) %s", all.size() + 1, number(mark)));
+    int start = 0;
+    while (start < marks.size()) {
+      int end = endOfRun(marks, start);
+      all.add(run(marks, start, end));
+      start = end + 1;
     }
-    return String.join(", ", all) + " " + style.unit().symbol();
+    return String.join(", ", all);
+  }
+
+  private static int endOfRun(List<Length> marks, int start) {
+    int end = start;
+    while (end + 1 < marks.size()
+        && (end == start || step(marks, end).equals(step(marks, start)))) {
+      end++;
+    }
+    return end;
+  }
+
+  private static Length step(List<Length> marks, int at) {
+    return marks.get(at + 1).minus(marks.get(at));
+  }
+
+  private String run(List<Length> marks, int start, int end) {
+    return start == end
+        ? say("(%d) %s", start + 1, text(marks.get(start)))
+        : say(
+            "(%d) %s to (%d) %s, every %s",
+            start + 1,
+            text(marks.get(start)),
+            end + 1,
+            text(marks.get(end)),
+            text(step(marks, start)));
   }
 
   private String running(List<Length> distances) {

@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.bench.Caution;
+import fourpin.boring.BayGrid;
 import fourpin.casework.Axis;
 import fourpin.casework.BaySpace;
 import fourpin.casework.Box;
@@ -11,15 +12,13 @@ import fourpin.casework.Part.Role;
 import fourpin.job.Back;
 import fourpin.job.Job;
 import fourpin.job.Setting;
-import fourpin.job.Support;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 
 /** The steps of one case that put its pieces together and stand it up. */
 final class AssemblySteps {
@@ -27,19 +26,22 @@ final class AssemblySteps {
   private final Job job;
   private final BuiltCase built;
   private final Weights weights;
+  private final List<BayGrid> grids;
 
-  AssemblySteps(Job job, BuiltCase built) {
+  AssemblySteps(Job job, BuiltCase built, List<BayGrid> grids) {
     this.job = job;
     this.built = built;
     this.weights = new Weights(job);
+    this.grids = grids;
   }
 
   List<PlannedStep> upToAssembly() {
     List<PlannedStep> steps = new ArrayList<>();
     steps.add(dryFit());
     steps.add(finish());
-    standards().forEach(steps::add);
+    steps.addAll(new SupportSteps(built, job.style()).of(grids));
     steps.add(assemble());
+    faceFrame().ifPresent(steps::add);
     return steps;
   }
 
@@ -71,29 +73,30 @@ final class AssemblySteps {
         List.of(Cautions.FINISH, Cautions.DUST));
   }
 
-  private List<PlannedStep> standards() {
-    Set<String> words = new LinkedHashSet<>();
-    built
+  private Optional<PlannedStep> faceFrame() {
+    List<String> marks =
+        built.parts().stream()
+            .filter(p -> p.role() == Role.STILE || p.role() == Role.RAIL)
+            .map(Part::mark)
+            .toList();
+    return built
         .order()
-        .bays()
-        .forEach(
-            bay ->
-                bay.supports()
-                    .filter(s -> s instanceof Support.Standards)
-                    .ifPresent(
-                        _ ->
-                            words.add(
-                                "Cut all standards of one length from the same numbered end and"
-                                    + " fasten them with that end down.")));
-    return words.stream()
+        .faceFrame()
         .map(
-            w ->
-                step(
+            frame ->
+                new PlannedStep(
+                    0,
                     Stage.ASSEMBLE,
-                    w,
-                    "The same number stands upright at the bottom of all standards of a bay.",
-                    List.of(Cautions.SMALL)))
-        .toList();
+                    built.order().name(),
+                    marks,
+                    "Join the face frame flat on the bench, rails between stiles, and glue it to"
+                        + " the front of the case: outer edges of the stiles "
+                        + job.style().text(frame.overhang())
+                        + " beyond the sides, upper edge of the bottom rail level with the bottom's"
+                        + " upper face.",
+                    "Both diagonals of the frame are equal before it goes on; every shelf can be put"
+                        + " in through its opening.",
+                    List.of(Cautions.SAW)));
   }
 
   private PlannedStep assemble() {

@@ -3,6 +3,7 @@ package fourpin.plan;
 import fourpin.bench.Caution;
 import fourpin.bench.Step;
 import fourpin.bench.Wording;
+import fourpin.boring.BayGrid;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.casework.Part.CutWhen;
@@ -31,12 +32,12 @@ final class CaseProgram {
   private final List<Step> steps = new ArrayList<>();
   private final List<PlannedStep> printed = new ArrayList<>();
 
-  CaseProgram(Job job, BuiltCase built) {
+  CaseProgram(Job job, BuiltCase built, List<BayGrid> grids) {
     this.job = job;
     this.built = built;
     this.wording = new Wording(job.style());
     this.sticks = new Sticks(built);
-    this.assembly = new AssemblySteps(job, built);
+    this.assembly = new AssemblySteps(job, built, grids);
     write();
   }
 
@@ -133,8 +134,10 @@ final class CaseProgram {
         "Choose the better face of each part for where it will be seen, write its mark on it, and"
             + " where its surfaces look in the case. ",
         parts.stream().map(p -> writer(p).marks()).toList(),
-        "Stand all uprights side by side, index ends down and index edges forward: the faces of"
-            + " the left and the right side look at each other.",
+        stage == Stage.MARK
+            ? "Stand all uprights side by side, index ends down and index edges forward: the faces"
+                + " of the left and the right side look at each other."
+            : "The index edges of all shelves lie to the front.",
         List.of());
   }
 
@@ -211,7 +214,7 @@ final class CaseProgram {
       String check,
       List<Caution> cautions) {
     steps.addAll(typed);
-    String words = start + typed.stream().map(wording::text).collect(Collectors.joining(" "));
+    String words = start + String.join(" ", wording.texts(typed));
     List<String> marks = parts.stream().map(Part::mark).toList();
     printed.add(new PlannedStep(0, stage, built.order().name(), marks, words, check, cautions));
   }

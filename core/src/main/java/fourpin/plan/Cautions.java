@@ -25,6 +25,8 @@ final class Cautions {
           "drill",
           "Clamp the work, wear eye protection, keep sleeves and hair away from the bit. Test the"
               + " stop in scrap, and again every 20 holes.");
+  static final Caution METAL =
+      new Caution("metal", "Clamp metal to saw it, wear eye protection, and file off the burrs.");
   // Limits: OSHA and NIOSH wood dust pages (15 and 5 mg/m3; 1 mg/m3).
   static final Caution DUST =
       new Caution(

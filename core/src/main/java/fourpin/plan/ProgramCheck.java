@@ -80,23 +80,24 @@ public final class ProgramCheck {
   }
 
   private void same(Part part, List<String> wanted, List<String> made, String what) {
+    if (wanted.stream().sorted().toList().equals(made.stream().sorted().toList())) {
+      return;
+    }
     List<String> missing = new ArrayList<>(wanted);
     made.forEach(missing::remove);
     List<String> extra = new ArrayList<>(made);
     wanted.forEach(extra::remove);
-    if (!missing.isEmpty() || !extra.isEmpty()) {
-      add(
-          part.mark(),
-          "The steps give "
-              + part.mark()
-              + " other "
-              + what
-              + " than planned. Missing: "
-              + missing
-              + "; instead: "
-              + extra
-              + ".");
-    }
+    add(
+        part.mark(),
+        "The steps give "
+            + part.mark()
+            + " other "
+            + what
+            + " than planned. Missing: "
+            + missing
+            + "; instead: "
+            + extra
+            + ".");
   }
 
   private static String wanted(Feature feature) {

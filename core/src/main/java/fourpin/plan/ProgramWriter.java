@@ -1,5 +1,6 @@
 package fourpin.plan;
 
+import fourpin.boring.BayGrid;
 import fourpin.boring.Boring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
@@ -25,11 +26,15 @@ final class ProgramWriter {
     measure(boring);
     List<CaseSteps> cases = new ArrayList<>();
     for (BuiltCase built : boring.cases()) {
-      CaseProgram program = new CaseProgram(job, built);
+      CaseProgram program = new CaseProgram(job, built, grids(boring, built));
       cases.add(new CaseSteps(built.order().name(), program.steps()));
       program.printed().forEach(this::add);
     }
     return new BenchProgram(cases, printed);
+  }
+
+  private static List<BayGrid> grids(Boring boring, BuiltCase built) {
+    return boring.grids().stream().filter(g -> g.caseName().equals(built.order().name())).toList();
   }
 
   /** Thickness decides every joint, so it comes first. */

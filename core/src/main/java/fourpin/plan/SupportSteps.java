@@ -1,0 +1,106 @@
+package fourpin.plan;
+
+import fourpin.boring.BayGrid;
+import fourpin.boring.BayGrid.Row;
+import fourpin.boring.BayGrid.Run;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BuiltCase;
+import fourpin.job.Support;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.plan.PlannedStep.Stage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What is fastened to the uprights, or pressed into them, to carry shelves. */
+final class SupportSteps {
+
+  private final BuiltCase built;
+  private final LengthStyle style;
+
+  SupportSteps(BuiltCase built, LengthStyle style) {
+    this.built = built;
+    this.style = style;
+  }
+
+  List<PlannedStep> of(List<BayGrid> grids) {
+    List<PlannedStep> steps = new ArrayList<>();
+    for (BayGrid grid : grids) {
+      words(grid).ifPresent(words -> steps.add(step(grid, words)));
+    }
+    return steps;
+  }
+
+  private PlannedStep step(BayGrid grid, String words) {
+    BaySpace bay = built.bays().get(grid.bay() - 1);
+    return new PlannedStep(
+        0,
+        Stage.ASSEMBLE,
+        built.order().name(),
+        List.of(bay.left(), bay.right()),
+        words,
+        check(grid.support()),
+        grid.support() instanceof Support.Standards
+            ? List.of(Cautions.METAL, Cautions.DRILL)
+            : List.of(Cautions.DRILL));
+  }
+
+  /** Pins are put in when the case stands. */
+  private Optional<String> words(BayGrid grid) {
+    return switch (grid.support()) {
+      case Support.Pins _ -> Optional.empty();
+      case Support.Sleeved _ ->
+          Optional.of("Press the sleeves into the holes of bay " + grid.bay() + ", flanges home.");
+      case Support.Standards _ ->
+          Optional.of(
+              "Bay "
+                  + grid.bay()
+                  + ": cut the standards to "
+                  + lengths(grid)
+                  + ", all from the same numbered end; screw them on with that end down and"
+                  + " standing on the panel below, "
+                  + places(grid, Length.ZERO)
+                  + " (middle of the standard).");
+      case Support.Cleats cleats ->
+          Optional.of(
+              "Bay "
+                  + grid.bay()
+                  + ": glue and screw the strips on, lower ends on the panel below, notches facing"
+                  + " each other, "
+                  + places(grid, cleats.width().over(2))
+                  + " (front edge of the strip).");
+    };
+  }
+
+  private String lengths(BayGrid grid) {
+    List<String> lengths = new ArrayList<>();
+    for (Run run : grid.runs()) {
+      lengths.add(2 * grid.rows().size() + " of " + style.text(run.length()));
+    }
+    return String.join(", ", lengths);
+  }
+
+  private String places(BayGrid grid, Length less) {
+    List<String> places = new ArrayList<>();
+    for (Row row : grid.rows()) {
+      places.add(
+          row.name().name().toLowerCase(Locale.ROOT)
+              + " row "
+              + style.text(row.y().minus(less))
+              + " from the front edge");
+    }
+    return String.join(", ", places);
+  }
+
+  private static String check(Support support) {
+    return switch (support) {
+      case Support.Standards _ ->
+          "The same number stands upright at the bottom of all standards of the bay, and a square"
+              + " laid across two of them touches the same slots.";
+      case Support.Cleats _ -> "A cleat drops into every pair of notches and lies level.";
+      case Support.Pins _, Support.Sleeved _ -> "A pin goes into every sleeve.";
+    };
+  }
+}
