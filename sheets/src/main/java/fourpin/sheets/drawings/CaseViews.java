@@ -38,20 +38,24 @@ public final class CaseViews {
 
   private final Drafter drafter;
   private final BuiltCase built;
-  private final List<Flag> flags;
 
-  /**
-   * @param flags places to mark, in the coordinates of this case
-   */
-  public CaseViews(Drafter drafter, BuiltCase built, List<Flag> flags) {
+  public CaseViews(Drafter drafter, BuiltCase built) {
     this.drafter = drafter;
     this.built = built;
-    this.flags = List.copyOf(flags);
   }
 
   /** With the bays and the height of every shelf. */
   public Drawing front() {
     return drafter.largest(this::front);
+  }
+
+  /**
+   * The front with nothing but the flagged places, for a list of findings.
+   *
+   * @param flags in the coordinates of this case
+   */
+  public Drawing places(List<Flag> flags) {
+    return drafter.largest(scale -> places(scale, flags));
   }
 
   /** From the right, front at the left; shelves and joints behind the side are dashed. */
@@ -73,7 +77,6 @@ public final class CaseViews {
     sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), widths(scale)));
     sketch.addAll(Dimensions.beside(Side.RIGHT, work.right(), openings(scale)));
     sketch.addAll(frontLabels(scale));
-    flags(sketch, view);
     return drawing(
         "front",
         "front view",
@@ -81,6 +84,18 @@ public final class CaseViews {
             + built.bays().size()
             + " bays, with the clear widths below, the upper faces of bottom, shelves and top above the floor at the left, "
             + "and the clear openings of the last bay at the right.",
+        sketch);
+  }
+
+  private Drawing places(Scale scale, List<Flag> flags) {
+    Projection view = new Projection(Face.FRONT);
+    Sketch sketch = new Sketch(scale);
+    parts(sketch, view);
+    flags(sketch, view, flags);
+    return drawing(
+        "findings",
+        "places of the findings",
+        "Front view with the place of each finding framed.",
         sketch);
   }
 
@@ -103,7 +118,6 @@ public final class CaseViews {
             .with(Lettering.Align.MIDDLE, Lettering.Seat.BASELINE)
             .turned(90)
             .at(front));
-    flags(sketch, view);
     return drawing(
         "side",
         "side view",
@@ -242,7 +256,7 @@ public final class CaseViews {
         scale.toPaper(middle), scale.toPaper(part.box().high().z().mm()) + Drafter.SMALL);
   }
 
-  private void flags(Sketch sketch, Projection view) {
+  private static void flags(Sketch sketch, Projection view, List<Flag> flags) {
     Labels labels = new Labels();
     for (Flag flag : flags) {
       Box spot = sketch.onPaper(view.box(flag.spot()));

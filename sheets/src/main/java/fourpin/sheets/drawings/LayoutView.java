@@ -16,6 +16,8 @@ import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How one sheet or board is cut: parts with their sizes, what is left over hatched, grain along the
@@ -25,6 +27,7 @@ public final class LayoutView {
 
   private static final double LINE = 3.2;
   private static final double MARGIN = 1.5;
+  private static final double LEAST = 1.7;
 
   private final Drafter drafter;
   private final SheetPattern pattern;
@@ -112,8 +115,24 @@ public final class LayoutView {
       sketch.add(centred(name).turned(90).at(room.centre().moved(-LINE / 2, 0)));
       sketch.add(centred(size).turned(90).at(room.centre().moved(LINE / 2, 0)));
     } else {
-      sketch.addAll(
-          labels.on(room.centre(), Drafter.small(part.mark() + ", " + size(placed, part.lay()))));
+      shortName(sketch, labels, room, part.mark());
+    }
+  }
+
+  /**
+   * On one line the name, or the number before it; beside the part with a leader where neither
+   * fits.
+   */
+  private static void shortName(Sketch sketch, Labels labels, Box room, String mark) {
+    Optional<Lettering> fitting =
+        Stream.of(mark, mark.split(" ")[0])
+            .map(Drafter::small)
+            .filter(name -> name.width() + MARGIN <= room.width() && LEAST <= room.height())
+            .findFirst();
+    if (fitting.isPresent()) {
+      sketch.add(centred(fitting.get()).at(room.centre()));
+    } else {
+      sketch.addAll(labels.on(room.centre(), Drafter.small(mark)));
     }
   }
 

@@ -38,6 +38,8 @@ import java.util.stream.Stream;
 public final class PanelView {
 
   private static final double NUMBER_PITCH = 3.3;
+  private static final double INSIDE = 2.5;
+  private static final double BELOW_MARK = 6;
 
   private final Drafter drafter;
   private final BuiltCase built;
@@ -291,7 +293,7 @@ public final class PanelView {
     Box work = sketch.onPaper(view.box(part.box()));
     sketch.addAll(
         labels.on(work.centre(), Lettering.of(part.mark(), fourpin.sheets.paint.Typeface.BOLD, 5)));
-    front(work).ifPresent(at -> sketch.addAll(labels.on(at, turned(Drafter.label("FRONT")))));
+    front(work).ifPresent(at -> sketch.addAll(labels.on(at, Drafter.label(frontWords()))));
     if (view.up() == Axis.Z) {
       sketch.addAll(labels.on(new Point(work.centre().x(), work.top() - 3), Drafter.label("TOP")));
     }
@@ -307,18 +309,19 @@ public final class PanelView {
         .toList();
   }
 
-  private Lettering turned(Lettering lettering) {
-    return view.front() == Edge.LEFT || view.front() == Edge.RIGHT
-        ? lettering.turned(90)
-        : lettering;
+  private String frontWords() {
+    return switch (view.front()) {
+      case LEFT -> "← FRONT";
+      case RIGHT -> "FRONT →";
+      case BOTTOM -> "↓ FRONT";
+      case TOP -> "↑ FRONT";
+      case NONE -> "";
+    };
   }
-
-  private static final double INSIDE = 2.5;
 
   private Optional<Point> front(Box work) {
     return switch (view.front()) {
-      case LEFT -> Optional.of(new Point(work.left() + INSIDE, work.centre().y()));
-      case RIGHT -> Optional.of(new Point(work.right() - INSIDE, work.centre().y()));
+      case LEFT, RIGHT -> Optional.of(work.centre().moved(0, -BELOW_MARK));
       case BOTTOM -> Optional.of(new Point(work.centre().x(), work.bottom() + INSIDE));
       case TOP -> Optional.of(new Point(work.centre().x(), work.top() - INSIDE));
       case NONE -> Optional.empty();

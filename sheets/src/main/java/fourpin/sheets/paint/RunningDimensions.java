@@ -31,9 +31,13 @@ public final class RunningDimensions {
 
   /**
    * @param edge where the work ends on this side, millimetres on paper
+   * @param stations none of them draws nothing, not even the datum
    * @param datum where the distances are counted from, along the side
    */
   public static List<Mark> beside(Side side, double edge, double datum, List<Station> stations) {
+    if (stations.isEmpty()) {
+      return List.of();
+    }
     RunningDimensions running = new RunningDimensions(side, edge);
     List<Station> all = new ArrayList<>(stations);
     all.add(new Station(datum, "0"));

@@ -1,0 +1,85 @@
+package fourpin.sheets.packet;
+
+import fourpin.plan.HardwareItem;
+import fourpin.plan.MaterialPlan;
+import fourpin.plan.Plan;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Table;
+import fourpin.sheets.pages.Table.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What to take from the rack and what to buy. */
+final class BuyingPages {
+
+  private final Plan plan;
+  private final Words words;
+
+  BuyingPages(Plan plan, Words words) {
+    this.plan = plan;
+    this.words = words;
+  }
+
+  Optional<Section> section() {
+    List<Block> blocks = new ArrayList<>();
+    List<Row> stock = plan.materials().stream().flatMap(m -> stock(m).stream()).toList();
+    if (!stock.isEmpty()) {
+      blocks.add(new Block.Heading("Sheets and boards"));
+      blocks.add(
+          new Table(
+              List.of(
+                  Table.left("Material"),
+                  Table.left("Size"),
+                  Table.right("Thick"),
+                  Table.right("Use"),
+                  Table.right("Buy"),
+                  Table.right("Each")),
+              stock));
+    }
+    if (!plan.hardware().isEmpty()) {
+      blocks.add(new Block.Heading("Hardware"));
+      blocks.add(hardware());
+    }
+    return blocks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Section("Hardware and buying list", blocks));
+  }
+
+  private List<Row> stock(MaterialPlan material) {
+    return material.stock().stream()
+        .map(
+            use ->
+                Table.row(
+                    material.material().name(),
+                    use.size(),
+                    words.length(material.material().thickness()),
+                    Long.toString(use.count()),
+                    Long.toString(use.buy()),
+                    use.each().map(words::money).orElse("")))
+        .toList();
+  }
+
+  private Table hardware() {
+    return new Table(
+        List.of(
+            Table.left("What"),
+            Table.left("Size"),
+            Table.right("Needed"),
+            Table.right("Buy"),
+            Table.right("Length in all"),
+            Table.left("Where")),
+        plan.hardware().stream().map(this::row).toList());
+  }
+
+  private Row row(HardwareItem item) {
+    return Table.row(
+        item.name(),
+        item.size(),
+        Long.toString(item.needed()),
+        Long.toString(item.buy()),
+        item.length().map(words::length).orElse(""),
+        item.where());
+  }
+}

@@ -1,0 +1,93 @@
+package fourpin.sheets.packet;
+
+import fourpin.bench.Caution;
+import fourpin.casework.BuiltCase;
+import fourpin.plan.Plan;
+import fourpin.sheets.drawings.Picture;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Prose;
+import fourpin.sheets.pages.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What it is, and what to know before anything is cut. */
+final class FirstPages {
+
+  private static final double PICTURE_HEIGHT = 100;
+
+  private final Plan plan;
+  private final Words words;
+  private final Findings findings;
+
+  FirstPages(Plan plan, Words words, Findings findings) {
+    this.plan = plan;
+    this.words = words;
+    this.findings = findings;
+  }
+
+  Section section() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(findings.verdict());
+    if (!plan.cases().isEmpty()) {
+      blocks.add(
+          new Block.Figure(Picture.of(words.fullPage().high(PICTURE_HEIGHT), plan.cases()), ""));
+      blocks.add(cases());
+    }
+    blocks.add(new Block.Heading("Figures of the whole job"));
+    blocks.add(totals());
+    blocks.addAll(cautions());
+    blocks.add(new Block.NewPage());
+    blocks.add(new Block.Heading("Contents"));
+    blocks.add(new Block.Contents());
+    return new Section("What it is, and what to know first", blocks);
+  }
+
+  private Table cases() {
+    return new Table(
+        List.of(
+            Table.left("Case"),
+            Table.right("Make"),
+            Table.left("Width x height x depth, " + words.unit()),
+            Table.right("Bays"),
+            Table.left("Of")),
+        plan.cases().stream().map(this::row).toList());
+  }
+
+  private Table.Row row(BuiltCase built) {
+    return Table.row(
+        built.order().name(),
+        Integer.toString(built.order().quantity()),
+        words.outside(built),
+        Integer.toString(built.bays().size()),
+        built.order().material());
+  }
+
+  private Table totals() {
+    return new Table(
+        List.of(Table.left("Figure"), Table.right("Value"), Table.left("From")),
+        plan.totals().stream()
+            .map(f -> Table.row(f.title(), words.value(f), f.source().text()))
+            .toList());
+  }
+
+  /** Each hazard of the work once; the same words stand again at the steps. */
+  private List<Block> cautions() {
+    List<Prose> texts =
+        plan.steps().stream()
+            .flatMap(step -> step.cautions().stream())
+            .distinct()
+            .map(FirstPages::prose)
+            .toList();
+    return texts.isEmpty()
+        ? List.of()
+        : List.of(
+            new Block.Heading("Cautions"),
+            Block.Paragraph.of("Each stands again at the step that it belongs to."),
+            new Block.Bullets(texts));
+  }
+
+  static Prose prose(Caution caution) {
+    return Prose.bold(caution.hazard() + ": ").then(Prose.plain(caution.text()));
+  }
+}

@@ -1,0 +1,108 @@
+package fourpin.sheets.packet;
+
+import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.plan.Plan;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Table;
+import fourpin.sheets.pages.Table.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What the plan rests on: materials, settings with their origin, and the working of its totals. */
+final class GroundsPages {
+
+  private final Plan plan;
+  private final Words words;
+
+  GroundsPages(Plan plan, Words words) {
+    this.plan = plan;
+    this.words = words;
+  }
+
+  Section section() {
+    return new Section(
+        "What this rests on",
+        List.of(
+            Block.Paragraph.of(
+                "Structure and fastening follow local codes and whoever is licensed to judge them. What was checked was "
+                    + "checked under the following."),
+            new Block.Heading("Materials"),
+            materials(),
+            new Block.Heading("Settings in force"),
+            settings(),
+            new Block.Heading("Working of the totals"),
+            workings()));
+  }
+
+  private Table materials() {
+    return new Table(
+        List.of(
+            Table.left("Material"),
+            Table.left("Is"),
+            Table.right("Nominal"),
+            Table.right("Taken as"),
+            Table.left("By")),
+        plan.job().materials().stream().map(this::material).toList());
+  }
+
+  private Row material(Material material) {
+    return Table.row(
+        material.name(),
+        material.of(),
+        words.length(material.nominal()),
+        words.length(material.thickness()),
+        material.measured().isPresent() ? "calliper" : "nominal size: measure it");
+  }
+
+  private Table settings() {
+    Settings settings = plan.job().settings();
+    return new Table(
+        List.of(
+            Table.left("Setting"),
+            Table.right("Value"),
+            Table.left("What it is"),
+            Table.left("From")),
+        Stream.of(Setting.values())
+            .map(
+                setting ->
+                    Table.row(
+                        setting.key(),
+                        value(settings, setting),
+                        setting.meaning(),
+                        settings.source(setting).text()))
+            .toList());
+  }
+
+  private String value(Settings settings, Setting setting) {
+    return switch (setting.kind()) {
+      case LENGTH -> settings.optionalLength(setting).map(words::length).orElse("none");
+      case NUMBER -> Double.toString(settings.number(setting)).replaceFirst("\\.0$", "");
+      case COUNT -> Integer.toString(settings.count(setting));
+      case LINE_LOAD -> words.quantity(settings.load(setting));
+      case CHOICE -> settings.choice(setting);
+    };
+  }
+
+  private Table workings() {
+    List<Row> rows = new ArrayList<>();
+    for (Figure figure : plan.totals()) {
+      rows.add(Table.row(figure.title(), words.value(figure), figure.formula(), inputs(figure)));
+    }
+    return new Table(
+        List.of(
+            Table.left("Figure"), Table.right("Value"), Table.left("Formula"), Table.left("With")),
+        rows);
+  }
+
+  private String inputs(Figure figure) {
+    return figure.inputs().stream()
+        .map(i -> i.symbol() + " = " + words.quantity(i.value()) + " " + i.meaning())
+        .collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,73 @@
+package fourpin.sheets.packet;
+
+import fourpin.plan.Plan;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.SvgWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Everything for the bench: what is printed, and each drawing by itself. */
+public record Packet(Booklet booklet) {
+
+  /** The same plan gives the same packet. Every figure in it stands in the plan. */
+  public static Packet compose(Plan plan) {
+    Words words = new Words(plan.job());
+    Findings findings = new Findings(plan, words);
+    List<Optional<Section>> sections =
+        List.of(
+            Optional.of(new FirstPages(plan, words, findings).section()),
+            findings.section(),
+            new CasePages(plan, words).section(),
+            new PanelPages(plan, words).section(),
+            new ShelfPages(plan, words).section(),
+            new CutListPages(plan, words).section(),
+            new LayoutPages(plan, words).section(),
+            new BuyingPages(plan, words).section(),
+            new StepPages(plan).section(),
+            Optional.of(new GroundsPages(plan, words).section()));
+    return new Packet(
+        new Booklet(
+            plan.job().title(),
+            "Packet for the bench, " + words.cases(plan),
+            plan.job().title(),
+            plan.job().revision(),
+            words.paper(),
+            sections.stream().flatMap(Optional::stream).toList()));
+  }
+
+  /** Every drawing once, in the order of the pages. */
+  public List<Drawing> drawings() {
+    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    booklet.sections().stream()
+        .flatMap(section -> drawings(section.blocks()))
+        .forEach(drawing -> drawings.putIfAbsent(drawing.name(), drawing));
+    return new ArrayList<>(drawings.values());
+  }
+
+  /** The text of an SVG file for each drawing, by the name of the drawing. */
+  public Map<String, String> svgs() {
+    Map<String, String> svgs = new LinkedHashMap<>();
+    drawings().forEach(drawing -> svgs.put(drawing.name(), SvgWriter.write(drawing)));
+    return svgs;
+  }
+
+  private static Stream<Drawing> drawings(List<Block> blocks) {
+    return blocks.stream().flatMap(Packet::drawings);
+  }
+
+  private static Stream<Drawing> drawings(Block block) {
+    return switch (block) {
+      case Block.Figure figure -> Stream.of(figure.drawing());
+      case Block.Together together -> drawings(together.blocks());
+      case Block.Steps steps -> steps.steps().stream().flatMap(step -> drawings(step.more()));
+      default -> Stream.empty();
+    };
+  }
+}

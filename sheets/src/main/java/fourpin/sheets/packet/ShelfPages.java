@@ -1,0 +1,126 @@
+package fourpin.sheets.packet;
+
+import fourpin.measure.Figure;
+import fourpin.plan.Plan;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Table;
+import fourpin.sheets.pages.Table.Row;
+import fourpin.strength.ShelfAnswer;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What each shelf does under its load; shelves of the same figures stand together. */
+final class ShelfPages {
+
+  private final Plan plan;
+  private final Words words;
+
+  ShelfPages(Plan plan, Words words) {
+    this.plan = plan;
+    this.words = words;
+  }
+
+  Optional<Section> section() {
+    if (plan.shelves().isEmpty()) {
+      return Optional.empty();
+    }
+    Map<List<String>, List<ShelfAnswer>> alike = new LinkedHashMap<>();
+    plan.shelves()
+        .forEach(shelf -> alike.computeIfAbsent(values(shelf), _ -> new ArrayList<>()).add(shelf));
+    return Optional.of(
+        new Section(
+            "Shelves under their load",
+            List.of(
+                Block.Paragraph.of(
+                    "Each shelf as a beam on its supports, with its edging; sag in the middle. This tells how far it bends, "
+                        + "not that a case is safe: loads, woods and rules are those listed under \"What this rests on\"."),
+                atStatedLoad(alike),
+                new Block.Heading("The same shelves at other loads"),
+                atReferenceLoads(alike),
+                new Block.Heading("Loads on supports, and limits"),
+                others(alike))));
+  }
+
+  private List<String> values(ShelfAnswer shelf) {
+    List<String> values = new ArrayList<>(List.of(shelf.caseName()));
+    shelf.figures().forEach(f -> values.add(f.title() + words.value(f)));
+    return values;
+  }
+
+  private static String marks(List<ShelfAnswer> shelves) {
+    return Words.list(shelves.stream().map(ShelfAnswer::mark).toList());
+  }
+
+  private Table atStatedLoad(Map<List<String>, List<ShelfAnswer>> alike) {
+    return new Table(
+        List.of(
+            Table.left("Case"),
+            Table.left("Shelves"),
+            Table.right("Span"),
+            Table.right("Load"),
+            Table.right("Sag now"),
+            Table.right("Limit now"),
+            Table.right("Sag after years"),
+            Table.right("Limit after years")),
+        alike.values().stream().map(this::row).toList());
+  }
+
+  private Row row(List<ShelfAnswer> shelves) {
+    ShelfAnswer s = shelves.getFirst();
+    return Table.row(
+        s.caseName(),
+        marks(shelves),
+        words.value(s.span()),
+        words.value(s.load()),
+        words.value(s.sagNow()),
+        words.value(s.limitNow()),
+        words.value(s.sagYears()),
+        words.value(s.limitYears()));
+  }
+
+  private Table atReferenceLoads(Map<List<String>, List<ShelfAnswer>> alike) {
+    List<Row> rows = new ArrayList<>();
+    for (List<ShelfAnswer> shelves : alike.values()) {
+      for (ShelfAnswer.ReferenceSag sag : shelves.getFirst().atReferenceLoads()) {
+        rows.add(
+            Table.row(
+                shelves.getFirst().caseName(),
+                marks(shelves),
+                words.value(sag.load()),
+                words.value(sag.now()),
+                words.value(sag.years()),
+                sag.load().source().text()));
+      }
+    }
+    return new Table(
+        List.of(
+            Table.left("Case"),
+            Table.left("Shelves"),
+            Table.right("Load"),
+            Table.right("Sag now"),
+            Table.right("After years"),
+            Table.left("Load after")),
+        rows);
+  }
+
+  private Table others(Map<List<String>, List<ShelfAnswer>> alike) {
+    List<Row> rows = new ArrayList<>();
+    for (List<ShelfAnswer> shelves : alike.values()) {
+      List<Figure> figures = new ArrayList<>(shelves.getFirst().supports());
+      figures.addAll(shelves.getFirst().others());
+      figures.forEach(
+          f ->
+              rows.add(
+                  Table.row(
+                      shelves.getFirst().caseName(), marks(shelves), f.title(), words.value(f))));
+    }
+    return new Table(
+        List.of(
+            Table.left("Case"), Table.left("Shelves"), Table.left("Figure"), Table.right("Value")),
+        rows);
+  }
+}

@@ -1,0 +1,56 @@
+package fourpin.sheets.packet;
+
+import fourpin.bench.Caution;
+import fourpin.plan.Plan;
+import fourpin.plan.PlannedStep;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Prose;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The steps in order, each with its check, and its cautions before it. */
+final class StepPages {
+
+  private final Plan plan;
+
+  StepPages(Plan plan) {
+    this.plan = plan;
+  }
+
+  Optional<Section> section() {
+    List<Block> blocks = new ArrayList<>();
+    for (PlannedStep.Stage stage : PlannedStep.Stage.values()) {
+      List<PlannedStep> steps = plan.steps().stream().filter(s -> s.stage() == stage).toList();
+      if (!steps.isEmpty()) {
+        blocks.add(new Block.Heading(stage.title()));
+        blocks.add(new Block.Steps(steps.stream().map(StepPages::step).toList()));
+      }
+    }
+    return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("Steps", blocks));
+  }
+
+  private static Block.Step step(PlannedStep step) {
+    List<Block> more = new ArrayList<>();
+    if (!step.cautions().isEmpty()) {
+      more.add(cautions(step.cautions()));
+    }
+    if (!step.check().isEmpty()) {
+      more.add(new Block.Paragraph(Prose.bold("Check: ").then(Prose.plain(step.check()))));
+    }
+    return new Block.Step(Integer.toString(step.number()), words(step), more);
+  }
+
+  private static Prose words(PlannedStep step) {
+    String where = step.caseName() + (step.parts().isEmpty() ? "" : " " + Words.list(step.parts()));
+    return where.isBlank()
+        ? Prose.plain(step.words())
+        : Prose.bold(where.strip() + ": ").then(Prose.plain(step.words()));
+  }
+
+  private static Block cautions(List<Caution> cautions) {
+    return new Block.Callout(
+        Block.Sign.CAUTION, "Caution", cautions.stream().map(FirstPages::prose).toList());
+  }
+}

@@ -1,0 +1,90 @@
+package fourpin.sheets.packet;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BuiltCase;
+import fourpin.job.Job;
+import fourpin.measure.Figure;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Sum;
+import fourpin.plan.Plan;
+import fourpin.sheets.drawings.Drafter;
+import fourpin.sheets.pages.Paper;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** How the job's lengths, quantities and names are printed on its paper. */
+record Words(Job job) {
+
+  /** What headings, captions and the like need beside a drawing that fills a page. */
+  private static final double ROUND_A_DRAWING = 38;
+
+  String length(Length length) {
+    return job.style().text(length);
+  }
+
+  String number(Length length) {
+    return job.style().number(length);
+  }
+
+  String sum(Sum sum) {
+    return sum.text(job.style());
+  }
+
+  String quantity(Quantity quantity) {
+    String text = quantity.text(job.unit());
+    return quantity.unit() == QuantityUnit.MONEY ? job.currency() + " " + text : text;
+  }
+
+  String value(Figure figure) {
+    return quantity(figure.value());
+  }
+
+  String money(BigDecimal amount) {
+    return job.currency() + " " + amount.toPlainString();
+  }
+
+  /** Width by height by depth. */
+  String outside(BuiltCase built) {
+    return Stream.of(Axis.X, Axis.Z, Axis.Y)
+        .map(axis -> number(built.outside().size(axis)))
+        .collect(Collectors.joining(" x "));
+  }
+
+  /** The unit of bare numbers, for the heads of tables. */
+  String unit() {
+    return job.style().unit().symbol();
+  }
+
+  String cases(Plan plan) {
+    return plan.cases().stream().map(Words::counted).collect(Collectors.joining(", "));
+  }
+
+  static String counted(BuiltCase built) {
+    return built.order().quantity() + " x " + built.order().name();
+  }
+
+  static String lower(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  static String list(List<String> items) {
+    return String.join(", ", items);
+  }
+
+  Paper paper() {
+    return switch (job.paper()) {
+      case A4 -> Paper.A4;
+      case LETTER -> Paper.LETTER;
+    };
+  }
+
+  /** Drawings that fill a page under its heading. */
+  Drafter fullPage() {
+    return Drafter.of(job, paper().body().width(), paper().body().height() - ROUND_A_DRAWING);
+  }
+}
