@@ -24,7 +24,7 @@ final class PlanTrial implements Callable<Integer> {
   @Option(
       names = "--runs",
       defaultValue = "9",
-      description = "Whole-process runs that count (default: ${DEFAULT-VALUE}).")
+      description = "Whole-process runs that count; 0 for core alone (default: ${DEFAULT-VALUE}).")
   private int runs;
 
   private final PrintStream out = System.out;
@@ -32,13 +32,16 @@ final class PlanTrial implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, InterruptedException {
     out.println(Machine.inWords());
-    wholeProcesses();
+    Path example = Trials.root().resolve("examples/reading-room.yaml");
+    if (runs > 0) {
+      wholeProcesses(example.toString());
+    }
+    new CoreAlone(out).measure(example);
     return 0;
   }
 
-  private void wholeProcesses() throws IOException, InterruptedException {
+  private void wholeProcesses(String job) throws IOException, InterruptedException {
     String launcher = Trials.root().resolve("fourpin").toString();
-    String job = Trials.root().resolve("examples/reading-room.yaml").toString();
     Path packets = Files.createTempDirectory("fourpin-trial");
     try {
       out.printf(Locale.ROOT, "%nWhole processes, %d runs each, example reading-room%n", runs);
