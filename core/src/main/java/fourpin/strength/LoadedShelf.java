@@ -34,6 +34,11 @@ public record LoadedShelf(Section section, double span, double overhang, double 
     return bent().moment(length() / 2);
   }
 
+  /** The largest bending stress, MPa. */
+  public double stress() {
+    return section.stress(section.mostStressed(), moment());
+  }
+
   /** What the supports of one end carry together, N. */
   public double reaction() {
     return bent().reactions()[0];

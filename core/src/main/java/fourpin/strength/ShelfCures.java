@@ -132,7 +132,7 @@ final class ShelfCures {
   private Optional<Remedy> partition() {
     LoadedShelf loaded = shelf.loaded();
     LoadedShelf half = loaded.over((loaded.span() - material.thickness().mm()) / 2);
-    return half.span() > 0 && shelf.rule().holds(half)
+    return half.span() > 0 && shelf.limits().holds(half)
         ? Optional.of(
             new Remedy(
                 "put a partition in the middle: " + sags(half),
@@ -141,7 +141,7 @@ final class ShelfCures {
   }
 
   private Remedy lessLoad() {
-    double largest = shelf.rule().largestLoad(shelf.loaded());
+    double largest = shelf.limits().largestLoad(shelf.loaded());
     Quantity load = Quantity.of(largest, QuantityUnit.LINE_LOAD);
     return new Remedy(
         largest > 0
@@ -152,7 +152,7 @@ final class ShelfCures {
 
   private Optional<Remedy> cure(String what, Section section) {
     LoadedShelf cured = shelf.loaded().of(section);
-    if (!shelf.rule().holds(cured)) {
+    if (!shelf.limits().holds(cured)) {
       return Optional.empty();
     }
     return Optional.of(new Remedy(what + ": " + sags(cured), weight(cured)));
@@ -161,7 +161,7 @@ final class ShelfCures {
   private String sags(LoadedShelf cured) {
     double sag = cured.sag();
     return "sag %s now, %s after years"
-        .formatted(text(sag), text(sag * shelf.rule().creep().number()));
+        .formatted(text(sag), text(sag * shelf.limits().creep().number()));
   }
 
   private String weight(LoadedShelf cured) {

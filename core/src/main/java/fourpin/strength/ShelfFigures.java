@@ -54,8 +54,8 @@ final class ShelfFigures {
         shelf.load(),
         now,
         years("sag-years", "sag in the middle, after years", now),
-        limit("limit-now", "sag allowed at first", shelf.rule().firstOver()),
-        limit("limit-years", "sag allowed after years", shelf.rule().yearsOver()),
+        limit("limit-now", "sag allowed at first", shelf.limits().firstOver()),
+        limit("limit-years", "sag allowed after years", shelf.limits().yearsOver()),
         references,
         supports(),
         others());
@@ -83,7 +83,7 @@ final class ShelfFigures {
   }
 
   private Figure years(String id, String title, Figure now) {
-    Sourced creep = shelf.rule().creep();
+    Sourced creep = shelf.limits().creep();
     return figure(
         id,
         title,
@@ -223,8 +223,8 @@ final class ShelfFigures {
     return figure(
         "largest-load",
         "largest load within the limits",
-        line(shelf.rule().largestLoad(loaded)),
-        "(q + g) / max(s n₁ / L, k s n₂ / L) - g",
+        line(shelf.limits().largestLoad(loaded)),
+        "(q + g) / max(s n₁ / L, k s n₂ / L%s) - g".formatted(glass(", σ / σ₀")),
         withLimits(
             List.of(
                 new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
@@ -238,8 +238,8 @@ final class ShelfFigures {
     return figure(
         "longest-span",
         "longest span within the limits at this load",
-        length(shelf.rule().longestSpan(loaded)),
-        "greatest L with s ≤ L / n₁ and k s ≤ L / n₂,"
+        length(shelf.limits().longestSpan(loaded)),
+        "greatest L with s ≤ L / n₁, k s ≤ L / n₂%s,".formatted(glass(", σ ≤ σ₀"))
             + " s = 5 (q + g) L⁴ / (384 E I) + (q + g) L² / (8 G A)",
         withLimits(
             List.of(
@@ -250,11 +250,25 @@ final class ShelfFigures {
   }
 
   private List<Input> withLimits(List<Input> inputs) {
+    ShelfLimits limits = shelf.limits();
     List<Input> all = new ArrayList<>(inputs);
-    all.add(shelf.rule().creep().input("k", "sag after years over sag at first"));
-    all.add(shelf.rule().firstOver().input("n₁", "span over the sag allowed at first"));
-    all.add(shelf.rule().yearsOver().input("n₂", "span over the sag allowed after years"));
+    all.add(limits.creep().input("k", "sag after years over sag at first"));
+    all.add(limits.firstOver().input("n₁", "span over the sag allowed at first"));
+    all.add(limits.yearsOver().input("n₂", "span over the sag allowed after years"));
+    limits.stress().ifPresent(allowed -> all.addAll(stresses(allowed)));
     return all;
+  }
+
+  private List<Input> stresses(Sourced allowed) {
+    Figure stress = stress();
+    return List.of(
+        new Input("σ", stress.title(), stress.value(), stress.source()),
+        allowed.input("σ₀", "stress allowed in glass for years"));
+  }
+
+  /** Words of a formula that stand there for glass alone. */
+  private String glass(String words) {
+    return shelf.limits().stress().isPresent() ? words : "";
   }
 
   Figure stress() {

@@ -12,8 +12,7 @@ import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
-import fourpin.measure.Quantity;
-import fourpin.measure.QuantityUnit;
+import fourpin.measure.Sourced;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -42,15 +41,13 @@ final class ShelfFindings {
 
   List<Finding> all() {
     List<Finding> findings = new ArrayList<>();
-    if (!read.rule().holds(read.loaded())) {
+    if (!read.limits().sagHolds(read.loaded())) {
       findings.add(sags());
     }
     if (reader.supportsReachFar(first)) {
       findings.add(supportsReachFar());
     }
-    if (material().kind() == Material.Kind.GLASS) {
-      findings.add(glass());
-    }
+    read.limits().stress().map(this::glass).ifPresent(findings::add);
     if (length().isMoreThan(settings().length(Setting.SPAN_RULE))) {
       findings.add(isLong());
     }
@@ -76,20 +73,19 @@ final class ShelfFindings {
     return new ShelfCures(job, read, material()).all();
   }
 
-  private Finding glass() {
+  private Finding glass(Sourced allowed) {
     Figure stress = new ShelfFigures(read).stress();
-    Quantity allowed = Quantity.of(settings().number(Setting.GLASS_STRESS), QuantityUnit.STRESS);
-    boolean over = stress.value().value() > allowed.value();
+    boolean holds = read.limits().stressHolds(read.loaded());
     String what =
         "%s of glass: bending stress %s, %s taken as allowed for years; sources disagree, so ask the"
             + " glazier for thickness, kind of glass and ground edges, and let it bear at least"
             + " 4 mm on every support, never on bare metal or wood";
     return finding(
-        over ? Severity.ERROR : Severity.NOTE,
-        over ? "glass-stress" : "glass",
-        what.formatted(names(), text(stress), allowed.text(job.unit())),
+        holds ? Severity.NOTE : Severity.ERROR,
+        holds ? "glass" : "glass-stress",
+        what.formatted(names(), text(stress), allowed.value().text(job.unit())),
         List.of(stress),
-        over ? cures() : List.of());
+        holds ? List.of() : cures());
   }
 
   private Finding supportsReachFar() {

@@ -20,7 +20,7 @@ public record ShelfOnSupports(
     double overhang,
     Figure load,
     Bearing bearing,
-    SagRule rule) {
+    ShelfLimits limits) {
 
   /** How each end is carried. */
   public sealed interface Bearing {

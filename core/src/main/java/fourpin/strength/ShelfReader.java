@@ -18,6 +18,7 @@ import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.strength.Section.Layer;
@@ -60,7 +61,7 @@ final class ShelfReader {
         overhang(shelf, span),
         load(shelf),
         bearing(shelf),
-        rule(material(shelf)));
+        limits(material(shelf)));
   }
 
   Settings settings() {
@@ -75,11 +76,18 @@ final class ShelfReader {
     return Figure.id(built.order().name(), "shelf-" + shelf.mark());
   }
 
-  SagRule rule(Material material) {
-    return new SagRule(
+  private ShelfLimits limits(Material material) {
+    return new ShelfLimits(
         Matters.creep(material, settings),
         Matters.ratio(Setting.SAG_LIMIT, settings),
-        Matters.ratio(Setting.SAG_LIMIT_YEARS, settings));
+        Matters.ratio(Setting.SAG_LIMIT_YEARS, settings),
+        material.kind() == Material.Kind.GLASS ? Optional.of(glassStress()) : Optional.empty());
+  }
+
+  private Sourced glassStress() {
+    return new Sourced(
+        Quantity.of(settings.number(Setting.GLASS_STRESS), QuantityUnit.STRESS),
+        settings.source(Setting.GLASS_STRESS));
   }
 
   /** The bay that the shelf stands in. */

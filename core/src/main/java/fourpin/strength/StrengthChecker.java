@@ -35,7 +35,7 @@ public final class StrengthChecker {
     Map<Object, List<Part>> groups = new LinkedHashMap<>();
     for (Part shelf : reader.shelves()) {
       ShelfOnSupports read = reader.read(shelf);
-      List<Object> key = List.of(read.loaded(), read.rule(), shelf.material(), shelf.role());
+      List<Object> key = List.of(read.loaded(), read.limits(), shelf.material(), shelf.role());
       groups.computeIfAbsent(key, _ -> new ArrayList<>()).add(shelf);
     }
     return List.copyOf(groups.values());

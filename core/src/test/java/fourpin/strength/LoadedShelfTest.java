@@ -10,6 +10,7 @@ import fourpin.measure.Sourced;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.Section.Matter;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,7 +59,7 @@ class LoadedShelfTest {
     double depth = 300;
     Section section = plain(weightless(psi * MPA_PER_PSI), depth, thickness * MM_PER_INCH);
     double load = psf * KPA_PER_PSF / 1000 * depth;
-    SagRule rule = new SagRule(ratio(1), ratio(144), ratio(144));
+    ShelfLimits rule = new ShelfLimits(ratio(1), ratio(144), ratio(144), Optional.empty());
     double inches = rule.longestSpan(new LoadedShelf(section, 1, 0, load)) / MM_PER_INCH;
     assertThat(inches).as(material + place).isBetween(longest - 0.05, longest + 0.99);
   }
@@ -174,7 +175,7 @@ class LoadedShelfTest {
 
   /** At its largest load and at its longest span a shelf just holds. */
   private static void limitsAreMet(LoadedShelf shelf) {
-    SagRule rule = new SagRule(ratio(2), ratio(600), ratio(384));
+    ShelfLimits rule = new ShelfLimits(ratio(2), ratio(600), ratio(384), Optional.empty());
     double largest = rule.largestLoad(shelf);
     if (largest > 0) {
       assertThat(rule.use(shelf.under(largest))).isCloseTo(1, within(1e-9));
@@ -193,9 +194,9 @@ class LoadedShelfTest {
   void nearerLimitDecides() {
     LoadedShelf shelf = new LoadedShelf(plain(weightless(8000), 280, 18), 900, 0, 0.4);
     double sagOverSpan = shelf.sag() / 900;
-    assertThat(new SagRule(ratio(2), ratio(600), ratio(384)).use(shelf))
+    assertThat(new ShelfLimits(ratio(2), ratio(600), ratio(384), Optional.empty()).use(shelf))
         .isCloseTo(sagOverSpan * 2 * 384, within(1e-12));
-    assertThat(new SagRule(ratio(1.5), ratio(600), ratio(384)).use(shelf))
+    assertThat(new ShelfLimits(ratio(1.5), ratio(600), ratio(384), Optional.empty()).use(shelf))
         .isCloseTo(sagOverSpan * 600, within(1e-12));
   }
 }

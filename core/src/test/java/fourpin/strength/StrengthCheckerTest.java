@@ -319,6 +319,27 @@ class StrengthCheckerTest {
     assertThat(stress.remedies()).extracting(Remedy::what).noneMatch(w -> w.startsWith("glue"));
   }
 
+  /** The largest load and the cures of glass keep to its stress, not to its sag alone. */
+  @Test
+  void glassCarriesNoMoreThanItsStressAllows() {
+    Bay bay = bay(shelves("glass", List.of()), SampleJobs.pins());
+    ShelfAnswer shelf = check(withMaterial(glass("1/2"), bay, bay)).shelves().getFirst();
+    double largest = named(shelf, "largest-load").value().value();
+    Bay loaded =
+        new Bay(
+            bay.width(),
+            bay.fixedShelves(),
+            bay.shelves(),
+            bay.supports(),
+            Optional.of(new Load.PerLength(Quantity.of(largest * 0.999, QuantityUnit.LINE_LOAD))));
+    ShelfAnswer again = check(withMaterial(glass("1/2"), loaded, loaded)).shelves().getFirst();
+    assertThat(named(again, "stress").value().value()).isLessThanOrEqualTo(4);
+    Strength thin = check(withMaterial(glass("1/4"), bay, bay));
+    assertThat(ofKind(thin, "glass-stress").getFirst().remedies())
+        .extracting(Remedy::what)
+        .noneMatch(what -> what.startsWith("make it of"));
+  }
+
   @Test
   void thickGlassOverAShortSpanIsOnlyNoted() {
     Bay bay = bay(shelves("glass", List.of()), SampleJobs.pins());

@@ -1,15 +1,18 @@
 package fourpin.strength;
 
 import fourpin.measure.Sourced;
+import java.util.Optional;
 
 /**
- * How far a shelf may sag.
+ * How far a shelf may sag, and how far it may be stressed.
  *
  * @param creep sag after years over sag at first
  * @param firstOver span divided by the sag allowed at first loading
  * @param yearsOver span divided by the sag allowed after years
+ * @param stress allowed in bending for years, MPa; only where breaking is to be feared: glass
  */
-public record SagRule(Sourced creep, Sourced firstOver, Sourced yearsOver) {
+public record ShelfLimits(
+    Sourced creep, Sourced firstOver, Sourced yearsOver, Optional<Sourced> stress) {
 
   private static final int MOST_STEPS = 60;
   private static final double CLOSE_ENOUGH = 1e-12;
@@ -25,23 +28,39 @@ public record SagRule(Sourced creep, Sourced firstOver, Sourced yearsOver) {
     return shelf.span() / yearsOver.number();
   }
 
-  /** How much of what is allowed a shelf uses, by the limit that is nearer; over 1 it fails. */
+  /** How much of what is allowed a shelf uses, by the nearest limit; over 1 it fails. */
   public double use(LoadedShelf shelf) {
+    return Math.max(sagUse(shelf), stressUse(shelf));
+  }
+
+  private double sagUse(LoadedShelf shelf) {
     double sag = shelf.sag();
     return Math.max(sag / firstLimit(shelf), sag * creep.number() / yearsLimit(shelf));
+  }
+
+  private double stressUse(LoadedShelf shelf) {
+    return stress.map(allowed -> shelf.stress() / allowed.number()).orElse(0.0);
   }
 
   public boolean holds(LoadedShelf shelf) {
     return use(shelf) <= 1;
   }
 
-  /** The largest load within both limits, N/mm; nothing if its own weight is too much. */
+  public boolean sagHolds(LoadedShelf shelf) {
+    return sagUse(shelf) <= 1;
+  }
+
+  public boolean stressHolds(LoadedShelf shelf) {
+    return stressUse(shelf) <= 1;
+  }
+
+  /** The largest load within all limits, N/mm; nothing if its own weight is too much. */
   public double largestLoad(LoadedShelf shelf) {
     return Math.max(0, shelf.total() / use(shelf) - shelf.section().weight());
   }
 
   /**
-   * The longest span within both limits at the shelf's load, with the supports at its ends, up to
+   * The longest span within all limits at the shelf's load, with the supports at its ends, up to
    * ten metres, mm. Sag over span grows almost with the cube of the span, so that the cube root of
    * what is used leads to it in a few steps.
    */
