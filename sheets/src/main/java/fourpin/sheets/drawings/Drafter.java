@@ -31,6 +31,11 @@ public record Drafter(LengthStyle style, double width, double height) {
     return new Drafter(style, width, newHeight);
   }
 
+  /** The same with less width, for drawings with something beside them. */
+  public Drafter wide(double newWidth) {
+    return new Drafter(style, newWidth, height);
+  }
+
   String number(Length length) {
     return style.number(length);
   }

@@ -29,6 +29,13 @@ public final class LayoutView {
   private static final double MARGIN = 1.5;
   private static final double LEAST = 1.7;
 
+  /**
+   * Stock narrower than this part of its length is drawn wider, so that strips can be told apart.
+   */
+  private static final double NARROW = 0.15;
+
+  private static final int STRETCH = 4;
+
   private final Drafter drafter;
   private final SheetPattern pattern;
   private final int number;
@@ -52,10 +59,11 @@ public final class LayoutView {
   private Drawing draw(Scale scale) {
     Sketch sketch = new Sketch(scale);
     Labels labels = new Labels();
-    Box sheet = new Box(0, 0, pattern.sheet().length().mm(), pattern.sheet().width().mm());
+    Box sheet =
+        new Box(0, 0, pattern.sheet().length().mm(), stretch() * pattern.sheet().width().mm());
     sketch.rectangle(sheet, Pen.OUTLINE, Fill.TINT);
     pattern.offcuts().forEach(offcut -> sketch.rectangle(box(offcut), Pen.EDGE, Fill.HATCH));
-    pattern.parts().forEach(part -> sketch.rectangle(box(part), Pen.EDGE, Fill.WHITE));
+    pattern.parts().forEach(part -> sketch.rectangle(box(part), Pen.DIMENSION, Fill.WHITE));
     pattern.parts().forEach(part -> name(sketch, labels, part));
     outside(sketch, sketch.onPaper(sheet));
     return Drawing.toScale(
@@ -68,13 +76,19 @@ public final class LayoutView {
             + drafter.number(pattern.sheet().width())
             + "; what is left over is hatched.",
         scale,
-        drafter.note(),
+        drafter.note() + (stretch() == 1 ? "" : " · widths drawn " + stretch() + " times"),
         sketch.marks());
   }
 
-  private static Box box(Placed placed) {
+  private int stretch() {
+    return pattern.sheet().width().ratioTo(pattern.sheet().length()) < NARROW ? STRETCH : 1;
+  }
+
+  private Box box(Placed placed) {
     return Box.at(
-        new Point(placed.x().mm(), placed.y().mm()), placed.length().mm(), placed.width().mm());
+        new Point(placed.x().mm(), stretch() * placed.y().mm()),
+        placed.length().mm(),
+        stretch() * placed.width().mm());
   }
 
   private void outside(Sketch sketch, Box work) {

@@ -1,11 +1,13 @@
 package fourpin.sheets.packet;
 
+import fourpin.casework.BuiltCase;
 import fourpin.casework.Part.CutWhen;
 import fourpin.plan.CutItem;
 import fourpin.plan.Plan;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Table;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,45 +23,47 @@ final class CutListPages {
   }
 
   Optional<Section> section() {
-    return plan.cutList().isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Section(
-                "Cut list",
-                List.of(
-                    Block.Paragraph.of(
-                        "Sizes to cut, in "
-                            + words.unit()
-                            + ", length along the grain. Parts marked \"after assembly\" wait: "
-                            + "measure the standing case before you cut them."),
-                    sizes(),
-                    new Block.Heading("How the finished sizes come about"),
-                    Block.Paragraph.of("Cut sizes are these less the edging on their own edges."),
-                    sums())));
+    if (plan.cutList().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.Paragraph.of(
+            "Sizes to cut, in "
+                + words.units()
+                + ", length along the grain. Parts marked \"wait\" are cut after assembly: "
+                + "measure the standing case first."));
+    plan.cases().forEach(built -> blocks.addAll(sizes(built)));
+    blocks.add(new Block.Heading("How the finished sizes come about"));
+    blocks.add(Block.Paragraph.of("Cut sizes are these less the edging on their own edges."));
+    blocks.add(sums());
+    return Optional.of(new Section("Cut list", blocks));
   }
 
-  private Table sizes() {
-    return new Table(
-        List.of(
-            Table.right("Line"),
-            Table.left("Case"),
-            Table.left("Part"),
-            Table.left("Marks"),
-            Table.right("Make"),
-            Table.right("Length"),
-            Table.right("Width"),
-            Table.right("Thick"),
-            Table.left("Material"),
-            Table.left("Grain"),
-            Table.left("Edges"),
-            Table.left("Cut")),
-        plan.cutList().stream().map(this::row).toList());
+  private List<Block> sizes(BuiltCase built) {
+    List<CutItem> items =
+        plan.cutList().stream().filter(i -> i.caseName().equals(built.order().name())).toList();
+    Table table =
+        new Table(
+            List.of(
+                Table.right("Line"),
+                Table.left("Part"),
+                Table.left("Marks"),
+                Table.right("Make"),
+                Table.right("Length"),
+                Table.right("Width"),
+                Table.right("Thick"),
+                Table.left("Material"),
+                Table.left("Grain"),
+                Table.left("Edges"),
+                Table.left("Cut")),
+            items.stream().map(this::row).toList());
+    return List.of(new Block.Heading("Parts of " + Words.counted(built)), table);
   }
 
   private Table.Row row(CutItem item) {
     return Table.row(
         Integer.toString(item.line()),
-        item.caseName(),
         item.name(),
         Words.list(item.marks()),
         Integer.toString(item.quantity()),
@@ -69,7 +73,7 @@ final class CutListPages {
         item.material(),
         item.grain() == CutItem.Direction.ALONG_LENGTH ? "length" : "any",
         Words.list(item.banded().stream().map(this::edge).toList()),
-        item.when() == CutWhen.NOW ? "now" : "after assembly");
+        item.when() == CutWhen.NOW ? "now" : "wait");
   }
 
   private String edge(CutItem.EdgeNote note) {

@@ -35,6 +35,10 @@ final class LayoutPages {
 
   Optional<Section> section() {
     List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.Paragraph.of(
+            "Each cut goes through the whole piece. Pieces are named as they come off: S1-A is the first that comes off "
+                + "sheet S1; a finished part stands in brackets with its line of the cut list. Write the part's mark on it at once."));
     for (MaterialPlan material : plan.materials()) {
       for (StockLayout layout : material.layouts()) {
         blocks.addAll(layout(material.material().name() + ", " + layout.title(), layout));

@@ -6,6 +6,7 @@ import fourpin.casework.Face;
 import fourpin.casework.Part;
 import fourpin.measure.Length;
 import fourpin.plan.Plan;
+import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.drawings.PanelKinds;
 import fourpin.sheets.drawings.PanelView;
 import fourpin.sheets.pages.Block;
@@ -22,10 +23,16 @@ import java.util.stream.Stream;
 /** A page for each different panel that something is cut or bored in, with its holes in a table. */
 final class PanelPages {
 
-  /** Holes stand side by side in so many columns, to keep a panel on its page. */
-  private static final int SIDE_BY_SIDE = 4;
+  /** Holes stand side by side in so many columns. */
+  private static final int SIDE_BY_SIDE = 3;
 
-  private static final double VIEW_HEIGHT = 165;
+  /** So many lines of holes find room beside the drawing. */
+  private static final int MOST_LINES = 30;
+
+  /** Of the page's width, for the drawing with its holes beside it. */
+  private static final double SHARE = 0.5;
+
+  private static final double GAP = 5;
 
   private final Plan plan;
   private final Words words;
@@ -82,13 +89,28 @@ final class PanelPages {
   }
 
   private List<Block> page(BuiltCase built, Part part, Face face) {
+    Drafter whole = words.fullPage();
+    PanelView wide = view(whole, built, part, face);
+    Optional<BayGrid> grid = wide.grid();
+    if (grid.isEmpty()) {
+      return List.of(figure(wide, part, face));
+    }
+    List<Block> holes = holes(part, grid.get());
+    if (lines(grid.get()) > MOST_LINES) {
+      return Stream.concat(Stream.of(figure(wide, part, face)), holes.stream()).toList();
+    }
+    PanelView narrow = view(whole.wide(SHARE * (whole.width() - GAP)), built, part, face);
+    return List.of(new Block.Beside(List.of(figure(narrow, part, face)), SHARE, holes));
+  }
+
+  private PanelView view(Drafter drafter, BuiltCase built, Part part, Face face) {
     List<BayGrid> grids =
         plan.grids().stream().filter(g -> g.caseName().equals(built.order().name())).toList();
-    PanelView view = new PanelView(words.fullPage().high(VIEW_HEIGHT), built, grids, part, face);
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Figure(view.draw(), caption(part, face)));
-    view.grid().ifPresent(grid -> blocks.addAll(holes(part, grid)));
-    return blocks;
+    return new PanelView(drafter, built, grids, part, face);
+  }
+
+  private static Block figure(PanelView view, Part part, Face face) {
+    return new Block.Figure(view.draw(), caption(part, face));
   }
 
   private static String caption(Part part, Face face) {
@@ -130,13 +152,17 @@ final class PanelPages {
         table(part, grid));
   }
 
+  private static int lines(BayGrid grid) {
+    return Math.ceilDiv(grid.levels().size(), SIDE_BY_SIDE);
+  }
+
   /** Number and distance from the lower end, column beside column. */
   private Table table(Part part, BayGrid grid) {
-    int lines = Math.ceilDiv(grid.levels().size(), SIDE_BY_SIDE);
+    int lines = lines(grid);
     List<Table.Column> columns =
         IntStream.range(0, SIDE_BY_SIDE)
             .boxed()
-            .flatMap(_ -> Stream.of(Table.right("Hole"), Table.right("From lower end")))
+            .flatMap(_ -> Stream.of(Table.right("Hole"), Table.right("Up from end")))
             .toList();
     List<Row> rows =
         IntStream.range(0, lines).mapToObj(line -> row(part, grid, line, lines)).toList();

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 record Words(Job job) {
 
   /** What headings, captions and the like need beside a drawing that fills a page. */
-  private static final double ROUND_A_DRAWING = 38;
+  private static final double ROUND_A_DRAWING = 36;
 
   String length(Length length) {
     return job.style().text(length);
@@ -58,6 +58,11 @@ record Words(Job job) {
   /** The unit of bare numbers, for the heads of tables. */
   String unit() {
     return job.style().unit().symbol();
+  }
+
+  /** The same in full. */
+  String units() {
+    return job.style().unit().customary() ? "inches" : "millimetres";
   }
 
   String cases(Plan plan) {

@@ -2,6 +2,7 @@ package fourpin.sheets.pages;
 
 import fourpin.sheets.paint.Drawing;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A piece of what is to be read. */
 public sealed interface Block
@@ -12,6 +13,7 @@ public sealed interface Block
         Block.Callout,
         Block.Figure,
         Block.Together,
+        Block.Beside,
         Block.NewPage,
         Block.Contents,
         Table {
@@ -70,6 +72,21 @@ public sealed interface Block
   record Together(List<Block> blocks) implements Block {
     public Together {
       blocks = List.copyOf(blocks);
+    }
+  }
+
+  /**
+   * Two columns side by side on one page, without headings.
+   *
+   * @param share of the width that the left one gets, between 0 and 1
+   */
+  record Beside(List<Block> left, double share, List<Block> right) implements Block {
+    public Beside {
+      left = List.copyOf(left);
+      right = List.copyOf(right);
+      if (Stream.concat(left.stream(), right.stream()).anyMatch(Heading.class::isInstance)) {
+        throw new IllegalArgumentException("Columns side by side hold no headings");
+      }
     }
   }
 

@@ -115,6 +115,18 @@ record Strip(
     return spaced;
   }
 
+  /** All the strips as one that is not broken; what repeats or is led to in them is lost. */
+  static Strip solid(List<Strip> strips) {
+    List<Piece> pieces = new ArrayList<>();
+    double down = 0;
+    for (Strip strip : strips) {
+      double at = down + (pieces.isEmpty() ? 0 : strip.gap);
+      strip.pieces.forEach(piece -> pieces.add(piece.moved(0, -at)));
+      down = at + strip.height;
+    }
+    return of(down, pieces);
+  }
+
   static double height(List<Strip> strips) {
     return strips.stream().mapToDouble(s -> s.gap + s.height).sum();
   }

@@ -22,6 +22,7 @@ final class Typesetter {
   private static final double FRAME_PAD = 2;
   private static final double NUMBER_WIDTH = 12;
   private static final double TICK = 3;
+  private static final double BETWEEN = 5;
 
   private final double width;
   private final Outline outline;
@@ -64,7 +65,8 @@ final class Typesetter {
     boolean newPage = false;
     for (Block block : blocks) {
       if (block instanceof Block.NewPage) {
-        newPage = true;
+        // Where nothing stands yet, the page is new already.
+        newPage = !strips.isEmpty();
         continue;
       }
       List<Strip> next = new ArrayList<>(set(block, tag, room));
@@ -91,6 +93,7 @@ final class Typesetter {
       case Block.Callout callout -> callout(callout, tag, room);
       case Block.Figure figure -> figure(figure, tag, room);
       case Block.Together together -> Strip.together(followed(together.blocks(), tag, room));
+      case Block.Beside beside -> beside(beside, tag, room);
       case Block.NewPage newPage ->
           throw new IllegalStateException("A page can be begun only between blocks");
       case Block.Contents contents -> contents(tag.add(Tag.Role.CONTENTS));
@@ -192,21 +195,25 @@ final class Typesetter {
   }
 
   private static Strip framed(Block.Sign sign, List<Strip> inside, double room) {
-    double height = Math.max(Strip.height(inside), Signs.HEIGHT) + 2 * FRAME_PAD;
+    Strip solid = Strip.solid(inside);
+    double height = Math.max(solid.height(), Signs.HEIGHT) + 2 * FRAME_PAD;
     List<Piece> pieces = new ArrayList<>();
     Mark border = Mark.Path.rectangle(new Box(0, -height, room, 0), Pen.EDGE, Fill.NONE);
+    Point place = new Point(SIGN_WIDTH / 2, -FRAME_PAD - Signs.HEIGHT / 2);
     pieces.add(Piece.decoration(List.of(border)));
-    pieces.add(
-        Piece.decoration(
-            Signs.marks(sign, new Point(SIGN_WIDTH / 2, -FRAME_PAD - Signs.HEIGHT / 2))));
-    double down = FRAME_PAD;
-    for (Strip strip : inside) {
-      for (Piece piece : strip.pieces()) {
-        pieces.add(piece.moved(SIGN_WIDTH, -down));
-      }
-      down += strip.height();
-    }
+    pieces.add(Piece.decoration(Signs.marks(sign, place)));
+    solid.pieces().forEach(piece -> pieces.add(piece.moved(SIGN_WIDTH, -FRAME_PAD)));
     return Strip.of(height, pieces);
+  }
+
+  private List<Strip> beside(Block.Beside beside, Tag tag, double room) {
+    double left = beside.share() * (room - BETWEEN);
+    Strip first = Strip.solid(followed(beside.left(), tag, left));
+    Strip second =
+        Strip.solid(followed(beside.right(), tag, room - BETWEEN - left)).moved(left + BETWEEN);
+    List<Piece> pieces = new ArrayList<>(first.pieces());
+    pieces.addAll(second.pieces());
+    return spaced(List.of(Strip.of(Math.max(first.height(), second.height()), pieces)));
   }
 
   private List<Strip> figure(Block.Figure figure, Tag tag, double room) {
