@@ -1,5 +1,7 @@
 package fourpin.shop;
 
+import fourpin.shop.line.CheckCommand;
+import fourpin.shop.line.ExplainCommand;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -24,7 +26,8 @@ import picocli.CommandLine.Spec;
       "2:the input or the usage is wrong",
       "3:a failure of the program itself"
     },
-    exitCodeOnExecutionException = 3)
+    exitCodeOnExecutionException = 3,
+    subcommands = {CheckCommand.class, ExplainCommand.class})
 public final class Main implements Runnable {
 
   @Spec CommandSpec spec;
@@ -39,7 +42,12 @@ public final class Main implements Runnable {
   }
 
   public static void main(String[] args) {
-    System.exit(new CommandLine(new Main()).execute(args));
+    System.exit(line().execute(args));
+  }
+
+  /** The command line, with every command. */
+  static CommandLine line() {
+    return new CommandLine(new Main());
   }
 
   static final class Version implements IVersionProvider {

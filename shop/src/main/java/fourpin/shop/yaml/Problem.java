@@ -28,6 +28,11 @@ public record Problem(Place place, String thing, String rule, String remedy) {
         + sentence(remedy);
   }
 
+  /** The same of a file that was not opened. */
+  public static String ofFile(String file, String rule, String remedy) {
+    return printable(file) + ": error: " + rule + ". " + sentence(remedy);
+  }
+
   /** A text between quotes on one line, cut short when long, unprintable characters as escapes. */
   public static String quoted(String text) {
     boolean fits = text.codePointCount(0, text.length()) <= LONGEST_VALUE;

@@ -13,11 +13,11 @@ final class Syntax {
    */
   private record Saying(String sign, String rule, String remedy) {}
 
-  private static final Saying OTHER =
-      new Saying(
-          "",
-          "the file cannot be read from here on",
-          "check the indents, quotes and brackets of this line and the one above");
+  static final String UNREADABLE = "the file cannot be read from here on";
+  static final String CHECK =
+      "check the indents, quotes and brackets of this line and the one above";
+
+  private static final Saying OTHER = new Saying("", UNREADABLE, CHECK);
 
   private static final List<Saying> SAYINGS =
       List.of(

@@ -42,6 +42,7 @@ final class TreeBuilder {
   private final Iterator<Event> events;
   private final List<Problem> problems = new ArrayList<>();
   private int values;
+  private Place reached = Place.START;
 
   TreeBuilder(Iterator<Event> events) {
     this.events = events;
@@ -49,19 +50,30 @@ final class TreeBuilder {
 
   Tree tree() {
     expect(Event.ID.StreamStart);
-    Event first = events.next();
+    Event first = next();
     if (!(first instanceof DocumentStartEvent)) {
       throw stop(
           Place.START, "the file", "it is empty", "state a job: title, unit, materials and cases");
     }
-    Yaml root = value(events.next(), Path.TOP, 0);
+    Yaml root = value(next(), Path.TOP, 0);
     expect(Event.ID.DocumentEnd);
-    refuseMore(events.next());
+    refuseMore(next());
     return new Tree(entries(root), problems);
   }
 
-  private void expect(Event.ID id) {
+  private Event next() {
     Event event = events.next();
+    reached = place(event);
+    return event;
+  }
+
+  /** Where the last thing starts that could be read. */
+  Place reached() {
+    return reached;
+  }
+
+  private void expect(Event.ID id) {
+    Event event = next();
     if (event.getEventId() != id) {
       throw new IllegalStateException("the parser gave " + event + " in place of " + id);
     }
@@ -122,7 +134,7 @@ final class TreeBuilder {
 
   private Yaml items(SequenceStartEvent list, Path path, int depth) {
     List<Yaml> items = new ArrayList<>();
-    for (Event e = events.next(); e.getEventId() != Event.ID.SequenceEnd; e = events.next()) {
+    for (Event e = next(); e.getEventId() != Event.ID.SequenceEnd; e = next()) {
       items.add(value(e, path.item(items.size() + 1), depth + 1));
     }
     return new Yaml.Items(place(list), items);
@@ -130,9 +142,9 @@ final class TreeBuilder {
 
   private Yaml entries(MappingStartEvent mapping, Path path, int depth) {
     Map<String, Yaml.Entry> entries = new LinkedHashMap<>();
-    for (Event e = events.next(); e.getEventId() != Event.ID.MappingEnd; e = events.next()) {
+    for (Event e = next(); e.getEventId() != Event.ID.MappingEnd; e = next()) {
       Yaml.Text key = key(e, path, depth);
-      Yaml value = value(events.next(), path.to(key.text()), depth + 1);
+      Yaml value = value(next(), path.to(key.text()), depth + 1);
       Yaml.Entry former = entries.putIfAbsent(key.text(), new Yaml.Entry(key, value));
       if (former != null) {
         refuse(

@@ -11,6 +11,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
  * Reads YAML 1.2 into a tree. Never throws for what the bytes hold; work and memory are bounded by
@@ -50,14 +51,17 @@ public final class TreeReader {
 
   static Tree read(String text) {
     String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    TreeBuilder builder = new TreeBuilder(new Parse(SETTINGS).parseString(unmarked).iterator());
     try {
-      return new TreeBuilder(new Parse(SETTINGS).parseString(unmarked).iterator()).tree();
+      return builder.tree();
     } catch (TreeBuilder.Stop stop) {
       return new Tree(Optional.empty(), stop.problems());
     } catch (MarkedYamlEngineException e) {
       return Tree.refused(Syntax.place(e), FILE, Syntax.rule(e), Syntax.remedy(e));
     } catch (ReaderException e) {
       return unprintable(unmarked, e);
+    } catch (YamlEngineException e) {
+      return Tree.refused(builder.reached(), FILE, Syntax.UNREADABLE, Syntax.CHECK);
     }
   }
 

@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.shop.line;
+
+import org.jspecify.annotations.NullMarked;

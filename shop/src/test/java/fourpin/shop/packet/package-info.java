@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.shop.packet;
+
+import org.jspecify.annotations.NullMarked;

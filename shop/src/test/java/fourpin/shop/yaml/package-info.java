@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.shop.yaml;
+
+import org.jspecify.annotations.NullMarked;
