@@ -6,4 +6,12 @@ package fourpin.cutting;
  * @param price in the smallest coin
  * @param sheets number of sheets, of whatever size
  */
-public record LowerBound(long price, long sheets) {}
+public record LowerBound(long price, long sheets) {
+
+  /**
+   * Whether an answer is proven to be the best: by price, or by number where nothing has a price.
+   */
+  public boolean reachedBy(long otherPrice, long otherSheets) {
+    return price > 0 ? otherPrice == price : otherPrice == 0 && otherSheets == sheets;
+  }
+}

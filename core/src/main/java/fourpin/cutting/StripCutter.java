@@ -9,9 +9,9 @@ import java.util.Arrays;
  * waste most (see {@link Attempt}). The best run counts: fewest parts left out, then price, then
  * sheet area, then the largest single offcut.
  *
- * <p>The number of cutting directions is free. Stops when the price and the number of sheets are
- * proven to be the least possible or the work is spent. Work, not time, is limited, so the answer
- * does not depend on the machine; the first runs are always finished.
+ * <p>The number of cutting directions is free. Stops when the price is proven to be the least
+ * possible or the work is spent. Work, not time, is limited, so the answer does not depend on the
+ * machine; the first runs are always finished.
  */
 public final class StripCutter implements SheetCutter {
   private static final Direction[][] WAYS = {
@@ -76,7 +76,7 @@ public final class StripCutter implements SheetCutter {
         best.score().missing() > 0 ? boundOfPlaced(inflated, best) : bound);
   }
 
-  private static LowerBound boundOfPlaced(Inflated inflated, Outcome outcome) {
+  static LowerBound boundOfPlaced(Inflated inflated, Outcome outcome) {
     int[] placed = inflated.fittingDemand();
     for (int kind = 0; kind < placed.length; kind++) {
       placed[kind] -= outcome.missing()[kind];
@@ -84,7 +84,7 @@ public final class StripCutter implements SheetCutter {
     return new Bounds(inflated, placed).bound();
   }
 
-  private Outcome search(Inflated inflated, LowerBound bound) {
+  Outcome search(Inflated inflated, LowerBound bound) {
     Strips.Tools tools = tools(inflated, bound);
     double[][] worth = new double[WAYS.length][];
     Arrays.setAll(worth, way -> areas(inflated));
@@ -111,10 +111,8 @@ public final class StripCutter implements SheetCutter {
   }
 
   private boolean goesOn(int run, Outcome best, LowerBound bound, long work) {
-    boolean proven =
-        best.score().missing() == 0
-            && best.score().price() == bound.price()
-            && best.drafts().stream().mapToLong(Attempt.Drafted::quantity).sum() == bound.sheets();
+    long sheets = best.drafts().stream().mapToLong(Attempt.Drafted::quantity).sum();
+    boolean proven = best.score().missing() == 0 && bound.reachedBy(best.score().price(), sheets);
     return run < WAYS.length || (work < effort.work && !proven);
   }
 

@@ -1,0 +1,178 @@
+package fourpin.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CuttingOrderTest {
+
+  /**
+   * Two rips at 11 7/8 and three crosscuts at 30 in each strip: five cuts of two kinds, two
+   * settings.
+   */
+  @Test
+  void readsAsAMakerWouldCut() {
+    Length width = Length.inches(95, 8);
+    SheetProblem problem =
+        new SheetProblem(
+            List.of(Examples.part("side", Length.inches(30), width, 6)),
+            List.of(Examples.sheet("half sheet", 96, 24, Supply.of(1), 3000)),
+            new Saw(
+                Examples.KERF, new Trim(Length.inches(1, 8), zero(), Length.inches(1, 2), zero())));
+    Layout layout = new StripCutter().cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    List<SetUp> order = CuttingOrder.of(layout.patterns().getFirst(), 1, problem.saw());
+    assertThat(text(order))
+        .isEqualTo(
+            """
+            trim NEAR_EDGE 1/8: S1 -> S1-A waste 96 x 0 | S1 96 x 23 7/8
+            trim NEAR_END 1/2: S1 -> S1-B waste 3/8 x 23 7/8 | S1 95 1/2 x 23 7/8
+            CROSSCUT at 30: S1 -> S1-C piece 30 x 23 7/8 | S1-D piece 65 3/8 x 23 7/8; \
+            S1-D -> S1-E piece 30 x 23 7/8 | S1-F piece 35 1/4 x 23 7/8; \
+            S1-F -> S1-G piece 30 x 23 7/8 | S1-H offcut 5 1/8 x 23 7/8
+            RIP at 11 7/8: S1-C -> S1-I side 30 x 11 7/8 | S1-J side 30 x 11 7/8; \
+            S1-E -> S1-K side 30 x 11 7/8 | S1-L side 30 x 11 7/8; \
+            S1-G -> S1-M side 30 x 11 7/8 | S1-N side 30 x 11 7/8
+            """);
+  }
+
+  private static Length zero() {
+    return Length.ZERO;
+  }
+
+  private static String text(List<SetUp> order) {
+    return order.stream().map(CuttingOrderTest::text).collect(Collectors.joining("\n", "", "\n"));
+  }
+
+  private static String text(SetUp setUp) {
+    String head =
+        switch (setUp) {
+          case SetUp.TrimEdge t -> "trim " + t.edge() + " " + eighths(t.off());
+          case SetUp.CutTo c -> c.direction() + " at " + eighths(c.fence());
+        };
+    return head
+        + ": "
+        + setUp.steps().stream().map(CuttingOrderTest::text).collect(Collectors.joining("; "));
+  }
+
+  private static String text(SawStep step) {
+    String far = step.far().map(CuttingOrderTest::text).orElse("dust");
+    return step.from().name() + " -> " + text(step.near()) + " | " + far;
+  }
+
+  private static String text(Piece piece) {
+    String what =
+        switch (piece.content()) {
+          case Piece.Content.ToCut c -> piece.name().contains("-") ? " piece" : "";
+          case Piece.Content.FinishedPart(String mark, Lay lay) -> " " + mark;
+          case Piece.Content.LeftOver l -> " offcut";
+          case Piece.Content.TrimWaste w -> " waste";
+        };
+    return piece.name() + what + " " + eighths(piece.length()) + " x " + eighths(piece.width());
+  }
+
+  private static String eighths(Length length) {
+    long eighths = length.wholeTimes(Length.inches(1, 8));
+    assertThat(length).isEqualTo(Length.inches(eighths, 8));
+    long whole = eighths / 8;
+    long rest = eighths % 8;
+    int shared = rest % 4 == 0 ? 4 : rest % 2 == 0 ? 2 : 1;
+    String fraction = rest == 0 ? "" : rest / shared + "/" + 8 / shared;
+    return whole == 0 && rest != 0 ? fraction : (whole + " " + fraction).strip();
+  }
+
+  static LongStream seeds() {
+    return LongStream.range(0, 40);
+  }
+
+  /**
+   * Follows the steps on a bench of named pieces: each is there when it is cut, and all parts come
+   * out.
+   */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void theStepsCanBeFollowedAndYieldTheParts(long seed) {
+    SheetProblem problem = Examples.bookcases(seed);
+    Layout layout = new StripCutter().cut(problem);
+    for (int i = 0; i < layout.patterns().size(); i++) {
+      SheetPattern pattern = layout.patterns().get(i);
+      String name = "S" + (i + 1);
+      Map<String, Piece> bench =
+          follow(pattern, name, CuttingOrder.of(pattern, i + 1, problem.saw()));
+      assertThat(bench.values()).noneMatch(p -> p.content() instanceof Piece.Content.ToCut);
+      assertThat(marks(bench)).containsExactlyInAnyOrderElementsOf(marks(pattern));
+    }
+  }
+
+  private static Map<String, Piece> follow(SheetPattern pattern, String name, List<SetUp> order) {
+    Map<String, Piece> bench = new LinkedHashMap<>();
+    Piece.Content whole =
+        pattern.root() instanceof Node.Finished(String mark, Lay lay)
+            ? new Piece.Content.FinishedPart(mark, lay)
+            : new Piece.Content.ToCut();
+    bench.put(name, new Piece(name, whole, pattern.sheet().length(), pattern.sheet().width()));
+    for (SetUp setUp : order) {
+      for (SawStep step : setUp.steps()) {
+        assertThat(bench.remove(step.from().name())).isEqualTo(step.from());
+        put(bench, step.near());
+        step.far().ifPresent(far -> put(bench, far));
+        checkSizes(setUp, step);
+      }
+    }
+    return bench;
+  }
+
+  private static void put(Map<String, Piece> bench, Piece piece) {
+    assertThat(bench.put(piece.name(), piece)).as("a second %s", piece.name()).isNull();
+  }
+
+  private static void checkSizes(SetUp setUp, SawStep step) {
+    if (setUp instanceof SetUp.CutTo(Direction direction, Length fence, List<SawStep> steps)) {
+      boolean rip = direction == Direction.RIP;
+      assertThat(rip ? step.near().width() : step.near().length()).isEqualTo(fence);
+      assertThat(rip ? step.near().length() : step.near().width())
+          .isEqualTo(rip ? step.from().length() : step.from().width());
+    }
+  }
+
+  private static List<String> marks(Map<String, Piece> bench) {
+    List<String> marks = new ArrayList<>();
+    for (Piece piece : bench.values()) {
+      if (piece.content() instanceof Piece.Content.FinishedPart(String mark, Lay lay)) {
+        marks.add(mark);
+      }
+    }
+    return marks;
+  }
+
+  private static List<String> marks(SheetPattern pattern) {
+    return pattern.parts().stream().map(p -> ((Node.Finished) p.node()).mark()).toList();
+  }
+
+  /** No set-up follows another at the same setting: what can be cut together is. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void equalSettingsInARowAreOneSetUp(long seed) {
+    SheetProblem problem = Examples.bookcases(seed);
+    for (SheetPattern pattern : new StripCutter().cut(problem).patterns()) {
+      List<String> settings =
+          CuttingOrder.of(pattern, 1, problem.saw()).stream()
+              .filter(SetUp.CutTo.class::isInstance)
+              .map(SetUp.CutTo.class::cast)
+              .map(c -> c.direction() + " " + c.fence())
+              .toList();
+      for (int i = 1; i < settings.size(); i++) {
+        assertThat(settings.get(i)).isNotEqualTo(settings.get(i - 1));
+      }
+    }
+  }
+}
