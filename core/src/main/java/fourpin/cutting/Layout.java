@@ -24,18 +24,18 @@ public record Layout(List<SheetPattern> patterns, List<Unplaced> unplaced, Lower
 
   /**
    * How far the price may be above the best possible: 0.02 is 2 %; 0 where it is proven to be the
-   * best.
+   * best; infinite where the bound is nothing at all, which says nothing.
    */
   public double priceGap() {
     return gap(price(), bound.price());
   }
 
-  /** How far the number of sheets may be above the fewest possible. */
+  /** How far the number of sheets may be above the fewest possible, in the same way. */
   public double sheetGap() {
     return gap(sheets(), bound.sheets());
   }
 
   private static double gap(long found, long bound) {
-    return found == bound ? 0 : (double) (found - bound) / Math.max(bound, 1);
+    return found == bound ? 0 : (double) (found - bound) / bound;
   }
 }

@@ -141,6 +141,7 @@ class StripCutterTest {
     Layout layout =
         sound(problem(part("shelf", Length.inches(36), Length.inches(9), 2), plywood(), offcut));
     assertThat(layout.price()).isZero();
+    assertThat(layout.priceGap()).isZero();
     assertThat(layout.patterns()).singleElement().extracting(SheetPattern::sheet).isEqualTo(offcut);
   }
 
