@@ -167,9 +167,6 @@ final class CleatStrips {
             shelf.box().low().z(),
             shelf.box().high().z());
     return new Feature.Channel(
-        Feature.Channel.Kind.NOTCH,
-        end,
-        volume,
-        "round the cleat strip, " + Fitting.purpose(grid, row));
+        Feature.Channel.Kind.NOTCH, end, volume, "cleat strip, " + Fitting.purpose(grid, row));
   }
 }

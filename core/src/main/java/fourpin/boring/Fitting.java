@@ -25,8 +25,8 @@ import java.util.Map;
  */
 record Fitting(Map<String, List<Feature>> features, List<Part> parts) {
 
-  /** How the purpose of a groove for a standard ends. */
-  static final String STANDARD = ", standard";
+  /** How the purpose of a groove for a standard begins. */
+  static final String STANDARD = "standard, ";
 
   /**
    * @param built with the bay's shelves on their levels
@@ -97,7 +97,7 @@ record Fitting(Map<String, List<Feature>> features, List<Part> parts) {
                 run.top());
         grooves.add(
             new Feature.Channel(
-                Feature.Channel.Kind.GROOVE, face, volume, purpose(grid, row) + STANDARD));
+                Feature.Channel.Kind.GROOVE, face, volume, STANDARD + purpose(grid, row)));
       }
     }
     return grooves;

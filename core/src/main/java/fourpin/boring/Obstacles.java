@@ -64,7 +64,7 @@ final class Obstacles {
 
   /** Grooves for standards come from the grids and are no obstacle to themselves. */
   private static boolean isOurs(Feature.Channel channel) {
-    return channel.purpose().endsWith(Fitting.STANDARD);
+    return channel.purpose().startsWith(Fitting.STANDARD);
   }
 
   private void add(Box volume, Kind kind, String name) {

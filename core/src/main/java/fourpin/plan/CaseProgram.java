@@ -176,7 +176,7 @@ final class CaseProgram {
     add(
         Stage.BORE,
         List.of(),
-        "Make a story stick as long as the panels, straight and square at its zero. ",
+        "Make story sticks from straight strips, cut square at zero. ",
         marked,
         "Read every mark against a second rule from zero; then never measure a hole again, only"
             + " the stick.",
@@ -190,19 +190,20 @@ final class CaseProgram {
   }
 
   private void bore(Part part, List<Step> rows) {
-    String start =
-        part.role() == Role.STRIP
-            ? "Clamp a second strip or waste against the index or far edge that the row lies on:"
-                + " each hole falls half into it. "
-            : "Draw each row with a gauge from the index edge, mark its heights from the stick,"
-                + " prick every centre with a punch, and bore with a stop on the bit. ";
+    boolean strip = part.role() == Role.STRIP;
     add(
         Stage.BORE,
         List.of(part),
-        start,
+        strip
+            ? "Clamp a second strip, or waste, against the edge that the row lies on, and bore on"
+                + " the line between them: half of each hole falls into either. "
+            : "Draw each row with a gauge from the index edge, mark its heights from the stick,"
+                + " prick every centre with a punch, and bore with a stop on the bit. ",
         rows,
-        "Lay the stick on again when done: every hole on its mark, none too many. Drop a pin into"
-            + " the first, the middle and the last hole.",
+        strip
+            ? "A cleat lies in the first, the middle and the last notch down to the bottom."
+            : "Lay the stick on again when done: every hole on its mark, none too many. Drop a pin"
+                + " into the first, the middle and the last hole.",
         List.of(Cautions.DRILL, Cautions.DUST));
   }
 

@@ -15,14 +15,17 @@ import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
 import fourpin.job.Job;
+import fourpin.job.Joint;
 import fourpin.job.RandomJobs;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.Sizes;
 import fourpin.job.Support;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -181,6 +184,28 @@ class BoringPropertiesTest {
     for (int i = 1; i < 12; i++) {
       assertThat(spots(built, "P" + i, Face.LEFT)).isEqualTo(spots(built, "P" + i, Face.RIGHT));
     }
+  }
+
+  /** A doll's case: 100 mm wide outside, a bay of about 60 mm. */
+  @Test
+  void should_bore_a_case_for_dolls() {
+    CaseDraft draft = new CaseDraft();
+    draft.sizes = new Sizes(Sizes.Measured.INSIDE, Length.mm(60), Length.mm(180), Length.mm(60));
+    draft.bays = List.of(SampleJobs.bay(2));
+    draft.kick = Optional.empty();
+    draft.bottomJoint = CaseDraft.joint(Joint.Kind.RABBET, "3/8");
+    draft.settings =
+        draft
+            .settings
+            .with(Setting.CLEAR_BELOW, new SettingValue.OfLength(Length.mm(30)))
+            .with(Setting.CLEAR_ABOVE, new SettingValue.OfLength(Length.mm(30)))
+            .with(Setting.PITCH, new SettingValue.OfLength(Length.mm(8)))
+            .with(Setting.FRONT_ROW, new SettingValue.OfLength(Length.mm(12)))
+            .with(Setting.BACK_ROW, new SettingValue.OfLength(Length.mm(12)));
+    BayGrid grid = bore(SampleJobs.job(draft.order())).grids().getFirst();
+    // 180 - 2 x 30 = 120 = 15 x 8: 16 levels.
+    assertThat(grid.levels()).hasSize(16);
+    assertThat(grid.seats()).hasSize(2);
   }
 
   private static Job job(int bays) {

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The steps are run on virtual wood and must give the parts; a wrong step must be noticed. */
 class ProgramCheckTest {
 
-  private static final int JOBS = 1000;
+  private static final int JOBS = 400;
 
   private static Boring bore(Job job) {
     return Borer.bore(job, CaseworkBuilder.build(job));
