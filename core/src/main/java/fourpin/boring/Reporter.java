@@ -44,9 +44,8 @@ record Reporter(String caseName, LengthStyle style) {
   /** A length with its working. @param name tells it from the others of the case */
   Figure figure(
       String name, String title, Length value, String formula, List<Figure.Input> inputs) {
-    String id = (caseName + "/boring/" + name).toLowerCase(Locale.ROOT);
     return new Figure(
-        id.replaceAll("[^a-z0-9/]+", "-"),
+        Figure.id(caseName, "boring", name),
         title,
         Quantity.of(value),
         formula,

@@ -48,6 +48,8 @@ public final class Planner {
     for (BuiltCase built : boring.cases()) {
       findings.addAll(ContentChecks.of(built, job.style()));
     }
+    BenchProgram program = BenchProgram.of(job, boring);
+    findings.addAll(ProgramCheck.of(boring.cases(), program));
     List<CutItem> cutList = CutListBuilder.of(job, boring.cases());
     StockPlanner stock = new StockPlanner(job, new StripCutter());
     List<MaterialPlan> materials = stock.plan(cutList);
@@ -61,7 +63,7 @@ public final class Planner {
         cutList,
         materials,
         HardwareList.of(job, boring.cases(), boring.grids()),
-        List.of(),
+        program.printed(),
         totals,
         sorted(),
         figures(totals, strength.shelves()));
