@@ -94,6 +94,7 @@ final class AssemblySteps {
                         + job.style().text(frame.overhang())
                         + " beyond the sides, upper edge of the bottom rail level with the bottom's"
                         + " upper face.",
+                    List.of(),
                     "Both diagonals of the frame are equal before it goes on; every shelf can be put"
                         + " in through its opening.",
                     List.of(Cautions.SAW)));
@@ -150,7 +151,7 @@ final class AssemblySteps {
   PlannedStep measureOpenings(List<Part> parts) {
     List<String> clear = new ArrayList<>();
     for (BaySpace bay : built.bays()) {
-      clear.add("bay " + bay.number() + " " + job.style().text(bay.clear().size(Axis.X)));
+      clear.add("bay " + bay.number() + ": planned " + job.style().text(bay.clear().size(Axis.X)));
     }
     return new PlannedStep(
         0,
@@ -158,9 +159,8 @@ final class AssemblySteps {
         built.order().name(),
         parts.stream().map(Part::mark).toList(),
         "Measure the width of each bay at bottom, middle and top, front and back, and take the"
-            + " smallest. Planned: "
-            + String.join(", ", clear)
-            + ". What it differs by, the parts that wait differ by in length.",
+            + " smallest. What it differs from the plan, the parts that wait differ by in length.",
+        clear,
         "",
         List.of());
   }
@@ -204,6 +204,7 @@ final class AssemblySteps {
   }
 
   private PlannedStep step(Stage stage, String words, String check, List<Caution> cautions) {
-    return new PlannedStep(0, stage, built.order().name(), List.of(), words, check, cautions);
+    return new PlannedStep(
+        0, stage, built.order().name(), List.of(), words, List.of(), check, cautions);
   }
 }

@@ -215,8 +215,16 @@ final class CaseProgram {
       String check,
       List<Caution> cautions) {
     steps.addAll(typed);
-    String words = start + String.join(" ", wording.texts(typed));
     List<String> marks = parts.stream().map(Part::mark).toList();
-    printed.add(new PlannedStep(0, stage, built.order().name(), marks, words, check, cautions));
+    printed.add(
+        new PlannedStep(
+            0,
+            stage,
+            built.order().name(),
+            marks,
+            start.strip(),
+            wording.texts(typed),
+            check,
+            cautions));
   }
 }

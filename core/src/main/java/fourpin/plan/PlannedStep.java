@@ -11,6 +11,7 @@ import java.util.List;
  * @param caseName or empty where it is for all cases
  * @param parts marks of the parts that it works on; may be empty
  * @param words what to do
+ * @param items one line for each part or group of parts that are worked alike; may be empty
  * @param check how to tell that it came out right; may be empty
  * @param cautions that stand at this step
  */
@@ -20,11 +21,13 @@ public record PlannedStep(
     String caseName,
     List<String> parts,
     String words,
+    List<String> items,
     String check,
     List<Caution> cautions) {
 
   public PlannedStep {
     parts = List.copyOf(parts);
+    items = List.copyOf(items);
     cautions = List.copyOf(cautions);
   }
 

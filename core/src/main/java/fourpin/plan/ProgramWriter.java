@@ -57,6 +57,7 @@ final class ProgramWriter {
                 + " with a calliper near every corner of every piece. This plan holds for "
                 + thickness
                 + ".",
+            List.of(),
             "Where it differs from "
                 + thickness
                 + ", enter what you measured as the material's measured thickness and plan again"
@@ -72,6 +73,7 @@ final class ProgramWriter {
             step.caseName(),
             step.parts(),
             step.words(),
+            step.items(),
             step.check(),
             step.cautions()));
   }

@@ -41,6 +41,7 @@ final class SupportSteps {
         built.order().name(),
         List.of(bay.left(), bay.right()),
         words,
+        List.of(),
         check(grid.support()),
         grid.support() instanceof Support.Standards
             ? List.of(Cautions.METAL, Cautions.DRILL)

@@ -33,6 +33,9 @@ final class StepPages {
 
   private static Block.Step step(PlannedStep step) {
     List<Block> more = new ArrayList<>();
+    if (!step.items().isEmpty()) {
+      more.add(new Block.Bullets(step.items().stream().map(Prose::plain).toList()));
+    }
     if (!step.cautions().isEmpty()) {
       more.add(cautions(step.cautions()));
     }
