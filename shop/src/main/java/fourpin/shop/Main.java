@@ -2,6 +2,7 @@ package fourpin.shop;
 
 import fourpin.shop.line.CheckCommand;
 import fourpin.shop.line.ExplainCommand;
+import fourpin.shop.line.PlanCommand;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -27,7 +28,7 @@ import picocli.CommandLine.Spec;
       "3:a failure of the program itself"
     },
     exitCodeOnExecutionException = 3,
-    subcommands = {CheckCommand.class, ExplainCommand.class})
+    subcommands = {PlanCommand.class, CheckCommand.class, ExplainCommand.class})
 public final class Main implements Runnable {
 
   @Spec CommandSpec spec;

@@ -1,0 +1,28 @@
+package fourpin.shop.packet;
+
+import fourpin.plan.Plan;
+import fourpin.sheets.packet.Packet;
+import fourpin.sheets.packet.PdfPacket;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every file of the packet of a plan. */
+public final class PlanFiles {
+
+  private PlanFiles() {}
+
+  /** The same plan gives the same files, byte for byte. */
+  public static List<PacketFile> of(Plan plan) {
+    Packet packet = Packet.compose(plan);
+    Tables tables = new Tables(plan);
+    List<PacketFile> files = new ArrayList<>();
+    files.add(PacketFile.of("packet.pdf", PdfPacket.write(packet)));
+    files.add(PacketFile.of("plan.json", PlanJson.text(plan)));
+    files.add(PacketFile.of("cut-list.csv", tables.cutList().text()));
+    files.add(PacketFile.of("buying.csv", tables.buying().text()));
+    packet
+        .svgs()
+        .forEach((name, svg) -> files.add(PacketFile.of("drawings/" + name + ".svg", svg)));
+    return files;
+  }
+}

@@ -1,0 +1,116 @@
+package fourpin.shop.packet;
+
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.plan.CutItem;
+import fourpin.plan.HardwareItem;
+import fourpin.plan.MaterialPlan;
+import fourpin.plan.MaterialPlan.StockUse;
+import fourpin.plan.Plan;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The cut list and the buying list for spreadsheets: lengths as printed, and in millimetres. */
+final class Tables {
+
+  private final Plan plan;
+  private final LengthStyle style;
+
+  Tables(Plan plan) {
+    this.plan = plan;
+    this.style = plan.job().style();
+  }
+
+  Csv cutList() {
+    List<String> header =
+        List.of(
+            "line",
+            "case",
+            "marks",
+            "part",
+            "material",
+            "quantity",
+            "length",
+            "width",
+            "thickness",
+            "cut length",
+            "cut width",
+            "length mm",
+            "width mm",
+            "thickness mm",
+            "cut length mm",
+            "cut width mm",
+            "grain",
+            "edges",
+            "when");
+    return new Csv(header, plan.cutList().stream().map(this::row).toList());
+  }
+
+  private List<String> row(CutItem item) {
+    return List.of(
+        Integer.toString(item.line()),
+        item.caseName(),
+        String.join(" ", item.marks()),
+        item.name(),
+        item.material(),
+        Integer.toString(item.quantity()),
+        style.number(item.length().total()),
+        style.number(item.width().total()),
+        style.number(item.thickness()),
+        style.number(item.cutLength().total()),
+        style.number(item.cutWidth().total()),
+        mm(item.length().total()),
+        mm(item.width().total()),
+        mm(item.thickness()),
+        mm(item.cutLength().total()),
+        mm(item.cutWidth().total()),
+        plain(item.grain()),
+        item.banded().stream()
+            .map(b -> b.edge() + ": " + b.what())
+            .collect(Collectors.joining("; ")),
+        plain(item.when()));
+  }
+
+  Csv buying() {
+    List<String> header =
+        List.of("what", "size", "needed", "to buy", "price of one", "length", "length mm", "where");
+    Stream<List<String>> stock =
+        plan.materials().stream().flatMap(m -> m.stock().stream().map(s -> row(m, s)));
+    return new Csv(header, Stream.concat(stock, plan.hardware().stream().map(this::row)).toList());
+  }
+
+  private static List<String> row(MaterialPlan material, StockUse use) {
+    return List.of(
+        material.material().name(),
+        use.size(),
+        Long.toString(use.count()),
+        Long.toString(use.buy()),
+        use.each().map(BigDecimal::toPlainString).orElse(""),
+        "",
+        "",
+        "");
+  }
+
+  private List<String> row(HardwareItem item) {
+    return List.of(
+        item.name(),
+        item.size(),
+        Long.toString(item.needed()),
+        Long.toString(item.buy()),
+        "",
+        item.length().map(style::number).orElse(""),
+        item.length().map(Tables::mm).orElse(""),
+        item.where());
+  }
+
+  private static String mm(Length length) {
+    return length.exactMm().toPlainString();
+  }
+
+  private static String plain(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}
