@@ -275,7 +275,7 @@ final class BayBorer {
           Reporter.remedy(
               Reporter.say(
                   "set clear-below and clear-above to %s or less and pitch to %s or less",
-                  reporter.text(room), reporter.text(finest(here, room))),
+                  reporter.atMost(room), reporter.atMost(finest(here, room))),
               "more holes; openings of about " + reporter.text(room)));
     }
     return remedies;

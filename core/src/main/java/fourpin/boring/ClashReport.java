@@ -112,14 +112,14 @@ final class ClashReport {
   private List<Remedy> rowRemedies(OfRow other) {
     List<Remedy> remedies = new ArrayList<>();
     Length least = settings.length(Setting.LEAST_WEB);
-    Length depth = upright.thickness().minus(least).over(2);
-    if (depth.isPositive()
-        && depth.isLessThan(Length.max(worst.ours().depth(), worst.other().depth()))) {
+    Length depth = reporter.roundedDown(upright.thickness().minus(least).over(2));
+    Length deepest = Length.max(worst.ours().depth(), worst.other().depth());
+    if (depth.isPositive() && depth.isLessThan(deepest)) {
       remedies.add(
           Reporter.remedy(
               Reporter.say(
                   "no deeper than %s on both faces: leaves %s",
-                  reporter.text(depth), reporter.text(least)),
+                  reporter.text(depth), reporter.text(upright.thickness().minus(depth.times(2)))),
               "supports that need no more than that depth"));
     }
     Length across = worst.row().grid().diameter().plus(other.grid().diameter()).over(2);
@@ -128,7 +128,7 @@ final class ClashReport {
         Reporter.remedy(
             Reporter.say(
                 "set the rows of bay %d back by %s from those of bay %d",
-                other.grid().bay(), reporter.text(stagger), worst.row().grid().bay()),
+                other.grid().bay(), reporter.atLeast(stagger), worst.row().grid().bay()),
             "the rows of the two bays no longer stand in line; levels stay the same"));
     if (worst.ours().outline() instanceof Outline.Disc) {
       remedies.addAll(holeRemedies(other, stagger));
@@ -162,38 +162,44 @@ final class ClashReport {
   }
 
   private Finding withObstacle(Obstacle obstacle) {
-    boolean spoilt = worst.severity() == Severity.ERROR;
     String what =
         Reporter.say(
-            "%s of %s in %s (%s) %s %s.",
-            clashes.size() == 1 ? "1 " + thing() : clashes.size() + " " + thing() + "s",
+            "%s of %s in %s (%s) %s %s%s.",
+            counted(),
             worst.ours().owner().name(),
             upright.name(),
             upright.mark(),
-            clashes.size() == 1 ? verb(spoilt) : verb(spoilt).replaceFirst("s( |$)", "$1"),
-            obstacle.name() + distance());
+            verb(),
+            obstacle.name(),
+            distance());
     return finding(obstacle.kind().finding(), what, List.of(gap()), remedies(obstacle));
   }
 
-  private String thing() {
-    return worst.ours().outline() instanceof Outline.Disc ? "hole" : "groove";
+  private String counted() {
+    String thing = worst.ours().outline() instanceof Outline.Disc ? "hole" : "groove";
+    return isOne() ? "1 " + thing : clashes.size() + " " + thing + "s";
   }
 
-  private static String verb(boolean spoilt) {
-    return spoilt ? "cuts into" : "comes near";
+  private boolean isOne() {
+    return clashes.size() == 1;
+  }
+
+  private String verb() {
+    if (worst.severity() == Severity.ERROR) {
+      return isOne() ? "cuts into" : "cut into";
+    }
+    return isOne() ? "comes near" : "come near";
   }
 
   private String distance() {
     if (worst.severity() == Severity.ERROR) {
       return "";
     }
-    return worst.gap().isPositive()
-        ? ": %s left, %s asked for"
-            .replaceFirst("%s", reporter.text(worst.gap()))
-            .replaceFirst("%s", reporter.text(settings.length(Setting.LEAST_EDGE)))
-        : " on the other face: %s left, %s asked for"
-            .replaceFirst("%s", reporter.text(worst.web()))
-            .replaceFirst("%s", reporter.text(settings.length(Setting.LEAST_WEB)));
+    boolean beside = worst.gap().isPositive();
+    return Reporter.say(
+        beside ? ": %s left, %s asked for" : " on the other face: %s left, %s asked for",
+        reporter.text(beside ? worst.gap() : worst.web()),
+        reporter.text(settings.length(beside ? Setting.LEAST_EDGE : Setting.LEAST_WEB)));
   }
 
   private Figure gap() {
@@ -230,7 +236,7 @@ final class ClashReport {
     }
     if (obstacle.kind() == Kind.SCREW) {
       remedies.add(
-          Reporter.remedy("move the screw by " + reporter.text(needed()), "uneven spacing"));
+          Reporter.remedy("move the screw by " + reporter.atLeast(needed()), "uneven spacing"));
     }
     return remedies;
   }
@@ -241,7 +247,7 @@ final class ClashReport {
     return depth.isPositive() && depth.isLessThan(worst.ours().depth())
         ? Optional.of(
             Reporter.remedy(
-                "no deeper than " + reporter.text(depth), "supports that need no more depth"))
+                "no deeper than " + reporter.atMost(depth), "supports that need no more depth"))
         : Optional.empty();
   }
 
@@ -269,8 +275,8 @@ final class ClashReport {
         front ? ShelfRows.frontSetback(grid.support()) : ShelfRows.backSetback(grid.support());
     return Optional.of(
         Reporter.remedy(
-            "set " + setting.key() + " to " + reporter.text(settings.length(setting).plus(by)),
-            "the row stands " + reporter.text(by) + " further in; the shelf tips sooner"));
+            "set " + setting.key() + " to " + reporter.atLeast(settings.length(setting).plus(by)),
+            "the row stands " + reporter.atLeast(by) + " further in; the shelf tips sooner"));
   }
 
   private Remedy upOrDown() {
@@ -281,9 +287,8 @@ final class ClashReport {
     Length down = ours.top().plus(edge).minus(other.bottom());
     Length by = Length.min(up, down);
     return Reporter.remedy(
-        "start the rows %s %s"
-            .replaceFirst("%s", reporter.text(by))
-            .replaceFirst("%s", up.isMoreThan(down) ? "lower" : "higher"),
+        Reporter.say(
+            "start the rows %s %s", reporter.atLeast(by), up.isMoreThan(down) ? "lower" : "higher"),
         "every level of the case moves; check again");
   }
 

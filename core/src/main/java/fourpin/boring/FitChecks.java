@@ -99,18 +99,23 @@ final class FitChecks {
     return shelf.high().y().minus(shelf.low().y());
   }
 
+  /** Half way between the edges and the middle, or a shelf with room for the stated setbacks. */
   private List<Remedy> setbackRemedies(Box shelf) {
-    Length quarter = depth(shelf).over(4);
+    Length halfWay = depth(shelf).over(2).over(2);
+    Length front = settings.length(ShelfRows.frontSetback(grid.support()));
+    Length back = settings.length(ShelfRows.backSetback(grid.support()));
+    Length deep = Length.max(front, back).times(2).plus(grid.diameter());
+    Length enough = deep.plus(settings.length(Setting.LEAST_EDGE));
     return List.of(
         Reporter.remedy(
             Reporter.say(
                 "set %s and %s to %s",
                 ShelfRows.frontSetback(grid.support()).key(),
                 ShelfRows.backSetback(grid.support()).key(),
-                reporter.text(quarter)),
+                reporter.text(halfWay)),
             "supports show nearer to the front"),
         Reporter.remedy(
-            "make the shelf " + reporter.text(depth(shelf)) + " deeper", "depth of the case"));
+            "make the shelf " + reporter.atLeast(enough) + " deep", "depth of the case"));
   }
 
   private void pin(Support.Pins pins) {
@@ -175,7 +180,7 @@ final class FitChecks {
             "Holes of %s at a pitch of %s run together in bay %d.",
             reporter.text(grid.diameter()), reporter.text(grid.pitch()), grid.bay()),
         List.of(
-            Reporter.remedy("set pitch to " + reporter.text(wide), "fewer levels"),
+            Reporter.remedy("set pitch to " + reporter.atLeast(wide), "fewer levels"),
             Reporter.remedy(
                 "choose supports for holes of less than " + reporter.text(grid.pitch()),
                 "other supports")));
@@ -196,6 +201,7 @@ final class FitChecks {
 
   private Finding floor(Part upright, Length point, Length left, Length least) {
     Length deepest = upright.thickness().minus(point).minus(least);
+    Length shortest = Length.max(Length.ZERO, upright.thickness().minus(grid.depth()).minus(least));
     Figure figure =
         reporter.figure(
             "floor/" + upright.mark() + "/bay-" + grid.bay(),
@@ -225,13 +231,9 @@ final class FitChecks {
         upright.box(),
         List.of(
             Reporter.remedy(
-                "bore no deeper than " + reporter.text(deepest), "supports with shorter stems"),
+                "bore no deeper than " + reporter.atMost(deepest), "supports with shorter stems"),
             Reporter.remedy(
-                "use a bit whose point is "
-                    + reporter.text(
-                        Length.max(
-                            Length.ZERO, upright.thickness().minus(grid.depth()).minus(least)))
-                    + " or less",
+                "use a bit whose point is " + reporter.atMost(shortest) + " or less",
                 "a Forstner or router bit")));
   }
 
@@ -288,13 +290,13 @@ final class FitChecks {
     Length longer = Length.max(missing, gaps.over(2));
     remedies.add(
         Reporter.remedy(
-            "use supports that reach " + reporter.text(longer) + " further", "other supports"));
+            "use supports that reach " + reporter.atLeast(longer) + " further", "other supports"));
     Length play = settings.length(Setting.END_PLAY);
     Length tighter = play.minus(missing.times(2));
     remedies.add(
         tighter.isPositive() && missing.isPositive()
             ? Reporter.remedy(
-                "set end-play to " + reporter.text(tighter), "shelves that must be cut closer")
+                "set end-play to " + reporter.atMost(tighter), "shelves that must be cut closer")
             : Reporter.remedy(
                 "set end-play to " + reporter.text(play.over(2)) + " and check again",
                 "shelves that must be cut closer"));

@@ -21,6 +21,26 @@ record Reporter(String caseName, LengthStyle style) {
     return style.text(length);
   }
 
+  /** Rounded up as far as the style prints, for what must not be less. */
+  String atLeast(Length length) {
+    Length shown = style.rounded(length);
+    return text(shown.isLessThan(length) ? shown.plus(finest()) : shown);
+  }
+
+  /** Rounded down as far as the style prints, for what must not be more. */
+  String atMost(Length length) {
+    return text(roundedDown(length));
+  }
+
+  Length roundedDown(Length length) {
+    Length shown = style.rounded(length);
+    return shown.isMoreThan(length) ? shown.minus(finest()) : shown;
+  }
+
+  private Length finest() {
+    return Length.of(1, style.unit()).over(style.parts());
+  }
+
   static String say(String words, Object... values) {
     return String.format(Locale.ROOT, words, values);
   }

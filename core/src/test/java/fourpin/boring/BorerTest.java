@@ -297,16 +297,26 @@ class BorerTest {
   }
 
   @Test
-  void should_find_holes_on_the_screws_of_a_butt_joint() {
+  void should_find_holes_near_the_screws_and_the_end_of_a_butt_joint() {
+    // Screws at 2 109/128 from the front and 39 41/64 up; the hole at 2 27/32 and 39 9/32: 23/64
+    // apart, less the radii 1/8 and 0.095 leaves about 0.14. The shelf's end covers half the hole.
     CaseOrder order = bookcase(bay(pins(), 2, "40"));
     Settings close =
-        Settings.standard(Unit.INCH).with(set("clear-below", "0")).with(set("clear-above", "0"));
-    CaseOrder screwed =
-        with(order, close, Optional.empty(), new Joint(Joint.Kind.BUTT, Optional.empty()));
-    Boring boring = bore(screwed);
-    assertThat(kind(boring, "hole-panel")).isNotEmpty();
+        Settings.standard(Unit.INCH)
+            .with(set("clear-below", "0"))
+            .with(set("clear-above", "0"))
+            .with(set("first-hole", "5 9/32"))
+            .with(set("front-row", "2 27/32"));
+    Boring boring =
+        bore(with(order, close, Optional.empty(), new Joint(Joint.Kind.BUTT, Optional.empty())));
     assertThat(kind(boring, "hole-screw"))
-        .allSatisfy(f -> assertThat(f.remedies()).hasSizeGreaterThan(1));
+        .extracting(Finding::severity)
+        .containsExactly(Severity.DOUBT, Severity.DOUBT);
+    assertThat(kind(boring, "hole-screw").getFirst().what())
+        .isEqualTo(
+            "1 hole of the front row, bay 1 in left side (L) comes near the screws for fixed shelf,"
+                + " bay 1: ≈ 9/64 in left, 1/4 in asked for.");
+    assertThat(kind(boring, "hole-panel").getFirst().severity()).isEqualTo(Severity.ERROR);
   }
 
   @Test
