@@ -46,7 +46,7 @@ public final class CaseViews {
 
   /** With the bays and the height of every shelf. */
   public Drawing front() {
-    return drafter.largest(this::front);
+    return drafter.largest(outside(Face.FRONT), this::front);
   }
 
   /**
@@ -55,17 +55,21 @@ public final class CaseViews {
    * @param flags in the coordinates of this case
    */
   public Drawing places(List<Flag> flags) {
-    return drafter.largest(scale -> places(scale, flags));
+    return drafter.largest(outside(Face.FRONT), scale -> places(scale, flags));
   }
 
   /** From the right, front at the left; shelves and joints behind the side are dashed. */
   public Drawing side() {
-    return drafter.largest(this::side);
+    return drafter.largest(outside(Face.RIGHT), this::side);
   }
 
   /** From above, front below. */
   public Drawing top() {
-    return drafter.largest(this::top);
+    return drafter.largest(outside(Face.TOP), this::top);
+  }
+
+  private Box outside(Face face) {
+    return new Projection(face).box(built.outside());
   }
 
   private Drawing front(Scale scale) {

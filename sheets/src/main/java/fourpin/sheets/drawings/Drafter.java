@@ -3,6 +3,7 @@ package fourpin.sheets.drawings;
 import fourpin.job.Job;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import fourpin.sheets.paint.Box;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Lettering;
 import fourpin.sheets.paint.Scale;
@@ -49,8 +50,11 @@ public record Drafter(LengthStyle style, double width, double height) {
     return style.unit().customary() ? Scale.CUSTOMARY : Scale.METRIC;
   }
 
-  Drawing largest(Function<Scale, Drawing> draw) {
-    return Scale.largestFitting(scales(), width, height, draw);
+  /**
+   * @param real size of what is drawn, in millimetres of the case
+   */
+  Drawing largest(Box real, Function<Scale, Drawing> draw) {
+    return Scale.largestFitting(scales(), real, width, height, draw);
   }
 
   static Lettering label(String words) {

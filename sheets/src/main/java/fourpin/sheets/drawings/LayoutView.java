@@ -53,14 +53,13 @@ public final class LayoutView {
   }
 
   public Drawing draw() {
-    return drafter.largest(this::draw);
+    return drafter.largest(sheet(), this::draw);
   }
 
   private Drawing draw(Scale scale) {
     Sketch sketch = new Sketch(scale);
     Labels labels = new Labels();
-    Box sheet =
-        new Box(0, 0, pattern.sheet().length().mm(), stretch() * pattern.sheet().width().mm());
+    Box sheet = sheet();
     sketch.rectangle(sheet, Pen.OUTLINE, Fill.TINT);
     pattern.offcuts().forEach(offcut -> sketch.rectangle(box(offcut), Pen.EDGE, Fill.HATCH));
     pattern.parts().forEach(part -> sketch.rectangle(box(part), Pen.DIMENSION, Fill.WHITE));
@@ -78,6 +77,11 @@ public final class LayoutView {
         scale,
         drafter.note() + (stretch() == 1 ? "" : " · widths drawn " + stretch() + " times"),
         sketch.marks());
+  }
+
+  private Box sheet() {
+    double width = stretch() * pattern.sheet().width().mm();
+    return new Box(0, 0, pattern.sheet().length().mm(), width);
   }
 
   private int stretch() {

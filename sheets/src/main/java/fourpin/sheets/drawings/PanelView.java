@@ -60,7 +60,7 @@ public final class PanelView {
   }
 
   public Drawing draw() {
-    return drafter.largest(this::draw);
+    return drafter.largest(view.box(part.box()), this::draw);
   }
 
   /** The pattern of the bay that this face looks into, for uprights with holes. */

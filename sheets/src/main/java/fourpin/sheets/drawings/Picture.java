@@ -33,7 +33,18 @@ public final class Picture {
 
   /** All the cases side by side, one of each. */
   public static Drawing of(Drafter drafter, List<BuiltCase> cases) {
-    return drafter.largest(scale -> draw(scale, cases));
+    return drafter.largest(front(cases), scale -> draw(scale, cases));
+  }
+
+  /** The fronts side by side, which the picture is larger than. */
+  private static fourpin.sheets.paint.Box front(List<BuiltCase> cases) {
+    double width = 0;
+    double height = 0;
+    for (BuiltCase built : cases) {
+      width += built.outside().size(Axis.X).mm();
+      height = Math.max(height, built.outside().size(Axis.Z).mm());
+    }
+    return new fourpin.sheets.paint.Box(0, 0, width, height);
   }
 
   private static Drawing draw(Scale scale, List<BuiltCase> cases) {

@@ -10,10 +10,9 @@ import fourpin.sheets.paint.Point;
 import fourpin.sheets.paint.Typeface;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * A booklet broken into leaves. Set twice: the second time the contents know the pages.
+ * A booklet broken into leaves; page numbers are put in when all pages are known.
  *
  * @param root what the marks are, in reading order
  */
@@ -26,21 +25,10 @@ record Layout(Booklet booklet, Tag root, List<Leaf> leaves) {
   record Landed(Anchor anchor, double top) {}
 
   static Layout of(Booklet booklet) {
-    Layout blind = set(booklet, new Typesetter.Outline(anchors(booklet), Optional.empty()));
-    Typesetter.Outline outline =
-        new Typesetter.Outline(anchors(booklet), Optional.of(blind.pagesOfAnchors()));
-    Layout layout = set(booklet, outline);
-    if (!layout.pagesOfAnchors().equals(blind.pagesOfAnchors())) {
-      throw new IllegalStateException("Page numbers moved the pages that they number");
-    }
-    return layout.footed();
-  }
-
-  private static Layout set(Booklet booklet, Typesetter.Outline outline) {
     Tag root = Tag.root();
-    double width = booklet.paper().body().width();
-    List<Strip> strips = new Typesetter(width, outline).booklet(booklet, root);
-    return new Layout(booklet, root, Breaker.leaves(strips, booklet.paper().body()));
+    Box body = booklet.paper().body();
+    List<Strip> strips = new Typesetter(body.width(), anchors(booklet)).booklet(booklet, root);
+    return new Layout(booklet, root, Breaker.leaves(strips, body)).numbered();
   }
 
   /** All headings in reading order, numbered as the typesetter will meet them. */
@@ -77,14 +65,24 @@ record Layout(Booklet booklet, Tag root, List<Leaf> leaves) {
     return pages;
   }
 
-  private Layout footed() {
-    List<Leaf> footed = new ArrayList<>();
+  /** With the page numbers at the foot and in the contents. */
+  private Layout numbered() {
+    List<Integer> pages = pagesOfAnchors();
+    List<Leaf> numbered = new ArrayList<>();
     for (int i = 0; i < leaves.size(); i++) {
-      List<Piece> pieces = new ArrayList<>(leaves.get(i).pieces());
+      List<Piece> pieces = new ArrayList<>();
+      leaves.get(i).pieces().forEach(piece -> pieces.add(numbered(piece, pages)));
       pieces.add(Piece.decoration(foot(i + 1)));
-      footed.add(new Leaf(List.copyOf(pieces), leaves.get(i).anchors()));
+      numbered.add(new Leaf(List.copyOf(pieces), leaves.get(i).anchors()));
     }
-    return new Layout(booklet, root, List.copyOf(footed));
+    return new Layout(booklet, root, List.copyOf(numbered));
+  }
+
+  private static Piece numbered(Piece piece, List<Integer> pages) {
+    return piece
+        .link()
+        .map(link -> piece.numbered(Integer.toString(pages.get(link.target()))))
+        .orElse(piece);
   }
 
   private List<Mark> foot(int page) {

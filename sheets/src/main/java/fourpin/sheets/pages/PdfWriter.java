@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -111,7 +112,7 @@ public final class PdfWriter {
   }
 
   private void link(Piece piece, PdfTags.OfPage pageTags, PDPage page) throws IOException {
-    if (piece.tag().isEmpty() || piece.target().isEmpty()) {
+    if (piece.tag().isEmpty() || piece.link().isEmpty()) {
       return;
     }
     PDAnnotationLink link = new PDAnnotationLink();
@@ -122,7 +123,7 @@ public final class PdfWriter {
     border.setWidth(0);
     link.setBorderStyle(border);
     PDActionGoTo go = new PDActionGoTo();
-    go.setDestination(places().get(piece.target().get()).destination());
+    go.setDestination(places().get(piece.link().get().target()).destination());
     link.setAction(go);
     link.setPage(page);
     page.getAnnotations().add(link);
@@ -158,13 +159,14 @@ public final class PdfWriter {
         (float) (box.height() * POINTS_PER_MM));
   }
 
-  /** A number that follows from all that is on the pages. */
+  /** A number that follows from all the words on the pages. */
   private static long fingerprint(Layout layout) {
     CRC32 sum = new CRC32();
-    sum.update(layout.booklet().revision().getBytes(StandardCharsets.UTF_8));
-    for (Layout.Leaf leaf : layout.leaves()) {
-      leaf.pieces().forEach(p -> sum.update(p.marks().toString().getBytes(StandardCharsets.UTF_8)));
-    }
+    layout.leaves().stream()
+        .flatMap(leaf -> leaf.pieces().stream())
+        .flatMap(piece -> Mark.flattened(piece.marks()).stream())
+        .flatMap(mark -> mark instanceof Mark.Text text ? Stream.of(text) : Stream.empty())
+        .forEach(text -> sum.update(text.lettering().words().getBytes(StandardCharsets.UTF_8)));
     return sum.getValue();
   }
 }

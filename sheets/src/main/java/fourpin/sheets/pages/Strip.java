@@ -1,6 +1,8 @@
 package fourpin.sheets.pages;
 
+import fourpin.sheets.paint.Lettering;
 import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +33,7 @@ record Strip(
   }
 
   /** Marks that belong to one tag; to none if they only decorate. */
-  record Piece(Optional<Tag> tag, List<Mark> marks, Optional<Integer> target) {
+  record Piece(Optional<Tag> tag, List<Mark> marks, Optional<Link> link) {
 
     static Piece of(Tag tag, List<Mark> marks) {
       return new Piece(Optional.of(tag), List.copyOf(marks), Optional.empty());
@@ -42,12 +44,37 @@ record Strip(
     }
 
     /** Marks that lead to the place of an anchor when touched. */
-    static Piece link(Tag tag, List<Mark> marks, int target) {
-      return new Piece(Optional.of(tag), List.copyOf(marks), Optional.of(target));
+    static Piece link(Tag tag, List<Mark> marks, Link link) {
+      return new Piece(Optional.of(tag), List.copyOf(marks), Optional.of(link));
     }
 
     Piece moved(double dx, double dy) {
-      return new Piece(tag, Mark.allMoved(marks, dx, dy), target);
+      return new Piece(tag, Mark.allMoved(marks, dx, dy), link.map(l -> l.moved(dx, dy)));
+    }
+
+    /** The same with the number of the page that it leads to. */
+    Piece numbered(String page) {
+      Mark number = link.orElseThrow().number(page);
+      return new Piece(tag, Stream.concat(marks.stream(), Stream.of(number)).toList(), link);
+    }
+  }
+
+  /**
+   * Where a line of the contents leads, and where the number of that page will stand.
+   *
+   * @param target number of an anchor
+   * @param end of the number's baseline
+   */
+  record Link(int target, Point end) {
+
+    Link moved(double dx, double dy) {
+      return new Link(target, end.moved(dx, dy));
+    }
+
+    Mark number(String page) {
+      return Lettering.of(page, Types.BODY.plain(), Types.BODY.size())
+          .with(Lettering.Align.END, Lettering.Seat.BASELINE)
+          .at(end);
     }
   }
 

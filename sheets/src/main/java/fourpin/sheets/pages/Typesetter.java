@@ -6,14 +6,11 @@ import fourpin.sheets.pages.Strip.Start;
 import fourpin.sheets.paint.Box;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Fill;
-import fourpin.sheets.paint.Lettering;
 import fourpin.sheets.paint.Mark;
 import fourpin.sheets.paint.Pen;
 import fourpin.sheets.paint.Point;
-import fourpin.sheets.paint.Typeface;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Turns blocks into strips, and grows the tree of tags as it goes. */
 final class Typesetter {
@@ -25,10 +22,13 @@ final class Typesetter {
   private static final double BETWEEN = 5;
 
   private final double width;
-  private final Outline outline;
+  private final List<Anchor> outline;
   private int anchors;
 
-  Typesetter(double width, Outline outline) {
+  /**
+   * @param outline every heading in reading order
+   */
+  Typesetter(double width, List<Anchor> outline) {
     this.width = width;
     this.outline = outline;
   }
@@ -242,7 +242,7 @@ final class Typesetter {
 
   private List<Strip> contents(Tag tag) {
     List<Strip> strips = new ArrayList<>();
-    for (Anchor anchor : outline.anchors()) {
+    for (Anchor anchor : outline) {
       strips.add(entry(anchor, tag.add(Tag.Role.CONTENTS_ITEM)));
     }
     return spaced(strips);
@@ -250,8 +250,7 @@ final class Typesetter {
 
   private Strip entry(Anchor anchor, Tag item) {
     double indent = (anchor.level() - 1) * Types.INDENT;
-    String page = outline.page(anchor);
-    Tag link = item.add(Tag.Role.REFERENCE).add(Tag.Role.LINK, anchor.title() + ", page " + page);
+    Tag tag = item.add(Tag.Role.REFERENCE).add(Tag.Role.LINK, "to " + anchor.title());
     double room = width - indent - NUMBER_WIDTH;
     Prose title = anchor.level() == 1 ? Prose.bold(anchor.title()) : Prose.plain(anchor.title());
     List<Wrap.Line> lines = Wrap.lines(title.then(Prose.plain(" ")), Types.BODY, room);
@@ -260,31 +259,17 @@ final class Typesetter {
       marks.addAll(lines.get(i).marks(indent, Types.BODY, i * Types.BODY.lineHeight()));
     }
     double down = (lines.size() - 1) * Types.BODY.lineHeight();
-    marks.add(pageNumber(page, down));
+    double baseline = down + Types.BODY.lineHeight() / 2 + Types.BODY.size() * 0.35;
+    Strip.Link link = new Strip.Link(anchor.number(), new Point(width, -baseline));
     Mark dots = dots(indent + lines.getLast().width() + 2, down);
     return Strip.of(
         lines.size() * Types.BODY.lineHeight(),
-        List.of(Piece.link(link, marks, anchor.number()), Piece.decoration(List.of(dots))));
-  }
-
-  private Mark pageNumber(String page, double down) {
-    double baseline = down + Types.BODY.lineHeight() / 2 + Types.BODY.size() * 0.35;
-    return Lettering.of(page, Typeface.REGULAR, Types.BODY.size())
-        .with(Lettering.Align.END, Lettering.Seat.BASELINE)
-        .at(new Point(width, -baseline));
+        List.of(Piece.link(tag, marks, link), Piece.decoration(List.of(dots))));
   }
 
   private Mark dots(double from, double down) {
     double y = -down - Types.BODY.lineHeight() / 2 - 1;
     double to = Math.max(from + 1, width - NUMBER_WIDTH + 3);
     return Mark.Path.line(new Point(from, y), new Point(to, y), Pen.RULE);
-  }
-
-  /** Where anchors come to lie; empty before the first layout. */
-  record Outline(List<Anchor> anchors, Optional<List<Integer>> pages) {
-
-    String page(Anchor anchor) {
-      return pages.map(numbers -> Integer.toString(numbers.get(anchor.number()))).orElse("0");
-    }
   }
 }

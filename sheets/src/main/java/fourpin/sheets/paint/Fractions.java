@@ -22,7 +22,8 @@ public final class Fractions {
   private Fractions() {}
 
   public static String set(String text) {
-    return FRACTION.matcher(text).replaceAll(Fractions::set);
+    boolean possible = text.indexOf('/') >= 0 || text.indexOf('⁄') >= 0;
+    return possible ? FRACTION.matcher(text).replaceAll(Fractions::set) : text;
   }
 
   private static String set(MatchResult found) {

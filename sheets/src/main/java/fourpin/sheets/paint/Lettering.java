@@ -106,14 +106,17 @@ public record Lettering(
   /** The four corners of the line's box when it sits on a point, turned with it. */
   public List<Point> corners(Point at) {
     Point start = start(at);
-    double down = -Typeface.DESCENT * size;
-    return Box.at(new Point(0, down), width(), height()).corners().stream()
+    return level(Point.ORIGIN).corners().stream()
         .map(corner -> corner.turned(degrees).moved(start.x(), start.y()))
         .toList();
   }
 
   /** The upright box round the line when it sits on a point. */
   public Box extent(Point at) {
-    return Box.round(corners(at));
+    return degrees == 0 ? level(start(at)) : Box.round(corners(at));
+  }
+
+  private Box level(Point start) {
+    return Box.at(start.moved(0, -Typeface.DESCENT * size), width(), height());
   }
 }

@@ -56,11 +56,15 @@ public record Scale(int paper, int real) {
    * The drawing at the first scale of the series at which it fits, its dimensions and legend
    * included.
    *
+   * @param real size of what is drawn, in millimetres of the case; scales at which not even this
+   *     fits are not tried
    * @throws IllegalStateException if it fits at none
    */
   public static Drawing largestFitting(
-      List<Scale> series, double width, double height, Function<Scale, Drawing> draw) {
+      List<Scale> series, Box real, double width, double height, Function<Scale, Drawing> draw) {
     return series.stream()
+        .filter(scale -> scale.toPaper(real.width()) <= width)
+        .filter(scale -> scale.toPaper(real.height()) <= height)
         .map(draw)
         .filter(drawing -> drawing.fits(width, height))
         .findFirst()

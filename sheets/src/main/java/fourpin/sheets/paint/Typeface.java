@@ -74,53 +74,64 @@ public enum Typeface {
    * unseen.
    */
   public String shown(String text) {
-    StringBuilder shown = new StringBuilder(text.length());
-    text.codePoints().forEach(c -> shown.appendCodePoint(has(c) ? c : MISSING));
-    return shown.toString();
+    Measures measures = measures();
+    return text.codePoints().allMatch(measures::has) ? text : replaced(text, measures);
   }
 
-  private boolean has(int character) {
-    return measures().glyph(character) > 0;
+  private static String replaced(String text, Measures measures) {
+    StringBuilder shown = new StringBuilder(text.length());
+    text.codePoints().forEach(c -> shown.appendCodePoint(measures.has(c) ? c : MISSING));
+    return shown.toString();
   }
 
   /** Millimetres that the text runs at a size (height of the em) in millimetres. */
   public double width(String text, double size) {
     Measures measures = measures();
-    return shown(text).codePoints().mapToDouble(measures::advance).sum() * size;
+    double ems = 0;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      ems += measures.advance(text.codePointAt(i));
+    }
+    return ems * size;
   }
 
   private Measures measures() {
     return Measures.LOADED.computeIfAbsent(this, Measures::read);
   }
 
-  /** Glyph numbers and advances, each read from the font once. */
-  private record Measures(TrueTypeFont font, CmapLookup glyphs, Map<Integer, Double> advances) {
+  /**
+   * Advances of the characters of the basic plane in ems, read from the font once; 0 for those that
+   * it lacks.
+   */
+  private static final class Measures {
 
-    static final Map<Typeface, Measures> LOADED = new ConcurrentHashMap<>();
+    private static final Map<Typeface, Measures> LOADED = new ConcurrentHashMap<>();
+    private static final int BASIC_PLANE = 0x10000;
+
+    private final float[] advances = new float[BASIC_PLANE];
+
+    private Measures(TrueTypeFont font) throws IOException {
+      CmapLookup glyphs = font.getUnicodeCmapLookup();
+      for (int c = ' '; c < BASIC_PLANE; c++) {
+        int glyph = glyphs.getGlyphId(c);
+        advances[c] = glyph == 0 ? 0 : font.getAdvanceWidth(glyph) / (float) font.getUnitsPerEm();
+      }
+    }
 
     static Measures read(Typeface face) {
-      try (InputStream stream = face.open()) {
-        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(stream));
-        return new Measures(font, font.getUnicodeCmapLookup(), new ConcurrentHashMap<>());
+      try (InputStream stream = face.open();
+          TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(stream))) {
+        return new Measures(font);
       } catch (IOException problem) {
         throw new UncheckedIOException("The font " + face.file + " cannot be read", problem);
       }
     }
 
-    int glyph(int character) {
-      return glyphs.getGlyphId(character);
+    boolean has(int character) {
+      return character < BASIC_PLANE && advances[character] > 0;
     }
 
     double advance(int character) {
-      return advances.computeIfAbsent(character, this::readAdvance);
-    }
-
-    private double readAdvance(int character) {
-      try {
-        return font.getAdvanceWidth(glyph(character)) / (double) font.getUnitsPerEm();
-      } catch (IOException problem) {
-        throw new UncheckedIOException("A letter's width cannot be read", problem);
-      }
+      return advances[has(character) ? character : MISSING];
     }
   }
 }

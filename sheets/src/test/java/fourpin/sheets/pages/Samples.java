@@ -31,7 +31,7 @@ final class Samples {
   private Samples() {}
 
   static Drawing panel() {
-    return Scale.largestFitting(Scale.METRIC, 160, 150, Samples::panel);
+    return Scale.largestFitting(Scale.METRIC, new Box(0, 0, 300, 800), 160, 150, Samples::panel);
   }
 
   static Drawing panel(Scale scale) {

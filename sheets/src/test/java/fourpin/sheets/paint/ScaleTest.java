@@ -18,6 +18,7 @@ class ScaleTest {
   private static Drawing fitting(double width) {
     return Scale.largestFitting(
         Scale.METRIC,
+        new Box(0, 0, 0, 0),
         width,
         100,
         scale ->
