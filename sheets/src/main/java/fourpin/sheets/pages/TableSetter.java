@@ -22,39 +22,50 @@ final class TableSetter {
   private static final List<Double> SIZES = List.of(3.5, 3.2, 2.9, 2.6);
 
   private final Table table;
-  private final double width;
   private final Wrap.Type type;
   private final double[] widths;
 
+  /** What a column takes, in ems: its widest word, and its widest cell on one line. */
+  private record Needs(double word, double line) {
+
+    double least(double size) {
+      return 2 * PAD + ROUNDING + word * size;
+    }
+
+    double wanted(double size) {
+      return 2 * PAD + ROUNDING + line * size;
+    }
+  }
+
   private TableSetter(Table table, double width) {
     this.table = table;
-    this.width = width;
-    this.type = type(table, width);
-    this.widths = widths();
+    List<Needs> needs =
+        IntStream.range(0, table.columns().size()).mapToObj(i -> needs(column(table, i))).toList();
+    this.type = Types.TABLE.sized(size(table, needs, width));
+    this.widths = widths(needs, type.size(), width);
   }
 
   static List<Strip> strips(Table table, Tag parent, double width) {
     return new TableSetter(table, width).strips(parent.add(Tag.Role.TABLE));
   }
 
-  private static Wrap.Type type(Table table, double width) {
+  private static Needs needs(List<Prose> cells) {
+    Wrap.Type em = Types.TABLE.sized(1);
+    double word = 0;
+    double line = 0;
+    for (Prose cell : cells) {
+      word = Math.max(word, Wrap.widestWord(cell, em));
+      line = Math.max(line, Wrap.natural(cell, em));
+    }
+    return new Needs(word, line);
+  }
+
+  private static double size(Table table, List<Needs> needs, double width) {
     return SIZES.stream()
-        .map(Types.TABLE::sized)
-        .filter(type -> DoubleStream.of(least(table, type)).sum() <= width)
+        .filter(size -> needs.stream().mapToDouble(n -> n.least(size)).sum() <= width)
         .findFirst()
         .orElseThrow(
             () -> new OverflowException("A table is too wide for the page: " + table.columns()));
-  }
-
-  private static double[] least(Table table, Wrap.Type type) {
-    return perColumn(table, prose -> Wrap.widestWord(prose, type) + ROUNDING);
-  }
-
-  private static double[] perColumn(
-      Table table, java.util.function.ToDoubleFunction<Prose> measure) {
-    return IntStream.range(0, table.columns().size())
-        .mapToDouble(i -> 2 * PAD + column(table, i).stream().mapToDouble(measure).max().orElse(0))
-        .toArray();
   }
 
   /** The title and cells of a column. */
@@ -68,23 +79,21 @@ final class TableSetter {
   /**
    * Every column as wide as it wants up to one common limit, the largest for which all have room.
    */
-  private double[] widths() {
-    double[] least = least(table, type);
-    double[] wanted = perColumn(table, prose -> Wrap.natural(prose, type) + ROUNDING);
+  private static double[] widths(List<Needs> needs, double size, double width) {
     double low = 0;
     double high = width;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      boolean fits = DoubleStream.of(limited(least, wanted, middle)).sum() <= width;
+      boolean fits = DoubleStream.of(limited(needs, size, middle)).sum() <= width;
       low = fits ? middle : low;
       high = fits ? high : middle;
     }
-    return limited(least, wanted, low);
+    return limited(needs, size, low);
   }
 
-  private static double[] limited(double[] least, double[] wanted, double limit) {
-    return IntStream.range(0, least.length)
-        .mapToDouble(i -> Math.max(least[i], Math.min(limit, wanted[i])))
+  private static double[] limited(List<Needs> needs, double size, double limit) {
+    return needs.stream()
+        .mapToDouble(n -> Math.max(n.least(size), Math.min(limit, n.wanted(size))))
         .toArray();
   }
 
