@@ -149,7 +149,7 @@ final class CaseProgram {
         add(
             stage,
             List.of(part),
-            "",
+            "Set fence and depth for each cut; index edge to the fence, index end to the stop.",
             cuts,
             "Try each cut in scrap of the same stock first: what goes in slides home by hand,"
                 + " without rattling.",

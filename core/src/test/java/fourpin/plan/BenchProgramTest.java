@@ -75,12 +75,12 @@ class BenchProgramTest {
     assertThat(steps.stream().map(PlannedStep::stage).distinct())
         .containsSubsequence(Stage.ASSEMBLE, Stage.BORE, Stage.SHELVES);
     // The bottom's upper face, 4 7/32 above the foot, carries the stick; the first hole is 6 above.
-    assertThat(at(steps, Stage.BORE).get(0).words())
+    assertThat(at(steps, Stage.BORE).get(0).items())
+        .containsExactly(
+            "Stick “on B”: every mark measured from zero and numbered: (1) 6 in to (68) 73 in, every"
+                + " 1 in.");
+    assertThat(at(steps, Stage.BORE).get(1).items().getLast())
         .isEqualTo(
-            "Make story sticks from straight strips, cut square at zero. Stick “on B”: every mark"
-                + " measured from zero and numbered: (1) 6 in to (68) 73 in, every 1 in.");
-    assertThat(at(steps, Stage.BORE).get(1).words())
-        .endsWith(
             "L: back row, bay 1, on the face, 9 27/32 in from the index edge: marks 1 to 68 of"
                 + " stick “on B”, 68 holes, its zero 4 7/32 in from the index end; bit 1/4 in, 3/8"
                 + " in deep.");
@@ -91,11 +91,11 @@ class BenchProgramTest {
     List<PlannedStep> bored = at(printed(draft(bay(2), bay(2))), Stage.BORE);
     assertThat(bored.stream().map(PlannedStep::parts))
         .containsExactly(List.of(), List.of("L"), List.of("R"), List.of("P1"));
-    assertThat(bored.getFirst().words())
+    assertThat(bored.getFirst().items().getFirst())
         .endsWith(
             "(1) 10 7/32 in to (68) 77 7/32 in, every 1 in. Marks for the ends of panels: 3 31/32"
                 + " in.");
-    assertThat(bored.get(3).words())
+    assertThat(bored.get(3).items())
         .contains(
             "P1: front row, bay 2, on the reverse, 1 1/2 in from the index edge: marks 1 to 68 of"
                 + " stick “North”, 68 holes, its end mark 3 31/32 in at the index end; bit 1/4 in,"
@@ -104,12 +104,13 @@ class BenchProgramTest {
 
   @Test
   void should_share_a_sentence_among_parts_cut_alike() {
-    assertThat(at(printed(draft(bay(2), bay(2))), Stage.CUT).getFirst().words())
-        .isEqualTo(
-            "Cut by the layouts, equal parts at one setting of the fence. L, R: 84 in long, 12 in"
-                + " wide, from ply. P1: 79 9/16 in long, 11 13/32 in wide, from ply. T: 71 5/16 in"
-                + " long, 12 in wide, from ply. B: 71 1/16 in long, 12 in wide, from ply. K: 70"
-                + " 9/16 in long, 3 1/2 in wide, from ply.");
+    assertThat(at(printed(draft(bay(2), bay(2))), Stage.CUT).getFirst().items())
+        .containsExactly(
+            "L, R: 84 in long, 12 in wide, from ply.",
+            "P1: 79 9/16 in long, 11 13/32 in wide, from ply.",
+            "T: 71 5/16 in long, 12 in wide, from ply.",
+            "B: 71 1/16 in long, 12 in wide, from ply.",
+            "K: 70 9/16 in long, 3 1/2 in wide, from ply.");
   }
 
   @Test
@@ -163,10 +164,11 @@ class BenchProgramTest {
         BenchProgram.of(job, Borer.bore(job, CaseworkBuilder.build(job))).printed();
     for (PlannedStep step : steps) {
       List<String> hazards = hazards(List.of(step));
-      if (step.words().contains("; bit ")) {
+      String items = String.join(" ", step.items());
+      if (items.contains("; bit ")) {
         assertThat(hazards).contains("drill");
       }
-      if (step.words().contains(" deep.") && step.stage() == Stage.JOINT) {
+      if (items.contains(" deep.") && step.stage() == Stage.JOINT) {
         assertThat(hazards).containsAnyOf("router", "drill");
       }
       if (step.words().startsWith("Cut by the layouts")) {
@@ -176,6 +178,9 @@ class BenchProgramTest {
         assertThat(hazards).contains("tip-over");
       }
     }
+    // A refused case has no steps; any other has parts, which are marked.
+    assertThat(at(steps, Stage.MARK).stream().anyMatch(s -> !s.items().isEmpty()))
+        .isEqualTo(!steps.isEmpty());
     assertThat(steps.stream().map(PlannedStep::number))
         .containsExactlyElementsOf(
             LongStream.rangeClosed(1, steps.size()).mapToObj(n -> (int) n).toList());
