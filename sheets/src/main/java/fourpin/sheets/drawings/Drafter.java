@@ -43,7 +43,7 @@ public record Drafter(LengthStyle style, double width, double height) {
 
   /** What a reader must know about the numbers. */
   String note() {
-    return style.unit().customary() ? "dimensions in inches" : "dimensions in millimetres";
+    return style.unit().customary() ? "dimensions in inches" : "dimensions in mm";
   }
 
   List<Scale> scales() {
@@ -70,5 +70,19 @@ public record Drafter(LengthStyle style, double width, double height) {
     String joined = String.join("-", words).toLowerCase(Locale.ROOT);
     String plain = joined.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
     return plain.isEmpty() ? "drawing" : plain;
+  }
+
+  /**
+   * A label that may end in dots to keep to a width; its full words must stand elsewhere on the
+   * page.
+   */
+  static Lettering shortLabel(String words, double width) {
+    int end = words.length();
+    Lettering label = label(words);
+    while (label.width() > width && end > 1) {
+      end--;
+      label = label(words.substring(0, end) + "…");
+    }
+    return label;
   }
 }

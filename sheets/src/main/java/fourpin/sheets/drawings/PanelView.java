@@ -24,11 +24,15 @@ import fourpin.sheets.paint.RunningDimensions.Station;
 import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
+import fourpin.sheets.paint.Typeface;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -38,6 +42,7 @@ import java.util.stream.Stream;
 public final class PanelView {
 
   private static final double NUMBER_PITCH = 3.3;
+  private static final int LETTERS = 26;
   private static final double INSIDE = 2.5;
   private static final double BELOW_MARK = 6;
 
@@ -84,7 +89,7 @@ public final class PanelView {
     dimensions(sketch);
     numbers(sketch);
     labels(sketch);
-    String side = view.face().name().toLowerCase(java.util.Locale.ROOT);
+    String side = view.face().name().toLowerCase(Locale.ROOT);
     return Drawing.toScale(
         Drafter.name(built.order().name(), part.mark(), side),
         built.order().name() + ", " + part.name() + " " + part.mark() + ", " + side + " face up",
@@ -208,7 +213,7 @@ public final class PanelView {
    * panel's far edge.
    */
   private List<Length> edges(Axis axis) {
-    List<Length> edges = new java.util.ArrayList<>(List.of(part.box().high().along(axis)));
+    List<Length> edges = new ArrayList<>(List.of(part.box().high().along(axis)));
     for (Channel channel : channels()) {
       edges.add(channel.volume().low().along(axis));
       edges.add(channel.volume().high().along(axis));
@@ -246,7 +251,7 @@ public final class PanelView {
    */
   private static List<Station> thinned(List<Station> stations) {
     int every = every(stations.stream().map(Station::along).toList());
-    return java.util.stream.IntStream.range(0, stations.size())
+    return IntStream.range(0, stations.size())
         .filter(i -> i % every == 0 || i == stations.size() - 1)
         .mapToObj(stations::get)
         .toList();
@@ -291,15 +296,14 @@ public final class PanelView {
     rows(sketch).forEach(labels::reserve);
     channels().forEach(c -> labels.reserve(sketch.onPaper(view.box(c.volume()))));
     Box work = sketch.onPaper(view.box(part.box()));
-    sketch.addAll(
-        labels.on(work.centre(), Lettering.of(part.mark(), fourpin.sheets.paint.Typeface.BOLD, 5)));
+    sketch.addAll(labels.on(work.centre(), Lettering.of(part.mark(), Typeface.BOLD, 5)));
     front(work).ifPresent(at -> sketch.addAll(labels.on(at, Drafter.label(frontWords()))));
     if (view.up() == Axis.Z) {
       sketch.addAll(labels.on(new Point(work.centre().x(), work.top() - 3), Drafter.label("TOP")));
     }
-    for (Channel channel : channels()) {
-      Box box = sketch.onPaper(view.box(channel.volume()));
-      sketch.addAll(labels.near(box.centre(), Drafter.small(words(channel))));
+    for (Joint joint : joints()) {
+      Box box = sketch.onPaper(view.box(joint.channel.volume()));
+      sketch.addAll(labels.near(box.centre(), Drafter.label(joint.letter)));
     }
   }
 
@@ -328,12 +332,20 @@ public final class PanelView {
     };
   }
 
-  private String words(Channel channel) {
-    return channel.kind().name().toLowerCase(java.util.Locale.ROOT)
-        + " for "
-        + channel.purpose()
-        + ", "
-        + drafter.number(channel.volume().size(view.face().axis()))
-        + " deep";
+  /** The joints of this face, with the letters that name them on the drawing. */
+  public List<Joint> joints() {
+    List<Channel> channels = channels();
+    return IntStream.range(0, channels.size())
+        .mapToObj(i -> new Joint(letter(i), channels.get(i)))
+        .toList();
+  }
+
+  /** A joint and the letter that stands beside it. */
+  public record Joint(String letter, Channel channel) {}
+
+  /** a to z, then a2 to z2 and so on. */
+  private static String letter(int index) {
+    String letter = Character.toString('a' + index % LETTERS);
+    return index < LETTERS ? letter : letter + (index / LETTERS + 1);
   }
 }

@@ -28,12 +28,14 @@ public final class Picture {
   private static final double HALF = 0.5;
   private static final double SLOPE = Math.sqrt(0.5);
   private static final double BETWEEN = 150;
+  private static final double LONGEST = 40;
 
   private Picture() {}
 
   /** All the cases side by side, one of each. */
-  public static Drawing of(Drafter drafter, List<BuiltCase> cases) {
-    return drafter.largest(front(cases), scale -> draw(scale, cases));
+  public static Drawing of(Drafter drafter, String name, List<BuiltCase> cases) {
+    return drafter.largest(
+        front(cases), scale -> draw(scale, Drafter.name(name, "picture"), cases));
   }
 
   /** The fronts side by side, which the picture is larger than. */
@@ -47,7 +49,7 @@ public final class Picture {
     return new fourpin.sheets.paint.Box(0, 0, width, height);
   }
 
-  private static Drawing draw(Scale scale, List<BuiltCase> cases) {
+  private static Drawing draw(Scale scale, String name, List<BuiltCase> cases) {
     List<Mark> marks = new ArrayList<>();
     double left = 0;
     for (BuiltCase built : cases) {
@@ -59,7 +61,7 @@ public final class Picture {
     }
     String names = String.join(", ", cases.stream().map(c -> c.order().name()).toList());
     return Drawing.toScale(
-        Drafter.name("picture", names),
+        name,
         "Picture of " + names,
         "Seen from the front, a little from above and from the right: front in its true shape, depth at half its size.",
         scale,
@@ -70,7 +72,7 @@ public final class Picture {
   private static Mark caption(Scale scale, BuiltCase built, double dx) {
     double middle = (built.outside().low().x().mm() + built.outside().high().x().mm()) / 2;
     String count = built.order().quantity() > 1 ? built.order().quantity() + " x " : "";
-    return Drafter.label(count + built.order().name())
+    return Drafter.shortLabel(count + built.order().name(), LONGEST)
         .with(Lettering.Align.MIDDLE, Lettering.Seat.TOP)
         .at(new Point(scale.toPaper(middle) + dx, -1.5));
   }

@@ -47,7 +47,7 @@ final class CasePages {
             "From the right side; depth of the adjustable shelves above the depth over all."),
         new Block.Figure(views.top(), "From above."),
         new Block.Figure(
-            Picture.of(words.fullPage().high(PICTURE_HEIGHT), List.of(built)),
+            Picture.of(words.fullPage().high(PICTURE_HEIGHT), name, List.of(built)),
             "The case with its shelves where they lie first."));
   }
 }

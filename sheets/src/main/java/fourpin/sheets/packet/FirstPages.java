@@ -31,7 +31,8 @@ final class FirstPages {
     blocks.add(findings.verdict());
     if (!plan.cases().isEmpty()) {
       blocks.add(
-          new Block.Figure(Picture.of(words.fullPage().high(PICTURE_HEIGHT), plan.cases()), ""));
+          new Block.Figure(
+              Picture.of(words.fullPage().high(PICTURE_HEIGHT), "all", plan.cases()), ""));
       blocks.add(cases());
     }
     blocks.add(new Block.Heading("Figures of the whole job"));
@@ -81,10 +82,7 @@ final class FirstPages {
             .toList();
     return texts.isEmpty()
         ? List.of()
-        : List.of(
-            new Block.Heading("Cautions"),
-            Block.Paragraph.of("Each stands again at the step that it belongs to."),
-            new Block.Bullets(texts));
+        : List.of(new Block.Heading("Cautions, each again at its step"), new Block.Bullets(texts));
   }
 
   static Prose prose(Caution caution) {

@@ -6,7 +6,6 @@ import fourpin.sheets.pages.Booklet;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.SvgWriter;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,19 +41,24 @@ public record Packet(Booklet booklet) {
             sections.stream().flatMap(Optional::stream).toList()));
   }
 
-  /** Every drawing once, in the order of the pages. */
+  /** Every drawing in the order of the pages. */
   public List<Drawing> drawings() {
-    Map<String, Drawing> drawings = new LinkedHashMap<>();
-    booklet.sections().stream()
-        .flatMap(section -> drawings(section.blocks()))
-        .forEach(drawing -> drawings.putIfAbsent(drawing.name(), drawing));
-    return new ArrayList<>(drawings.values());
+    return booklet.sections().stream().flatMap(section -> drawings(section.blocks())).toList();
   }
 
-  /** The text of an SVG file for each drawing, by the name of the drawing. */
+  /**
+   * The text of an SVG file for each drawing, by a name of its own: that of the drawing, numbered
+   * where two share it.
+   */
   public Map<String, String> svgs() {
     Map<String, String> svgs = new LinkedHashMap<>();
-    drawings().forEach(drawing -> svgs.put(drawing.name(), SvgWriter.write(drawing)));
+    for (Drawing drawing : drawings()) {
+      String name = drawing.name();
+      for (int next = 2; svgs.containsKey(name); next++) {
+        name = drawing.name() + "-" + next;
+      }
+      svgs.put(name, SvgWriter.write(drawing));
+    }
     return svgs;
   }
 
@@ -66,6 +70,7 @@ public record Packet(Booklet booklet) {
     return switch (block) {
       case Block.Figure figure -> Stream.of(figure.drawing());
       case Block.Together together -> drawings(together.blocks());
+      case Block.Beside beside -> Stream.concat(drawings(beside.left()), drawings(beside.right()));
       case Block.Steps steps -> steps.steps().stream().flatMap(step -> drawings(step.more()));
       default -> Stream.empty();
     };

@@ -1,8 +1,10 @@
 package fourpin.sheets.packet;
 
 import fourpin.boring.BayGrid;
+import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
+import fourpin.casework.Feature.Channel;
 import fourpin.casework.Part;
 import fourpin.measure.Length;
 import fourpin.plan.Plan;
@@ -91,16 +93,65 @@ final class PanelPages {
   private List<Block> page(BuiltCase built, Part part, Face face) {
     Drafter whole = words.fullPage();
     PanelView wide = view(whole, built, part, face);
-    Optional<BayGrid> grid = wide.grid();
-    if (grid.isEmpty()) {
-      return List.of(figure(wide, part, face));
-    }
-    List<Block> holes = holes(part, grid.get());
-    if (lines(grid.get()) > MOST_LINES) {
-      return Stream.concat(Stream.of(figure(wide, part, face)), holes.stream()).toList();
+    List<Block> tables = tables(part, wide);
+    if (tables.isEmpty() || lines(wide) > MOST_LINES) {
+      return Stream.concat(Stream.of(figure(wide, part, face)), tables.stream()).toList();
     }
     PanelView narrow = view(whole.wide(SHARE * (whole.width() - GAP)), built, part, face);
-    return List.of(new Block.Beside(List.of(figure(narrow, part, face)), SHARE, holes));
+    return isUpright(part)
+        ? List.of(new Block.Beside(List.of(figure(narrow, part, face)), SHARE, tables))
+        : Stream.concat(Stream.of(figure(wide, part, face)), tables.stream()).toList();
+  }
+
+  /** Whether the drawing is higher than wide, so that tables find room beside it. */
+  private static boolean isUpright(Part part) {
+    return part.lengthAxis() == Axis.Z;
+  }
+
+  private List<Block> tables(Part part, PanelView view) {
+    List<Block> tables = new ArrayList<>();
+    if (!view.joints().isEmpty()) {
+      tables.add(joints(part, view));
+    }
+    view.grid().ifPresent(grid -> tables.addAll(holes(part, grid)));
+    return tables;
+  }
+
+  private static int lines(PanelView view) {
+    return view.joints().size() + view.grid().map(PanelPages::lines).orElse(0);
+  }
+
+  private Table joints(Part part, PanelView view) {
+    return new Table(
+        List.of(
+            Table.left("Joint"),
+            Table.left("For"),
+            Table.right("Wide"),
+            Table.right("Deep"),
+            Table.right("Starts at")),
+        view.joints().stream().map(joint -> joint(part, joint)).toList());
+  }
+
+  private Row joint(Part part, PanelView.Joint joint) {
+    Channel channel = joint.channel();
+    Axis across = across(part, channel);
+    return Table.row(
+        joint.letter(),
+        Words.lower(channel.kind()) + " for " + channel.purpose(),
+        words.number(channel.volume().size(across)),
+        words.number(channel.volume().size(part.thicknessAxis())),
+        words.number(channel.volume().low().along(across).minus(part.box().low().along(across)))
+            + (across == part.lengthAxis() ? " along" : " across"));
+  }
+
+  /** The direction in which a joint is narrow. */
+  private static Axis across(Part part, Channel channel) {
+    return channel
+            .volume()
+            .size(part.lengthAxis())
+            .isLessThan(channel.volume().size(part.widthAxis()))
+        ? part.lengthAxis()
+        : part.widthAxis();
   }
 
   private PanelView view(Drafter drafter, BuiltCase built, Part part, Face face) {
@@ -118,8 +169,7 @@ final class PanelPages {
         + part.mark()
         + " with its "
         + Words.lower(face)
-        + " face towards you. Joints on the other face are dashed. Where there is no room for every hole's distance, "
-        + "the table has it.";
+        + " face towards you. Joints on the other face are dashed. Not every hole's distance is written; the table has all.";
   }
 
   private List<Block> holes(Part part, BayGrid grid) {

@@ -19,6 +19,10 @@ final class TableSetter {
   private static final double RISE = 0.6;
   private static final double ROUNDING = 0.01;
   private static final int HALVINGS = 50;
+
+  /** Ems; a longer word may be broken where room is short. */
+  private static final double LONG_WORD = 8;
+
   private static final List<Double> SIZES = List.of(3.5, 3.2, 2.9, 2.6);
 
   private final Table table;
@@ -54,7 +58,7 @@ final class TableSetter {
     double word = 0;
     double line = 0;
     for (Prose cell : cells) {
-      word = Math.max(word, Wrap.widestWord(cell, em));
+      word = Math.max(word, Math.min(LONG_WORD, Wrap.widestWord(cell, em)));
       line = Math.max(line, Wrap.natural(cell, em));
     }
     return new Needs(word, line);
