@@ -1,12 +1,14 @@
 package fourpin.trials;
 
+import fourpin.job.Job;
+import fourpin.plan.Planner;
 import fourpin.shop.file.JobReader;
 import fourpin.shop.yaml.Problem;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
 
-/** Throws spoilt job files at the reader. */
+/** Throws spoilt job files at the reader, and what it takes at the planner. */
 final class JobFuzz {
 
   /** What came of a run. */
@@ -39,13 +41,21 @@ final class JobFuzz {
   private static int complaints(byte[] spoilt, long seed, long number) {
     try {
       return switch (JobReader.read(spoilt)) {
-        case JobReader.Outcome.Good good -> 0;
+        case JobReader.Outcome.Good(Job job) -> planned(job);
         case JobReader.Outcome.Refused(List<Problem> problems) -> checked(problems, spoilt);
       };
     } catch (RuntimeException | StackOverflowError e) {
       String text = new String(spoilt, StandardCharsets.UTF_8);
       throw new IllegalStateException("seed " + seed + ", number " + number + ":\n" + text, e);
     }
+  }
+
+  /** A job that is read is planned too, whatever it asks for. */
+  private static int planned(Job job) {
+    if (!Planner.plan(job).job().equals(job)) {
+      throw new IllegalStateException("the plan is of another job");
+    }
+    return 0;
   }
 
   private static int checked(List<Problem> problems, byte[] spoilt) {

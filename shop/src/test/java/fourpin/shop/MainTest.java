@@ -1,0 +1,223 @@
+package fourpin.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** What a maker sees on the command line, whole. */
+class MainTest {
+
+  private static final Path EXAMPLES = Path.of("..", "examples");
+
+  @TempDir private Path shop;
+
+  private record Run(int code, String out, String err) {}
+
+  private static Run run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine line =
+        Main.line()
+            .setOut(new PrintWriter(out))
+            .setErr(new PrintWriter(err))
+            .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    int code = line.execute(Stream.of(args).map(Object::toString).toArray(String[]::new));
+    return new Run(code, out.toString(), err.toString());
+  }
+
+  @Test
+  void tellsItsCommands() {
+    Run run = run("--help");
+
+    assertThat(run.code()).isZero();
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
+        .isEqualTo(
+            """
+            Usage: fourpin [-hV] [COMMAND]
+            Plans cases with adjustable shelves and carries the plan to the bench.
+              -h, --help      Show this help message and exit.
+              -V, --version   Print version information and exit.
+            Commands:
+              plan     Plans a job and writes the packet for the bench.
+              check    Reads and plans a job and says what is wrong or doubtful; writes
+                         nothing.
+              explain  Shows where a figure of the plan comes from; without FIGURE, lists
+                         them.
+
+            Exit codes:
+              0   good
+              1   the plan has errors
+              2   the input or the usage is wrong
+              3   a failure of the program itself
+            """);
+  }
+
+  @Test
+  void tellsEveryFaultOfAJobAndWritesNothing() throws IOException {
+    Path job =
+        write(
+            "title: Box\nunit: inch\nmaterials: {ply: {kind: sheet, of: ply, thickness: thin}}\ncase: {}\n");
+
+    Run run = run("plan", job);
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err())
+        .isEqualTo(
+            """
+            JOB:1:1: error: the job: the key cases is missing. State cases: each under its name.
+            JOB:3:36: error: materials.ply.of 'ply': the reference tables do not list it. Choose from the list in the documents.
+            JOB:3:52: error: materials.ply.thickness 'thin': this is not a length. Write it like 31 1/2 in, 7' 2 1/4", 800 mm or 1.2 m.
+            JOB:4:1: error: case: there is no such key in a job. Did you mean 'cases'?
+            """
+                .replace("JOB", job.toString()));
+    assertThat(shop.toFile().list()).containsExactly("job.yaml");
+  }
+
+  @Test
+  void tellsTheFirstFiftyFaultsOfMany() throws IOException {
+    StringBuilder many = new StringBuilder();
+    for (int i = 0; i < 70; i++) {
+      many.append("zz").append(i).append(": 1\n");
+    }
+    Path job = write(many.toString());
+
+    Run run = run("check", job);
+
+    assertThat(run.err().lines()).hasSize(51);
+    assertThat(run.err()).endsWith(job + ": and 24 more errors\n");
+  }
+
+  @Test
+  void suggestsTheFileThatWasMeant() {
+    Path wrong = EXAMPLES.resolve("reading-rom.yaml");
+
+    Run run = run("check", wrong);
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err())
+        .isEqualTo(wrong + ": error: there is no such file. Did you mean 'reading-room.yaml'?\n");
+  }
+
+  @Test
+  void takesNoFolderForAJob() {
+    Run run = run("check", shop);
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err())
+        .isEqualTo(shop + ": error: it is not a file. Name the job file itself.\n");
+  }
+
+  @Test
+  void asksForTheJob() {
+    Run run = run("check");
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err())
+        .startsWith("Missing required parameter: 'JOB'\nUsage: fourpin check [-hV]");
+  }
+
+  @Test
+  void writesThePacketBesideTheJobAndSaysWhere() throws IOException {
+    Path job = write(Files.readString(EXAMPLES.resolve("reading-room.yaml")));
+
+    Run run = run("plan", job);
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .startsWith(
+            "Reading room bookcases, revision A\n  case        2 x bookcase, 80 x 84 x 11 3/4 in outside, 3 bays, ")
+        .endsWith("\nThe packet is in " + shop.resolve("job.packet") + ".\n")
+        .doesNotContain("\u001b");
+    assertThat(shop.resolve("job.packet/packet.pdf")).isNotEmptyFile();
+  }
+
+  /** A partition whose rows meet: the plan has an error, the packet shows it, the code says it. */
+  @Test
+  void tellsWhatIsWrongWithThePlan() throws IOException {
+    Run run = run("plan", EXAMPLES.resolve("music-library.yaml"), "--out", shop.resolve("music"));
+
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.out()).contains("\n1 error").contains("  error rows-meet, cabinet, P1: ");
+    assertThat(shop.resolve("music/packet.pdf")).isNotEmptyFile();
+  }
+
+  @Test
+  void writesNoPacketOfACaseThatCannotBeBuilt() throws IOException {
+    String wide =
+        Files.readString(EXAMPLES.resolve("reading-room.yaml")).replace("recess: 2", "recess: 7");
+    Path job = write(wide.replace("depth: 11 3/4", "depth: 3"));
+
+    Run run = run("plan", job);
+
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.out())
+        .contains("  refusal ")
+        .endsWith("No packet was written: not every case can be built as stated.\n");
+    assertThat(shop.resolve("job.packet")).doesNotExist();
+  }
+
+  @Test
+  void leavesAFolderOfTheMakersAlone() throws IOException {
+    Path folder = Files.createDirectory(shop.resolve("photos"));
+    Files.writeString(folder.resolve("stove.jpg"), "x");
+
+    Run run = run("plan", EXAMPLES.resolve("reading-room.yaml"), "--out", folder);
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err())
+        .isEqualTo(
+            "fourpin: "
+                + folder
+                + " holds files and is no packet. Name another folder with --out.\n");
+    assertThat(folder.toFile().list()).containsExactly("stove.jpg");
+  }
+
+  @Test
+  void tellsWhereAPacketCannotBeWritten() throws IOException {
+    Path file = Files.writeString(shop.resolve("file"), "x");
+
+    Run run = run("plan", EXAMPLES.resolve("reading-room.yaml"), "--out", file.resolve("packet"));
+
+    assertThat(run.code()).isEqualTo(3);
+    assertThat(run.err())
+        .startsWith("fourpin: the packet could not be written to " + file.resolve("packet") + " (");
+  }
+
+  @Test
+  void listsFiguresAndShowsTheirWorking() {
+    Path job = EXAMPLES.resolve("reading-room.yaml");
+
+    assertThat(run("explain", job).out())
+        .contains("job/holes = ")
+        .contains("  holes to bore for supports\n");
+    assertThat(run("explain", job, "job/boring-time").out())
+        .startsWith("time to bore them: ")
+        .contains("\n  id      job/boring-time\n  formula n s / 60\n  n = ")
+        .contains("\n  s = 16  time for one hole, seconds; ");
+  }
+
+  @Test
+  void suggestsTheFigureThatWasMeant() {
+    Run run = run("explain", EXAMPLES.resolve("reading-room.yaml"), "job/hoels");
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err())
+        .isEqualTo("fourpin: the plan has no figure 'job/hoels'. Did you mean 'job/holes'?\n");
+  }
+
+  private Path write(String text) throws IOException {
+    return Files.writeString(shop.resolve("job.yaml"), text);
+  }
+}

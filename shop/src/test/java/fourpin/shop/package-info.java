@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.shop;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,149 @@
+package fourpin.shop.packet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import fourpin.measure.Figure;
+import fourpin.plan.Plan;
+import fourpin.plan.Planner;
+import fourpin.shop.file.JobReader;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class PlanFilesTest {
+
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final Path EXAMPLES = Path.of("..", "examples");
+
+  static List<Path> examples() {
+    try (Stream<Path> files = Files.list(EXAMPLES)) {
+      return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void planJsonIsAsItsSchemaSays(Path example) throws IOException {
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(
+                Files.readString(Path.of("..", "docs", "plan.schema.json")), InputFormat.JSON);
+
+    assertThat(schema.validate(PlanJson.text(plan(example)), InputFormat.JSON)).isEmpty();
+  }
+
+  /** Every id that is named is the id of a figure. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void planJsonNamesNoFigureThatItDoesNotHold(Path example) throws IOException {
+    Plan plan = plan(example);
+    JsonNode json = JSON.readTree(PlanJson.text(plan));
+    List<String> ids = plan.figures().stream().map(Figure::id).toList();
+
+    List<String> named = new ArrayList<>();
+    json.path("totals").forEach(id -> named.add(id.stringValue()));
+    json.path("shelves").forEach(s -> s.path("figures").forEach(id -> named.add(id.stringValue())));
+    json.path("findings")
+        .forEach(f -> f.path("figures").forEach(id -> named.add(id.stringValue())));
+
+    assertThat(ids).doesNotHaveDuplicates().containsAll(named);
+    assertThat(named).isNotEmpty();
+  }
+
+  /** 17.8 mm comes out as it went in, to the last digit. */
+  @Test
+  void planJsonKeepsLengthsExact() throws IOException {
+    JsonNode side =
+        JSON.readTree(PlanJson.text(plan(EXAMPLES.resolve("music-library.yaml"))))
+            .at("/cases/0/parts/0/box/high");
+
+    assertThat(side.toString()).isEqualTo("[17.8,400,1150]");
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void theSamePlanIsTheSameBytes(Path example) throws IOException {
+    assertThat(contents(PlanFiles.of(plan(example))))
+        .isEqualTo(contents(PlanFiles.of(plan(example))));
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void holdsEveryFileOfAPacket(Path example) throws IOException {
+    Map<String, String> files = contents(PlanFiles.of(plan(example)));
+
+    assertThat(files).containsKeys("packet.pdf", "plan.json", "cut-list.csv", "buying.csv");
+    assertThat(files.keySet()).filteredOn(n -> n.startsWith("drawings/")).hasSizeGreaterThan(5);
+    assertThat(files.values()).allSatisfy(text -> assertThat(text).isNotEmpty());
+  }
+
+  /** Each line of the cut list stands in the table, with its cut length in millimetres. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void theCutListHoldsEveryLine(Path example) throws IOException {
+    Plan plan = plan(example);
+
+    List<String> lines = new Tables(plan).cutList().text().lines().toList();
+
+    assertThat(lines).hasSize(plan.cutList().size() + 1);
+    for (int i = 0; i < plan.cutList().size(); i++) {
+      assertThat(lines.get(i + 1))
+          .startsWith(plan.cutList().get(i).line() + ",")
+          .contains(
+              "," + plan.cutList().get(i).cutLength().total().exactMm().toPlainString() + ",");
+    }
+  }
+
+  @Test
+  void quotesAndGuardsCells() {
+    Csv csv =
+        new Csv(
+            List.of("a", "b"),
+            List.of(
+                List.of("=1+1", "say \"oak\""),
+                List.of("-12.5", "-x"),
+                List.of("@home", "one, two"),
+                List.of("+49", "two\nlines"),
+                List.of("ash", "")));
+
+    assertThat(csv.text())
+        .isEqualTo(
+            "a,b\r\n'=1+1,\"say \"\"oak\"\"\"\r\n-12.5,'-x\r\n'@home,\"one, two\"\r\n'+49,\"two\nlines\"\r\nash,\r\n");
+  }
+
+  private static Plan plan(Path example) throws IOException {
+    return switch (JobReader.read(Files.readAllBytes(example))) {
+      case JobReader.Outcome.Good(var job) -> Planner.plan(job);
+      case JobReader.Outcome.Refused(var problems) -> throw new AssertionError(problems.toString());
+    };
+  }
+
+  private static Map<String, String> contents(List<PacketFile> files) throws IOException {
+    Map<String, String> contents = new LinkedHashMap<>();
+    for (PacketFile file : files) {
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      file.content().writeTo(out);
+      contents.put(file.name(), out.toString(StandardCharsets.ISO_8859_1));
+    }
+    return contents;
+  }
+}
