@@ -15,7 +15,8 @@ import picocli.CommandLine.Option;
 @Command(
     name = "fuzz",
     mixinStandardHelpOptions = true,
-    description = "Reads spoilt job files, plans those that are read, stops at the first that breaks the program.")
+    description =
+        "Reads spoilt job files, plans those that are read, stops at the first that breaks the program.")
 final class FuzzTrial implements Callable<Integer> {
 
   @Option(
