@@ -37,13 +37,19 @@ public record Quantity(double value, QuantityUnit unit) {
    * a thousand and more, money to the cent, counts in full. Independent of locale.
    */
   public String text(Unit system) {
-    String number = number(system);
+    String number = number(value * unit.factor(system));
     String symbol = unit.symbol(system);
     return symbol.isEmpty() ? number : number + " " + symbol;
   }
 
-  private String number(Unit system) {
-    BigDecimal shown = BigDecimal.valueOf(value * unit.factor(system));
+  /** The number and unit that formulas are worked in; independent of who reads it. */
+  public String computedText() {
+    String number = number(value);
+    return unit.computed().isEmpty() ? number : number + " " + unit.computed();
+  }
+
+  private String number(double shownValue) {
+    BigDecimal shown = BigDecimal.valueOf(shownValue);
     return switch (unit) {
       case MONEY -> shown.setScale(MONEY_DECIMALS, RoundingMode.HALF_UP).toPlainString();
       case COUNT -> shown.setScale(0, RoundingMode.HALF_UP).toPlainString();

@@ -1,7 +1,8 @@
 package fourpin.measure;
 
 /**
- * What a computed number counts in, with the customary unit that it is shown in for jobs in inches.
+ * What a computed number counts in, with the units that makers who work in millimetres and in
+ * inches are shown.
  */
 public enum QuantityUnit {
   /**
@@ -13,8 +14,8 @@ public enum QuantityUnit {
   FORCE("N", "lbf", 1 / 4.4482216152605),
   MASS("kg", "lb", 1 / 0.45359237),
   VOLUME("m³", "cu ft", 1 / 0.028316846592),
-  /** 1 N/mm = 1 kN/m. */
-  LINE_LOAD("N/mm", "lbf/ft", 304.8 / 4.4482216152605),
+  /** Computed in N/mm; shown as the mass that weighs as much at standard gravity, 9.80665 m/s². */
+  LINE_LOAD("N/mm", "kg/m", 1000 / 9.80665, "lb/ft", 304.8 / 4.4482216152605),
   AREA_LOAD("kPa", "lbf/sq ft", 92.90304 / 4.4482216152605),
   /** 1 MPa = 1 N/mm². */
   STRESS("MPa", "psi", 645.16 / 4.4482216152605),
@@ -29,22 +30,41 @@ public enum QuantityUnit {
   /** In the job's own currency. */
   MONEY("", "", 1);
 
-  private final String symbol;
-  private final String customarySymbol;
-  private final double customaryPerSi;
+  private final String computed;
+  private final String metric;
+  private final double metricPerComputed;
+  private final String customary;
+  private final double customaryPerComputed;
 
-  QuantityUnit(String symbol, String customarySymbol, double customaryPerSi) {
-    this.symbol = symbol;
-    this.customarySymbol = customarySymbol;
-    this.customaryPerSi = customaryPerSi;
+  QuantityUnit(String computed, String customary, double customaryPerComputed) {
+    this(computed, computed, 1, customary, customaryPerComputed);
   }
 
+  QuantityUnit(
+      String computed,
+      String metric,
+      double metricPerComputed,
+      String customary,
+      double customaryPerComputed) {
+    this.computed = computed;
+    this.metric = metric;
+    this.metricPerComputed = metricPerComputed;
+    this.customary = customary;
+    this.customaryPerComputed = customaryPerComputed;
+  }
+
+  /** The unit that values are kept and computed in. */
+  public String computed() {
+    return computed;
+  }
+
+  /** The unit shown to makers who work in {@code system}. */
   public String symbol(Unit system) {
-    return system.customary() ? customarySymbol : symbol;
+    return system.customary() ? customary : metric;
   }
 
   /** How many of the units shown make one of the units computed in. */
   public double factor(Unit system) {
-    return system.customary() ? customaryPerSi : 1;
+    return system.customary() ? customaryPerComputed : metricPerComputed;
   }
 }

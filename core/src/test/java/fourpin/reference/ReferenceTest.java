@@ -268,7 +268,7 @@ class ReferenceTest {
               assertThat(poundsPerFoot(thing)).as(thing.name()).isBetween(2.0, 60.0);
             });
     assertThat(Reference.things().get("books").load().typical().text(Unit.INCH))
-        .isEqualTo("25 lbf/ft");
+        .isEqualTo("25 lb/ft");
     assertThat(Reference.things().get("records").height().inches()).isEqualTo(12.375);
   }
 

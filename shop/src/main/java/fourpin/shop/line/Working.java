@@ -24,7 +24,7 @@ record Working(LengthStyle style) {
           "  "
               + input.symbol()
               + " = "
-              + text(input.value())
+              + both(input.value())
               + "  "
               + input.meaning()
               + "; "
@@ -32,6 +32,13 @@ record Working(LengthStyle style) {
     }
     lines.add("  source  " + figure.source().text());
     return lines;
+  }
+
+  /** As the maker reads it and, where that differs, in the unit that the formula is worked in. */
+  private String both(Quantity quantity) {
+    String shown = text(quantity);
+    String computed = quantity.computedText();
+    return shown.equals(computed) ? shown : shown + " (" + computed + ")";
   }
 
   private String text(Quantity quantity) {
