@@ -252,9 +252,13 @@ public final class PanelView {
   private static List<Station> thinned(List<Station> stations) {
     int every = every(stations.stream().map(Station::along).toList());
     return IntStream.range(0, stations.size())
-        .filter(i -> i % every == 0 || i == stations.size() - 1)
+        .filter(i -> isNumbered(i, stations.size() - 1, every))
         .mapToObj(stations::get)
         .toList();
+  }
+
+  private static boolean isNumbered(int index, int last, int every) {
+    return index == last || (index % every == 0 && last - index >= every);
   }
 
   private static int every(List<Double> places) {
@@ -278,7 +282,7 @@ public final class PanelView {
     double aside = datumAtRight() ? -1.5 : 1.5;
     Lettering.Align align = datumAtRight() ? Lettering.Align.END : Lettering.Align.START;
     for (BayGrid.Level level : grid.levels()) {
-      if ((level.number() - 1) % every == 0 || level.number() == grid.levels().size()) {
+      if (isNumbered(level.number() - 1, grid.levels().size() - 1, every)) {
         Point at = sketch.point(front, level.height().mm()).moved(aside, 0);
         sketch.add(
             Drafter.small(Integer.toString(level.number()))

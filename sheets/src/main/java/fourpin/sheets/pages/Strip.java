@@ -115,6 +115,17 @@ record Strip(
         anchor);
   }
 
+  /** The same strip with a label that is read before it. */
+  Strip ledBy(Piece label) {
+    return new Strip(
+        gap,
+        height,
+        Stream.concat(Stream.of(label), pieces.stream()).toList(),
+        start,
+        head,
+        anchor);
+  }
+
   /** The same strip with more marks on it. */
   Strip plus(Piece piece) {
     return new Strip(

@@ -148,7 +148,7 @@ final class Typesetter {
 
   private static List<Strip> spacedItem(Piece label, List<Strip> lines) {
     List<Strip> strips = new ArrayList<>(lines.stream().map(s -> s.moved(Types.INDENT)).toList());
-    strips.set(0, strips.getFirst().withGap(0.8).plus(label));
+    strips.set(0, strips.getFirst().withGap(0.8).ledBy(label));
     return strips;
   }
 
@@ -167,7 +167,7 @@ final class Typesetter {
         new ArrayList<>(lines(step.prose(), Types.BODY, body.add(Tag.Role.PARAGRAPH), inner));
     strips.addAll(followed(step.more(), body, inner));
     strips.replaceAll(strip -> strip.moved(NUMBER_WIDTH));
-    strips.set(0, strips.getFirst().plus(number).plus(Piece.decoration(List.of(tickBox()))));
+    strips.set(0, strips.getFirst().ledBy(number).plus(Piece.decoration(List.of(tickBox()))));
     return spaced(strips);
   }
 

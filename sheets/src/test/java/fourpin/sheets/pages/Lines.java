@@ -12,12 +12,12 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 
 /** Reads the stroked paths of a page back, in millimetres. */
-final class Lines extends PDFGraphicsStreamEngine {
+public final class Lines extends PDFGraphicsStreamEngine {
 
   private static final double MM_PER_POINT = 25.4 / 72;
 
   /** One stroked path: the points it passes, and how many curves it has. */
-  record Stroked(List<Point> points, int curves) {}
+  public record Stroked(List<Point> points, int curves) {}
 
   private final List<Stroked> strokes = new ArrayList<>();
   private List<Point> points = new ArrayList<>();
@@ -27,18 +27,18 @@ final class Lines extends PDFGraphicsStreamEngine {
     super(page);
   }
 
-  static Lines on(PDPage page) throws IOException {
+  public static Lines on(PDPage page) throws IOException {
     Lines lines = new Lines(page);
     lines.processPage(page);
     return lines;
   }
 
-  List<Stroked> strokes() {
+  public List<Stroked> strokes() {
     return strokes;
   }
 
   /** Centres of the circles of a radius, in the order of drawing. */
-  List<Point> circles(double radius) {
+  public List<Point> circles(double radius) {
     return strokes.stream()
         .filter(stroke -> stroke.curves == 4)
         .map(stroke -> Box.round(stroke.points))

@@ -1,0 +1,137 @@
+package fourpin.sheets;
+
+import fourpin.job.Back;
+import fourpin.job.Bay;
+import fourpin.job.BoardStock;
+import fourpin.job.CaseOrder;
+import fourpin.job.Edging;
+import fourpin.job.Job;
+import fourpin.job.Joint;
+import fourpin.job.Kick;
+import fourpin.job.Load;
+import fourpin.job.Material;
+import fourpin.job.Paper;
+import fourpin.job.Settings;
+import fourpin.job.SheetStock;
+import fourpin.job.Shelves;
+import fourpin.job.Sizes;
+import fourpin.job.Supply;
+import fourpin.job.Support;
+import fourpin.measure.Length;
+import fourpin.measure.LengthReader;
+import fourpin.measure.LengthStyle;
+import fourpin.measure.Unit;
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/** Jobs that the tests of this module draw. */
+public final class SampleJobs {
+
+  private SampleJobs() {}
+
+  /** In inches on Letter: three bays with a fixed shelf, four adjustable shelves each. */
+  public static Job readingRoom() {
+    return job("Reading room", "bookcase", Unit.INCH, 3, "84");
+  }
+
+  /** In millimetres on A4: the rows of its two bays meet in the partition. */
+  public static Job musicLibrary() {
+    return job("Music library", "cabinet", Unit.MILLIMETRE, 2, "48");
+  }
+
+  /** A job of other names; sizes in inches. */
+  public static Job job(String title, String caseName, Unit unit, int bays, String height) {
+    LengthStyle style = unit.customary() ? new LengthStyle(Unit.INCH, 32) : LengthStyle.MILLIMETRES;
+    return new Job(
+        title,
+        "B",
+        unit,
+        style,
+        unit.customary() ? Paper.LETTER : Paper.A4,
+        "$",
+        Optional.empty(),
+        List.of(
+            material("ply", Material.Kind.SHEET, "plywood, veneer core", "3/4"),
+            material("back", Material.Kind.SHEET, "plywood, veneer core", "1/4"),
+            material("oak", Material.Kind.BOARD, "oak, white", "3/4")),
+        List.of(sheet("ply", "48", "96.00"), sheet("back", "60", "38.00")),
+        List.of(
+            new BoardStock(
+                "oak",
+                in("96"),
+                in("5 1/2"),
+                Optional.empty(),
+                Optional.of(new BigDecimal("31.50")),
+                Supply.TO_BUY)),
+        List.of(order(caseName, bays, height, Settings.standard(unit))),
+        Settings.standard(unit));
+  }
+
+  private static CaseOrder order(String name, int bays, String height, Settings settings) {
+    return new CaseOrder(
+        name,
+        2,
+        new Sizes(Sizes.Measured.OUTSIDE, in("20").times(bays), in(height), in("12")),
+        "ply",
+        Collections.nCopies(bays, bay()),
+        new Joint(Joint.Kind.RABBET, Optional.of(in("3/8"))),
+        joint(),
+        joint(),
+        joint(),
+        Optional.of(new Back(Back.Kind.GROOVE, "back", Optional.of(in("1/4")), Back.Pieces.ONE)),
+        Optional.of(new Kick(in("3 1/2"), in("2"), "ply")),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(strip("1/4", "3/4")),
+        Optional.of(new Load.Holds("books, average")),
+        settings);
+  }
+
+  private static Joint joint() {
+    return new Joint(Joint.Kind.DADO, Optional.of(in("1/4")));
+  }
+
+  private static Bay bay() {
+    return new Bay(
+        Optional.empty(),
+        List.of(in("30")),
+        Optional.of(
+            new Shelves(
+                new Shelves.Placing.Evenly(3), "ply", List.of(strip("3/4", "1 1/4")), in("0"))),
+        Optional.of(new Support.Pins(in("1/4"), in("3/8"), in("3/8"), in("1/8"))),
+        Optional.empty());
+  }
+
+  private static Edging strip(String thickness, String height) {
+    return new Edging(
+        Edging.Kind.STRIP, "oak", in(thickness), in(height), List.of(Edging.Edge.FRONT));
+  }
+
+  private static Material material(String name, Material.Kind kind, String of, String thickness) {
+    return new Material(
+        name,
+        kind,
+        of,
+        in(thickness),
+        Optional.empty(),
+        Material.Grain.LENGTHWISE,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static SheetStock sheet(String material, String width, String price) {
+    return new SheetStock(
+        material,
+        in("96"),
+        in(width),
+        Optional.empty(),
+        Optional.of(new BigDecimal(price)),
+        Supply.TO_BUY);
+  }
+
+  public static Length in(String inches) {
+    return new LengthReader(Unit.INCH).read(inches).orThrow();
+  }
+}

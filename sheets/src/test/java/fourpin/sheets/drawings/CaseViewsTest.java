@@ -1,0 +1,137 @@
+package fourpin.sheets.drawings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Part;
+import fourpin.casework.Part.Role;
+import fourpin.cutting.SheetPattern;
+import fourpin.plan.MaterialPlan;
+import fourpin.plan.Plan;
+import fourpin.plan.Planner;
+import fourpin.sheets.SampleJobs;
+import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fractions;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class CaseViewsTest {
+
+  private final Plan plan = Planner.plan(SampleJobs.readingRoom());
+  private final BuiltCase built = plan.cases().getFirst();
+  private final Drafter drafter = Drafter.of(plan.job(), 175, 220);
+
+  @Test
+  void theFrontShowsEveryShelfWhereItIs() {
+    Drawing front = new CaseViews(drafter, built).front();
+    for (Part part : built.parts()) {
+      if (part.role() == Role.SHELF) {
+        assertThat(group(front, part.mark() + ", ")).isEqualTo(onPaper(front, part));
+      }
+    }
+  }
+
+  private static Box group(Drawing drawing, String prefix) {
+    return drawing.marks().stream()
+        .flatMap(
+            m ->
+                m instanceof Mark.Group g && g.title().startsWith(prefix)
+                    ? Stream.of(g)
+                    : Stream.empty())
+        .findFirst()
+        .map(Mark.Group::extent)
+        .map(box -> box.grown(-Pen.EDGE.width() / 2))
+        .map(CaseViewsTest::rounded)
+        .orElseThrow();
+  }
+
+  private static Box onPaper(Drawing drawing, Part part) {
+    return rounded(
+        new Box(
+            drawing.scale().toPaper(part.box().low().x().mm()),
+            drawing.scale().toPaper(part.box().low().z().mm()),
+            drawing.scale().toPaper(part.box().high().x().mm()),
+            drawing.scale().toPaper(part.box().high().z().mm())));
+  }
+
+  private static Box rounded(Box box) {
+    return new Box(round(box.left()), round(box.bottom()), round(box.right()), round(box.top()));
+  }
+
+  private static double round(double value) {
+    return Math.round(value * 1e6) / 1e6;
+  }
+
+  @Test
+  void theFrontStatesWidthHeightBaysAndShelves() {
+    List<String> words = words(new CaseViews(drafter, built).front());
+    assertThat(words).contains("60", "84", "bay 1", "bay 3", "1-S1", "3-S3", "0");
+    assertThat(words)
+        .contains(
+            Fractions.set(
+                plan.job()
+                    .style()
+                    .number(built.bays().getFirst().clear().size(fourpin.casework.Axis.X))));
+  }
+
+  @Test
+  void sideAndTopStateTheDepth() {
+    CaseViews views = new CaseViews(drafter, built);
+    assertThat(words(views.side())).contains("12", "84", "FRONT");
+    assertThat(words(views.top())).contains("12", "60", "FRONT");
+  }
+
+  @Test
+  void everyViewSaysNotToMeasureItAndItsScale() {
+    CaseViews views = new CaseViews(drafter, built);
+    for (Drawing drawing :
+        List.of(
+            views.front(),
+            views.side(),
+            views.top(),
+            views.places(List.of()),
+            Picture.of(drafter, "all", plan.cases()))) {
+      assertThat(words(drawing))
+          .anyMatch(
+              w -> w.startsWith("DRAWING, DO NOT MEASURE · scale " + drawing.scale().label()));
+      assertThat(drawing.fits(175, 220)).isTrue();
+    }
+  }
+
+  @Test
+  void aFlagFramesItsSpot() {
+    Part shelf = built.part("1-S1");
+    Drawing places = new CaseViews(drafter, built).places(List.of(new Flag("F1", shelf.box())));
+    Box frame =
+        Mark.flattened(places.marks()).stream()
+            .filter(m -> m instanceof Mark.Path p && p.pen() == Pen.FLAG)
+            .map(Mark::extent)
+            .findFirst()
+            .orElseThrow();
+    assertThat(frame.contains(onPaper(places, shelf))).isTrue();
+    assertThat(words(places)).contains("F1");
+  }
+
+  @Test
+  void everyPartOfALayoutIsNamedOnIt() {
+    for (MaterialPlan material : plan.materials()) {
+      for (MaterialPlan.StockLayout layout : material.layouts()) {
+        for (SheetPattern pattern : layout.layout().patterns()) {
+          Drawing drawing = new LayoutView(drafter, pattern, 1, layout.title()).draw();
+          long named = words(drawing).stream().filter(w -> w.matches("\\d+( [a-z ]+)?")).count();
+          assertThat(named).isGreaterThanOrEqualTo(pattern.parts().size());
+        }
+      }
+    }
+  }
+
+  private static List<String> words(Drawing drawing) {
+    return Mark.flattened(drawing.marks()).stream()
+        .flatMap(m -> m instanceof Mark.Text t ? Stream.of(t.lettering().words()) : Stream.empty())
+        .toList();
+  }
+}

@@ -1,0 +1,174 @@
+package fourpin.sheets.drawings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
+import fourpin.plan.Plan;
+import fourpin.plan.Planner;
+import fourpin.sheets.SampleJobs;
+import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fractions;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PanelViewTest {
+
+  private static final double CLOSE = 0.05;
+
+  private final Plan plan = Planner.plan(SampleJobs.readingRoom());
+  private final BuiltCase built = plan.cases().getFirst();
+
+  private Drawing draw(String mark, Face face) {
+    Drafter drafter = Drafter.of(plan.job(), 170, 210);
+    return new PanelView(drafter, built, plan.grids(), built.part(mark), face).draw();
+  }
+
+  /**
+   * Distances are taken from the drawn outline itself: front edge and lower end, whichever side
+   * they lie on.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "L, RIGHT, left",
+    "R, LEFT, right",
+    "P1, RIGHT, left",
+    "P1, LEFT, right",
+    "P2, LEFT, right"
+  })
+  void holesLieAtTheirDistancesFromFrontAndFoot(String mark, Face face, String front) {
+    Drawing drawing = draw(mark, face);
+    Part part = built.part(mark);
+    Box outline = outline(drawing);
+    List<Hole> holes = holes(part, face);
+    List<Point> drawn = circles(drawing);
+    assertThat(drawn).hasSameSizeAs(holes).hasSizeGreaterThan(40);
+    for (int i = 0; i < holes.size(); i++) {
+      double fromFront = holes.get(i).centre().y().minus(part.box().low().y()).mm();
+      double fromFoot = holes.get(i).centre().z().minus(part.box().low().z()).mm();
+      double across =
+          front.equals("left")
+              ? drawn.get(i).x() - outline.left()
+              : outline.right() - drawn.get(i).x();
+      double up = drawn.get(i).y() - outline.bottom();
+      assertThat(across).isCloseTo(drawing.scale().toPaper(fromFront), within(CLOSE));
+      assertThat(up).isCloseTo(drawing.scale().toPaper(fromFoot), within(CLOSE));
+    }
+  }
+
+  @Test
+  void leftAndRightSidesAreMirrored() {
+    List<Double> left = fromHeavyEdge(draw("L", Face.RIGHT));
+    List<Double> right = fromHeavyEdge(draw("R", Face.LEFT));
+    assertThat(left).hasSizeGreaterThan(40).hasSameSizeAs(right);
+    for (int i = 0; i < left.size(); i++) {
+      assertThat(left.get(i)).isCloseTo(right.get(i), within(1e-9));
+    }
+  }
+
+  /** Distances of the holes from the upright heavy line. */
+  private static List<Double> fromHeavyEdge(Drawing drawing) {
+    double edge =
+        paths(drawing)
+            .filter(p -> p.pen() == Pen.DATUM)
+            .map(p -> Box.round(p.points()))
+            .filter(box -> box.width() == 0)
+            .findFirst()
+            .orElseThrow()
+            .left();
+    return circles(drawing).stream().map(p -> Math.abs(p.x() - edge)).toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "L, RIGHT, '← FRONT'",
+    "R, LEFT, 'FRONT →'",
+    "B, TOP, '↓ FRONT'",
+    "T, BOTTOM, '↑ FRONT'"
+  })
+  void theFrontIsNamed(String mark, Face face, String words) {
+    assertThat(words(draw(mark, face))).contains(words, mark);
+  }
+
+  @Test
+  void distancesRunFromTheFootAndTheNumbersNeverMeet() {
+    Drawing drawing = draw("L", Face.RIGHT);
+    String first = plan.job().style().number(plan.grids().getFirst().levels().getFirst().height());
+    assertThat(words(drawing)).contains(Fractions.set(first), "84", "12", "0");
+    List<Box> boxes = texts(drawing).map(Mark.Text::extent).toList();
+    for (int i = 0; i < boxes.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        assertThat(boxes.get(i).overlaps(boxes.get(j))).as("%s, %s", i, j).isFalse();
+      }
+    }
+  }
+
+  @Test
+  void jointsAreLetteredAndListed() {
+    PanelView view =
+        new PanelView(
+            Drafter.of(plan.job(), 170, 210), built, plan.grids(), built.part("L"), Face.RIGHT);
+    assertThat(view.joints())
+        .extracting(j -> j.channel().purpose())
+        .contains("top", "bottom", "back");
+    assertThat(words(view.draw()))
+        .containsAll(view.joints().stream().map(PanelView.Joint::letter).toList());
+  }
+
+  @Test
+  void partitionsThatAreAlikeShareAPageAndHandedSidesDoNot() {
+    List<List<String>> kinds =
+        PanelKinds.of(built).stream().map(k -> k.stream().map(Part::mark).toList()).toList();
+    assertThat(kinds).contains(List.of("L"), List.of("R"), List.of("P1", "P2"));
+  }
+
+  private static List<Hole> holes(Part part, Face face) {
+    return part.features().stream()
+        .filter(f -> f.face() == face)
+        .flatMap(f -> f instanceof Hole h ? Stream.of(h) : Stream.empty())
+        .toList();
+  }
+
+  private static Box outline(Drawing drawing) {
+    return paths(drawing)
+        .map(p -> Box.round(p.points()))
+        .max(Comparator.comparingDouble(box -> box.width() * box.height()))
+        .orElseThrow();
+  }
+
+  private static Stream<Mark.Path> paths(Drawing drawing) {
+    return Mark.flattened(drawing.marks()).stream()
+        .flatMap(m -> m instanceof Mark.Path p ? Stream.of(p) : Stream.empty());
+  }
+
+  /** All circles but those of the datum. */
+  private static List<Point> circles(Drawing drawing) {
+    return Mark.flattened(drawing.marks()).stream()
+        .flatMap(
+            m ->
+                m instanceof Mark.Circle c && c.pen() == Pen.EDGE
+                    ? Stream.of(c.centre())
+                    : Stream.empty())
+        .toList();
+  }
+
+  private static Stream<Mark.Text> texts(Drawing drawing) {
+    return Mark.flattened(drawing.marks()).stream()
+        .flatMap(m -> m instanceof Mark.Text t ? Stream.of(t) : Stream.empty());
+  }
+
+  private static List<String> words(Drawing drawing) {
+    return texts(drawing).map(t -> t.lettering().words()).toList();
+  }
+}
