@@ -118,7 +118,7 @@ final class PanelPages {
   }
 
   private static int lines(PanelView view) {
-    return view.joints().size() + view.grid().map(PanelPages::lines).orElse(0);
+    return 2 * view.joints().size() + view.grid().map(PanelPages::lines).orElse(0);
   }
 
   private Table joints(Part part, PanelView view) {

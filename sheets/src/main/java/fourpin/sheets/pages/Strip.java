@@ -165,6 +165,18 @@ record Strip(
     return of(down, pieces);
   }
 
+  /** The strips in lots that are no higher than stated, each of one strip at least. */
+  static List<List<Strip>> inLots(List<Strip> strips, double most) {
+    List<List<Strip>> lots = new ArrayList<>(List.of(new ArrayList<>()));
+    for (Strip strip : strips) {
+      if (height(lots.getLast()) + strip.height > most && !lots.getLast().isEmpty()) {
+        lots.add(new ArrayList<>());
+      }
+      lots.getLast().add(strip);
+    }
+    return lots;
+  }
+
   static double height(List<Strip> strips) {
     return strips.stream().mapToDouble(s -> s.gap + s.height).sum();
   }

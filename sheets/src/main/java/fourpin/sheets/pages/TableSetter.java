@@ -23,6 +23,9 @@ final class TableSetter {
   /** Ems; a longer word may be broken where room is short. */
   private static final double LONG_WORD = 8;
 
+  /** A row of more lines may go on on the next page. */
+  private static final int MOST_LINES = 24;
+
   private static final List<Double> SIZES = List.of(3.5, 3.2, 2.9, 2.6);
 
   private final Table table;
@@ -107,7 +110,7 @@ final class TableSetter {
     strips.add(head);
     Strip repeated = decorationOnly(head);
     for (Table.Row row : table.rows()) {
-      strips.add(row(tag, row).under(repeated));
+      row(tag, row).forEach(strip -> strips.add(strip.under(repeated)));
     }
     return keepFirstRowWithHead(strips);
   }
@@ -122,18 +125,23 @@ final class TableSetter {
   private Strip head(Tag tag) {
     Tag row = tag.add(Tag.Role.ROW);
     List<Prose> titles = table.columns().stream().map(c -> Prose.bold(c.title())).toList();
-    Strip strip = cells(row, Tag.Role.HEADER_CELL, titles);
+    Strip strip = cells(row, Tag.Role.HEADER_CELL, titles).getFirst();
     return strip
         .plus(Piece.decoration(List.of(rule(0, Pen.EDGE))))
         .plus(Piece.decoration(List.of(rule(-strip.height(), Pen.OUTLINE))));
   }
 
-  private Strip row(Tag tag, Table.Row row) {
-    Strip strip = cells(tag.add(Tag.Role.ROW), Tag.Role.CELL, row.cells());
-    Strip ruled = strip.plus(Piece.decoration(List.of(rule(-strip.height(), Pen.HATCH))));
-    return row.kind() == Table.Kind.SUM
-        ? ruled.plus(Piece.decoration(List.of(rule(0, Pen.EDGE))))
-        : ruled;
+  private List<Strip> row(Tag tag, Table.Row row) {
+    List<Strip> strips = cells(tag.add(Tag.Role.ROW), Tag.Role.CELL, row.cells());
+    strips.add(ruledBelow(strips.removeLast()));
+    if (row.kind() == Table.Kind.SUM) {
+      strips.set(0, strips.getFirst().plus(Piece.decoration(List.of(rule(0, Pen.EDGE)))));
+    }
+    return strips;
+  }
+
+  private Strip ruledBelow(Strip strip) {
+    return strip.plus(Piece.decoration(List.of(rule(-strip.height(), Pen.HATCH))));
   }
 
   private Mark rule(double y, Pen pen) {
@@ -141,17 +149,35 @@ final class TableSetter {
     return Mark.Path.line(new Point(0, y), new Point(right, y), pen);
   }
 
-  private Strip cells(Tag row, Tag.Role role, List<Prose> cells) {
+  /** A row as one strip, or as several where it is too high to be kept on one page. */
+  private List<Strip> cells(Tag row, Tag.Role role, List<Prose> cells) {
+    List<Cell> wrapped = new ArrayList<>();
+    for (int i = 0; i < cells.size(); i++) {
+      wrapped.add(new Cell(row.add(role), Wrap.lines(cells.get(i), type, widths[i] - 2 * PAD)));
+    }
+    int lines = wrapped.stream().mapToInt(cell -> cell.lines.size()).max().orElse(1);
+    List<Strip> strips = new ArrayList<>();
+    for (int from = 0; from < lines; from += MOST_LINES) {
+      strips.add(strip(wrapped, from, Math.min(lines, from + MOST_LINES)));
+    }
+    return strips;
+  }
+
+  private record Cell(Tag tag, List<Wrap.Line> lines) {
+
+    List<Wrap.Line> between(int from, int to) {
+      return lines.subList(Math.min(from, lines.size()), Math.min(to, lines.size()));
+    }
+  }
+
+  private Strip strip(List<Cell> cells, int from, int to) {
     List<Piece> pieces = new ArrayList<>();
-    int lines = 1;
     double left = 0;
     for (int i = 0; i < cells.size(); i++) {
-      List<Wrap.Line> wrapped = Wrap.lines(cells.get(i), type, widths[i] - 2 * PAD);
-      lines = Math.max(lines, wrapped.size());
-      pieces.add(Piece.of(row.add(role), marks(wrapped, left, i)));
+      pieces.add(Piece.of(cells.get(i).tag, marks(cells.get(i).between(from, to), left, i)));
       left += widths[i];
     }
-    return Strip.of(lines * type.lineHeight() + 2 * RISE, pieces);
+    return Strip.of((to - from) * type.lineHeight() + 2 * RISE, pieces);
   }
 
   private List<Mark> marks(List<Wrap.Line> lines, double left, int column) {

@@ -17,6 +17,10 @@ final class Typesetter {
 
   private static final double SIGN_WIDTH = 11;
   private static final double FRAME_PAD = 2;
+
+  /** Millimetres; a longer callout goes on in another frame. */
+  private static final double MOST_FRAMED = 150;
+
   private static final double NUMBER_WIDTH = 12;
   private static final double TICK = 3;
   private static final double BETWEEN = 5;
@@ -191,7 +195,10 @@ final class Typesetter {
         .text()
         .forEach(
             prose -> inside.addAll(lines(prose, Types.BODY, frame.add(Tag.Role.PARAGRAPH), inner)));
-    return spaced(List.of(framed(callout.sign(), inside, room)));
+    return spaced(
+        Strip.inLots(inside, MOST_FRAMED).stream()
+            .map(lot -> framed(callout.sign(), lot, room))
+            .toList());
   }
 
   private static Strip framed(Block.Sign sign, List<Strip> inside, double room) {

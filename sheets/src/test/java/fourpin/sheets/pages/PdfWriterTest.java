@@ -14,10 +14,12 @@ import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.SvgWriter;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -260,8 +262,7 @@ class PdfWriterTest {
     assertThatThrownBy(() -> PdfWriter.write(one(new Block.Figure(high, ""))))
         .isInstanceOf(OverflowException.class)
         .hasMessageContaining("too high");
-    Table table =
-        new Table(java.util.Collections.nCopies(9, Table.left("x".repeat(30))), List.of());
+    Table table = new Table(Collections.nCopies(30, Table.left("x".repeat(30))), List.of());
     assertThatThrownBy(() -> PdfWriter.write(one(table)))
         .isInstanceOf(OverflowException.class)
         .hasMessageContaining("too wide");
@@ -297,6 +298,32 @@ class PdfWriterTest {
     try (PDDocument document =
         Loader.loadPDF(PdfWriter.write(one(Block.Paragraph.of("x " + word + " y"))))) {
       assertThat(text(document, 1).replaceAll("\\s", "")).contains("x" + word + "y");
+    }
+  }
+
+  @Test
+  void whatIsHigherThanAPageGoesOnAndNothingIsLost() throws IOException {
+    List<String> words = IntStream.range(0, 2000).mapToObj(i -> "w" + i + "w").toList();
+    String text = String.join(" ", words);
+    Table row = new Table(List.of(Table.left("A"), Table.left("B")), List.of(Table.row(text, "b")));
+    Block.Callout callout = new Block.Callout(Block.Sign.NOTE, "Long", List.of(Prose.plain(text)));
+    for (Block block : List.of(row, callout, Block.Paragraph.of(text))) {
+      try (PDDocument document = Loader.loadPDF(PdfWriter.write(one(block)))) {
+        assertThat(document.getNumberOfPages()).isGreaterThan(1);
+        assertThat(new PDFTextStripper().getText(document)).containsSubsequence(words);
+      }
+    }
+  }
+
+  @Test
+  void aVeryLongWordInATableIsBroken() throws IOException {
+    String word = "Z".repeat(200);
+    Table table =
+        new Table(
+            Collections.nCopies(5, Table.left("x")),
+            List.of(Table.row(word, word, "1", "2", word)));
+    try (PDDocument document = Loader.loadPDF(PdfWriter.write(one(table)))) {
+      assertThat(new PDFTextStripper().getText(document).replaceAll("[^Z]", "")).hasSize(600);
     }
   }
 
