@@ -66,6 +66,10 @@ final class BayBorer {
         .toList();
   }
 
+  private Bay stated() {
+    return built.order().bays().get(bay.number() - 1);
+  }
+
   BayGrid grid() {
     return grid;
   }
@@ -101,7 +105,7 @@ final class BayBorer {
   /** Slots come with the standard; holes and notches follow the lattice. */
   private List<Length> heights(Opening opening) {
     if (!(support instanceof Support.Standards standards)) {
-      return pattern.heights(bay, opening);
+      return pattern.heights(bay, opening, stated().levelsUp());
     }
     Length first = opening.clear().low().z().plus(standards.firstSlot());
     return new Lattice(first, standards.slotPitch()).within(first, opening.clear().high().z());
@@ -168,7 +172,7 @@ final class BayBorer {
         built.order().name(),
         bay.number(),
         support,
-        ShelfRows.of(shelves.getFirst().box(), support, settings()),
+        ShelfRows.of(shelves.getFirst().box(), support, settings(), stated().rowsBack()),
         levels,
         support instanceof Support.Standards s ? s.slotPitch() : pattern.lattice().pitch(),
         diameter(),

@@ -74,13 +74,17 @@ record CasePattern(Lattice lattice, Settings settings, Length ends, List<Finding
                     "every level of the case moves"))));
   }
 
-  /** The heights that an opening of a bay may have holes at, from the bottom up. */
-  List<Length> heights(BaySpace bay, BaySpace.Opening opening) {
+  /**
+   * The heights that an opening of a bay may have holes at, from the bottom up.
+   *
+   * @param up how far the bay's holes stand above those of the case
+   */
+  List<Length> heights(BaySpace bay, BaySpace.Opening opening, Length up) {
     Length floor = opening.clear().low().z();
     boolean stated = firstHole(settings).isPresent() && floor.equals(bay.clear().low().z());
     Length low = stated ? floor : floor.plus(settings.length(Setting.CLEAR_BELOW));
     Length high = opening.clear().high().z().minus(settings.length(Setting.CLEAR_ABOVE));
-    return lattice.within(low, high);
+    return lattice.raised(up).within(low, high);
   }
 
   /** Only those heights that are there when the panel is turned, if rows are to be balanced. */

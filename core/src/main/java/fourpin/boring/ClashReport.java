@@ -127,8 +127,7 @@ final class ClashReport {
     remedies.add(
         Reporter.remedy(
             Reporter.say(
-                "set the rows of bay %d back by %s from those of bay %d",
-                other.grid().bay(), reporter.atLeast(stagger), worst.row().grid().bay()),
+                "state rows-back: %s for bay %d", reporter.atLeast(stagger), other.grid().bay()),
             "the rows of the two bays no longer stand in line; levels stay the same"));
     if (worst.ours().outline() instanceof Outline.Disc) {
       remedies.addAll(holeRemedies(other, stagger));
@@ -143,14 +142,14 @@ final class ClashReport {
       remedies.add(
           Reporter.remedy(
               Reporter.say(
-                  "shift the holes of bay %d up by half a pitch, %s",
-                  other.grid().bay(), reporter.text(half)),
+                  "state levels-up: %s, half a pitch, for bay %d",
+                  reporter.text(half), other.grid().bay()),
               "shelves of the two bays no longer line up"));
     }
     if (worst.row().grid().diameter().equals(other.grid().diameter()) && sharesCentre()) {
       remedies.add(
           Reporter.remedy(
-              "bore one hole right through, with a long pin that carries a shelf in both bays",
+              "bore one hole right through by hand, with a long pin that carries a shelf in both bays",
               "a pin for both bays, as long as the partition and both reaches; it goes in before"
                   + " either shelf"));
     }

@@ -13,6 +13,10 @@ import java.util.List;
  */
 record Lattice(Length start, Length pitch) {
 
+  Lattice raised(Length up) {
+    return new Lattice(start.plus(up), pitch);
+  }
+
   /** The heights from {@code low} to {@code high}, both included, from the bottom up. */
   List<Length> within(Length low, Length high) {
     List<Length> heights = new ArrayList<>();

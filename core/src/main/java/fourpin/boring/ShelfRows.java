@@ -15,9 +15,9 @@ final class ShelfRows {
   private ShelfRows() {}
 
   /** Loose cleats run from front to back, so cleat strips never stand in the middle. */
-  static List<Row> of(Box shelf, Support support, Settings settings) {
-    Length front = shelf.low().y().plus(settings.length(frontSetback(support)));
-    Length back = shelf.high().y().minus(settings.length(backSetback(support)));
+  static List<Row> of(Box shelf, Support support, Settings settings, Length rowsBack) {
+    Length front = shelf.low().y().plus(settings.length(frontSetback(support))).plus(rowsBack);
+    Length back = shelf.high().y().minus(settings.length(backSetback(support))).plus(rowsBack);
     Row first = new Row(Row.Name.FRONT, front);
     Row last = new Row(Row.Name.BACK, back);
     boolean deep = shelf.size(Axis.Y).isMoreThan(settings.length(Setting.MIDDLE_ROW_FROM));

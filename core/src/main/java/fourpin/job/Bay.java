@@ -12,15 +12,30 @@ import java.util.Optional;
  * @param shelves the adjustable shelves; a bay may have none
  * @param supports what they lie on; one kind in a bay
  * @param load what they carry, over the case's
+ * @param rowsBack how far its rows stand behind where the settings put them, so that they do not
+ *     meet those of the next bay in a partition
+ * @param levelsUp how far its holes stand above those of the case, for the same reason
  */
 public record Bay(
     Optional<Length> width,
     List<Length> fixedShelves,
     Optional<Shelves> shelves,
     Optional<Support> supports,
-    Optional<Load> load) {
+    Optional<Load> load,
+    Length rowsBack,
+    Length levelsUp) {
 
   public Bay {
     fixedShelves = List.copyOf(fixedShelves);
+  }
+
+  /** A bay whose rows and holes stand where the case puts them. */
+  public Bay(
+      Optional<Length> width,
+      List<Length> fixedShelves,
+      Optional<Shelves> shelves,
+      Optional<Support> supports,
+      Optional<Load> load) {
+    this(width, fixedShelves, shelves, supports, load, Length.ZERO, Length.ZERO);
   }
 }

@@ -198,9 +198,9 @@ class BorerTest {
         .extracting(Finding.Remedy::what)
         .containsExactly(
             "no deeper than 5/16 in on both faces: leaves 3/32 in",
-            "set the rows of bay 2 back by 1/2 in from those of bay 1",
-            "shift the holes of bay 2 up by half a pitch, 1/2 in",
-            "bore one hole right through, with a long pin that carries a shelf in both bays");
+            "state rows-back: 1/2 in for bay 2",
+            "state levels-up: 1/2 in, half a pitch, for bay 2",
+            "bore one hole right through by hand, with a long pin that carries a shelf in both bays");
   }
 
   @Test
@@ -211,6 +211,37 @@ class BorerTest {
     Cut left = hole("1 1/2", "0", "3/8", owner);
     assertThat(Clash.of(left, hole("2", "11/32", "23/32", owner), settings)).isEmpty();
     assertThat(Clash.of(left, hole("1 63/64", "11/32", "23/32", owner), settings)).isPresent();
+  }
+
+  @Test
+  void should_be_content_when_a_bay_takes_either_remedy() {
+    Bay plain = bay(pins(), 2);
+    assertThat(kind(bore(bookcase(plain, moved(plain, "1/2", "0"))), "rows-meet")).isEmpty();
+    assertThat(kind(bore(bookcase(plain, moved(plain, "0", "1/2"))), "rows-meet")).isEmpty();
+    assertThat(kind(bore(bookcase(plain, moved(plain, "1/8", "0"))), "rows-meet")).isNotEmpty();
+  }
+
+  @Test
+  void should_move_only_the_bay_that_says_so() {
+    Bay plain = bay(pins(), 2);
+    List<BayGrid> grids = bore(bookcase(plain, moved(plain, "1/2", "1/4"))).grids();
+    for (int i = 0; i < 2; i++) {
+      assertThat(grids.get(1).rows().get(i).y())
+          .isEqualTo(grids.get(0).rows().get(i).y().plus(in("1/2")));
+    }
+    assertThat(grids.get(1).levels().getFirst().height())
+        .isEqualTo(grids.get(0).levels().getFirst().height().plus(in("1/4")));
+  }
+
+  private static Bay moved(Bay bay, String back, String up) {
+    return new Bay(
+        bay.width(),
+        bay.fixedShelves(),
+        bay.shelves(),
+        bay.supports(),
+        bay.load(),
+        in(back),
+        in(up));
   }
 
   private static Cut hole(String y, String from, String to, Cut.Owner owner) {

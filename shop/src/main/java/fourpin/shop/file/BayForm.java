@@ -49,6 +49,19 @@ final class BayForm {
           "the setting shelf-load",
           "weight along the shelf or on its surface, in place of holds");
 
+  private static final Key<Length> ROWS_BACK =
+      Key.optional(
+          "rows-back",
+          Words.length("0 mm", "200 mm"),
+          "0",
+          "how far its rows stand behind those of the other bays, so that they do not meet");
+  private static final Key<Length> LEVELS_UP =
+      Key.optional(
+          "levels-up",
+          Words.length("0 mm", "200 mm"),
+          "0",
+          "how far its holes stand above those of the other bays, so that they do not meet");
+
   /** Keys that a case states for all bays and a bay for itself. */
   static final List<Key<?>> COMMON = List.of(FIXED_SHELVES, SHELVES, SUPPORTS, HOLDS, LOAD);
 
@@ -57,7 +70,7 @@ final class BayForm {
   private static final Form<Stated> FORM =
       new Form<>(
           "a bay",
-          List.of(WIDTH, FIXED_SHELVES, SHELVES, SUPPORTS, HOLDS, LOAD),
+          List.of(WIDTH, FIXED_SHELVES, SHELVES, SUPPORTS, HOLDS, LOAD, ROWS_BACK, LEVELS_UP),
           List.of(ONE_LOAD),
           BayForm::make);
 
@@ -102,6 +115,8 @@ final class BayForm {
       ShelvesForm.Stated shelves,
       Optional<Support> supports,
       Optional<Load> load,
+      Length rowsBack,
+      Length levelsUp,
       Optional<Spot> shelvesSpot) {
 
     static final Stated NOTHING =
@@ -111,6 +126,8 @@ final class BayForm {
             ShelvesForm.Stated.NOTHING,
             Optional.empty(),
             Optional.empty(),
+            Length.ZERO,
+            Length.ZERO,
             Optional.empty());
 
     /** This bay in a case that states the rest for all its bays. */
@@ -122,7 +139,9 @@ final class BayForm {
               both.fixedShelves.orElse(List.of()),
               both.shelves.in(material, context),
               both.supports,
-              load);
+              load,
+              rowsBack,
+              levelsUp);
       Optional<Spot> spot = both.shelvesSpot;
       if (spot.isPresent() && both.shelves.placing().isEmpty()) {
         return spot.get()
@@ -144,6 +163,8 @@ final class BayForm {
           shelves.over(all.shelves),
           supports.or(all::supports),
           load.or(all::load),
+          rowsBack,
+          levelsUp,
           shelvesSpot.or(all::shelvesSpot));
     }
   }
@@ -160,6 +181,8 @@ final class BayForm {
                 v.find(SHELVES).orElse(ShelvesForm.Stated.NOTHING),
                 v.find(SUPPORTS),
                 loadOf(v),
+                v.find(ROWS_BACK).orElse(Length.ZERO),
+                v.find(LEVELS_UP).orElse(Length.ZERO),
                 v.find(SHELVES).map(s -> v.spot(SHELVES))))
         : Optional.empty();
   }
