@@ -34,7 +34,7 @@ public final class LayoutView {
    */
   private static final double NARROW = 0.15;
 
-  private static final int STRETCH = 4;
+  private static final int STRETCH = 6;
 
   private final Drafter drafter;
   private final SheetPattern pattern;

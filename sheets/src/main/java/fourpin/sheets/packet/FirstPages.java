@@ -38,7 +38,6 @@ final class FirstPages {
     blocks.add(new Block.Heading("Figures of the whole job"));
     blocks.add(totals());
     blocks.addAll(cautions());
-    blocks.add(new Block.NewPage());
     blocks.add(new Block.Heading("Contents"));
     blocks.add(new Block.Contents());
     return new Section("What it is, and what to know first", blocks);

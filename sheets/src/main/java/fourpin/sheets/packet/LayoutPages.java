@@ -79,8 +79,8 @@ final class LayoutPages {
                 new Block.Heading(title + ", layout S" + number + count),
                 new Block.Figure(
                     view.draw(),
-                    "Stock " + pattern.sheet().name() + ". Numbers are lines of the cut list."))),
-        order(CuttingOrder.of(pattern, number, layout.problem().saw())));
+                    "Stock " + pattern.sheet().name() + ". Numbers are lines of the cut list."),
+                order(CuttingOrder.of(pattern, number, layout.problem().saw())))));
   }
 
   private Table order(List<SetUp> setUps) {

@@ -52,14 +52,18 @@ final class PanelPages {
     return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("Panels", blocks));
   }
 
+  /** A bored face has a page of its own; others share one where they find room. */
   private List<Block> pages(BuiltCase built, List<Part> alike) {
-    Part part = alike.getFirst();
     List<Block> blocks = new ArrayList<>();
-    for (Face face : PanelKinds.facesToDraw(part)) {
-      blocks.add(new Block.NewPage());
-      blocks.add(new Block.Heading(title(built, alike, face)));
-      blocks.add(Block.Paragraph.of(size(built, alike)));
-      blocks.addAll(page(built, part, face));
+    for (Face face : PanelKinds.facesToDraw(alike.getFirst())) {
+      List<Block> page = new ArrayList<>();
+      page.add(new Block.Heading(title(built, alike, face)));
+      page.add(Block.Paragraph.of(size(built, alike)));
+      page.addAll(page(built, alike.getFirst(), face));
+      if (view(words.fullPage(), built, alike.getFirst(), face).grid().isPresent()) {
+        blocks.add(new Block.NewPage());
+      }
+      blocks.add(new Block.Together(page));
     }
     return blocks;
   }
@@ -161,15 +165,18 @@ final class PanelPages {
   }
 
   private static Block figure(PanelView view, Part part, Face face) {
-    return new Block.Figure(view.draw(), caption(part, face));
+    return new Block.Figure(view.draw(), caption(part, face, view));
   }
 
-  private static String caption(Part part, Face face) {
+  private static String caption(Part part, Face face, PanelView view) {
     return "Part "
         + part.mark()
         + " with its "
         + Words.lower(face)
-        + " face towards you. Joints on the other face are dashed. Not every hole's distance is written; the table has all.";
+        + " face towards you. Joints on the other face are dashed."
+        + (view.grid().isPresent()
+            ? " Not every hole's distance is written; the table has all."
+            : "");
   }
 
   private List<Block> holes(Part part, BayGrid grid) {

@@ -68,7 +68,7 @@ public sealed interface Block
 
   record Figure(Drawing drawing, String caption) implements Block {}
 
-  /** Blocks that stay on one page. */
+  /** Blocks that stay on one page if they find room on one. */
   record Together(List<Block> blocks) implements Block {
     public Together {
       blocks = List.copyOf(blocks);

@@ -6,7 +6,7 @@ import fourpin.sheets.paint.Box;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Fills leaves with strips from the top; strips that must stay together go over together. */
+/** Fills leaves with strips from the top; strips that belong together go over together. */
 final class Breaker {
 
   private static final double ROUNDING = 1e-6;
@@ -24,7 +24,7 @@ final class Breaker {
 
   static List<Layout.Leaf> leaves(List<Strip> strips, Box body) {
     Breaker breaker = new Breaker(body);
-    groups(strips).forEach(breaker::place);
+    groups(strips).forEach(breaker::placeOrBreak);
     breaker.turn();
     return List.copyOf(breaker.leaves);
   }
@@ -39,6 +39,15 @@ final class Breaker {
       groups.getLast().add(strip);
     }
     return groups;
+  }
+
+  /** What is wanted on one page but is higher than one is broken after all. */
+  private void placeOrBreak(List<Strip> group) {
+    if (Strip.height(group) <= body.height() + ROUNDING) {
+      place(group);
+    } else {
+      group.forEach(strip -> place(List.of(strip)));
+    }
   }
 
   private void place(List<Strip> group) {
@@ -62,7 +71,7 @@ final class Breaker {
     group.subList(1, group.size()).forEach(this::put);
     if (top < body.bottom() - ROUNDING) {
       throw new OverflowException(
-          "A block that must stay together is "
+          "A drawing or line is "
               + (body.bottom() - top)
               + " mm too high for page "
               + (leaves.size() + 1));

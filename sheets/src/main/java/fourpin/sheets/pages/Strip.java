@@ -137,11 +137,11 @@ record Strip(
         anchor);
   }
 
-  /** The strips with all but the first kept on the page of the first. */
+  /** The strips with all but the first kept on the page of the first, which may begin anywhere. */
   static List<Strip> together(List<Strip> strips) {
     List<Strip> kept = new ArrayList<>();
     for (Strip strip : strips) {
-      kept.add(kept.isEmpty() ? strip : strip.starting(Start.WITH_LAST));
+      kept.add(strip.starting(kept.isEmpty() ? Start.ANYWHERE : Start.WITH_LAST));
     }
     return kept;
   }

@@ -316,6 +316,30 @@ class PdfWriterTest {
   }
 
   @Test
+  void whatBelongsTogetherIsNotTornFromItsHeading() throws IOException {
+    Block filler = Block.Paragraph.of("filler ".repeat(700));
+    Block pair =
+        new Block.Together(
+            List.of(
+                new Block.Heading("Its heading"), new Block.Figure(Samples.panel(), "its figure")));
+    Booklet booklet =
+        new Booklet(
+            "T",
+            "",
+            "job",
+            "1",
+            Paper.A4,
+            List.of(new Booklet.Section("S", List.of(filler, pair, pair, pair))));
+    try (PDDocument document = Loader.loadPDF(PdfWriter.write(booklet))) {
+      assertThat(document.getNumberOfPages()).isEqualTo(3);
+      for (int page = 1; page <= 3; page++) {
+        String text = text(document, page);
+        assertThat(text.split("Its heading", -1)).hasSameSizeAs(text.split("its figure", -1));
+      }
+    }
+  }
+
+  @Test
   void aVeryLongWordInATableIsBroken() throws IOException {
     String word = "Z".repeat(200);
     Table table =
