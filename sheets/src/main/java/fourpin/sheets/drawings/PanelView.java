@@ -43,6 +43,7 @@ public final class PanelView {
 
   private static final double NUMBER_PITCH = 3.3;
   private static final int LETTERS = 26;
+  private static final double EDGE = 0.3;
   private static final double INSIDE = 2.5;
   private static final double BELOW_MARK = 6;
 
@@ -300,6 +301,8 @@ public final class PanelView {
     rows(sketch).forEach(labels::reserve);
     channels().forEach(c -> labels.reserve(sketch.onPaper(view.box(c.volume()))));
     Box work = sketch.onPaper(view.box(part.box()));
+    labels.reserve(new Box(work.left(), work.bottom(), work.left(), work.top()).grown(EDGE));
+    labels.reserve(new Box(work.right(), work.bottom(), work.right(), work.top()).grown(EDGE));
     sketch.addAll(labels.on(work.centre(), Lettering.of(part.mark(), Typeface.BOLD, 5)));
     front(work).ifPresent(at -> sketch.addAll(labels.on(at, Drafter.label(frontWords()))));
     if (view.up() == Axis.Z) {

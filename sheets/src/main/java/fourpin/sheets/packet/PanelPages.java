@@ -6,27 +6,21 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Channel;
 import fourpin.casework.Part;
-import fourpin.measure.Length;
 import fourpin.plan.Plan;
 import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.drawings.PanelKinds;
 import fourpin.sheets.drawings.PanelView;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
-import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
 import fourpin.sheets.pages.Table.Row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A page for each different panel that something is cut or bored in, with its holes in a table. */
 final class PanelPages {
-
-  /** Holes stand side by side in so many columns. */
-  private static final int SIDE_BY_SIDE = 3;
 
   /** So many lines of holes find room beside the drawing. */
   private static final int MOST_LINES = 30;
@@ -59,7 +53,7 @@ final class PanelPages {
       List<Block> page = new ArrayList<>();
       page.add(new Block.Heading(title(built, alike, face)));
       page.add(Block.Paragraph.of(size(built, alike)));
-      page.addAll(page(built, alike.getFirst(), face));
+      page.addAll(page(built, alike, face));
       if (view(words.fullPage(), built, alike.getFirst(), face).grid().isPresent()) {
         blocks.add(new Block.NewPage());
       }
@@ -94,10 +88,11 @@ final class PanelPages {
         + "write TOP and FRONT on the wood before the first mark.";
   }
 
-  private List<Block> page(BuiltCase built, Part part, Face face) {
+  private List<Block> page(BuiltCase built, List<Part> alike, Face face) {
+    Part part = alike.getFirst();
     Drafter whole = words.fullPage();
     PanelView wide = view(whole, built, part, face);
-    List<Block> tables = tables(part, wide);
+    List<Block> tables = tables(built, alike, face);
     if (tables.isEmpty() || lines(wide) > MOST_LINES) {
       return Stream.concat(Stream.of(figure(wide, part, face)), tables.stream()).toList();
     }
@@ -112,17 +107,30 @@ final class PanelPages {
     return part.lengthAxis() == Axis.Z;
   }
 
-  private List<Block> tables(Part part, PanelView view) {
+  private List<Block> tables(BuiltCase built, List<Part> alike, Face face) {
+    PanelView view = view(words.fullPage(), built, alike.getFirst(), face);
     List<Block> tables = new ArrayList<>();
     if (!view.joints().isEmpty()) {
-      tables.add(joints(part, view));
+      tables.add(joints(alike.getFirst(), view));
     }
-    view.grid().ifPresent(grid -> tables.addAll(holes(part, grid)));
+    if (view.grid().isPresent()) {
+      tables.addAll(new HoleTable(words, bored(built, alike, face)).blocks());
+    }
     return tables;
   }
 
+  /** Each of the parts with the pattern of the bay that its face looks into. */
+  private List<HoleTable.Bored> bored(BuiltCase built, List<Part> alike, Face face) {
+    return alike.stream()
+        .flatMap(
+            part ->
+                view(words.fullPage(), built, part, face).grid().stream()
+                    .map(grid -> new HoleTable.Bored(part, grid)))
+        .toList();
+  }
+
   private static int lines(PanelView view) {
-    return 2 * view.joints().size() + view.grid().map(PanelPages::lines).orElse(0);
+    return 2 * view.joints().size() + view.grid().map(HoleTable::lines).orElse(0);
   }
 
   private Table joints(Part part, PanelView view) {
@@ -177,74 +185,5 @@ final class PanelPages {
         + (view.grid().isPresent()
             ? " Not every hole's distance is written; the table has all."
             : "");
-  }
-
-  private List<Block> holes(Part part, BayGrid grid) {
-    Length foot = part.box().low().z();
-    String datum =
-        foot.isZero()
-            ? "The lower end is the foot of the case."
-            : "The lower end lies " + words.length(foot) + " above the foot of the case.";
-    String rows =
-        Words.list(
-            grid.rows().stream()
-                .map(
-                    r ->
-                        Words.lower(r.name())
-                            + " row "
-                            + words.length(r.y().minus(part.box().low().y())))
-                .toList());
-    return List.of(
-        new Block.Paragraph(
-            Prose.bold("Holes of bay " + grid.bay() + ": ")
-                .then(
-                    Prose.plain(
-                        words.length(grid.diameter())
-                            + " across, "
-                            + words.length(grid.depth())
-                            + " deep, "
-                            + rows
-                            + " from the front edge. "
-                            + datum))),
-        table(part, grid));
-  }
-
-  private static int lines(BayGrid grid) {
-    return Math.ceilDiv(grid.levels().size(), SIDE_BY_SIDE);
-  }
-
-  /** Number and distance from the lower end, column beside column. */
-  private Table table(Part part, BayGrid grid) {
-    int lines = lines(grid);
-    List<Table.Column> columns =
-        IntStream.range(0, SIDE_BY_SIDE)
-            .boxed()
-            .flatMap(_ -> Stream.of(Table.right("Hole"), Table.right("Up from end")))
-            .toList();
-    List<Row> rows =
-        IntStream.range(0, lines).mapToObj(line -> row(part, grid, line, lines)).toList();
-    return new Table(columns, rows);
-  }
-
-  private Row row(Part part, BayGrid grid, int line, int lines) {
-    List<Prose> cells = new ArrayList<>();
-    for (int column = 0; column < SIDE_BY_SIDE; column++) {
-      int index = column * lines + line;
-      boolean there = index < grid.levels().size();
-      cells.add(Prose.plain(there ? hole(grid, index) : ""));
-      cells.add(Prose.plain(there ? distance(part, grid, index) : ""));
-    }
-    return new Row(Table.Kind.ITEM, cells);
-  }
-
-  /** The hole's number, with a mark where a shelf lies on it first. */
-  private static String hole(BayGrid grid, int index) {
-    int number = grid.levels().get(index).number();
-    boolean seat = grid.seats().stream().anyMatch(s -> s.level() == number);
-    return number + (seat ? " shelf" : "");
-  }
-
-  private String distance(Part part, BayGrid grid, int index) {
-    return words.number(grid.levels().get(index).height().minus(part.box().low().z()));
   }
 }

@@ -1,0 +1,112 @@
+package fourpin.sheets.packet;
+
+import fourpin.boring.BayGrid;
+import fourpin.casework.Part;
+import fourpin.measure.Length;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Prose;
+import fourpin.sheets.pages.Table;
+import fourpin.sheets.pages.Table.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The holes of panels that are bored alike, with the distance of each from the lower end, and where
+ * shelves lie first.
+ *
+ * @param alike at least one
+ */
+record HoleTable(Words words, List<Bored> alike) {
+
+  /** Holes stand side by side in so many columns. */
+  private static final int SIDE_BY_SIDE = 3;
+
+  /** A part and the pattern of the bay that its bored face looks into. */
+  record Bored(Part part, BayGrid grid) {
+
+    boolean hasShelfAt(int level) {
+      return grid.seats().stream().anyMatch(seat -> seat.level() == level);
+    }
+  }
+
+  /** How many lines the holes of a bay take. */
+  static int lines(BayGrid grid) {
+    return Math.ceilDiv(grid.levels().size(), SIDE_BY_SIDE);
+  }
+
+  List<Block> blocks() {
+    String bays = Words.list(alike.stream().map(b -> Integer.toString(b.grid.bay())).toList());
+    String title = (alike.size() == 1 ? "Holes of bay " : "Holes of bays ") + bays + ": ";
+    return List.of(new Block.Paragraph(Prose.bold(title).then(Prose.plain(setting()))), table());
+  }
+
+  private Part part() {
+    return alike.getFirst().part;
+  }
+
+  private BayGrid grid() {
+    return alike.getFirst().grid;
+  }
+
+  private String setting() {
+    return words.length(grid().diameter())
+        + " across, "
+        + words.length(grid().depth())
+        + " deep, "
+        + Words.list(grid().rows().stream().map(this::row).toList())
+        + " from the front edge. "
+        + datum();
+  }
+
+  private String row(BayGrid.Row row) {
+    return Words.lower(row.name()) + " row " + words.length(row.y().minus(part().box().low().y()));
+  }
+
+  private String datum() {
+    Length foot = part().box().low().z();
+    return foot.isZero()
+        ? "The lower end is the foot of the case."
+        : "The lower end lies " + words.length(foot) + " above the foot of the case.";
+  }
+
+  /** Number and distance from the lower end, column beside column. */
+  private Table table() {
+    List<Table.Column> columns =
+        IntStream.range(0, SIDE_BY_SIDE)
+            .boxed()
+            .flatMap(_ -> Stream.of(Table.right("Hole"), Table.right("Up from end")))
+            .toList();
+    return new Table(columns, IntStream.range(0, lines(grid())).mapToObj(this::line).toList());
+  }
+
+  private Row line(int line) {
+    List<Prose> cells = new ArrayList<>();
+    for (int column = 0; column < SIDE_BY_SIDE; column++) {
+      int index = column * lines(grid()) + line;
+      boolean there = index < grid().levels().size();
+      cells.add(Prose.plain(there ? hole(index) : ""));
+      cells.add(Prose.plain(there ? distance(index) : ""));
+    }
+    return new Row(Table.Kind.ITEM, cells);
+  }
+
+  /** The hole's number, and whether a shelf lies on it first; on which panels, where not on all. */
+  private String hole(int index) {
+    int number = grid().levels().get(index).number();
+    List<Bored> seats = alike.stream().filter(bored -> bored.hasShelfAt(number)).toList();
+    if (seats.isEmpty()) {
+      return Integer.toString(number);
+    }
+    String where =
+        seats.size() == alike.size()
+            ? ""
+            : " " + Words.list(seats.stream().map(b -> b.part.mark()).toList());
+    return number + " shelf" + where;
+  }
+
+  private String distance(int index) {
+    return words.number(grid().levels().get(index).height().minus(part().box().low().z()));
+  }
+}
