@@ -47,6 +47,14 @@ public final class SvgWriter {
                 + "-text\">"
                 + escaped(drawing.description())
                 + "</desc>\n");
+    ground(box);
+  }
+
+  /** Paper under the drawing: black lines would be lost on a dark screen. */
+  private void ground(Box box) {
+    out.append("<rect x=\"" + mm(box.left()) + "\" y=\"" + mm(-box.top()) + "\"")
+        .append(" width=\"" + mm(box.width()) + "\" height=\"" + mm(box.height()) + "\"")
+        .append(" class=\"paper\" fill=\"" + Ink.WHITE.hex() + "\"/>\n");
   }
 
   private void paint(Mark mark) {
