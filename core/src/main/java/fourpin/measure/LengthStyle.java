@@ -23,6 +23,7 @@ public record LengthStyle(Unit unit, int parts) {
   public static final LengthStyle MILLIMETRES = new LengthStyle(Unit.MILLIMETRE, 10);
 
   private static final int FINEST_FRACTION = 256;
+  private static final int THOUSANDTHS = 1000;
 
   public LengthStyle {
     if (!canPrint(unit, parts)) {
@@ -40,12 +41,17 @@ public record LengthStyle(Unit unit, int parts) {
     };
   }
 
-  /** The number alone, as on a dimension line: {@code 31 1/2}, {@code ≈ 12.3}. */
+  /**
+   * The number alone, as on a dimension line: {@code 31 1/2}, {@code ≈ 12.3}. Below an inch, where
+   * a calliper reads, what the fractions miss stands in thousandths: {@code 0.71}, {@code ≈ 0.664}.
+   */
   public String number(Length length) {
-    long rounded = roundedParts(length);
-    boolean exact = rounded * (unit.picometres() / parts) == length.picometres();
-    String digits = unit.customary() ? fraction(Math.abs(rounded)) : decimal(Math.abs(rounded));
-    return (exact ? "" : "≈ ") + (rounded < 0 ? "-" : "") + digits;
+    long part = part(length);
+    long rounded = rounded(length, part);
+    String sign = (rounded * part == length.picometres() ? "" : "≈ ") + (rounded < 0 ? "-" : "");
+    long count = Math.abs(rounded);
+    return sign
+        + (part == unit.picometres() / parts ? inParts(count) : decimal(count, THOUSANDTHS));
   }
 
   /** The number with its unit: {@code 31 1/2 in}. */
@@ -55,12 +61,24 @@ public record LengthStyle(Unit unit, int parts) {
 
   /** The length that the printed number states. */
   public Length rounded(Length length) {
-    return new Length(Math.multiplyExact(roundedParts(length), unit.picometres() / parts), unit);
+    long part = part(length);
+    return new Length(Math.multiplyExact(rounded(length, part), part), unit);
   }
 
-  private long roundedParts(Length length) {
-    long step = unit.picometres() / parts;
-    return Math.floorDiv(Math.addExact(length.picometres(), step / 2), step);
+  /** The size of the part that a length is rounded to, in picometres. */
+  private long part(Length length) {
+    long part = unit.picometres() / parts;
+    boolean small = Math.abs(length.picometres()) < unit.picometres();
+    boolean fine = unit.customary() && small && length.picometres() % part != 0;
+    return fine ? unit.picometres() / THOUSANDTHS : part;
+  }
+
+  private static long rounded(Length length, long part) {
+    return Math.floorDiv(Math.addExact(length.picometres(), part / 2), part);
+  }
+
+  private String inParts(long count) {
+    return unit.customary() ? fraction(count) : decimal(count, parts);
   }
 
   private String fraction(long count) {
@@ -75,7 +93,7 @@ public record LengthStyle(Unit unit, int parts) {
   }
 
   /** Exact, because a thousandth is the finest part. */
-  private String decimal(long count) {
+  private static String decimal(long count, int parts) {
     BigDecimal digits = BigDecimal.valueOf(count).divide(BigDecimal.valueOf(parts));
     return digits.signum() == 0 ? "0" : digits.stripTrailingZeros().toPlainString();
   }

@@ -38,9 +38,9 @@ public record CutItem(
     banded = List.copyOf(banded);
   }
 
-  /** What the part is called on a layout: line and name. */
+  /** What the part is called on a layout: line, name, and whether its cutting waits. */
   public String label() {
-    return line + " " + name;
+    return line + " " + name + (when == Part.CutWhen.AFTER_ASSEMBLY ? ", waits" : "");
   }
 
   /** Whether a part may be turned on the sheet. */

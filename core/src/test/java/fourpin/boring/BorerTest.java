@@ -346,7 +346,7 @@ class BorerTest {
     assertThat(kind(boring, "hole-screw").getFirst().what())
         .isEqualTo(
             "1 hole of the front row, bay 1 in left side (L) comes near the screws for fixed shelf,"
-                + " bay 1: ≈ 9/64 in left, 1/4 in asked for.");
+                + " bay 1: ≈ 0.139 in left, 1/4 in asked for.");
     assertThat(kind(boring, "hole-panel").getFirst().severity()).isEqualTo(Severity.ERROR);
   }
 

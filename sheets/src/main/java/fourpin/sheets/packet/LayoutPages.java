@@ -10,6 +10,7 @@ import fourpin.cutting.Unplaced;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.Plan;
+import fourpin.plan.PlannedStep;
 import fourpin.sheets.drawings.LayoutView;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
@@ -34,19 +35,21 @@ final class LayoutPages {
   }
 
   Optional<Section> section() {
+    if (plan.materials().isEmpty()) {
+      return Optional.empty();
+    }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.Paragraph.of(
             "Each cut goes through the whole piece. Pieces are named as they come off: S1-A is the first that comes off "
-                + "sheet S1; a finished part stands in brackets with its line of the cut list. Write the part's mark on it at once."));
+                + "sheet S1; a finished part stands in brackets with its line of the cut list. Write the part's mark on it at once. "
+                + "What waits is cut when the case stands and has been measured: leave its piece of the sheet whole until then."));
     for (MaterialPlan material : plan.materials()) {
       for (StockLayout layout : material.layouts()) {
         blocks.addAll(layout(material.material().name() + ", " + layout.title(), layout));
       }
     }
-    return blocks.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Section("Cutting layouts", blocks));
+    return Optional.of(new Section("Cutting layouts", blocks));
   }
 
   private List<Block> layout(String title, StockLayout layout) {
@@ -80,7 +83,18 @@ final class LayoutPages {
                 new Block.Figure(
                     view.draw(),
                     "Stock " + pattern.sheet().name() + ". Numbers are lines of the cut list."),
-                order(CuttingOrder.of(pattern, number, layout.problem().saw())))));
+                order(CuttingOrder.of(pattern, number, layout.problem().saw())),
+                cautions())));
+  }
+
+  /** The cautions of the steps that send the maker to this page. */
+  private Block cautions() {
+    return StepPages.cautions(
+        plan.steps().stream()
+            .filter(step -> step.stage() == PlannedStep.Stage.CUT)
+            .flatMap(step -> step.cautions().stream())
+            .distinct()
+            .toList());
   }
 
   private Table order(List<SetUp> setUps) {

@@ -52,7 +52,7 @@ final class StepPages {
         : Prose.bold(where.strip() + ": ").then(Prose.plain(step.words()));
   }
 
-  private static Block cautions(List<Caution> cautions) {
+  static Block cautions(List<Caution> cautions) {
     return new Block.Callout(
         Block.Sign.CAUTION, "Caution", cautions.stream().map(FirstPages::prose).toList());
   }

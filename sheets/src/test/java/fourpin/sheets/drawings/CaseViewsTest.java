@@ -122,7 +122,7 @@ class CaseViewsTest {
       for (MaterialPlan.StockLayout layout : material.layouts()) {
         for (SheetPattern pattern : layout.layout().patterns()) {
           Drawing drawing = new LayoutView(drafter, pattern, 1, layout.title()).draw();
-          long named = words(drawing).stream().filter(w -> w.matches("\\d+( [a-z ]+)?")).count();
+          long named = words(drawing).stream().filter(w -> w.matches("\\d+( [a-z ,]+)?")).count();
           assertThat(named).isGreaterThanOrEqualTo(pattern.parts().size());
         }
       }
