@@ -49,6 +49,7 @@ final class CaseBuilder {
     List<Part> parts = new ArrayList<>(blocks.stream().map(p -> cut(p, blocks)).toList());
     parts.addAll(shelves);
     new SpaceChecks(carcass, findings).run(parts);
+    carcass.order().doors().ifPresent(d -> new PlateChecks(carcass, d, findings).run(bays, blocks));
     return findings.refused()
         ? Optional.empty()
         : Optional.of(new BuiltCase(carcass.order(), outside(parts), parts, bays));

@@ -6,7 +6,9 @@ import fourpin.casework.Finding.Remedy;
 import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Whether the parts of a case, as blocks with what is cut into them, can be where they are. */
 final class SpaceChecks {
@@ -114,13 +116,15 @@ final class SpaceChecks {
     return true;
   }
 
-  /** A screw is driven from its face: nothing may stand against the face there. */
+  /** A screw is driven from its face: nothing may stand there. Said once for all of a joint. */
   private void screwsReachable(Part part, List<Part> parts) {
+    Set<List<String>> named = new HashSet<>();
     for (Feature feature : part.features()) {
       if (feature instanceof Hole hole && hole.use() == Hole.Use.SCREW) {
         parts.stream()
             .filter(p -> !p.mark().equals(part.mark()) && covers(p.box(), hole))
             .findFirst()
+            .filter(p -> named.add(List.of(hole.purpose(), p.mark())))
             .ifPresent(p -> covered(part, p, hole));
       }
     }

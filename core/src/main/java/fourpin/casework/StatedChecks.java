@@ -6,6 +6,8 @@ import fourpin.job.Edging;
 import fourpin.job.FaceFrame;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
+import fourpin.job.Material;
+import fourpin.job.Shelves;
 import fourpin.measure.Length;
 
 /** What has to hold before a case can be drawn at all. */
@@ -30,6 +32,7 @@ final class StatedChecks {
     carcass.order().kick().ifPresent(this::kick);
     carcass.order().edging().forEach(this::edging);
     carcass.faceFrame().ifPresent(this::faceFrame);
+    carcass.order().bays().forEach(bay -> bay.shelves().ifPresent(this::glassEdging));
   }
 
   private void room(String size, Length left, String where) {
@@ -111,11 +114,34 @@ final class StatedChecks {
           "edging of the case lies on edges that go into joints or against the back",
           new Remedy("put it on the front edges only", NO_COST));
     }
+    if (edging.kind() == Edging.Kind.STRIP && edging.height().isMoreThan(carcass.thickness())) {
+      findings.refuse(
+          "edging-too-high",
+          "edging of the case is "
+              + text(edging.height())
+              + " high, on panels of "
+              + text(carcass.thickness())
+              + ": on sides and partitions it would stand out into the bays",
+          new Remedy("leave its height out: it is then as high as the panels are thick", NO_COST),
+          new Remedy("stiffen the fixed shelves otherwise", "thicker shelves or narrower bays"));
+    }
     if (edging.thickness().isAtLeast(carcass.backFace())) {
       findings.refuse(
           "edging-too-thick",
           "edging of " + text(edging.thickness()) + " leaves nothing of the panels",
           new Remedy("check its unit", NO_COST));
+    }
+  }
+
+  /** Glue does not hold a strip to glass so that the two bend as one. */
+  private void glassEdging(Shelves shelves) {
+    boolean glass = carcass.job().material(shelves.material()).kind() == Material.Kind.GLASS;
+    if (glass && !shelves.edging().isEmpty()) {
+      findings.refuse(
+          "edging-on-glass",
+          "shelves of '" + shelves.material() + "' are glass, which takes no edging",
+          new Remedy("state edging only for bays with shelves of wood", "ground edges instead"),
+          new Remedy("make the shelves of wood", "shelves that can't be seen through"));
     }
   }
 

@@ -11,12 +11,15 @@ import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Doors;
 import fourpin.job.FaceFrame;
+import fourpin.job.Job;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
+import fourpin.job.Material;
 import fourpin.job.SampleJobs;
 import fourpin.job.Shelves;
 import fourpin.job.Sizes;
 import fourpin.measure.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -106,6 +109,14 @@ class RefusalTest {
                             in("1/64"),
                             in("23/32"),
                             List.of(fourpin.job.Edging.Edge.LEFT)))),
+        refusal(
+            "edging-too-high",
+            "edging of the case is 2 in high, on panels of 23/32 in: on sides and partitions it would stand out into the bays",
+            d -> d.edging = List.of(SampleJobs.strip("1/4", "2"))),
+        refusal(
+            "edging-on-glass",
+            "shelves of 'glass' are glass, which takes no edging",
+            d -> d.bays = List.of(ofGlass())),
         refusal(
             "frame-closes-case",
             "the stiles or rails of the face frame leave no opening",
@@ -198,15 +209,91 @@ class RefusalTest {
               d.fixedShelfJoint = new Joint(Joint.Kind.BUTT, Optional.empty());
               d.bays = List.of(fixed("40"), fixed("40"));
             });
+    // Two screws and more for each of the two shelves, each joint named once.
     assertThat(casework.findings())
-        .isNotEmpty()
+        .hasSize(2)
         .allSatisfy(f -> assertThat(f.kind()).isEqualTo("screw-covered"));
+  }
+
+  /**
+   * Clear inside from 4 7/32 to 83 9/32; a fixed shelf at 40 lies from 39 9/32 up, so that plates 2
+   * in long clear it from 41 up and from 38 9/32 down.
+   */
+  @Test
+  void should_keep_hinge_plates_on_the_sides_and_off_fixed_shelves() {
+    Casework casework =
+        build(
+            d -> {
+              d.bays = List.of(fixed("40"));
+              d.doors = Optional.of(plates("5", "38 9/32", "40", "41", "83", "200"));
+            });
+    assertThat(casework.findings())
+        .extracting(Finding::kind, Finding::what)
+        .containsExactly(
+            misplacedPlate("5"),
+            misplacedPlate("83"),
+            misplacedPlate("200"),
+            org.assertj.core.groups.Tuple.tuple(
+                "plate-on-shelf",
+                "a hinge plate at 40 in lies where the fixed shelf, bay 1 (1-F1) meets its"
+                    + " uprights"));
+    assertThat(casework.findings().getLast().remedies().getFirst().what())
+        .isEqualTo("move the plate to 41 in or above, or to 38 9/32 in or below");
+  }
+
+  private static org.assertj.core.groups.Tuple misplacedPlate(String height) {
+    return org.assertj.core.groups.Tuple.tuple(
+        "plate-misplaced",
+        "the hinge plates at "
+            + height
+            + " in do not lie wholly on the sides inside the case, which are clear from 4 7/32 in"
+            + " to 83 9/32 in and 11 13/32 in deep");
+  }
+
+  private static Doors plates(String... heights) {
+    return new Doors(
+        Doors.Kind.OVERLAY,
+        1,
+        in("3/4"),
+        in("0"),
+        Stream.of(heights).map(SampleJobs::in).toList(),
+        in("1 1/2"),
+        in("2"),
+        in("1"));
   }
 
   private static Casework build(Consumer<CaseDraft> change) {
     CaseDraft draft = new CaseDraft();
     change.accept(draft);
-    return CaseworkBuilder.build(job(draft.order()));
+    return CaseworkBuilder.build(withGlass(job(draft.order())));
+  }
+
+  private static Job withGlass(Job job) {
+    Material glass =
+        new Material(
+            "glass",
+            Material.Kind.GLASS,
+            "glass, tempered",
+            in("3/8"),
+            Optional.empty(),
+            Material.Grain.NONE,
+            Optional.empty(),
+            Optional.empty());
+    List<Material> materials = new ArrayList<>(job.materials());
+    materials.add(glass);
+    return new Job(
+        job.title(),
+        job.revision(),
+        job.unit(),
+        job.style(),
+        job.paper(),
+        job.currency(),
+        job.room(),
+        materials,
+        job.sheets(),
+        job.boards(),
+        job.cases(),
+        job.settings());
   }
 
   private static Arguments refusal(String kind, String what, Consumer<CaseDraft> change) {
@@ -237,6 +324,18 @@ class RefusalTest {
     return new Bay(
         Optional.empty(),
         List.of(in(fixed)),
+        Optional.of(shelves),
+        Optional.of(SampleJobs.pins()),
+        Optional.empty());
+  }
+
+  private static Bay ofGlass() {
+    Shelves shelves =
+        new Shelves(
+            new Shelves.Placing.Evenly(1), "glass", List.of(SampleJobs.strip("1/4", "1")), in("0"));
+    return new Bay(
+        Optional.empty(),
+        List.of(),
         Optional.of(shelves),
         Optional.of(SampleJobs.pins()),
         Optional.empty());
