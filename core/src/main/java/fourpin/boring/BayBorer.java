@@ -129,8 +129,45 @@ final class BayBorer {
     }
     for (int i = 0; i < here.size(); i++) {
       seats.put(here.get(i).mark(), heights.get(chosen.get().get(i)));
+      moved(here.get(i), undersides.get(chosen.get().get(i))).ifPresent(findings::add);
     }
     return chosen.get();
+  }
+
+  /** A height that was asked for and lies over half a pitch from every level left to the shelf. */
+  private Optional<Finding> moved(Part shelf, Length underside) {
+    Length by = underside.minus(shelf.box().low().z());
+    if (placing instanceof Shelves.Placing.Evenly || !by.abs().times(2).isMoreThan(pitch())) {
+      return Optional.empty();
+    }
+    Length wanted = shelf.box().high().z();
+    String words = "%s is wanted at %s, where there is no level for it: it lies at %s, %s %s.";
+    return Optional.of(
+        reporter.finding(
+            Severity.DOUBT,
+            "shelf-moved",
+            Reporter.say(
+                words,
+                shelf.mark(),
+                reporter.text(wanted),
+                reporter.text(wanted.plus(by)),
+                reporter.text(by.abs()),
+                by.isNegative() ? "lower" : "higher"),
+            List.of(),
+            Optional.of(shelf.mark()),
+            shelf.box(),
+            movedRemedies(wanted.plus(by))));
+  }
+
+  private List<Finding.Remedy> movedRemedies(Length lies) {
+    Finding.Remedy asked = Reporter.remedy("ask for it at " + reporter.text(lies), "nothing");
+    return isSlotted()
+        ? List.of(asked)
+        : List.of(
+            asked,
+            Reporter.remedy(
+                "set clear-below or clear-above to less, so that there are holes near its height",
+                "holes nearer to the joints"));
   }
 
   private Opening openingOf(Part shelf) {
@@ -174,13 +211,17 @@ final class BayBorer {
         support,
         ShelfRows.of(shelves.getFirst().box(), support, settings(), stated().rowsBack()),
         levels,
-        support instanceof Support.Standards s ? s.slotPitch() : pattern.lattice().pitch(),
+        pitch(),
         diameter(),
         depth(),
         runs(),
         seats.entrySet().stream()
             .map(e -> new Seat(e.getKey(), heights.indexOf(e.getValue()) + 1))
             .toList());
+  }
+
+  private Length pitch() {
+    return support instanceof Support.Standards s ? s.slotPitch() : pattern.lattice().pitch();
   }
 
   /** From the height of a level to the underside of a shelf that lies there. */
@@ -274,7 +315,13 @@ final class BayBorer {
             here.size() - most + " fewer"));
     Length stack = here.getFirst().box().size(Axis.Z).times(here.size());
     Length room = clear.size(Axis.Z).minus(stack).over(here.size() + 1L);
-    if (!isSlotted() && room.isPositive()) {
+    Length last = clear.high().z().minus(settings().length(Setting.CLEAR_ABOVE));
+    if (pattern.startsAbove(last) && !isSlotted()) {
+      remedies.add(
+          Reporter.remedy(
+              "set first-hole to " + reporter.atMost(last) + " or less, or leave it out",
+              "every level of the case moves"));
+    } else if (!isSlotted() && room.isPositive()) {
       remedies.add(
           Reporter.remedy(
               Reporter.say(

@@ -37,12 +37,26 @@ public record BayGrid(
     seats = List.copyOf(seats);
   }
 
+  /** Of a hole, a standard in its groove or a cleat strip, from front to back. */
+  private Length breadth() {
+    return support instanceof Support.Cleats cleats ? cleats.width() : diameter;
+  }
+
   /**
    * A vertical row of holes, the same on both uprights of the bay.
    *
    * @param y of the hole centres in case coordinates
    */
   public record Row(Name name, Length y) {
+
+    /** Where what stands or is cut in the row begins, from front to back. */
+    Length front(BayGrid grid) {
+      return y.minus(grid.breadth().over(2));
+    }
+
+    Length back(BayGrid grid) {
+      return front(grid).plus(grid.breadth());
+    }
 
     /** Rows by their place. */
     public enum Name {

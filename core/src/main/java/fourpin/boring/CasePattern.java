@@ -103,6 +103,11 @@ record CasePattern(Lattice lattice, Settings settings, Length ends, List<Finding
     return settings.choice(Setting.BALANCE).equals("balanced");
   }
 
+  /** Whether the maker's own first hole lies above a height. */
+  boolean startsAbove(Length height) {
+    return firstHole(settings).isPresent() && lattice.start().isMoreThan(height);
+  }
+
   private static Optional<Length> firstHole(Settings settings) {
     return settings.optionalLength(Setting.FIRST_HOLE);
   }

@@ -1,5 +1,6 @@
 package fourpin.boring;
 
+import fourpin.boring.Cut.Owner.OfRow;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -17,27 +18,29 @@ record Clash(Cut ours, Cut other, Length gap, Length web, Severity severity) {
   /**
    * Cuts that share wood, or leave none, spoil the panel; with less wood between them than the
    * settings ask for they are doubtful. Straight grooves and joints may touch: a standard's groove
-   * ends at the panel that the standard stands on.
+   * ends at the panel that the standard stands on. What stands on a face spoils nothing behind it,
+   * and may touch what it stands beside.
    */
   static Optional<Clash> of(Cut ours, Cut other, Settings settings) {
     Length web = ours.web(other);
-    if (web.isAtLeast(settings.length(Setting.LEAST_WEB)) && web.isPositive()) {
+    boolean onFace = ours.isOnFace() || (other.isOnFace() && other.owner() instanceof OfRow);
+    if (web.isPositive() && (onFace || web.isAtLeast(settings.length(Setting.LEAST_WEB)))) {
       return Optional.empty();
     }
     Length gap = Outline.gap(ours.outline(), other.outline());
     boolean straight =
         ours.outline() instanceof Outline.Rectangle && other.outline() instanceof Outline.Rectangle;
     boolean overlaps = straight ? gap.isNegative() : !gap.isPositive();
-    boolean near = straight || gap.isAtLeast(settings.length(Setting.LEAST_EDGE));
-    if (!overlaps && near) {
+    boolean clear = straight || onFace || gap.isAtLeast(settings.length(Setting.LEAST_EDGE));
+    if (!overlaps && clear) {
       return Optional.empty();
     }
     Severity severity = overlaps && !web.isPositive() ? Severity.ERROR : Severity.DOUBT;
     return Optional.of(new Clash(ours, other, gap, web, severity));
   }
 
-  Cut.Owner.OfRow row() {
-    return (Cut.Owner.OfRow) ours.owner();
+  OfRow row() {
+    return (OfRow) ours.owner();
   }
 
   /** Whether the two come from opposite faces, with wood or an overlap between their floors. */

@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Words the clashes of one kind in one upright, and computes what would cure them. */
 final class ClashReport {
@@ -175,8 +176,17 @@ final class ClashReport {
   }
 
   private String counted() {
-    String thing = worst.ours().outline() instanceof Outline.Disc ? "hole" : "groove";
-    return isOne() ? "1 " + thing : clashes.size() + " " + thing + "s";
+    return isOne() ? "1 " + thing() : clashes.size() + " " + thing() + "s";
+  }
+
+  private String thing() {
+    if (worst.ours().outline() instanceof Outline.Disc) {
+      return "hole";
+    }
+    if (!worst.ours().isOnFace()) {
+      return "groove";
+    }
+    return worst.row().grid().support() instanceof Support.Cleats ? "strip" : "standard";
   }
 
   private boolean isOne() {
@@ -184,6 +194,9 @@ final class ClashReport {
   }
 
   private String verb() {
+    if (worst.ours().isOnFace()) {
+      return isOne() ? "stands on" : "stand on";
+    }
     if (worst.severity() == Severity.ERROR) {
       return isOne() ? "cuts into" : "cut into";
     }
@@ -219,7 +232,7 @@ final class ClashReport {
     }
     inwards().ifPresent(remedies::add);
     if (worst.ours().outline() instanceof Outline.Disc) {
-      remedies.add(upOrDown());
+      upOrDown().ifPresent(remedies::add);
       remedies.add(
           Reporter.remedy(
               clashes.size() == 1
@@ -227,11 +240,25 @@ final class ClashReport {
                   : "leave these " + clashes.size() + " out",
               "as many levels fewer for this bay, in all its rows"));
     }
-    if (worst.row().grid().support() instanceof Support.Standards standards) {
+    if (worst.row().grid().support() instanceof Support.Standards standards
+        && standards.mounting() == Support.Mounting.LET_IN) {
       remedies.add(
           Reporter.remedy(
               "put the standards on the surface",
               "shelves " + reporter.text(standards.thickness().times(2)) + " shorter"));
+    }
+    if (obstacle.kind() == Kind.PLATE && worst.ours().isOnFace()) {
+      Length forward = worst.other().outline().back().minus(worst.ours().outline().front());
+      remedies.add(
+          Reporter.remedy(
+              "choose hinges whose plates end "
+                  + reporter.atLeast(forward)
+                  + " nearer to the front",
+              "other hinges"));
+    }
+    if (obstacle.kind() == Kind.SCREW && worst.ours().isOnFace()) {
+      remedies.add(
+          Reporter.remedy("hold the fixed shelves in dadoes, without screws", "one more cut each"));
     }
     if (obstacle.kind() == Kind.SCREW) {
       remedies.add(
@@ -278,17 +305,45 @@ final class ClashReport {
             "the row stands " + reporter.atLeast(by) + " further in; the shelf tips sooner"));
   }
 
-  private Remedy upOrDown() {
-    Length edge = settings.length(Setting.LEAST_EDGE);
-    Outline ours = worst.ours().outline();
-    Outline other = worst.other().outline();
-    Length up = other.top().plus(edge).minus(ours.bottom());
-    Length down = ours.top().plus(edge).minus(other.bottom());
-    Length by = Length.min(up, down);
-    return Reporter.remedy(
-        Reporter.say(
-            "start the rows %s %s", reporter.atLeast(by), up.isMoreThan(down) ? "lower" : "higher"),
-        "every level of the case moves; check again");
+  /** The shortest way up or down that clears every one of them, if there is any. */
+  private Optional<Remedy> upOrDown() {
+    return clashes.stream()
+        .flatMap(c -> Stream.of(upFor(c), downFor(c).negated()))
+        .filter(this::clearsAll)
+        .min(Comparator.comparing(Length::abs))
+        .map(
+            by ->
+                Reporter.remedy(
+                    Reporter.say(
+                        "start the rows %s %s",
+                        reporter.atLeast(by.abs()), by.isNegative() ? "lower" : "higher"),
+                    "every level of the case moves; check again"));
+  }
+
+  private Length upFor(Clash clash) {
+    return clash.other().outline().top().plus(edge()).minus(clash.ours().outline().bottom());
+  }
+
+  private Length downFor(Clash clash) {
+    return clash.ours().outline().top().plus(edge()).minus(clash.other().outline().bottom());
+  }
+
+  /** Whether every hole of the row is clear when all are moved. */
+  private boolean clearsAll(Length by) {
+    return clashes.stream().allMatch(c -> clears(c, by));
+  }
+
+  private boolean clears(Clash clash, Length by) {
+    Length radius = worst.row().grid().diameter().over(2);
+    Length high = clash.other().outline().top().plus(edge()).plus(radius);
+    Length low = clash.other().outline().bottom().minus(edge()).minus(radius);
+    return worst.row().grid().levels().stream()
+        .map(level -> level.height().plus(by))
+        .allMatch(z -> z.isAtLeast(high) || low.isAtLeast(z));
+  }
+
+  private Length edge() {
+    return settings.length(Setting.LEAST_EDGE);
   }
 
   private Finding finding(String kind, String what, List<Figure> figures, List<Remedy> remedies) {

@@ -1,6 +1,5 @@
 package fourpin.boring;
 
-import fourpin.boring.BayGrid.Level;
 import fourpin.boring.BayGrid.Row;
 import fourpin.boring.BayGrid.Run;
 import fourpin.boring.Cut.Owner.Obstacle;
@@ -12,7 +11,6 @@ import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
-import fourpin.job.Support;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -82,7 +80,7 @@ final class Clashes {
     for (BayGrid grid : grids) {
       BaySpace bay = built.bays().get(grid.bay() - 1);
       String mark = face == Face.RIGHT ? bay.left() : bay.right();
-      if (mark.equals(upright.mark()) && grid.depth().isPositive()) {
+      if (mark.equals(upright.mark())) {
         grid.rows().forEach(row -> cuts.addAll(cuts(upright, face, grid, row)));
       }
     }
@@ -99,18 +97,15 @@ final class Clashes {
     return outlines(grid, row).stream().map(o -> new Cut(o, from, to, owner)).toList();
   }
 
+  /** Standards and strips by their length, holes one by one. */
   private static List<Outline> outlines(BayGrid grid, Row row) {
     List<Outline> outlines = new ArrayList<>();
-    if (grid.support() instanceof Support.Standards) {
-      Length front = row.y().minus(grid.diameter().over(2));
-      for (Run run : grid.runs()) {
-        outlines.add(
-            new Outline.Rectangle(front, front.plus(grid.diameter()), run.bottom(), run.top()));
-      }
-      return outlines;
+    for (Run run : grid.runs()) {
+      outlines.add(new Outline.Rectangle(row.front(grid), row.back(grid), run.bottom(), run.top()));
     }
-    for (Level level : grid.levels()) {
-      outlines.add(new Outline.Disc(row.y(), level.height(), grid.diameter()));
+    if (outlines.isEmpty()) {
+      grid.levels()
+          .forEach(l -> outlines.add(new Outline.Disc(row.y(), l.height(), grid.diameter())));
     }
     return outlines;
   }

@@ -58,6 +58,11 @@ record Cut(Outline outline, Length from, Length to, Owner owner) {
     return Length.max(from, other.from).minus(Length.min(to, other.to));
   }
 
+  /** Whether it takes no wood: it stands on the upright. */
+  boolean isOnFace() {
+    return depth().isZero();
+  }
+
   /** Through the thickness. */
   Length depth() {
     return to.minus(from);

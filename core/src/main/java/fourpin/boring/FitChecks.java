@@ -39,6 +39,7 @@ final class FitChecks {
 
   List<Finding> findings() {
     rows();
+    new HangingStrips(shelf(), grid, settings, reporter).finding().ifPresent(findings::add);
     switch (grid.support()) {
       case Support.Pins pins -> {
         pin(pins);
@@ -54,6 +55,7 @@ final class FitChecks {
       case Support.Standards standards -> standards(standards);
       case Support.Cleats cleats -> {
         pitch();
+        cleatHeight(cleats);
         engagement(cleats.cleatThickness(), "cleat");
       }
     }
@@ -78,6 +80,17 @@ final class FitChecks {
           Reporter.say(
               "The rows of bay %d do not lie on both sides of the middle of a shelf %s deep: it"
                   + " would fall.",
+              grid.bay(), reporter.text(depth(shelf))),
+          setbackRemedies(shelf));
+      return;
+    }
+    if (front.front(grid).isLessThan(shelf.low().y())
+        || back.back(grid).isMoreThan(shelf.high().y())) {
+      add(
+          Severity.ERROR,
+          "rows-off-shelf",
+          Reporter.say(
+              "The rows of bay %d do not lie wholly under its shelves, which are %s deep.",
               grid.bay(), reporter.text(depth(shelf))),
           setbackRemedies(shelf));
       return;
@@ -322,6 +335,26 @@ final class FitChecks {
                 "add a fixed shelf so that no opening is higher than "
                     + reporter.text(standards.soldIn()),
                 "a shelf that does not move")));
+  }
+
+  /** The ends of a cleat are round, half its height in radius, and lie in half-round notches. */
+  private void cleatHeight(Support.Cleats cleats) {
+    if (!cleats.cleatHeight().isMoreThan(cleats.bore())) {
+      return;
+    }
+    add(
+        Severity.ERROR,
+        "cleat-too-high",
+        Reporter.say(
+            "The cleats of bay %d are %s high and do not go into notches of %s.",
+            grid.bay(), reporter.text(cleats.cleatHeight()), reporter.text(cleats.bore())),
+        List.of(
+            Reporter.remedy(
+                "set cleat-height to " + reporter.text(cleats.bore()) + " or less",
+                "lighter cleats"),
+            Reporter.remedy(
+                "set bore to " + reporter.text(cleats.cleatHeight()) + " or more",
+                "another bit, and a pitch that leaves wood between the notches")));
   }
 
   private Part shelf() {
