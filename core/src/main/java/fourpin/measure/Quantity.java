@@ -37,29 +37,38 @@ public record Quantity(double value, QuantityUnit unit) {
    * a thousand and more, money to the cent, counts in full. Independent of locale.
    */
   public String text(Unit system) {
-    String number = number(value * unit.factor(system));
+    return text(system, RoundingMode.HALF_UP);
+  }
+
+  /** The same, rounded down in the last digit shown, for what must not be more. */
+  public String textAtMost(Unit system) {
+    return text(system, RoundingMode.DOWN);
+  }
+
+  private String text(Unit system, RoundingMode rounding) {
+    String number = number(value * unit.factor(system), rounding);
     String symbol = unit.symbol(system);
     return symbol.isEmpty() ? number : number + " " + symbol;
   }
 
   /** The number and unit that formulas are worked in; independent of who reads it. */
   public String computedText() {
-    String number = number(value);
+    String number = number(value, RoundingMode.HALF_UP);
     return unit.computed().isEmpty() ? number : number + " " + unit.computed();
   }
 
-  private String number(double shownValue) {
+  private String number(double shownValue, RoundingMode rounding) {
     BigDecimal shown = BigDecimal.valueOf(shownValue);
     return switch (unit) {
-      case MONEY -> shown.setScale(MONEY_DECIMALS, RoundingMode.HALF_UP).toPlainString();
-      case COUNT -> shown.setScale(0, RoundingMode.HALF_UP).toPlainString();
-      default -> significant(shown);
+      case MONEY -> shown.setScale(MONEY_DECIMALS, rounding).toPlainString();
+      case COUNT -> shown.setScale(0, rounding).toPlainString();
+      default -> significant(shown, rounding);
     };
   }
 
-  private static String significant(BigDecimal shown) {
+  private static String significant(BigDecimal shown, RoundingMode rounding) {
     int digits = shown.precision() - shown.scale() > DIGITS ? DIGITS + 1 : DIGITS;
-    BigDecimal rounded = shown.round(new MathContext(digits, RoundingMode.HALF_UP));
+    BigDecimal rounded = shown.round(new MathContext(digits, rounding));
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }

@@ -16,6 +16,8 @@ import fourpin.job.Support;
 import fourpin.job.Support.Mounting;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +60,7 @@ final class HardwareList {
     long seats = grid.seats().size() * ends;
     double spare = built.order().settings().number(Setting.SPARE_PINS);
     String where = built.order().name();
+    runScrews(built, grid, ends);
     switch (grid.support()) {
       case Support.Pins pins -> add("shelf pin", pinSize(pins), seats, spare, where);
       case Support.Sleeved sleeved -> {
@@ -90,15 +93,49 @@ final class HardwareList {
     add(name + " as sold", style.text(standards.soldIn()), stock, 0, where);
   }
 
-  /** Whole standards needed when each gives as many cut lengths as go into it. */
+  /**
+   * Whole standards needed, longest pieces first, each from the first standard with room for it. A
+   * piece starts at a slot like the numbered end, so the one before it takes whole pitches, and the
+   * saw cut out of the last of them.
+   */
   private static long standardsSold(BayGrid grid, Support.Standards standards, long ends) {
-    long sold = 0;
-    for (BayGrid.Run run : grid.runs()) {
-      long perStandard = Math.max(1, standards.soldIn().wholeTimes(run.length()));
-      long joined = Math.ceilDiv(run.length().picometres(), standards.soldIn().picometres());
-      sold += Math.ceilDiv(ends, perStandard) * joined;
+    List<Length> left = new ArrayList<>();
+    long joined = 0;
+    for (BayGrid.Run run :
+        grid.runs().stream()
+            .sorted(Comparator.comparing(BayGrid.Run::length).reversed())
+            .toList()) {
+      if (run.length().isMoreThan(standards.soldIn())) {
+        joined += ends * Math.ceilDiv(run.length().picometres(), standards.soldIn().picometres());
+      } else {
+        for (long i = 0; i < ends; i++) {
+          cutFrom(left, run.length(), standards);
+        }
+      }
     }
-    return sold;
+    return left.size() + joined;
+  }
+
+  private static void cutFrom(List<Length> left, Length piece, Support.Standards standards) {
+    int at = 0;
+    while (at < left.size() && left.get(at).isLessThan(piece)) {
+      at++;
+    }
+    if (at == left.size()) {
+      left.add(standards.soldIn());
+    }
+    Length pitch = standards.slotPitch();
+    left.set(at, left.get(at).minus(pitch.times(piece.wholeTimes(pitch) + 1)));
+  }
+
+  /** One near each end of a standard or strip, and no farther apart than the settings say. */
+  private void runScrews(BuiltCase built, BayGrid grid, long ends) {
+    Length spacing = built.order().settings().length(Setting.SCREW_SPACING);
+    long each =
+        grid.runs().stream()
+            .mapToLong(r -> Math.ceilDiv(r.length().picometres(), spacing.picometres()) + 1)
+            .sum();
+    add("screw for standards and strips", "to suit", each * ends, 0, built.order().name());
   }
 
   private String pinSize(Support.Pins pins) {

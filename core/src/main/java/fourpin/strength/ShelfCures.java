@@ -145,7 +145,7 @@ final class ShelfCures {
     Quantity load = Quantity.of(largest, QuantityUnit.LINE_LOAD);
     return new Remedy(
         largest > 0
-            ? "keep the load to " + load.text(job.unit())
+            ? "keep the load to " + load.textAtMost(job.unit())
             : "choose another shelf: its own weight alone is too much",
         "room for less");
   }

@@ -225,7 +225,7 @@ final class ShelfReader {
   private Bearing bearing(Part shelf) {
     return support(shelf)
         .map(ShelfReader::setting)
-        .map(settings -> rows(shelf, settings))
+        .map(where -> rows(shelf, where))
         .orElseGet(Bearing.WholeEnd::new);
   }
 
@@ -240,14 +240,16 @@ final class ShelfReader {
 
   /** Rows that do not fit under the shelf are found fault with where they are bored. */
   private Bearing rows(Part shelf, List<Setting> where) {
-    Sourced front = setback(where.getFirst());
-    Sourced back = setback(where.getLast());
+    Length rowsBack = bay(shelf).rowsBack();
+    Sourced front = setback(where.getFirst(), rowsBack);
+    Sourced back = setback(where.getLast(), rowsBack.negated());
     return front.number() + back.number() < shelf.box().size(Axis.Y).mm()
         ? new Bearing.Rows(front, back)
         : new Bearing.WholeEnd();
   }
 
-  private Sourced setback(Setting setting) {
-    return new Sourced(Quantity.of(settings.length(setting)), settings.source(setting));
+  private Sourced setback(Setting setting, Length further) {
+    Quantity setback = Quantity.of(settings.length(setting).plus(further));
+    return new Sourced(setback, settings.source(setting));
   }
 }
