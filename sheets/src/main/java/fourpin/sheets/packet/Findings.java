@@ -35,11 +35,26 @@ final class Findings {
     return plan.readyForTheBench() ? goOn() : stop();
   }
 
+  /** For the head of every page, where the plan may not go to the bench. */
+  Optional<String> warning() {
+    long count = forbidding();
+    return count == 0
+        ? Optional.empty()
+        : Optional.of(
+            "DO NOT CUT: "
+                + count
+                + (count == 1 ? " finding" : " findings")
+                + " to settle first, see Findings");
+  }
+
+  private long forbidding() {
+    return plan.findings().stream()
+        .filter(f -> f.severity() == Severity.REFUSED || f.severity() == Severity.ERROR)
+        .count();
+  }
+
   private Block stop() {
-    long count =
-        plan.findings().stream()
-            .filter(f -> f.severity() == Severity.REFUSED || f.severity() == Severity.ERROR)
-            .count();
+    long count = forbidding();
     return new Block.Callout(
         Block.Sign.ERROR,
         "Do not cut to this plan",
@@ -59,8 +74,9 @@ final class Findings {
         "Nothing found that forbids cutting to this plan",
         List.of(
             Prose.plain(
-                "Fourpin checked what is listed under \"What this rests on\", with the loads, materials and settings "
-                    + "stated there; it has not seen the wood, the wall or the work."
+                "Fourpin checked what is listed under \"What this rests on\", with the loads,"
+                    + " materials and settings stated there; it has not seen the wood, the wall or"
+                    + " the work."
                     + looked)));
   }
 

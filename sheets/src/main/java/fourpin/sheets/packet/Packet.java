@@ -37,6 +37,7 @@ public record Packet(Booklet booklet) {
             "Packet for the bench, " + words.cases(plan),
             plan.job().title(),
             plan.job().revision(),
+            findings.warning(),
             words.paper(),
             sections.stream().flatMap(Optional::stream).toList()));
   }

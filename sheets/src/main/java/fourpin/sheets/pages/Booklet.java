@@ -1,6 +1,7 @@
 package fourpin.sheets.pages;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is to be read, before it is broken into pages.
@@ -9,12 +10,14 @@ import java.util.List;
  * @param subtitle one line below it
  * @param job printed at the foot of every page
  * @param revision printed at the foot of every page
+ * @param warning framed at the head of every page, so that a loose page carries it too
  */
 public record Booklet(
     String title,
     String subtitle,
     String job,
     String revision,
+    Optional<String> warning,
     Paper paper,
     List<Section> sections) {
 

@@ -3,6 +3,7 @@ package fourpin.sheets.pages;
 import fourpin.sheets.pages.Strip.Anchor;
 import fourpin.sheets.pages.Strip.Piece;
 import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Fill;
 import fourpin.sheets.paint.Lettering;
 import fourpin.sheets.paint.Mark;
 import fourpin.sheets.paint.Pen;
@@ -72,6 +73,7 @@ record Layout(Booklet booklet, Tag root, List<Leaf> leaves) {
     for (int i = 0; i < leaves.size(); i++) {
       List<Piece> pieces = new ArrayList<>();
       leaves.get(i).pieces().forEach(piece -> pieces.add(numbered(piece, pages)));
+      booklet.warning().ifPresent(words -> pieces.add(Piece.decoration(head(words))));
       pieces.add(Piece.decoration(foot(i + 1)));
       numbered.add(new Leaf(List.copyOf(pieces), leaves.get(i).anchors()));
     }
@@ -83,6 +85,15 @@ record Layout(Booklet booklet, Tag root, List<Leaf> leaves) {
         .link()
         .map(link -> piece.numbered(Integer.toString(pages.get(link.target()))))
         .orElse(piece);
+  }
+
+  private List<Mark> head(String warning) {
+    Box head = booklet.paper().head();
+    Mark words =
+        Lettering.of(warning, Typeface.BOLD, Types.HEAD.size())
+            .with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE)
+            .at(head.centre());
+    return List.of(Mark.Path.rectangle(head, Pen.DATUM, Fill.NONE), words);
   }
 
   private List<Mark> foot(int page) {

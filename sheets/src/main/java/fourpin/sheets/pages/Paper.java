@@ -14,6 +14,8 @@ public enum Paper {
   private static final double TOP = 12;
   private static final double BOTTOM = 10;
   private static final double FOOT = 11;
+  private static final double UNPRINTED = 5;
+  private static final double ABOVE_BODY = 1.5;
 
   private final String label;
   private final double width;
@@ -40,6 +42,11 @@ public enum Paper {
   /** Where text and drawings stand, from the lower left corner of the paper. */
   public Box body() {
     return new Box(LEFT, BOTTOM + FOOT, width - RIGHT, height - TOP);
+  }
+
+  /** Where a warning stands, at the head of each page, within what most printers reach. */
+  public Box head() {
+    return new Box(LEFT, height - TOP + ABOVE_BODY, width - RIGHT, height - UNPRINTED);
   }
 
   /** Where the title block stands, at the foot of each page. */

@@ -11,6 +11,7 @@ final class Types {
   static final Wrap.Type BODY = new Wrap.Type(Typeface.REGULAR, Typeface.BOLD, 3.5, 1.4);
   static final Wrap.Type CAPTION = new Wrap.Type(Typeface.REGULAR, Typeface.BOLD, 3.1, 1.35);
   static final Wrap.Type TABLE = new Wrap.Type(Typeface.NARROW, Typeface.NARROW_BOLD, 3.5, 1.3);
+  static final Wrap.Type HEAD = new Wrap.Type(Typeface.BOLD, Typeface.BOLD, 3.5, 1.3);
   static final Wrap.Type FOOT = new Wrap.Type(Typeface.NARROW, Typeface.NARROW_BOLD, 3, 1.3);
 
   static final double BLOCK_GAP = 2.5;

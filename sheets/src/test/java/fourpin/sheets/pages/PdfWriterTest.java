@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -59,7 +60,14 @@ class PdfWriterTest {
   void anotherRevisionIsAnotherFile() throws IOException {
     Booklet old = Samples.booklet(Paper.A4);
     Booklet next =
-        new Booklet(old.title(), old.subtitle(), old.job(), "4", old.paper(), old.sections());
+        new Booklet(
+            old.title(),
+            old.subtitle(),
+            old.job(),
+            "4",
+            old.warning(),
+            old.paper(),
+            old.sections());
     byte[] other = PdfWriter.write(next);
     try (PDDocument one = Loader.loadPDF(pdf);
         PDDocument two = Loader.loadPDF(other)) {
@@ -186,6 +194,7 @@ class PdfWriterTest {
             "",
             "job",
             "1",
+            Optional.empty(),
             Paper.LETTER,
             List.of(new Booklet.Section("Panel", List.of(new Block.Figure(drawing, "")))));
     try (PDDocument document = Loader.loadPDF(PdfWriter.write(booklet))) {
@@ -270,7 +279,13 @@ class PdfWriterTest {
 
   private static Booklet one(Block block) {
     return new Booklet(
-        "T", "", "job", "1", Paper.A4, List.of(new Booklet.Section("S", List.of(block))));
+        "T",
+        "",
+        "job",
+        "1",
+        Optional.empty(),
+        Paper.A4,
+        List.of(new Booklet.Section("S", List.of(block))));
   }
 
   @Test
@@ -328,6 +343,7 @@ class PdfWriterTest {
             "",
             "job",
             "1",
+            Optional.empty(),
             Paper.A4,
             List.of(new Booklet.Section("S", List.of(filler, pair, pair, pair))));
     try (PDDocument document = Loader.loadPDF(PdfWriter.write(booklet))) {

@@ -15,6 +15,7 @@ import fourpin.sheets.paint.Sketch;
 import fourpin.sheets.paint.Typeface;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** A booklet that uses every block, for the tests of this package. */
@@ -88,6 +89,7 @@ final class Samples {
         "Two cases for the village hall at Harrow Mill, 31 1/2 in wide and 15/64 in thin",
         "Reading room <&> \"Harrow Mill\"",
         "3",
+        Optional.empty(),
         paper,
         List.of(
             new Booklet.Section(
