@@ -4,7 +4,9 @@ import fourpin.job.Back;
 import fourpin.job.Bay;
 import fourpin.job.BoardStock;
 import fourpin.job.CaseOrder;
+import fourpin.job.Doors;
 import fourpin.job.Edging;
+import fourpin.job.FaceFrame;
 import fourpin.job.Job;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
@@ -39,6 +41,62 @@ public final class SampleJobs {
   /** In millimetres on A4: the rows of its two bays meet in the partition. */
   public static Job musicLibrary() {
     return job("Music library", "cabinet", Unit.MILLIMETRE, 2, "48");
+  }
+
+  /** The reading room's bookcase with a face frame and two inset doors before each bay. */
+  public static Job framed() {
+    Job job = readingRoom();
+    CaseOrder plain = job.cases().getFirst();
+    FaceFrame frame =
+        new FaceFrame(
+            "oak",
+            in("1 3/4"),
+            Optional.of(in("1 3/4")),
+            in("3"),
+            in("4"),
+            in("0"),
+            FaceFrame.Scribe.NONE);
+    Doors doors =
+        new Doors(
+            Doors.Kind.INSET,
+            2,
+            in("3/4"),
+            in("1/8"),
+            List.of(in("10"), in("70")),
+            in("1 1/2"),
+            in("2"),
+            in("3/4"));
+    CaseOrder framed =
+        new CaseOrder(
+            plain.name(),
+            plain.quantity(),
+            plain.sizes(),
+            plain.material(),
+            plain.bays(),
+            plain.topJoint(),
+            plain.bottomJoint(),
+            plain.partitionJoint(),
+            plain.fixedShelfJoint(),
+            plain.back(),
+            plain.kick(),
+            Optional.of(frame),
+            Optional.of(doors),
+            plain.edging(),
+            plain.load(),
+            plain.settings());
+    return new Job(
+        job.title(),
+        job.revision(),
+        job.unit(),
+        job.style(),
+        job.paper(),
+        job.currency(),
+        job.room(),
+        job.materials(),
+        job.sheets(),
+        job.boards(),
+        List.of(framed),
+        job.settings());
   }
 
   /** A job of other names; sizes in inches. */

@@ -1,5 +1,6 @@
 package fourpin.sheets.drawings;
 
+import fourpin.casework.Axis;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
@@ -76,6 +77,7 @@ public final class CaseViews {
     Projection view = new Projection(Face.FRONT);
     Sketch sketch = new Sketch(scale);
     parts(sketch, view);
+    DoorRoom.of(built).forEach(room -> sketch.rectangle(view.box(room), Pen.HIDDEN, Fill.NONE));
     Box work = sketch.onPaper(view.box(built.outside()));
     sketch.addAll(RunningDimensions.beside(Side.LEFT, work.left(), 0, heights(scale)));
     sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), widths(scale)));
@@ -86,8 +88,10 @@ public final class CaseViews {
         "front view",
         "Seen from the front: "
             + built.bays().size()
-            + " bays, with the clear widths below, the upper faces of bottom, shelves and top above the floor at the left, "
-            + "and the clear openings of the last bay at the right.",
+            + " bays, with the clear widths below, the upper faces of bottom, shelves and top above"
+            + " the floor at the left, and the clear heights between the shelves of the last bay,"
+            + " as they lie first, at the right."
+            + (built.order().doors().isPresent() ? " Doors are dashed: room only." : ""),
         sketch);
   }
 
@@ -113,9 +117,7 @@ public final class CaseViews {
         List.of(Role.TOP, Role.BOTTOM, Role.FIXED_SHELF, Role.SHELF, Role.BACK, Role.KICK));
     Box work = sketch.onPaper(view.box(built.outside()));
     sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), depths(scale)));
-    sketch.addAll(
-        Dimensions.beside(
-            Side.RIGHT, work.right(), List.of(outside(scale, fourpin.casework.Axis.Z))));
+    sketch.addAll(Dimensions.beside(Side.RIGHT, work.right(), List.of(outside(scale, Axis.Z))));
     Point front = new Point(work.left() - 2, work.centre().y());
     sketch.add(
         Drafter.label("FRONT")
@@ -136,15 +138,14 @@ public final class CaseViews {
     hidden(sketch, view, List.of(Role.SIDE, Role.PARTITION, Role.BACK));
     Box work = sketch.onPaper(view.box(built.outside()));
     sketch.addAll(Dimensions.beside(Side.ABOVE, work.top(), widths(scale)));
-    sketch.addAll(
-        Dimensions.beside(
-            Side.RIGHT, work.right(), List.of(outside(scale, fourpin.casework.Axis.Y))));
+    sketch.addAll(Dimensions.beside(Side.RIGHT, work.right(), List.of(outside(scale, Axis.Y))));
     Point front = new Point(work.centre().x(), work.bottom() - 1.5);
     sketch.add(Drafter.label("FRONT").with(Lettering.Align.MIDDLE, Lettering.Seat.TOP).at(front));
     return drawing(
         "top",
         "top view",
-        "Seen from above, front below. Sides, partitions and back are dashed where the top covers them.",
+        "Seen from above, front below. Sides, partitions and back are dashed where the top covers"
+            + " them.",
         sketch);
   }
 
@@ -171,6 +172,9 @@ public final class CaseViews {
         Silhouette.of(part, view).stream().map(p -> sketch.point(p.x(), p.y())).toList();
     boolean behind = part.role() == Role.BACK && view.face() == Face.FRONT;
     sketch.add(Mark.Path.polygon(outline, pen(part), behind ? Fill.TINT : Fill.WHITE));
+    if (view.up() == Axis.Z) {
+      HangingStrips.of(part).forEach(s -> sketch.rectangle(view.box(s), Pen.EDGE, Fill.WHITE));
+    }
   }
 
   private static Pen pen(Part part) {
@@ -180,7 +184,12 @@ public final class CaseViews {
   private void hidden(Sketch sketch, Projection view, List<Role> roles) {
     built.parts().stream()
         .filter(part -> roles.contains(part.role()))
-        .forEach(part -> sketch.rectangle(view.box(part.box()), Pen.HIDDEN, Fill.NONE));
+        .forEach(part -> hidden(sketch, view, part));
+  }
+
+  private static void hidden(Sketch sketch, Projection view, Part part) {
+    sketch.rectangle(view.box(part.box()), Pen.HIDDEN, Fill.NONE);
+    HangingStrips.of(part).forEach(s -> sketch.rectangle(view.box(s), Pen.HIDDEN, Fill.NONE));
   }
 
   private List<Span> widths(Scale scale) {
@@ -188,7 +197,7 @@ public final class CaseViews {
     for (BaySpace bay : built.bays()) {
       spans.add(span(scale, bay.clear().low().x(), bay.clear().high().x()));
     }
-    spans.add(outside(scale, fourpin.casework.Axis.X));
+    spans.add(outside(scale, Axis.X));
     return spans;
   }
 
@@ -198,20 +207,42 @@ public final class CaseViews {
         .filter(part -> part.role() == Role.SHELF)
         .findFirst()
         .ifPresent(shelf -> spans.add(span(scale, shelf.box().low().y(), shelf.box().high().y())));
-    spans.add(outside(scale, fourpin.casework.Axis.Y));
+    spans.add(outside(scale, Axis.Y));
     return spans;
   }
 
+  /**
+   * In the last bay, from the upper face of each shelf as it lies to what hangs lowest of the next.
+   */
   private List<Span> openings(Scale scale) {
     List<Span> spans = new ArrayList<>();
-    for (BaySpace.Opening opening : built.bays().getLast().openings()) {
-      spans.add(span(scale, opening.clear().low().z(), opening.clear().high().z()));
+    BaySpace bay = built.bays().getLast();
+    Length from = bay.clear().low().z();
+    for (Part shelf : shelves(bay)) {
+      spans.add(span(scale, from, underside(shelf)));
+      from = shelf.box().high().z();
     }
-    spans.add(outside(scale, fourpin.casework.Axis.Z));
+    spans.add(span(scale, from, bay.clear().high().z()));
+    spans.add(outside(scale, Axis.Z));
     return spans;
   }
 
-  private Span outside(Scale scale, fourpin.casework.Axis axis) {
+  /** From the bottom up. */
+  private List<Part> shelves(BaySpace bay) {
+    return built.parts().stream()
+        .filter(part -> part.role() == Role.SHELF || part.role() == Role.FIXED_SHELF)
+        .filter(part -> part.box().overlaps(bay.clear()))
+        .sorted(Comparator.comparing(part -> part.box().high().z()))
+        .toList();
+  }
+
+  private static Length underside(Part shelf) {
+    return HangingStrips.of(shelf).stream()
+        .map(strip -> strip.low().z())
+        .reduce(shelf.box().low().z(), Length::min);
+  }
+
+  private Span outside(Scale scale, Axis axis) {
     return span(scale, built.outside().low().along(axis), built.outside().high().along(axis));
   }
 
@@ -246,6 +277,11 @@ public final class CaseViews {
               scale.toPaper(middle), scale.toPaper(bay.clear().high().z().mm()) - Drafter.LABEL);
       marks.addAll(labels.on(under, Drafter.label("bay " + bay.number())));
     }
+    DoorRoom.of(built).stream()
+        .limit(1)
+        .map(room -> new Projection(Face.FRONT).box(room).centre())
+        .map(at -> new Point(scale.toPaper(at.x()), scale.toPaper(at.y())))
+        .forEach(at -> marks.addAll(labels.on(at, Drafter.small(DoorRoom.WORDS))));
     for (Part part : built.parts()) {
       if (part.role() == Role.SHELF || part.role() == Role.FIXED_SHELF) {
         marks.addAll(labels.on(above(scale, part), Drafter.small(part.mark())));

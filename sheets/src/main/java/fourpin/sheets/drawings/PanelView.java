@@ -29,9 +29,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -43,8 +43,12 @@ public final class PanelView {
 
   private static final double NUMBER_PITCH = 3.3;
   private static final int LETTERS = 26;
-  private static final double EDGE = 0.3;
-  private static final double INSIDE = 2.5;
+  private static final double EDGE = 0.35;
+
+  /** In so many places of a panel a label is tried. */
+  private static final int PLACES = 36;
+
+  private static final double INSIDE = 3;
   private static final double BELOW_MARK = 6;
 
   private final Drafter drafter;
@@ -103,7 +107,7 @@ public final class PanelView {
   private String description() {
     return holes(Hole.Use.SUPPORT).size()
         + " holes for shelf supports, "
-        + channels().size()
+        + worked().size()
         + " joints. Distances run from the heavy edges.";
   }
 
@@ -116,6 +120,23 @@ public final class PanelView {
         .flatMap(f -> f instanceof Channel c ? Stream.of(c) : Stream.empty())
         .filter(c -> c.kind() != Channel.Kind.NOTCH)
         .toList();
+  }
+
+  /** What is cut from this face, and the notches, which go right through. */
+  private List<Channel> worked() {
+    return part.features().stream()
+        .flatMap(f -> f instanceof Channel c ? Stream.of(c) : Stream.empty())
+        .filter(c -> c.face() == view.face() || c.kind() == Channel.Kind.NOTCH)
+        .toList();
+  }
+
+  private List<Channel> hidden() {
+    return channels(part.features().stream().filter(f -> f.face() == view.face().opposite()));
+  }
+
+  /** The holes of this face that are not on a level of {@link #grid()}: those of screws, mostly. */
+  public List<Hole> otherHoles() {
+    return grid().isPresent() ? holes(Hole.Use.SCREW) : holes();
   }
 
   private List<Hole> holes() {
@@ -136,15 +157,24 @@ public final class PanelView {
   }
 
   private void hiddenChannels(Sketch sketch) {
-    channels(part.features().stream().filter(f -> f.face() == view.face().opposite()))
-        .forEach(c -> sketch.rectangle(view.box(c.volume()), Pen.HIDDEN, Fill.NONE));
+    hidden().forEach(c -> sketch.rectangle(view.box(c.volume()), Pen.HIDDEN, Fill.NONE));
   }
 
   private void rowLines(Sketch sketch) {
-    Box box = view.box(part.box());
-    TreeSet<Double> rows = new TreeSet<>();
-    holes(Hole.Use.SUPPORT).forEach(h -> rows.add(view.u(h.centre())));
-    rows.forEach(u -> sketch.line(u, box.bottom(), u, box.top(), Pen.CENTRE));
+    rows()
+        .forEach(row -> sketch.line(row.left(), row.bottom(), row.right(), row.top(), Pen.CENTRE));
+  }
+
+  /** The line of each row, from its lowest hole to its highest and a little beyond. */
+  private List<Box> rows() {
+    Map<Double, Box> rows = new TreeMap<>();
+    for (Hole hole : holes(Hole.Use.SUPPORT)) {
+      double u = view.u(hole.centre());
+      double v = view.v(hole.centre());
+      double beyond = 2 * hole.diameter().mm();
+      rows.merge(u, new Box(u, v - beyond, u, v + beyond), Box::with);
+    }
+    return List.copyOf(rows.values());
   }
 
   private void hole(Sketch sketch, Hole hole) {
@@ -215,7 +245,7 @@ public final class PanelView {
    */
   private List<Length> edges(Axis axis) {
     List<Length> edges = new ArrayList<>(List.of(part.box().high().along(axis)));
-    for (Channel channel : channels()) {
+    for (Channel channel : worked()) {
       edges.add(channel.volume().low().along(axis));
       edges.add(channel.volume().high().along(axis));
     }
@@ -295,18 +325,17 @@ public final class PanelView {
 
   private void labels(Sketch sketch) {
     Labels labels = new Labels();
-    Mark.flattened(sketch.marks()).stream()
-        .filter(Mark.Text.class::isInstance)
-        .forEach(text -> labels.reserve(text.extent()));
-    rows(sketch).forEach(labels::reserve);
-    channels().forEach(c -> labels.reserve(sketch.onPaper(view.box(c.volume()))));
+    reserve(labels, sketch);
     Box work = sketch.onPaper(view.box(part.box()));
-    labels.reserve(new Box(work.left(), work.bottom(), work.left(), work.top()).grown(EDGE));
-    labels.reserve(new Box(work.right(), work.bottom(), work.right(), work.top()).grown(EDGE));
-    sketch.addAll(labels.on(work.centre(), Lettering.of(part.mark(), Typeface.BOLD, 5)));
-    front(work).ifPresent(at -> sketch.addAll(labels.on(at, Drafter.label(frontWords()))));
+    sketch.addAll(
+        labels.onFirstFree(
+            aside(work.centre(), work), Lettering.of(part.mark(), Typeface.BOLD, 5)));
+    front(work)
+        .ifPresent(
+            at -> sketch.addAll(labels.onFirstFree(aside(at, work), Drafter.label(frontWords()))));
     if (view.up() == Axis.Z) {
-      sketch.addAll(labels.on(new Point(work.centre().x(), work.top() - 3), Drafter.label("TOP")));
+      Point top = new Point(work.centre().x(), work.top() - INSIDE);
+      sketch.addAll(labels.onFirstFree(lower(top), Drafter.label("TOP")));
     }
     for (Joint joint : joints()) {
       Box box = sketch.onPaper(view.box(joint.channel.volume()));
@@ -314,7 +343,41 @@ public final class PanelView {
     }
   }
 
-  private List<Box> rows(Sketch sketch) {
+  /** What no label may lie on: numbers, holes, the lines of rows, joints and edges. */
+  private void reserve(Labels labels, Sketch sketch) {
+    Mark.flattened(sketch.marks()).stream()
+        .filter(Mark.Text.class::isInstance)
+        .forEach(text -> labels.reserve(text.extent()));
+    rims(sketch).forEach(labels::reserve);
+    Stream.concat(worked().stream(), hidden().stream())
+        .forEach(c -> labels.reserve(sketch.onPaper(view.box(c.volume())).grown(EDGE)));
+    Box work = sketch.onPaper(view.box(part.box()));
+    for (double x : List.of(work.left(), work.right())) {
+      labels.reserve(new Box(x, work.bottom(), x, work.top()).grown(EDGE));
+    }
+    for (double y : List.of(work.bottom(), work.top())) {
+      labels.reserve(new Box(work.left(), y, work.right(), y).grown(EDGE));
+    }
+    rows().forEach(row -> labels.reserve(sketch.onPaper(row).grown(EDGE)));
+  }
+
+  /** The place itself, then others in the same panel, the nearest first. */
+  private static List<Point> aside(Point place, Box work) {
+    double step = work.width() / PLACES;
+    double rise = work.height() / PLACES;
+    boolean lying = work.width() > work.height();
+    return IntStream.range(0, PLACES)
+        .mapToDouble(i -> (i % 2 == 0 ? i : -i - 1) / 2.0)
+        .mapToObj(i -> place.moved(lying ? i * step : 0, lying ? 0 : i * rise))
+        .filter(work::holds)
+        .toList();
+  }
+
+  private static List<Point> lower(Point top) {
+    return IntStream.range(0, PLACES).mapToObj(i -> top.moved(0, -i * INSIDE)).toList();
+  }
+
+  private List<Box> rims(Sketch sketch) {
     return holes().stream()
         .map(h -> Box.round(List.of(sketch.point(view.u(h.centre()), view.v(h.centre())))).grown(1))
         .toList();
@@ -339,9 +402,9 @@ public final class PanelView {
     };
   }
 
-  /** The joints of this face, with the letters that name them on the drawing. */
+  /** The joints of this face and the notches, with the letters that name them on the drawing. */
   public List<Joint> joints() {
-    List<Channel> channels = channels();
+    List<Channel> channels = worked();
     return IntStream.range(0, channels.size())
         .mapToObj(i -> new Joint(letter(i), channels.get(i)))
         .toList();

@@ -63,7 +63,8 @@ public final class Picture {
     return Drawing.toScale(
         name,
         "Picture of " + names,
-        "Seen from the front, a little from above and from the right: front in its true shape, depth at half its size.",
+        "Seen from the front, a little from above and from the right: front in its true shape,"
+            + " depth at half its size.",
         scale,
         "depth at half size",
         marks);
@@ -90,7 +91,20 @@ public final class Picture {
     faces.add(face(scale, part, Face.TOP, Fill.TINT));
     faces.add(face(scale, part, Face.RIGHT, Fill.SHADE));
     faces.addAll(front(scale, part));
+    HangingStrips.of(part)
+        .forEach(
+            strip -> {
+              faces.add(right(scale, strip));
+              faces.add(front(scale, strip, strip.low().y()));
+            });
     return faces;
+  }
+
+  private static Mark right(Scale scale, Box box) {
+    List<Point> corners =
+        new Projection(Face.RIGHT)
+            .box(box).corners().stream().map(p -> onPaper(scale, p, box, Face.RIGHT)).toList();
+    return Mark.Path.polygon(corners, Pen.EDGE, Fill.SHADE);
   }
 
   /** The front; where the foot is notched for the kick, above the notch and at the back of it. */

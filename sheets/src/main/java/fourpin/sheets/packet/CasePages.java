@@ -1,11 +1,15 @@
 package fourpin.sheets.packet;
 
+import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.Part;
 import fourpin.plan.Plan;
 import fourpin.sheets.drawings.CaseViews;
+import fourpin.sheets.drawings.FaceFrameView;
 import fourpin.sheets.drawings.Picture;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +18,7 @@ import java.util.Optional;
 final class CasePages {
 
   private static final double PICTURE_HEIGHT = 130;
+  private static final double FRAME_HEIGHT = 150;
 
   private final Plan plan;
   private final Words words;
@@ -27,6 +32,9 @@ final class CasePages {
     List<Block> blocks = new ArrayList<>();
     for (BuiltCase built : plan.cases()) {
       blocks.addAll(views(built));
+      if (!FaceFrameView.members(built).isEmpty()) {
+        blocks.addAll(faceFrame(built));
+      }
     }
     return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("Views", blocks));
   }
@@ -39,7 +47,11 @@ final class CasePages {
         new Block.Heading(name + ": front"),
         new Block.Figure(
             views.front(),
-            "Heights at the left run from the floor to the upper face of each shelf; clear openings of the last bay at the right."),
+            "Heights at the left run from the floor to the upper face of each shelf; at the right"
+                + " the clear heights of the last bay, between its shelves as they lie first."
+                + (built.order().doors().isPresent()
+                    ? " Dashed: doors, their room only; they are not planned."
+                    : "")),
         new Block.NewPage(),
         new Block.Heading(name + ": side and top"),
         new Block.Figure(
@@ -49,5 +61,42 @@ final class CasePages {
         new Block.Figure(
             Picture.of(words.fullPage().high(PICTURE_HEIGHT), name, List.of(built)),
             "The case with its shelves where they lie first."));
+  }
+
+  private List<Block> faceFrame(BuiltCase built) {
+    List<Part> members = FaceFrameView.members(built);
+    return List.of(
+        new Block.NewPage(),
+        new Block.Heading(built.order().name() + ": face frame"),
+        new Block.Figure(
+            new FaceFrameView(words.fullPage().high(FRAME_HEIGHT), built).draw(),
+            "The frame from the front; distances run from its lower left corner."),
+        new Table(
+            List.of(
+                Table.left("Mark"),
+                Table.left("Part"),
+                Table.right("Length"),
+                Table.right("Width"),
+                Table.right("Thick"),
+                Table.right("From the left"),
+                Table.right("From the foot"),
+                Table.left("Material")),
+            members.stream().map(part -> row(built, part)).toList()));
+  }
+
+  private Table.Row row(BuiltCase built, Part part) {
+    return Table.row(
+        part.mark(),
+        part.name(),
+        words.number(part.length().total()),
+        words.number(part.width().total()),
+        words.number(part.thickness()),
+        from(built, part, Axis.X),
+        from(built, part, Axis.Z),
+        part.material());
+  }
+
+  private String from(BuiltCase built, Part part, Axis axis) {
+    return words.number(part.box().low().along(axis).minus(FaceFrameView.datum(built, axis)));
   }
 }

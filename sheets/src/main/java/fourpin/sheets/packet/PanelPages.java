@@ -4,7 +4,6 @@ import fourpin.boring.BayGrid;
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
-import fourpin.casework.Feature.Channel;
 import fourpin.casework.Part;
 import fourpin.plan.Plan;
 import fourpin.sheets.drawings.Drafter;
@@ -12,8 +11,6 @@ import fourpin.sheets.drawings.PanelKinds;
 import fourpin.sheets.drawings.PanelView;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
-import fourpin.sheets.pages.Table;
-import fourpin.sheets.pages.Table.Row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -109,10 +106,7 @@ final class PanelPages {
 
   private List<Block> tables(BuiltCase built, List<Part> alike, Face face) {
     PanelView view = view(words.fullPage(), built, alike.getFirst(), face);
-    List<Block> tables = new ArrayList<>();
-    if (!view.joints().isEmpty()) {
-      tables.add(joints(alike.getFirst(), view));
-    }
+    List<Block> tables = new ArrayList<>(new PanelTables(words, alike.getFirst()).blocks(view));
     if (view.grid().isPresent()) {
       tables.addAll(new HoleTable(words, bored(built, alike, face)).blocks());
     }
@@ -130,40 +124,9 @@ final class PanelPages {
   }
 
   private static int lines(PanelView view) {
-    return 2 * view.joints().size() + view.grid().map(HoleTable::lines).orElse(0);
-  }
-
-  private Table joints(Part part, PanelView view) {
-    return new Table(
-        List.of(
-            Table.left("Joint"),
-            Table.left("For"),
-            Table.right("Wide"),
-            Table.right("Deep"),
-            Table.right("Starts at")),
-        view.joints().stream().map(joint -> joint(part, joint)).toList());
-  }
-
-  private Row joint(Part part, PanelView.Joint joint) {
-    Channel channel = joint.channel();
-    Axis across = across(part, channel);
-    return Table.row(
-        joint.letter(),
-        Words.lower(channel.kind()) + " for " + channel.purpose(),
-        words.number(channel.volume().size(across)),
-        words.number(channel.volume().size(part.thicknessAxis())),
-        words.number(channel.volume().low().along(across).minus(part.box().low().along(across)))
-            + (across == part.lengthAxis() ? " along" : " across"));
-  }
-
-  /** The direction in which a joint is narrow. */
-  private static Axis across(Part part, Channel channel) {
-    return channel
-            .volume()
-            .size(part.lengthAxis())
-            .isLessThan(channel.volume().size(part.widthAxis()))
-        ? part.lengthAxis()
-        : part.widthAxis();
+    return 2 * view.joints().size()
+        + view.otherHoles().size()
+        + view.grid().map(HoleTable::lines).orElse(0);
   }
 
   private PanelView view(Drafter drafter, BuiltCase built, Part part, Face face) {
@@ -177,13 +140,12 @@ final class PanelPages {
   }
 
   private static String caption(Part part, Face face, PanelView view) {
+    boolean inTables = view.grid().isPresent() || !view.otherHoles().isEmpty();
     return "Part "
         + part.mark()
         + " with its "
         + Words.lower(face)
         + " face towards you. Joints on the other face are dashed."
-        + (view.grid().isPresent()
-            ? " Not every hole's distance is written; the table has all."
-            : "");
+        + (inTables ? " Not every hole's distance is written; the tables have all." : "");
   }
 }

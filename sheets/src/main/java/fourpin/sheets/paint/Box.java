@@ -74,6 +74,11 @@ public record Box(double left, double bottom, double right, double top) {
     return new Box(left + dx, bottom + dy, right + dx, top + dy);
   }
 
+  /** Whether a point lies inside or on the rim. */
+  public boolean holds(Point point) {
+    return contains(round(List.of(point)));
+  }
+
   /** Whether the insides of the two share a place; boxes that touch do not overlap. */
   public boolean overlaps(Box other) {
     return left < other.right - TOUCH

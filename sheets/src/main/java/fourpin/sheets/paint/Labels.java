@@ -38,6 +38,16 @@ public final class Labels {
     return near(point, lettering);
   }
 
+  /** The label centred on the first of its places that is free, else near the first of all. */
+  public List<Mark> onFirstFree(List<Point> places, Lettering lettering) {
+    Lettering centred = centred(lettering);
+    return places.stream()
+        .filter(place -> isFree(room(centred.at(place))))
+        .findFirst()
+        .map(place -> on(place, lettering))
+        .orElseGet(() -> near(places.getFirst(), lettering));
+  }
+
   /** The label beside its point, with a leader. */
   public List<Mark> near(Point point, Lettering lettering) {
     Lettering centred = centred(lettering);

@@ -3,9 +3,11 @@ package fourpin.sheets.drawings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
 import fourpin.cutting.SheetPattern;
+import fourpin.measure.Length;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
@@ -15,6 +17,7 @@ import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Fractions;
 import fourpin.sheets.paint.Mark;
 import fourpin.sheets.paint.Pen;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -30,9 +33,63 @@ class CaseViewsTest {
     Drawing front = new CaseViews(drafter, built).front();
     for (Part part : built.parts()) {
       if (part.role() == Role.SHELF) {
-        assertThat(group(front, part.mark() + ", ")).isEqualTo(onPaper(front, part));
+        assertThat(group(front, part.mark() + ", ")).isEqualTo(withStrip(front, part));
       }
     }
+  }
+
+  /** The sample's strips are 1 1/4 in tall, tops flush with the shelf's upper face. */
+  private static Box withStrip(Drawing drawing, Part part) {
+    Box shelf = onPaper(drawing, part);
+    double strip = drawing.scale().toPaper(SampleJobs.in("1 1/4").mm());
+    return rounded(new Box(shelf.left(), shelf.top() - strip, shelf.right(), shelf.top()));
+  }
+
+  /** What stands at the right are the heights that a maker can use, and they add up. */
+  @Test
+  void clearHeightsLieBetweenTheShelvesAsTheyLie() {
+    List<Length> heights = new ArrayList<>();
+    Length from = built.bays().getLast().clear().low().z();
+    for (String mark : List.of("3-S1", "3-F1", "3-S2", "3-S3")) {
+      Part shelf = built.part(mark);
+      Length high = shelf.box().high().z();
+      heights.add(
+          mark.contains("F")
+              ? shelf.box().low().z().minus(from)
+              : high.minus(SampleJobs.in("1 1/4")).minus(from));
+      from = high;
+    }
+    List<String> words = words(new CaseViews(drafter, built).front());
+    assertThat(heights).allMatch(Length::isPositive);
+    heights.forEach(h -> assertThat(words).contains(Fractions.set(plan.job().style().number(h))));
+  }
+
+  @Test
+  void theFaceFrameIsDrawnWithEveryMember() {
+    BuiltCase framed = framed();
+    assertThat(FaceFrameView.members(framed)).extracting(Part::mark).contains("FL", "FR", "FT");
+    List<String> words = words(new FaceFrameView(drafter, framed).draw());
+    assertThat(words).contains("FL", "FR", "FM1", "FT", "FB", "60", "84", Fractions.set("58 1/4"));
+  }
+
+  /** Members of the frame keep clear of the room that is shown for doors. */
+  @Test
+  void doorsAreDashedInTheirOpenings() {
+    BuiltCase framed = framed();
+    assertThat(DoorRoom.of(framed)).hasSize(6);
+    for (Part member : FaceFrameView.members(framed)) {
+      for (fourpin.casework.Box room : DoorRoom.of(framed)) {
+        Box seen = new Projection(Face.FRONT).box(room);
+        assertThat(seen.overlaps(new Projection(Face.FRONT).box(member.box()))).isFalse();
+      }
+    }
+    assertThat(words(new CaseViews(drafter, framed).front()))
+        .contains("doors: room only, not planned");
+    assertThat(DoorRoom.of(built)).isEmpty();
+  }
+
+  private static BuiltCase framed() {
+    return Planner.plan(SampleJobs.framed()).cases().getFirst();
   }
 
   private static Box group(Drawing drawing, String prefix) {
@@ -63,7 +120,7 @@ class CaseViewsTest {
   }
 
   private static double round(double value) {
-    return Math.round(value * 1e6) / 1e6;
+    return Math.round(value * 1e4) / 1e4;
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
+import fourpin.casework.Feature.Channel;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.plan.Plan;
@@ -16,8 +17,12 @@ import fourpin.sheets.paint.Fractions;
 import fourpin.sheets.paint.Mark;
 import fourpin.sheets.paint.Pen;
 import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.Typeface;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,6 +117,67 @@ class PanelViewTest {
         assertThat(boxes.get(i).overlaps(boxes.get(j))).as("%s, %s", i, j).isFalse();
       }
     }
+  }
+
+  /** Mark, FRONT, TOP and letters of joints keep off edges, joints, rows and holes. */
+  @ParameterizedTest
+  @CsvSource({
+    "L, RIGHT",
+    "L, LEFT",
+    "R, LEFT",
+    "P1, RIGHT",
+    "P1, LEFT",
+    "B, TOP",
+    "T, BOTTOM",
+    "K, FRONT"
+  })
+  void labelsLieOnNoLineAndNoHole(String mark, Face face) {
+    Drawing drawing = draw(mark, face);
+    Set<Pen> drawn = EnumSet.of(Pen.OUTLINE, Pen.EDGE, Pen.HIDDEN, Pen.CENTRE, Pen.DATUM);
+    List<Box> lines =
+        paths(drawing).filter(p -> drawn.contains(p.pen())).flatMap(PanelViewTest::sides).toList();
+    List<Box> holes = circles(drawing).stream().map(p -> Box.round(List.of(p))).toList();
+    List<Mark.Text> labels =
+        texts(drawing)
+            .filter(t -> t.lettering().face() == Typeface.BOLD && t.lettering().size() >= 3)
+            .toList();
+    assertThat(labels).isNotEmpty();
+    assertThat(lines).hasSizeGreaterThan(4);
+    for (Mark.Text label : labels) {
+      Stream.concat(lines.stream(), holes.stream())
+          .forEach(
+              box ->
+                  assertThat(label.extent().overlaps(box.grown(0.1)))
+                      .as("%s at %s on %s", label.lettering().words(), label.at(), box)
+                      .isFalse());
+    }
+  }
+
+  private static Stream<Box> sides(Mark.Path path) {
+    List<Point> points = path.points();
+    return IntStream.range(0, points.size())
+        .mapToObj(i -> Box.round(List.of(points.get(i), points.get((i + 1) % points.size()))));
+  }
+
+  /** The notch for the kick has its height and depth among the dimensions, and a letter. */
+  @Test
+  void notchesAreDimensionedAndListed() {
+    PanelView view =
+        new PanelView(
+            Drafter.of(plan.job(), 170, 210), built, plan.grids(), built.part("L"), Face.RIGHT);
+    assertThat(view.joints())
+        .filteredOn(j -> j.channel().kind() == Channel.Kind.NOTCH)
+        .singleElement()
+        .satisfies(
+            j -> assertThat(words(view.draw())).contains(j.letter(), Fractions.set("3 1/2"), "2"));
+  }
+
+  @Test
+  void everyHoleThatIsOnNoRowIsListed() {
+    Part side = built.part("L");
+    PanelView outside =
+        new PanelView(Drafter.of(plan.job(), 170, 210), built, plan.grids(), side, Face.LEFT);
+    assertThat(outside.otherHoles()).isNotEmpty().isEqualTo(holes(side, Face.LEFT));
   }
 
   @Test

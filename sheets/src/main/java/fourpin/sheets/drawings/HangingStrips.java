@@ -1,0 +1,36 @@
+package fourpin.sheets.drawings;
+
+import fourpin.casework.Axis;
+import fourpin.casework.Box;
+import fourpin.casework.Face;
+import fourpin.casework.Part;
+import fourpin.casework.Part.EdgeBand;
+import fourpin.job.Edging;
+import java.util.List;
+
+/** Edge strips that are taller than their shelf: tops flush, so that they hang below it. */
+final class HangingStrips {
+
+  private HangingStrips() {}
+
+  /** Each strip in space, over the part's whole edge; none for parts that stand. */
+  static List<Box> of(Part part) {
+    return part.edging().stream()
+        .filter(band -> part.thicknessAxis() == Axis.Z && band.face().axis() != Axis.Z)
+        .filter(band -> band.edging().kind() == Edging.Kind.STRIP)
+        .filter(band -> band.edging().height().isMoreThan(part.thickness()))
+        .map(band -> box(part, band))
+        .toList();
+  }
+
+  private static Box box(Part part, EdgeBand band) {
+    Face inner = band.face().opposite();
+    return part.box()
+        .with(Face.BOTTOM, part.box().high().z().minus(band.edging().height()))
+        .with(
+            inner,
+            part.box()
+                .at(band.face())
+                .plus(band.edging().thickness().times(-band.face().direction())));
+  }
+}

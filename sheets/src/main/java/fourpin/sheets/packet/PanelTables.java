@@ -1,0 +1,109 @@
+package fourpin.sheets.packet;
+
+import fourpin.casework.Axis;
+import fourpin.casework.Feature.Channel;
+import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
+import fourpin.measure.Length;
+import fourpin.sheets.drawings.PanelView;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Prose;
+import fourpin.sheets.pages.Table;
+import fourpin.sheets.pages.Table.Row;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is cut into one face of a part, in numbers: joints and notches with where they start and
+ * end, and the holes that the table of rows does not have. Along is counted from the lower or left
+ * end, across from the front edge.
+ */
+record PanelTables(Words words, Part part) {
+
+  List<Block> blocks(PanelView view) {
+    List<Block> blocks = new ArrayList<>();
+    if (!view.joints().isEmpty()) {
+      blocks.add(joints(view.joints()));
+    }
+    if (!view.otherHoles().isEmpty()) {
+      blocks.add(new Block.Paragraph(Prose.bold("Holes for screws and the like")));
+      blocks.add(holes(view.otherHoles()));
+    }
+    return blocks;
+  }
+
+  private Table joints(List<PanelView.Joint> joints) {
+    return new Table(
+        List.of(
+            Table.left("Joint"),
+            Table.left("For"),
+            Table.right("Along"),
+            Table.right("Across"),
+            Table.right("Wide"),
+            Table.right("Deep")),
+        joints.stream().map(this::joint).toList());
+  }
+
+  private Row joint(PanelView.Joint joint) {
+    Channel channel = joint.channel();
+    return Table.row(
+        joint.letter(),
+        Words.lower(channel.kind()) + " for " + channel.purpose(),
+        range(channel, part.lengthAxis()),
+        range(channel, part.widthAxis()),
+        words.number(
+            Length.min(
+                channel.volume().size(part.lengthAxis()), channel.volume().size(part.widthAxis()))),
+        depth(channel.volume().size(part.thicknessAxis())));
+  }
+
+  private String range(Channel channel, Axis axis) {
+    return channel.volume().size(axis).equals(part.box().size(axis))
+        ? "all"
+        : distance(channel.volume().low().along(axis), axis)
+            + " to "
+            + distance(channel.volume().high().along(axis), axis);
+  }
+
+  private String distance(Length place, Axis axis) {
+    return words.number(place.minus(part.box().low().along(axis)));
+  }
+
+  private String depth(Length depth) {
+    return depth.equals(part.thickness()) ? "through" : words.number(depth);
+  }
+
+  private record Line(String purpose, String diameter, String depth, String across) {}
+
+  /** Holes that differ only in how far along they lie share a line. */
+  private Table holes(List<Hole> holes) {
+    Map<Line, List<String>> lines = new LinkedHashMap<>();
+    for (Hole hole : holes) {
+      lines
+          .computeIfAbsent(line(hole), _ -> new ArrayList<>())
+          .add(distance(hole.centre().along(part.lengthAxis()), part.lengthAxis()));
+    }
+    return new Table(
+        List.of(
+            Table.left("For"),
+            Table.left("Along"),
+            Table.right("Across"),
+            Table.right("Bit"),
+            Table.right("Deep")),
+        lines.entrySet().stream().map(e -> row(e.getKey(), e.getValue())).toList());
+  }
+
+  private Line line(Hole hole) {
+    return new Line(
+        hole.purpose(),
+        words.number(hole.diameter()),
+        depth(hole.depth()),
+        distance(hole.centre().along(part.widthAxis()), part.widthAxis()));
+  }
+
+  private static Row row(Line line, List<String> along) {
+    return Table.row(line.purpose, Words.list(along), line.across, line.diameter, line.depth);
+  }
+}
