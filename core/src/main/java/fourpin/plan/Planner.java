@@ -51,6 +51,7 @@ public final class Planner {
     BenchProgram program = BenchProgram.of(job, boring);
     findings.addAll(ProgramCheck.of(boring.cases(), program));
     List<CutItem> cutList = CutListBuilder.of(job, boring.cases());
+    findings.addAll(MaterialChecks.of(job, cutList));
     StockPlanner stock = new StockPlanner(job, new StripCutter());
     List<MaterialPlan> materials = stock.plan(cutList);
     findings.addAll(stock.findings());

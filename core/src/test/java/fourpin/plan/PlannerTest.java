@@ -11,7 +11,9 @@ import fourpin.job.Back;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Edging;
+import fourpin.job.Job;
 import fourpin.job.Kick;
+import fourpin.job.Material;
 import fourpin.job.SampleJobs;
 import fourpin.job.Shelves;
 import fourpin.measure.Figure;
@@ -118,6 +120,50 @@ class PlannerTest {
         .doesNotHaveDuplicates()
         .contains("north/weight", "job/price");
     assertThat(plan.shelves()).hasSize(8);
+  }
+
+  @Test
+  void should_ask_for_the_calliper() {
+    assertThat(findings(Planner.plan(job(divided().order())), "unmeasured")).isEmpty();
+    Job measured = job(divided().order());
+    List<Material> nominal = measured.materials().stream().map(PlannerTest::unmeasured).toList();
+    Plan plan = Planner.plan(withMaterials(measured, nominal));
+    assertThat(findings(plan, "unmeasured"))
+        .containsExactly(
+            "planned at the thickness that it is sold by: ply (3/4 in), back (1/4 in); sheets are often"
+                + " thinner, and every joint and length follows the thickness");
+  }
+
+  private static List<String> findings(Plan plan, String kind) {
+    return plan.findings().stream().filter(f -> f.kind().equals(kind)).map(Finding::what).toList();
+  }
+
+  private static Material unmeasured(Material m) {
+    return new Material(
+        m.name(),
+        m.kind(),
+        m.of(),
+        m.nominal(),
+        Optional.empty(),
+        m.grain(),
+        m.stiffness(),
+        m.density());
+  }
+
+  private static Job withMaterials(Job job, List<Material> materials) {
+    return new Job(
+        job.title(),
+        job.revision(),
+        job.unit(),
+        job.style(),
+        job.paper(),
+        job.currency(),
+        job.room(),
+        materials,
+        job.sheets(),
+        job.boards(),
+        job.cases(),
+        job.settings());
   }
 
   @Test
