@@ -442,7 +442,7 @@ public enum Setting {
       "23",
       "5",
       "60",
-      "weight above which two people lift, kg",
+      "weight that one person lifts; what weighs more is for two, three or four, kg",
       Source.published(
           "NIOSH Applications Manual 94-110 (rev. 2021), load constant", "51 lb, 23 kg"));
 

@@ -107,7 +107,7 @@ final class AssemblySteps {
     List<Caution> cautions = new ArrayList<>();
     double kg = built.parts().stream().mapToDouble(weights::of).sum();
     if (kg > liftLimit()) {
-      cautions.add(Cautions.lifting("The case, " + mass(kg)));
+      cautions.add(lifting("The case", kg));
     }
     return step(
         Stage.ASSEMBLE,
@@ -182,7 +182,7 @@ final class AssemblySteps {
     List<Caution> cautions = new ArrayList<>(List.of(Cautions.TIP));
     double kg = built.parts().stream().mapToDouble(weights::of).sum();
     if (kg > liftLimit()) {
-      cautions.add(Cautions.lifting("The case, " + mass(kg)));
+      cautions.add(lifting("The case", kg));
     }
     return cautions;
   }
@@ -191,8 +191,12 @@ final class AssemblySteps {
   List<Caution> heavy(List<Part> parts) {
     return parts.stream()
         .filter(p -> weights.of(p) > liftLimit())
-        .map(p -> Cautions.lifting(p.mark() + ", " + mass(weights.of(p))))
+        .map(p -> lifting(p.mark(), weights.of(p)))
         .toList();
+  }
+
+  private Caution lifting(String what, double kg) {
+    return Cautions.lifting(what + ", " + mass(kg), kg, liftLimit());
   }
 
   private double liftLimit() {

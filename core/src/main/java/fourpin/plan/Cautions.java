@@ -51,10 +51,23 @@ final class Cautions {
           "Have the glazier grind all edges. Carry glass on edge with gloves; never lay it bare on"
               + " metal or wood. Tempered glass can't be cut afterwards.");
 
+  private static final int MOST_HANDS = 4;
+
   private Cautions() {}
 
-  /** For what weighs more than one person should lift. @param what and its weight, in words */
-  static Caution lifting(String what) {
-    return new Caution("lifting", what + ": two people lift it.");
+  /**
+   * For what weighs more than one person should lift; more than {@value #MOST_HANDS} people do not
+   * lift a case together.
+   *
+   * @param what and its weight, in words
+   * @param limit of one person, in the unit of {@code weight}
+   */
+  static Caution lifting(String what, double weight, double limit) {
+    int people = (int) Math.ceil(weight / limit);
+    return new Caution(
+        "lifting",
+        people > MOST_HANDS
+            ? what + ", too heavy to lift by hand: assemble it where it will stand, or use a hoist."
+            : what + ": " + people + " people lift it.");
   }
 }

@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The steps as a maker reads them. */
@@ -146,6 +147,13 @@ class BenchProgramTest {
     set(draft, Setting.LIFT_LIMIT, new SettingValue.OfNumber(5));
     assertThat(hazards(at(printed(draft), Stage.STAND))).containsExactly("tip-over", "lifting");
     assertThat(hazards(at(printed(draft), Stage.CUT))).contains("lifting");
+  }
+
+  /** NIOSH's load constant is for one person: what two may lift is twice as much, and no more. */
+  @ParameterizedTest
+  @CsvSource({"23.1, 2 people", "46, 2 people", "46.1, 3 people", "92, 4 people", "92.1, hoist"})
+  void should_call_as_many_people_as_the_weight_takes(double kg, String words) {
+    assertThat(Cautions.lifting("The case", kg, 23).text()).contains(words);
   }
 
   private static List<String> hazards(List<PlannedStep> steps) {
