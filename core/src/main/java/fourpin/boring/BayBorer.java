@@ -13,6 +13,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.job.Bay;
 import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.job.Settings;
 import fourpin.job.Shelves;
 import fourpin.job.Support;
@@ -308,28 +309,36 @@ final class BayBorer {
   }
 
   private List<Finding.Remedy> seatRemedies(Box clear, List<Part> here, int most) {
-    List<Finding.Remedy> remedies = new ArrayList<>();
-    remedies.add(
-        Reporter.remedy(
-            most == 0 ? "leave the shelves of this opening out" : "plan " + most + " here",
-            here.size() - most + " fewer"));
+    Cures cures =
+        new Cures(reporter, most == 0 ? "no-level" : "too-many-shelves", Optional.empty());
+    cures.byHand(
+        most == 0 ? "leave the shelves of this opening out" : "plan " + most + " here",
+        here.size() - most + " fewer");
     Length stack = here.getFirst().box().size(Axis.Z).times(here.size());
     Length room = clear.size(Axis.Z).minus(stack).over(here.size() + 1L);
     Length last = clear.high().z().minus(settings().length(Setting.CLEAR_ABOVE));
     if (pattern.startsAbove(last) && !isSlotted()) {
-      remedies.add(
-          Reporter.remedy(
-              "set first-hole to " + reporter.atMost(last) + " or less, or leave it out",
-              "every level of the case moves"));
+      cures
+          .setting(Setting.FIRST_HOLE, reporter.roundedDown(last), "every level of the case moves")
+          .byHand("leave first-hole out", "every level of the case moves");
     } else if (!isSlotted() && room.isPositive()) {
-      remedies.add(
-          Reporter.remedy(
-              Reporter.say(
-                  "set clear-below and clear-above to %s or less and pitch to %s or less",
-                  reporter.atMost(room), reporter.atMost(finest(here, room))),
-              "more holes; openings of about " + reporter.text(room)));
+      Length zone = reporter.roundedDown(room);
+      Length pitch = reporter.roundedDown(finest(here, room));
+      cures.stated(
+          Reporter.say(
+              "set clear-below and clear-above to %s and pitch to %s",
+              reporter.text(zone), reporter.text(pitch)),
+          "more holes; openings of about " + reporter.text(room),
+          o -> o.with(closer(o.settings(), zone, pitch)));
     }
-    return remedies;
+    return cures.list();
+  }
+
+  private static Settings closer(Settings settings, Length zone, Length pitch) {
+    return settings
+        .with(Setting.CLEAR_BELOW, new SettingValue.OfLength(zone))
+        .with(Setting.CLEAR_ABOVE, new SettingValue.OfLength(zone))
+        .with(Setting.PITCH, new SettingValue.OfLength(pitch));
   }
 
   private static Length finest(List<Part> here, Length room) {

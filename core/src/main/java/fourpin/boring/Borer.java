@@ -24,7 +24,9 @@ public final class Borer {
     List<BayGrid> grids = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
     for (BuiltCase built : casework.cases()) {
-      CaseBorer borer = new CaseBorer(built, new Reporter(built.order().name(), job.style()));
+      Trials trials = Trials.of(job, built.order());
+      Reporter reporter = new Reporter(built.order().name(), job.style(), trials);
+      CaseBorer borer = new CaseBorer(built, reporter);
       cases.add(borer.bored());
       grids.addAll(borer.grids());
       findings.addAll(borer.findings());

@@ -48,7 +48,7 @@ final class CaseBorer {
     for (BayGrid grid : grids) {
       findings.addAll(new FitChecks(built, grid, reporter).findings());
     }
-    findings.addAll(new Clashes(built, grids, reporter).findings());
+    findings.addAll(new Clashes(built, grids, pattern.lattice().start(), reporter).findings());
   }
 
   BuiltCase bored() {

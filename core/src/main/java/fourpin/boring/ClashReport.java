@@ -10,6 +10,7 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
+import fourpin.job.Bay;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.job.Support;
@@ -25,20 +26,28 @@ import java.util.stream.Stream;
 /** Words the clashes of one kind in one upright, and computes what would cure them. */
 final class ClashReport {
 
+  /** Starts of the rows that are tried before there is said to be none. */
+  private static final int MOST_STARTS = 4;
+
   private final Part upright;
   private final List<Clash> clashes;
   private final Clash worst;
   private final Reporter reporter;
   private final Settings settings;
+  private final int bays;
+  private final Length start;
 
   /**
    * @param clashes of the same rows with the same thing; at least one
+   * @param start height of the case's lowest hole
    */
-  ClashReport(BuiltCase built, Part upright, List<Clash> clashes, Reporter reporter) {
+  ClashReport(BuiltCase built, Part upright, List<Clash> clashes, Length start, Reporter reporter) {
     this.upright = upright;
     this.clashes = clashes;
     this.reporter = reporter;
     this.settings = built.order().settings();
+    this.bays = built.bays().size();
+    this.start = start;
     this.worst =
         clashes.stream()
             .min(Comparator.comparing(Clash::severity).thenComparing(Clash::gap))
@@ -67,8 +76,8 @@ final class ClashReport {
             reporter.text(worst.ours().depth()),
             reporter.text(worst.other().depth()),
             webWords());
-    return finding(
-        grooves ? "grooves-meet" : "rows-meet", what, List.of(web()), rowRemedies(other));
+    String kind = grooves ? "grooves-meet" : "rows-meet";
+    return finding(kind, what, List.of(web()), rowRemedies(other, kind));
   }
 
   private String webWords() {
@@ -110,51 +119,65 @@ final class ClashReport {
     };
   }
 
-  private List<Remedy> rowRemedies(OfRow other) {
-    List<Remedy> remedies = new ArrayList<>();
+  private List<Remedy> rowRemedies(OfRow other, String kind) {
+    Cures cures = new Cures(reporter, kind, Optional.empty(), Trials.Reach.ALL);
     Length least = settings.length(Setting.LEAST_WEB);
     Length depth = reporter.roundedDown(upright.thickness().minus(least).over(2));
-    Length deepest = Length.max(worst.ours().depth(), worst.other().depth());
-    if (depth.isPositive() && depth.isLessThan(deepest)) {
-      remedies.add(
-          Reporter.remedy(
-              Reporter.say(
-                  "no deeper than %s on both faces: leaves %s",
-                  reporter.text(depth), reporter.text(upright.thickness().minus(depth.times(2)))),
-              "supports that need no more than that depth"));
-    }
+    Length left = upright.thickness().minus(depth.times(2));
+    cures.setting(
+        Setting.HOLE_DEPTH,
+        depth,
+        Reporter.say(", on both faces: leaves %s", reporter.text(left)),
+        "supports that need no more than that depth");
     Length across = worst.row().grid().diameter().plus(other.grid().diameter()).over(2);
-    Length stagger = across.plus(settings.length(Setting.LEAST_EDGE));
-    remedies.add(
-        Reporter.remedy(
-            Reporter.say(
-                "state rows-back: %s for bay %d", reporter.atLeast(stagger), other.grid().bay()),
-            "the rows of the two bays no longer stand in line; levels stay the same"));
+    Length stagger = reporter.roundedUp(across.plus(settings.length(Setting.LEAST_EDGE)));
+    cures.stated(
+        Reporter.say("state rows-back: %s for %s", reporter.text(stagger), everySecondBay()),
+        "the rows of neighbouring bays no longer stand in line; levels stay the same",
+        Cures.bays(b -> true, b -> b.moved(Length.ZERO, b.levelsUp()))
+                .andThen(Cures.bays(ClashReport::isSecond, b -> b.moved(stagger, b.levelsUp())))
+            ::apply);
     if (worst.ours().outline() instanceof Outline.Disc) {
-      remedies.addAll(holeRemedies(other, stagger));
+      holeRemedies(cures, other);
     }
-    return remedies;
+    Length enough = worst.ours().depth().plus(worst.other().depth()).plus(least);
+    return cures
+        .orElse(
+            "choose a material of " + reporter.atLeast(enough) + " or more for the case",
+            "price and weight")
+        .list();
   }
 
-  private List<Remedy> holeRemedies(OfRow other, Length stagger) {
-    List<Remedy> remedies = new ArrayList<>();
-    Length half = worst.row().grid().pitch().over(2);
-    if (half.isAtLeast(stagger)) {
-      remedies.add(
-          Reporter.remedy(
-              Reporter.say(
-                  "state levels-up: %s, half a pitch, for bay %d",
-                  reporter.text(half), other.grid().bay()),
-              "shelves of the two bays no longer line up"));
+  private static boolean isSecond(int bay) {
+    return bay % 2 == 0;
+  }
+
+  /** Moving every second bay clears all partitions at once; moving bay by bay goes in a circle. */
+  private String everySecondBay() {
+    List<String> numbers = new ArrayList<>();
+    for (int bay = 2; bay <= bays; bay += 2) {
+      numbers.add(Integer.toString(bay));
     }
+    return numbers.size() == 1
+        ? "bay " + numbers.getFirst()
+        : "bays " + String.join(", ", numbers) + " together, and leave it out for the others";
+  }
+
+  private void holeRemedies(Cures cures, OfRow other) {
+    Length half = reporter.style().rounded(worst.row().grid().pitch().over(2));
+    cures.stated(
+        Reporter.say(
+            "state levels-up: %s, half a pitch, for %s", reporter.text(half), everySecondBay()),
+        "shelves of neighbouring bays no longer line up",
+        Cures.bays(b -> true, b -> b.moved(b.rowsBack(), Length.ZERO))
+                .andThen(Cures.bays(ClashReport::isSecond, b -> b.moved(b.rowsBack(), half)))
+            ::apply);
     if (worst.row().grid().diameter().equals(other.grid().diameter()) && sharesCentre()) {
-      remedies.add(
-          Reporter.remedy(
-              "bore one hole right through by hand, with a long pin that carries a shelf in both bays",
-              "a pin for both bays, as long as the partition and both reaches; it goes in before"
-                  + " either shelf"));
+      cures.byHand(
+          "bore one hole right through by hand, with a long pin that carries a shelf in both bays",
+          "a pin for both bays, as long as the partition and both reaches; it goes in before"
+              + " either shelf");
     }
-    return remedies;
   }
 
   private boolean sharesCentre() {
@@ -226,55 +249,52 @@ final class ClashReport {
   }
 
   private List<Remedy> remedies(Obstacle obstacle) {
-    List<Remedy> remedies = new ArrayList<>();
+    Cures cures = new Cures(reporter, obstacle.kind().finding(), Optional.of(upright.mark()));
     if (worst.opposite() && worst.web().isLessThan(settings.length(Setting.LEAST_WEB))) {
-      shallower().ifPresent(remedies::add);
+      shallower(cures);
     }
-    inwards().ifPresent(remedies::add);
+    inwards(cures);
     if (worst.ours().outline() instanceof Outline.Disc) {
-      upOrDown().ifPresent(remedies::add);
-      remedies.add(
-          Reporter.remedy(
-              clashes.size() == 1
-                  ? "leave this hole out"
-                  : "leave these " + clashes.size() + " out",
-              "as many levels fewer for this bay, in all its rows"));
+      upOrDown(cures);
+      cures.byHand(
+          clashes.size() == 1
+              ? "by hand: leave this hole out when the row is bored"
+              : "by hand: leave these " + clashes.size() + " out when the row is bored",
+          "as many levels fewer for this bay, in all its rows");
     }
     if (worst.row().grid().support() instanceof Support.Standards standards
         && standards.mounting() == Support.Mounting.LET_IN) {
-      remedies.add(
-          Reporter.remedy(
-              "put the standards on the surface",
-              "shelves " + reporter.text(standards.thickness().times(2)) + " shorter"));
+      cures.stated(
+          "state mounting: surface for the standards",
+          "shelves " + reporter.text(standards.thickness().times(2)) + " shorter",
+          Cures.bays(b -> true, ClashReport::onTheSurface));
     }
     if (obstacle.kind() == Kind.PLATE && worst.ours().isOnFace()) {
       Length forward = worst.other().outline().back().minus(worst.ours().outline().front());
-      remedies.add(
-          Reporter.remedy(
-              "choose hinges whose plates end "
-                  + reporter.atLeast(forward)
-                  + " nearer to the front",
-              "other hinges"));
+      cures.byHand(
+          "choose hinges whose plates end " + reporter.atLeast(forward) + " nearer to the front",
+          "other hinges");
     }
     if (obstacle.kind() == Kind.SCREW && worst.ours().isOnFace()) {
-      remedies.add(
-          Reporter.remedy("hold the fixed shelves in dadoes, without screws", "one more cut each"));
+      cures.byHand("hold the fixed shelves in dadoes, without screws", "one more cut each");
     }
     if (obstacle.kind() == Kind.SCREW) {
-      remedies.add(
-          Reporter.remedy("move the screw by " + reporter.atLeast(needed()), "uneven spacing"));
+      cures.byHand("by hand: move the screw by " + reporter.atLeast(needed()), "uneven spacing");
     }
-    return remedies;
+    return cures.orElse("choose supports that are not let in so deep", "other supports").list();
   }
 
-  private Optional<Remedy> shallower() {
+  private static Bay onTheSurface(Bay bay) {
+    return bay.supports().orElse(null) instanceof Support.Standards s
+        ? bay.with(s.with(Support.Mounting.SURFACE))
+        : bay;
+  }
+
+  private void shallower(Cures cures) {
     Length depth =
         upright.thickness().minus(worst.other().depth()).minus(settings.length(Setting.LEAST_WEB));
-    return depth.isPositive() && depth.isLessThan(worst.ours().depth())
-        ? Optional.of(
-            Reporter.remedy(
-                "no deeper than " + reporter.atMost(depth), "supports that need no more depth"))
-        : Optional.empty();
+    cures.setting(
+        Setting.HOLE_DEPTH, reporter.roundedDown(depth), "supports that need no more depth");
   }
 
   /** The wood that is missing between the outlines. */
@@ -283,7 +303,7 @@ final class ClashReport {
   }
 
   /** Moves the row towards the middle of the shelf until it is clear, if that clears it. */
-  private Optional<Remedy> inwards() {
+  private void inwards(Cures cures) {
     BayGrid grid = worst.row().grid();
     Outline ours = worst.ours().outline();
     Outline other = worst.other().outline();
@@ -295,29 +315,36 @@ final class ClashReport {
             : ours.back().plus(edge).minus(other.front());
     if (worst.row().row().name() == BayGrid.Row.Name.MIDDLE
         || by.isMoreThan(upright.box().size(Axis.Y).over(2))) {
-      return Optional.empty();
+      return;
     }
     Setting setting =
         front ? ShelfRows.frontSetback(grid.support()) : ShelfRows.backSetback(grid.support());
-    return Optional.of(
-        Reporter.remedy(
-            "set " + setting.key() + " to " + reporter.atLeast(settings.length(setting).plus(by)),
-            "the row stands " + reporter.atLeast(by) + " further in; the shelf tips sooner"));
+    Length value = reporter.roundedUp(settings.length(setting).plus(by));
+    cures.setting(
+        setting,
+        value,
+        "the row stands " + reporter.atLeast(by) + " further in; the shelf tips sooner");
   }
 
-  /** The shortest way up or down that clears every one of them, if there is any. */
-  private Optional<Remedy> upOrDown() {
-    return clashes.stream()
-        .flatMap(c -> Stream.of(upFor(c), downFor(c).negated()))
-        .filter(this::clearsAll)
-        .min(Comparator.comparing(Length::abs))
-        .map(
-            by ->
-                Reporter.remedy(
-                    Reporter.say(
-                        "start the rows %s %s",
-                        reporter.atLeast(by.abs()), by.isNegative() ? "lower" : "higher"),
-                    "every level of the case moves; check again"));
+  /** The nearest start of the rows that clears every one of them, if there is any. */
+  private void upOrDown(Cures cures) {
+    List<Length> starts =
+        clashes.stream()
+            .flatMap(c -> Stream.of(upFor(c), downFor(c).negated()))
+            .filter(this::clearsAll)
+            .sorted(Comparator.comparing(Length::abs))
+            .flatMap(by -> starts(by).stream())
+            .distinct()
+            .limit(MOST_STARTS)
+            .toList();
+    cures.firstOf(Setting.FIRST_HOLE, starts, "every level of the case moves");
+  }
+
+  /** With the lowest hole where it then is, or one pitch higher where that is too low. */
+  private List<Length> starts(Length by) {
+    Length at = start.plus(by);
+    Length shown = by.isNegative() ? reporter.roundedDown(at) : reporter.roundedUp(at);
+    return List.of(shown, shown.plus(worst.row().grid().pitch()));
   }
 
   private Length upFor(Clash clash) {

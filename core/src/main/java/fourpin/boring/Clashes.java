@@ -23,10 +23,15 @@ final class Clashes {
 
   private final BuiltCase built;
   private final List<BayGrid> grids;
+  private final Length start;
   private final Reporter reporter;
   private final Settings settings;
 
-  Clashes(BuiltCase built, List<BayGrid> grids, Reporter reporter) {
+  /**
+   * @param start height of the case's lowest hole
+   */
+  Clashes(BuiltCase built, List<BayGrid> grids, Length start, Reporter reporter) {
+    this.start = start;
     this.built = built;
     this.grids = grids;
     this.reporter = reporter;
@@ -58,7 +63,7 @@ final class Clashes {
       }
     }
     return groups.values().stream()
-        .map(g -> new ClashReport(built, upright, g, reporter).finding())
+        .map(g -> new ClashReport(built, upright, g, start, reporter).finding())
         .toList();
   }
 

@@ -10,7 +10,9 @@ import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.job.Settings;
+import fourpin.job.Sizes;
 import fourpin.job.Support;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
@@ -21,6 +23,8 @@ import java.util.Optional;
 
 /** Whether supports, holes and shelves of one bay fit each other. */
 final class FitChecks {
+
+  private static final SettingValue AS_WIDE = new SettingValue.OfNumber(0);
 
   private final BuiltCase built;
   private final BayGrid grid;
@@ -114,21 +118,41 @@ final class FitChecks {
 
   /** Half way between the edges and the middle, or a shelf with room for the stated setbacks. */
   private List<Remedy> setbackRemedies(Box shelf) {
-    Length halfWay = depth(shelf).over(2).over(2);
+    Length halfWay = reporter.style().rounded(depth(shelf).over(2).over(2));
     Length front = settings.length(ShelfRows.frontSetback(grid.support()));
     Length back = settings.length(ShelfRows.backSetback(grid.support()));
     Length deep = Length.max(front, back).times(2).plus(grid.diameter());
     Length enough = deep.plus(settings.length(Setting.LEAST_EDGE));
-    return List.of(
-        Reporter.remedy(
+    Setting first = ShelfRows.frontSetback(grid.support());
+    Setting last = ShelfRows.backSetback(grid.support());
+    SettingValue both = new SettingValue.OfLength(halfWay);
+    Length deeper = reporter.roundedUp(enough.minus(depth(shelf)));
+    return cures("rows-close")
+        .stated(
+            first == last
+                ? Reporter.say("set %s to %s", first.key(), reporter.text(halfWay))
+                : Reporter.say(
+                    "set %s and %s to %s", first.key(), last.key(), reporter.text(halfWay)),
+            "supports show nearer to the front",
+            o -> o.with(o.settings().with(first, both).with(last, both)))
+        .stated(
             Reporter.say(
-                "set %s and %s to %s",
-                ShelfRows.frontSetback(grid.support()).key(),
-                ShelfRows.backSetback(grid.support()).key(),
-                reporter.text(halfWay)),
-            "supports show nearer to the front"),
-        Reporter.remedy(
-            "make the shelf " + reporter.atLeast(enough) + " deep", "depth of the case"));
+                "state a depth of %s for the case, %s more",
+                reporter.text(built.order().sizes().depth().plus(deeper)), reporter.text(deeper)),
+            "room",
+            o -> o.with(deeper(o.sizes(), deeper)))
+        .orElse(
+            "choose smaller supports for shelves " + reporter.text(depth(shelf)) + " deep",
+            "other supports")
+        .list();
+  }
+
+  private static Sizes deeper(Sizes sizes, Length by) {
+    return new Sizes(sizes.measured(), sizes.width(), sizes.height(), sizes.depth().plus(by));
+  }
+
+  private Cures cures(String kind) {
+    return new Cures(reporter, kind, Optional.empty());
   }
 
   private void pin(Support.Pins pins) {
@@ -145,15 +169,20 @@ final class FitChecks {
             reporter.text(pins.stem()),
             reporter.text(grid.depth()),
             reporter.text(over)),
-        List.of(
-            Reporter.remedy(
-                "bore " + reporter.text(pins.stem()) + " deep",
+        cures("pin-stem")
+            .setting(
+                Setting.HOLE_DEPTH,
+                pins.stem(),
                 "leaves "
                     + reporter.text(thinnest().minus(pins.stem()))
-                    + " behind the hole, the bit's point not counted"),
-            Reporter.remedy(
-                "buy pins with stems of " + reporter.text(grid.depth()) + " or less",
-                "other pins")));
+                    + " behind the hole, the bit's point not counted")
+            .byHand(
+                Reporter.say(
+                    "buy pins with stems of %s or less and state their stem",
+                    reporter.text(grid.depth())),
+                "other pins")
+            .byHand("by hand: shorten the stems by " + reporter.atLeast(over), "a minute a pin")
+            .list());
   }
 
   private void wobble() {
@@ -173,11 +202,15 @@ final class FitChecks {
             reporter.text(by),
             tight ? "smaller" : "wider",
             tight ? "they may not go in" : "they wobble"),
-        List.of(
-            Reporter.remedy("bore " + reporter.text(pin) + ", as wide as the pin", "another bit"),
-            Reporter.remedy(
+        cures("pin-fit")
+            .stated(
+                "set hole-allowance to 0: bore " + reporter.text(pin) + ", as wide as the pin",
+                "another bit",
+                o -> o.with(o.settings().with(Setting.HOLE_ALLOWANCE, AS_WIDE)))
+            .byHand(
                 "test in scrap of the same stock with the actual pin, finish on",
-                "a quarter of an hour")));
+                "a quarter of an hour")
+            .list());
   }
 
   private void pitch() {
@@ -192,11 +225,12 @@ final class FitChecks {
         Reporter.say(
             "Holes of %s at a pitch of %s run together in bay %d.",
             reporter.text(grid.diameter()), reporter.text(grid.pitch()), grid.bay()),
-        List.of(
-            Reporter.remedy("set pitch to " + reporter.atLeast(wide), "fewer levels"),
-            Reporter.remedy(
+        cures("holes-run-together")
+            .setting(Setting.PITCH, reporter.roundedUp(wide), "fewer levels")
+            .byHand(
                 "choose supports for holes of less than " + reporter.text(grid.pitch()),
-                "other supports")));
+                "other supports")
+            .list());
   }
 
   /** Depth, point and reserve against the thickness that the panel really has. */
@@ -242,12 +276,20 @@ final class FitChecks {
         List.of(figure),
         Optional.of(upright.mark()),
         upright.box(),
-        List.of(
-            Reporter.remedy(
-                "bore no deeper than " + reporter.atMost(deepest), "supports with shorter stems"),
-            Reporter.remedy(
-                "use a bit whose point is " + reporter.atMost(shortest) + " or less",
-                "a Forstner or router bit")));
+        new Cures(reporter, "hole-floor", Optional.of(upright.mark()))
+            .setting(
+                Setting.HOLE_DEPTH, reporter.roundedDown(deepest), "supports with shorter stems")
+            .setting(
+                Setting.BIT_POINT,
+                reporter.roundedDown(shortest),
+                ": a bit with no longer point",
+                "a Forstner or router bit")
+            .orElse(
+                Reporter.say(
+                    "choose a material of %s or more for the case",
+                    reporter.atLeast(grid.depth().plus(point).plus(least))),
+                "price and weight")
+            .list());
   }
 
   /** What lies under the shelf's end: the reach less the gap that the shelf leaves there. */
@@ -299,21 +341,17 @@ final class FitChecks {
   }
 
   private List<Remedy> engagementRemedies(Length gaps, Length missing) {
-    List<Remedy> remedies = new ArrayList<>();
     Length longer = Length.max(missing, gaps.over(2));
-    remedies.add(
-        Reporter.remedy(
-            "use supports that reach " + reporter.atLeast(longer) + " further", "other supports"));
     Length play = settings.length(Setting.END_PLAY);
-    Length tighter = play.minus(missing.times(2));
-    remedies.add(
-        tighter.isPositive() && missing.isPositive()
-            ? Reporter.remedy(
-                "set end-play to " + reporter.atMost(tighter), "shelves that must be cut closer")
-            : Reporter.remedy(
-                "set end-play to " + reporter.text(play.over(2)) + " and check again",
-                "shelves that must be cut closer"));
-    return remedies;
+    Length tighter = Length.min(play.minus(missing.times(2)), play.over(2));
+    return new Cures(reporter, "engagement", Optional.of(shelf().mark()))
+        .byHand(
+            Reporter.say(
+                "buy supports that reach %s further and state their reach",
+                reporter.atLeast(longer)),
+            "other supports")
+        .setting(Setting.END_PLAY, reporter.roundedDown(tighter), "shelves that must be cut closer")
+        .list();
   }
 
   private void standards(Support.Standards standards) {
@@ -328,13 +366,16 @@ final class FitChecks {
             "Standards of bay %d must be %s long and are sold in %s: two pieces in one run keep"
                 + " their slots in step only if the joint is cut at a whole pitch.",
             grid.bay(), reporter.text(longest), reporter.text(standards.soldIn())),
-        List.of(
-            Reporter.remedy(
-                "buy standards of " + reporter.text(longest) + " or more", "price and carriage"),
-            Reporter.remedy(
-                "add a fixed shelf so that no opening is higher than "
+        cures("standard-length")
+            .byHand(
+                Reporter.say(
+                    "buy standards of %s or more and state sold-in", reporter.text(longest)),
+                "price and carriage")
+            .byHand(
+                "state fixed-shelves so that no opening is higher than "
                     + reporter.text(standards.soldIn()),
-                "a shelf that does not move")));
+                "a shelf that does not move")
+            .list());
   }
 
   /** The ends of a cleat are round, half its height in radius, and lie in half-round notches. */

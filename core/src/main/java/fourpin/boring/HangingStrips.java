@@ -17,6 +17,8 @@ import java.util.Optional;
 /** Whether edging that hangs below a shelf leaves the supports their place under it. */
 final class HangingStrips {
 
+  private static final String KIND = "strip-on-supports";
+
   private final Part shelf;
   private final BayGrid grid;
   private final Settings settings;
@@ -67,7 +69,7 @@ final class HangingStrips {
     Length hangs = band.edging().height().minus(shelf.thickness());
     return reporter.finding(
         Severity.ERROR,
-        "strip-on-supports",
+        KIND,
         Reporter.say(words, edge, grid.bay(), reporter.text(hangs)),
         List.of(),
         Optional.of(shelf.mark()),
@@ -76,20 +78,21 @@ final class HangingStrips {
   }
 
   private List<Finding.Remedy> remedies(EdgeBand band) {
-    Finding.Remedy flush =
-        Reporter.remedy("leave the strip's height out: as high as the shelf", "stiffness");
-    return switch (band.face()) {
-      case FRONT -> List.of(behind(band, ShelfRows.frontSetback(grid.support())), flush);
-      case BACK -> List.of(behind(band, ShelfRows.backSetback(grid.support())), flush);
-      default -> List.of(Reporter.remedy("put it on the front edge only", "ends that show"), flush);
-    };
+    Cures cures = new Cures(reporter, KIND, Optional.of(shelf.mark()));
+    switch (band.face()) {
+      case FRONT -> behind(cures, band, ShelfRows.frontSetback(grid.support()));
+      case BACK -> behind(cures, band, ShelfRows.backSetback(grid.support()));
+      default -> cures.byHand("state edges: front for it, only", "ends that show");
+    }
+    return cures.byHand("leave the strip's height out: as high as the shelf", "stiffness").list();
   }
 
   /** The row so much further in that the strip has room before it. */
-  private Finding.Remedy behind(EdgeBand band, Setting setback) {
+  private void behind(Cures cures, EdgeBand band, Setting setback) {
     Length further = band.edging().thickness().minus(room(band.face()));
-    return Reporter.remedy(
-        "set " + setback.key() + " to " + reporter.atLeast(settings.length(setback).plus(further)),
+    cures.setting(
+        setback,
+        reporter.roundedUp(settings.length(setback).plus(further)),
         "the row stands " + reporter.atLeast(further) + " further in; the shelf tips sooner");
   }
 }

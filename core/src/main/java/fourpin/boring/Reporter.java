@@ -15,7 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Words findings about one case in the units of its job. */
-record Reporter(String caseName, LengthStyle style) {
+record Reporter(String caseName, LengthStyle style, Trials trials) {
 
   String text(Length length) {
     return style.text(length);
@@ -23,8 +23,12 @@ record Reporter(String caseName, LengthStyle style) {
 
   /** Rounded up as far as the style prints, for what must not be less. */
   String atLeast(Length length) {
+    return text(roundedUp(length));
+  }
+
+  Length roundedUp(Length length) {
     Length shown = style.rounded(length);
-    return text(shown.isLessThan(length) ? shown.plus(finest()) : shown);
+    return shown.isLessThan(length) ? shown.plus(finest()) : shown;
   }
 
   /** Rounded down as far as the style prints, for what must not be more. */

@@ -38,4 +38,19 @@ public record Bay(
       Optional<Load> load) {
     this(width, fixedShelves, shelves, supports, load, Length.ZERO, Length.ZERO);
   }
+
+  /** The same bay with its rows and its holes moved so far. */
+  public Bay moved(Length back, Length up) {
+    return new Bay(width, fixedShelves, shelves, supports, load, back, up);
+  }
+
+  /** The same bay with other supports. */
+  public Bay with(Support other) {
+    return new Bay(width, fixedShelves, shelves, Optional.of(other), load, rowsBack, levelsUp);
+  }
+
+  /** The same bay with other adjustable shelves. */
+  public Bay with(Shelves other) {
+    return new Bay(width, fixedShelves, Optional.of(other), supports, load, rowsBack, levelsUp);
+  }
 }

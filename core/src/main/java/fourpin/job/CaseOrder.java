@@ -38,4 +38,39 @@ public record CaseOrder(
     bays = List.copyOf(bays);
     edging = List.copyOf(edging);
   }
+
+  /** The same case with other settings. */
+  public CaseOrder with(Settings other) {
+    return changed(sizes, bays, other);
+  }
+
+  /** The same case with other bays. */
+  public CaseOrder with(List<Bay> other) {
+    return changed(sizes, other, settings);
+  }
+
+  /** The same case in another size. */
+  public CaseOrder with(Sizes other) {
+    return changed(other, bays, settings);
+  }
+
+  private CaseOrder changed(Sizes otherSizes, List<Bay> otherBays, Settings otherSettings) {
+    return new CaseOrder(
+        name,
+        quantity,
+        otherSizes,
+        material,
+        otherBays,
+        topJoint,
+        bottomJoint,
+        partitionJoint,
+        fixedShelfJoint,
+        back,
+        kick,
+        faceFrame,
+        doors,
+        edging,
+        load,
+        otherSettings);
+  }
 }

@@ -43,7 +43,14 @@ public sealed interface Support {
       Length clipThickness,
       Length clipRise,
       Length soldIn)
-      implements Support {}
+      implements Support {
+
+    /** The same standards fastened otherwise. */
+    public Standards with(Mounting other) {
+      return new Standards(
+          other, width, thickness, slotPitch, firstSlot, clipThickness, clipRise, soldIn);
+    }
+  }
 
   /** How a standard is fastened. */
   enum Mounting {

@@ -197,7 +197,7 @@ class BorerTest {
     assertThat(found.getFirst().remedies())
         .extracting(Finding.Remedy::what)
         .containsExactly(
-            "no deeper than 5/16 in on both faces: leaves 3/32 in",
+            "set hole-depth to 5/16 in, on both faces: leaves 3/32 in",
             "state rows-back: 1/2 in for bay 2",
             "state levels-up: 1/2 in, half a pitch, for bay 2",
             "bore one hole right through by hand, with a long pin that carries a shelf in both bays");
@@ -300,7 +300,7 @@ class BorerTest {
     assertThat(kind(bore(set(order, set("hole-depth", "3/8"))), "hole-joint")).isEmpty();
     List<Finding> found = kind(bore(set(order, set("hole-depth", "7/16"))), "hole-joint");
     assertThat(found).hasSize(2).allMatch(f -> f.severity() == Severity.DOUBT);
-    assertThat(found.getFirst().remedies().getFirst().what()).isEqualTo("no deeper than 3/8 in");
+    assertThat(found.getFirst().remedies().getFirst().what()).isEqualTo("set hole-depth to 3/8 in");
   }
 
   @Test

@@ -164,13 +164,14 @@ class BoringPropertiesTest {
     }
   }
 
+  /** Cures that do not work are not named, so that one may be all there is. */
   @ParameterizedTest
   @MethodSource("seeds")
   void should_give_every_finding_a_place_and_cures(long seed) {
     for (Finding finding : bore(RandomJobs.of(seed)).findings()) {
       assertThat(finding.place().caseName()).isEqualTo("Case");
       if (finding.severity() != Severity.NOTE) {
-        assertThat(finding.remedies()).as(finding.what()).hasSizeGreaterThanOrEqualTo(2);
+        assertThat(finding.remedies()).as(finding.what()).isNotEmpty();
       }
     }
   }

@@ -1,0 +1,135 @@
+package fourpin.boring;
+
+import fourpin.casework.Casework;
+import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Severity;
+import fourpin.job.CaseOrder;
+import fourpin.job.Job;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * Tries cures by building and boring one case again with the cure in it. What it can't see is what
+ * comes later: sag, contents, stock.
+ */
+final class Trials {
+
+  /** Findings of a case; empty if it was refused. */
+  private final Map<CaseOrder, Optional<List<Finding>>> tried = new HashMap<>();
+
+  private final Job job;
+  private final CaseOrder order;
+  private final Depth depth;
+
+  /** Whether cures are tried. */
+  private enum Depth {
+    TRIED,
+    /** A trial itself proposes nothing. */
+    WITHIN_TRIAL
+  }
+
+  private Trials(Job job, CaseOrder order, Depth depth) {
+    this.job = job;
+    this.order = order;
+    this.depth = depth;
+  }
+
+  static Trials of(Job job, CaseOrder order) {
+    return new Trials(job, order, Depth.TRIED);
+  }
+
+  private static Trials within(Job job, CaseOrder order) {
+    return new Trials(job, order, Depth.WITHIN_TRIAL);
+  }
+
+  /** How much of a kind of finding a cure must remove. */
+  enum Reach {
+    /** At least one of those on the part. */
+    ONE,
+    /** All in the case, so that cures of neighbours do not go in a circle. */
+    ALL
+  }
+
+  /**
+   * Whether a change removes a finding and brings no error that was not there.
+   *
+   * @param kind of the finding, {@code part} the mark of the part that it is on, if it is on one
+   */
+  boolean cures(String kind, Optional<String> part, Reach reach, UnaryOperator<CaseOrder> change) {
+    if (depth == Depth.WITHIN_TRIAL) {
+      return false;
+    }
+    Optional<List<Finding>> before = findings(order);
+    Optional<List<Finding>> after = findings(change.apply(order));
+    return before.isPresent()
+        && after.isPresent()
+        && isGone(kind, part, reach, before.get(), after.get())
+        && addsNoError(before.get(), after.get());
+  }
+
+  private static boolean isGone(
+      String kind, Optional<String> part, Reach reach, List<Finding> before, List<Finding> after) {
+    return switch (reach) {
+      case ALL -> count(after, kind, Optional.empty()) == 0;
+      case ONE -> count(after, kind, part) < count(before, kind, part);
+    };
+  }
+
+  private static long count(List<Finding> findings, String kind, Optional<String> part) {
+    return findings.stream()
+        .filter(f -> f.kind().equals(kind))
+        .filter(f -> part.isEmpty() || f.place().part().equals(part))
+        .count();
+  }
+
+  private static boolean addsNoError(List<Finding> before, List<Finding> after) {
+    List<Finding> old = errors(before);
+    List<Finding> now = errors(after);
+    return now.stream().allMatch(f -> alike(now, f) <= alike(old, f));
+  }
+
+  private static List<Finding> errors(List<Finding> findings) {
+    return findings.stream().filter(f -> f.severity() == Severity.ERROR).toList();
+  }
+
+  private static long alike(List<Finding> findings, Finding one) {
+    return findings.stream()
+        .filter(f -> f.kind().equals(one.kind()))
+        .filter(f -> f.place().part().equals(one.place().part()))
+        .count();
+  }
+
+  private Optional<List<Finding>> findings(CaseOrder changed) {
+    return tried.computeIfAbsent(changed, this::work);
+  }
+
+  private Optional<List<Finding>> work(CaseOrder changed) {
+    Job alone =
+        new Job(
+            job.title(),
+            job.revision(),
+            job.unit(),
+            job.style(),
+            job.paper(),
+            job.currency(),
+            Optional.empty(),
+            job.materials(),
+            job.sheets(),
+            job.boards(),
+            List.of(changed),
+            job.settings());
+    Casework casework = CaseworkBuilder.build(alone);
+    if (casework.cases().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Finding> all = new ArrayList<>(casework.findings());
+    Reporter reporter = new Reporter(changed.name(), job.style(), within(alone, changed));
+    all.addAll(new CaseBorer(casework.cases().getFirst(), reporter).findings());
+    return Optional.of(all);
+  }
+}
