@@ -13,6 +13,8 @@ import fourpin.job.Kick;
 import fourpin.job.Load;
 import fourpin.job.Material;
 import fourpin.job.Paper;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.job.Settings;
 import fourpin.job.SheetStock;
 import fourpin.job.Shelves;
@@ -84,6 +86,17 @@ public final class SampleJobs {
             plain.edging(),
             plain.load(),
             plain.settings());
+    return with(job, List.of(framed));
+  }
+
+  /** Two cases, "low" with the default depth of holes and "high" with one of its own. */
+  public static Job twoDepths() {
+    Job job = readingRoom();
+    Settings deep = job.settings().with(Setting.HOLE_DEPTH, new SettingValue.OfLength(in("5/16")));
+    return with(job, List.of(order("low", 1, "48", job.settings()), order("high", 1, "84", deep)));
+  }
+
+  private static Job with(Job job, List<CaseOrder> cases) {
     return new Job(
         job.title(),
         job.revision(),
@@ -95,7 +108,7 @@ public final class SampleJobs {
         job.materials(),
         job.sheets(),
         job.boards(),
-        List.of(framed),
+        cases,
         job.settings());
   }
 

@@ -65,7 +65,10 @@ class MainTest {
   void tellsEveryFaultOfAJobAndWritesNothing() throws IOException {
     Path job =
         write(
-            "title: Box\nunit: inch\nmaterials: {ply: {kind: sheet, of: ply, thickness: thin}}\ncase: {}\n");
+            "title: Box\n"
+                + "unit: inch\n"
+                + "materials: {ply: {kind: sheet, of: ply, thickness: thin}}\n"
+                + "case: {}\n");
 
     Run run = run("plan", job);
 
@@ -136,7 +139,8 @@ class MainTest {
     assertThat(run.code()).isZero();
     assertThat(run.out())
         .startsWith(
-            "Reading room bookcases, revision A\n  case        2 x bookcase, 80 x 84 x 11 3/4 in outside, 3 bays, ")
+            "Reading room bookcases, revision A\n"
+                + "  case        2 x bookcase, 80 x 84 x 11 3/4 in outside, 3 bays, ")
         .endsWith("\nThe packet is in " + shop.resolve("job.packet") + ".\n")
         .doesNotContain("\u001b");
     assertThat(shop.resolve("job.packet/packet.pdf")).isNotEmptyFile();
@@ -162,7 +166,8 @@ class MainTest {
 
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.out())
-        .contains("  refusal ")
+        .contains("  refusal ", "; cost: ")
+        .doesNotContain("  holes ", "  to buy ", "  price ")
         .endsWith("No packet was written: not every case can be built as stated.\n");
     assertThat(shop.resolve("job.packet")).doesNotExist();
   }
@@ -215,6 +220,19 @@ class MainTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
         .isEqualTo("fourpin: the plan has no figure 'job/hoels'. Did you mean 'job/holes'?\n");
+  }
+
+  /** A maker asks for "sag", not for the whole id. */
+  @Test
+  void listsTheFiguresThatHoldTheWord() {
+    Run run = run("explain", EXAMPLES.resolve("reading-room.yaml"), "sag");
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err())
+        .startsWith("fourpin: the plan has no figure 'sag'. Figures with that word: bookcase/")
+        .contains("/sag")
+        .containsPattern(" and \\d+ more\n$");
   }
 
   private Path write(String text) throws IOException {

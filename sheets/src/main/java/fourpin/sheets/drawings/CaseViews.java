@@ -37,6 +37,9 @@ public final class CaseViews {
 
   private static final double LEAST_FLAG = 3;
 
+  /** Doors are drawn so far inside their opening that their dashes keep off its edges. */
+  private static final double WITHIN = 1.2;
+
   private final Drafter drafter;
   private final BuiltCase built;
 
@@ -77,7 +80,12 @@ public final class CaseViews {
     Projection view = new Projection(Face.FRONT);
     Sketch sketch = new Sketch(scale);
     parts(sketch, view);
-    DoorRoom.of(built).forEach(room -> sketch.rectangle(view.box(room), Pen.HIDDEN, Fill.NONE));
+    DoorRoom.of(built)
+        .forEach(
+            room ->
+                sketch.add(
+                    Mark.Path.rectangle(
+                        sketch.onPaper(view.box(room)).grown(-WITHIN), Pen.HIDDEN, Fill.NONE)));
     Box work = sketch.onPaper(view.box(built.outside()));
     sketch.addAll(RunningDimensions.beside(Side.LEFT, work.left(), 0, heights(scale)));
     sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), widths(scale)));

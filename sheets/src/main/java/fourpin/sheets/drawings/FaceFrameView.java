@@ -10,6 +10,7 @@ import fourpin.sheets.paint.Box;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Fill;
 import fourpin.sheets.paint.Labels;
+import fourpin.sheets.paint.Lettering;
 import fourpin.sheets.paint.Mark;
 import fourpin.sheets.paint.Pen;
 import fourpin.sheets.paint.RunningDimensions;
@@ -17,11 +18,14 @@ import fourpin.sheets.paint.RunningDimensions.Station;
 import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 
 /** The face frame alone from the front, with running dimensions from its lower left corner. */
 public final class FaceFrameView {
+
+  private static final double MARGIN = 0.8;
 
   private final Drafter drafter;
   private final BuiltCase built;
@@ -94,12 +98,22 @@ public final class FaceFrameView {
     return List.copyOf(stations.values());
   }
 
+  /** In the member where that is broad enough, else beside it. */
   private List<Mark> marks(Sketch sketch) {
     Labels labels = new Labels();
-    return members(built).stream()
-        .flatMap(
-            part ->
-                labels.on(sketch.onPaper(box(part)).centre(), Drafter.label(part.mark())).stream())
-        .toList();
+    members(built).forEach(part -> labels.reserve(sketch.onPaper(box(part))));
+    List<Mark> marks = new ArrayList<>();
+    for (Part part : members(built)) {
+      Box room = sketch.onPaper(box(part));
+      Lettering mark = Drafter.label(part.mark());
+      boolean fits =
+          mark.width() + MARGIN <= room.width() && mark.height() + MARGIN <= room.height();
+      if (fits) {
+        marks.add(mark.with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE).at(room.centre()));
+      } else {
+        marks.addAll(labels.near(room.centre(), mark));
+      }
+    }
+    return marks;
   }
 }

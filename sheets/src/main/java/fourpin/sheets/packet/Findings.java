@@ -138,7 +138,7 @@ final class Findings {
   }
 
   private static Prose remedy(Remedy remedy) {
-    String cost = remedy.cost().isEmpty() ? "" : " (" + remedy.cost() + ")";
+    String cost = remedy.cost().isEmpty() ? "" : "; cost: " + remedy.cost();
     return Prose.bold("Cure: ").then(Prose.plain(remedy.what() + cost));
   }
 

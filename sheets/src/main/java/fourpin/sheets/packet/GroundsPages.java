@@ -1,5 +1,6 @@
 package fourpin.sheets.packet;
 
+import fourpin.job.CaseOrder;
 import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -10,12 +11,28 @@ import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Table;
 import fourpin.sheets.pages.Table.Row;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the plan rests on: materials, settings with their origin, and the working of its totals. */
 final class GroundsPages {
+
+  /** Stock is cut and priced for all cases together, so by the settings of the job alone. */
+  private static final Set<Setting> OF_THE_JOB =
+      EnumSet.of(
+          Setting.KERF,
+          Setting.SHEET_TRIM,
+          Setting.BOARD_TRIM,
+          Setting.HOLE_SECONDS,
+          Setting.WASTE,
+          Setting.MARK_UP,
+          Setting.RATE,
+          Setting.CONTINGENCY);
 
   private final Plan plan;
   private final Words words;
@@ -30,13 +47,17 @@ final class GroundsPages {
         "What this rests on",
         List.of(
             Block.Paragraph.of(
-                "Structure and fastening follow local codes and whoever is licensed to judge them. What was checked was "
-                    + "checked under the following."),
+                "Structure and fastening follow local codes and whoever is licensed to judge them."
+                    + " What was checked was checked under the following."),
             new Block.Heading("Materials"),
             materials(),
             new Block.Heading("Settings in force"),
             settings(),
             new Block.Heading("Working of the totals"),
+            Block.Paragraph.of(
+                "The command explain shows each figure with its sources, by the id beside it:"
+                    + " explain JOB ID. Without an id it lists all figures of the plan, those of"
+                    + " shelves among them."),
             workings()));
   }
 
@@ -61,22 +82,44 @@ final class GroundsPages {
   }
 
   private Table settings() {
-    Settings settings = plan.job().settings();
     return new Table(
         List.of(
             Table.left("Setting"),
             Table.right("Value"),
             Table.left("What it is"),
             Table.left("From")),
-        Stream.of(Setting.values())
-            .map(
-                setting ->
-                    Table.row(
-                        setting.key(),
-                        value(settings, setting),
-                        setting.meaning(),
-                        settings.source(setting).text()))
-            .toList());
+        Stream.of(Setting.values()).flatMap(setting -> rows(setting).stream()).toList());
+  }
+
+  /** One line; where the cases differ, one for each value, with the cases that it holds for. */
+  private List<Row> rows(Setting setting) {
+    if (OF_THE_JOB.contains(setting)) {
+      return List.of(row(setting, plan.job().settings(), ""));
+    }
+    Map<String, List<CaseOrder>> cases = new LinkedHashMap<>();
+    for (CaseOrder order : plan.job().cases()) {
+      cases.computeIfAbsent(value(order.settings(), setting), _ -> new ArrayList<>()).add(order);
+    }
+    return cases.values().stream()
+        .map(
+            orders ->
+                row(
+                    setting,
+                    orders.getFirst().settings(),
+                    cases.size() > 1 ? " in " + names(orders) : ""))
+        .toList();
+  }
+
+  private static String names(List<CaseOrder> orders) {
+    return Words.list(orders.stream().map(CaseOrder::name).toList());
+  }
+
+  private Row row(Setting setting, Settings settings, String where) {
+    return Table.row(
+        setting.key() + where,
+        value(settings, setting),
+        setting.meaning(),
+        settings.source(setting).text());
   }
 
   private String value(Settings settings, Setting setting) {
@@ -92,11 +135,17 @@ final class GroundsPages {
   private Table workings() {
     List<Row> rows = new ArrayList<>();
     for (Figure figure : plan.totals()) {
-      rows.add(Table.row(figure.title(), words.value(figure), figure.formula(), inputs(figure)));
+      rows.add(
+          Table.row(
+              figure.title(), figure.id(), words.value(figure), figure.formula(), inputs(figure)));
     }
     return new Table(
         List.of(
-            Table.left("Figure"), Table.right("Value"), Table.left("Formula"), Table.left("With")),
+            Table.left("Figure"),
+            Table.left("Id for explain"),
+            Table.right("Value"),
+            Table.left("Formula"),
+            Table.left("With")),
         rows);
   }
 

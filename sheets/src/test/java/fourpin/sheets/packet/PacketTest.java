@@ -142,6 +142,18 @@ class PacketTest {
     }
   }
 
+  /** A case's own depth of holes is what is bored, so it is what is printed. */
+  @Test
+  void settingsThatACaseOverridesArePrintedAsTheyAreUsed() throws IOException {
+    Job job = SampleJobs.twoDepths();
+    try (PDDocument document = pdf(job)) {
+      String text = text(document, 1, document.getNumberOfPages());
+      assertThat(text)
+          .contains(plain("hole-depth in low 3/8 in"), plain("hole-depth in high 5/16 in"))
+          .contains(plain("first-hole none"), "job/holes");
+    }
+  }
+
   @Test
   void sameJobSameBytesInEveryLocale() {
     byte[] here = PdfPacket.write(Packet.compose(Planner.plan(SampleJobs.readingRoom())));

@@ -6,6 +6,7 @@ import fourpin.measure.Spelling;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -16,6 +17,9 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = "Shows where a figure of the plan comes from; without FIGURE, lists them.")
 public final class ExplainCommand extends Task {
+
+  /** More would hide what was asked for. */
+  private static final int MOST_LISTED = 12;
 
   @Parameters(
       index = "1",
@@ -46,10 +50,21 @@ public final class ExplainCommand extends Task {
     return GOOD;
   }
 
+  /** Ids that hold the word, else the one that is written alike, else where all are listed. */
   private String remedy(Plan plan, String id) {
     List<String> ids = plan.figures().stream().map(Figure::id).toList();
-    return Spelling.nearest(id, ids)
-        .map(near -> "Did you mean '" + near + "'?")
-        .orElse("'fourpin explain " + job() + "' lists them.");
+    String word = id.strip().toLowerCase(Locale.ROOT);
+    List<String> holding = ids.stream().filter(i -> !word.isEmpty() && i.contains(word)).toList();
+    return holding.isEmpty()
+        ? Spelling.nearest(id, ids)
+            .map(near -> "Did you mean '" + near + "'?")
+            .orElse("'fourpin explain " + job() + "' lists them.")
+        : "Figures with that word: " + listed(holding);
+  }
+
+  private static String listed(List<String> ids) {
+    String first = String.join(", ", ids.subList(0, Math.min(MOST_LISTED, ids.size())));
+    int more = ids.size() - MOST_LISTED;
+    return more > 0 ? first + " and " + more + " more" : first;
   }
 }

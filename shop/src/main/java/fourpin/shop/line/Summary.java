@@ -49,6 +49,15 @@ final class Summary {
   private void write() {
     Job job = plan.job();
     lines.add(Ink.STRONG.on(terminal, job.title() + ", revision " + job.revision()));
+    if (count(Severity.REFUSED) == 0) {
+      figures();
+    }
+    lines.add("");
+    findings();
+  }
+
+  /** Only of a plan that holds together: half a case has no holes or price worth knowing. */
+  private void figures() {
     plan.cases().forEach(this::write);
     write(
         "stock",
@@ -63,8 +72,6 @@ final class Summary {
     weights();
     total("job/stock-to-buy").ifPresent(sum -> write("to buy", money(sum) + " of stock"));
     total("job/price").ifPresent(sum -> write("price", money(sum) + ", stock and boring only"));
-    lines.add("");
-    findings();
   }
 
   private void write(String label, String text) {
@@ -220,7 +227,11 @@ final class Summary {
             + place(finding)
             + ": "
             + finding.what());
-    finding.remedies().forEach(r -> lines.add("      - " + r.what() + " (costs " + r.cost() + ")"));
+    finding.remedies().forEach(r -> lines.add("      - cure: " + r.what() + cost(r)));
+  }
+
+  private static String cost(Finding.Remedy remedy) {
+    return remedy.cost().isEmpty() ? "" : "; cost: " + remedy.cost();
   }
 
   private static String place(Finding finding) {

@@ -2,19 +2,26 @@ package fourpin.shop.packet;
 
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import fourpin.measure.Unit;
 import fourpin.plan.CutItem;
 import fourpin.plan.HardwareItem;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.MaterialPlan.StockUse;
 import fourpin.plan.Plan;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The cut list and the buying list for spreadsheets: lengths as printed, and in millimetres. */
+/**
+ * The cut list and the buying list for spreadsheets: lengths as printed, and as plain decimals in
+ * inches and millimetres to reckon with.
+ */
 final class Tables {
+
+  private static final int PLACES = 3;
 
   private final Plan plan;
   private final LengthStyle style;
@@ -38,6 +45,11 @@ final class Tables {
             "thickness",
             "cut length",
             "cut width",
+            "length in",
+            "width in",
+            "thickness in",
+            "cut length in",
+            "cut width in",
             "length mm",
             "width mm",
             "thickness mm",
@@ -62,6 +74,11 @@ final class Tables {
         style.text(item.thickness()),
         style.text(item.cutLength().total()),
         style.text(item.cutWidth().total()),
+        inches(item.length().total()),
+        inches(item.width().total()),
+        inches(item.thickness()),
+        inches(item.cutLength().total()),
+        inches(item.cutWidth().total()),
         mm(item.length().total()),
         mm(item.width().total()),
         mm(item.thickness()),
@@ -76,7 +93,16 @@ final class Tables {
 
   Csv buying() {
     List<String> header =
-        List.of("what", "size", "needed", "to buy", "price of one", "length", "length mm", "where");
+        List.of(
+            "what",
+            "size",
+            "needed",
+            "to buy",
+            "price of one",
+            "length",
+            "length in",
+            "length mm",
+            "where");
     Stream<List<String>> stock =
         plan.materials().stream().flatMap(m -> m.stock().stream().map(s -> row(m, s)));
     return new Csv(header, Stream.concat(stock, plan.hardware().stream().map(this::row)).toList());
@@ -91,6 +117,7 @@ final class Tables {
         use.each().map(BigDecimal::toPlainString).orElse(""),
         "",
         "",
+        "",
         "");
   }
 
@@ -102,12 +129,25 @@ final class Tables {
         Long.toString(item.buy()),
         "",
         item.length().map(style::text).orElse(""),
+        item.length().map(Tables::inches).orElse(""),
         item.length().map(Tables::mm).orElse(""),
         item.where());
   }
 
   private static String mm(Length length) {
-    return length.exactMm().toPlainString();
+    return decimal(length, Unit.MILLIMETRE);
+  }
+
+  private static String inches(Length length) {
+    return decimal(length, Unit.INCH);
+  }
+
+  /** With three places at most, which is finer than any saw. */
+  private static String decimal(Length length, Unit unit) {
+    BigDecimal exact =
+        BigDecimal.valueOf(length.picometres())
+            .divide(BigDecimal.valueOf(unit.picometres()), PLACES, RoundingMode.HALF_UP);
+    return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
   }
 
   private static String plain(Enum<?> constant) {

@@ -13,6 +13,8 @@ import fourpin.shop.file.JobReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -96,7 +98,7 @@ class PlanFilesTest {
     assertThat(files.values()).allSatisfy(text -> assertThat(text).isNotEmpty());
   }
 
-  /** Each line of the cut list stands in the table, with its cut length in millimetres. */
+  /** Each line of the cut list stands in the table, with its cut length in inches and in mm. */
   @ParameterizedTest
   @MethodSource("examples")
   void theCutListHoldsEveryLine(Path example) throws IOException {
@@ -109,8 +111,46 @@ class PlanFilesTest {
       assertThat(lines.get(i + 1))
           .startsWith(plan.cutList().get(i).line() + ",")
           .contains(
-              "," + plan.cutList().get(i).cutLength().total().exactMm().toPlainString() + ",");
+              "," + decimal(plan.cutList().get(i).cutLength().total().exactMm()) + ",",
+              ","
+                  + decimal(BigDecimal.valueOf(plan.cutList().get(i).cutLength().total().inches()))
+                  + ",");
     }
+  }
+
+  /** A column for each unit, whatever the job is written in, and no more than three places. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void lengthsArePlainDecimalsToReckonWith(Path example) throws IOException {
+    Tables tables = new Tables(plan(example));
+    assertThat(tables.cutList().header()).contains("cut length in", "cut length mm");
+    assertThat(tables.buying().header()).contains("length in", "length mm");
+    for (Csv csv : List.of(tables.cutList(), tables.buying())) {
+      for (int column = 0; column < csv.header().size(); column++) {
+        if (csv.header().get(column).matches(".* (in|mm)")) {
+          int at = column;
+          assertThat(csv.rows())
+              .allSatisfy(row -> assertThat(row.get(at)).matches("(\\d+(\\.\\d{1,3})?)?"));
+        }
+      }
+    }
+  }
+
+  private static String decimal(BigDecimal value) {
+    return value.setScale(3, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+  }
+
+  /** Stock and hardware, line by line as the plan has them, and no sums. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void theBuyingListHoldsTheRowsOfThePage(Path example) throws IOException {
+    Plan plan = plan(example);
+    List<String> whats = new ArrayList<>();
+    plan.materials().forEach(m -> m.stock().forEach(_ -> whats.add(m.material().name())));
+    plan.hardware().forEach(h -> whats.add(h.name()));
+    assertThat(new Tables(plan).buying().rows())
+        .extracting(List::getFirst)
+        .containsExactlyElementsOf(whats);
   }
 
   @Test
@@ -127,7 +167,13 @@ class PlanFilesTest {
 
     assertThat(csv.text())
         .isEqualTo(
-            "a,b\r\n'=1+1,\"say \"\"oak\"\"\"\r\n-12.5,'-x\r\n'@home,\"one, two\"\r\n'+49,\"two\nlines\"\r\nash,\r\n");
+            "a,b\r\n"
+                + "'=1+1,\"say \"\"oak\"\"\"\r\n"
+                + "-12.5,'-x\r\n"
+                + "'@home,\"one, two\"\r\n"
+                + "'+49,\"two\n"
+                + "lines\"\r\n"
+                + "ash,\r\n");
   }
 
   private static Plan plan(Path example) throws IOException {
