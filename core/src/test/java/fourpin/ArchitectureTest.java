@@ -42,7 +42,7 @@ class ArchitectureTest {
   static final List<String> KNOW_NO_FURNITURE = List.of("bench", "cutting");
 
   private static final String[] ALLOWED_LIBRARIES = {
-    "java..", "org.jspecify.annotations..", "de.siegmar.fastcsv..", "org.ejml.."
+    "java..", "org.jspecify.annotations..", "de.siegmar.fastcsv..", "org.ejml..", "org.ojalgo.."
   };
 
   private static final DescribedPredicate<JavaClass> ARRAYS_OF_PRIMITIVES =

@@ -34,6 +34,25 @@ final class Attempt {
     public int compareTo(Score other) {
       return ORDER.compare(this, other);
     }
+
+    /** What drafts come to that leave so many parts of each kind out. */
+    static Score of(Inflated problem, List<Drafted> drafts, int[] left) {
+      double missing = 0;
+      for (int kind = 0; kind < left.length; kind++) {
+        missing += left[kind] * problem.area(kind);
+      }
+      long price = 0;
+      double area = 0;
+      double offcut = 0;
+      for (Drafted d : drafts) {
+        Panel panel = d.panel;
+        price = Math.addExact(price, Math.multiplyExact(panel.sheet().price(), (long) d.quantity));
+        area += panel.area() * d.quantity;
+        double largest = Draft.largestOffcut(d.draft, panel.length(), panel.width(), problem.kerf);
+        offcut = Math.max(offcut, largest);
+      }
+      return new Score(missing, price, area, offcut);
+    }
   }
 
   /** What a run came to. */
@@ -46,19 +65,39 @@ final class Attempt {
   private final Direction[] ways;
   private final Strips.Tools tools;
   private final int[] supply;
-  private int[] left;
+  private final int[] left;
 
   /**
    * @param worth value of one part of each kind; corrected in place
    * @param ways the ways that the first cuts of a panel may run
    */
   Attempt(Inflated problem, double[] worth, Direction[] ways, Strips.Tools tools) {
+    this(
+        problem,
+        worth,
+        ways,
+        tools,
+        problem.fittingDemand(),
+        problem.panels.stream().mapToInt(panel -> panel.sheet().supply().most()).toArray());
+  }
+
+  /**
+   * @param left how many of each kind are wanted; taken from
+   * @param supply how many there are of each panel; taken from
+   */
+  Attempt(
+      Inflated problem,
+      double[] worth,
+      Direction[] ways,
+      Strips.Tools tools,
+      int[] left,
+      int[] supply) {
     this.problem = problem;
     this.worth = worth;
     this.ways = ways;
     this.tools = tools;
-    supply = problem.panels.stream().mapToInt(panel -> panel.sheet().supply().most()).toArray();
-    left = problem.fittingDemand();
+    this.left = left;
+    this.supply = supply;
   }
 
   Outcome run() {
@@ -72,7 +111,7 @@ final class Attempt {
       supply[chosen.panel] -= quantity;
       drafts.add(new Drafted(problem.panels.get(chosen.panel), chosen.draft, quantity));
     }
-    return new Outcome(drafts, left, score(drafts));
+    return new Outcome(drafts, left, Score.of(problem, drafts, left));
   }
 
   /** The best filling of one panel of each size that is left and on which anything fits. */
@@ -164,24 +203,5 @@ final class Attempt {
         worth[kind] += weight * (share * problem.area(kind) - worth[kind]);
       }
     }
-  }
-
-  private Score score(List<Drafted> drafts) {
-    double missing = 0;
-    for (int kind = 0; kind < left.length; kind++) {
-      missing += left[kind] * problem.area(kind);
-    }
-    long price = 0;
-    double area = 0;
-    double offcut = 0;
-    for (Drafted d : drafts) {
-      price = Math.addExact(price, Math.multiplyExact(d.panel.sheet().price(), (long) d.quantity));
-      area += d.panel.area() * d.quantity;
-      offcut =
-          Math.max(
-              offcut,
-              Draft.largestOffcut(d.draft, d.panel.length(), d.panel.width(), problem.kerf));
-    }
-    return new Score(missing, price, area, offcut);
   }
 }

@@ -105,9 +105,11 @@ final class BoardRepair {
   }
 
   /** Repairs until the bound is reached or the work is spent. */
-  List<Drafted> repair(LowerBound bound, long mostWork) {
-    while (work < mostWork && !bound.reachedBy(price, boards.size())) {
+  List<Drafted> repair(LowerBound bound, Work mostWork) {
+    while (!mostWork.spent() && !bound.reachedBy(price, boards.size())) {
+      long before = work;
       repairOnce();
+      mostWork.spend(work - before);
     }
     return boards.stream().map(this::drafted).toList();
   }

@@ -14,7 +14,7 @@ import java.util.Arrays;
  * machine; the first runs are always finished.
  */
 public final class StripCutter implements SheetCutter {
-  private static final Direction[][] WAYS = {
+  static final Direction[][] WAYS = {
     {Direction.RIP}, {Direction.CROSSCUT}, {Direction.RIP, Direction.CROSSCUT}
   };
 

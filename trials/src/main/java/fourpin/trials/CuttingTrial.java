@@ -1,9 +1,11 @@
 package fourpin.trials;
 
 import fourpin.cutting.BoardCutter;
+import fourpin.cutting.BoardPart;
+import fourpin.cutting.BoardProblem;
 import fourpin.cutting.Layout;
+import fourpin.cutting.PatternCutter;
 import fourpin.cutting.SheetProblem;
-import fourpin.cutting.StripCutter;
 import fourpin.cutting.VirtualSaw;
 import fourpin.measure.Length;
 import fourpin.trials.PublishedRun.Task;
@@ -14,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -27,9 +30,9 @@ final class CuttingTrial implements Callable<Integer> {
   private static final Length KERF = Length.inches(1, 8);
 
   /** Work that takes about a second on a machine of 2025. */
-  private static final long STRIP_WORK_PER_SECOND = 100_000_000;
+  private static final long STEPS_PER_SECOND = 20_000_000;
 
-  private static final int CELLS = 512;
+  private static final long NANOS_PER_SECOND = 1_000_000_000;
 
   @Option(names = "--data", description = "Folder of families (default: trials/data).")
   private Optional<Path> data = Optional.empty();
@@ -85,9 +88,19 @@ final class CuttingTrial implements Callable<Integer> {
   private Layout layout(Task task) {
     return switch (task) {
       case Task.Sheets(var problem) ->
-          new StripCutter(new StripCutter.Effort(seconds * STRIP_WORK_PER_SECOND, CELLS))
-              .cut(problem);
-      case Task.Boards(var problem) -> new BoardCutter(seconds * BoardCutter.QUICK).cut(problem);
+          new PatternCutter(seconds * STEPS_PER_SECOND, deadline()).cut(problem);
+      case Task.Boards(var problem) ->
+          new BoardCutter(seconds * STEPS_PER_SECOND / parts(problem), deadline()).cut(problem);
     };
+  }
+
+  private static long parts(BoardProblem problem) {
+    return problem.parts().stream().mapToLong(BoardPart::count).sum();
+  }
+
+  /** By the clock, should the work take longer than it does on other machines. */
+  private BooleanSupplier deadline() {
+    long end = System.nanoTime() + seconds * NANOS_PER_SECOND;
+    return () -> System.nanoTime() - end > 0;
   }
 }

@@ -1,0 +1,220 @@
+package fourpin.cutting;
+
+import fourpin.cutting.Attempt.Drafted;
+import fourpin.cutting.Attempt.Outcome;
+import fourpin.cutting.Attempt.Score;
+import fourpin.cutting.Generation.Relaxed;
+import fourpin.cutting.Inflated.Panel;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/**
+ * Makes whole numbers of a solution in fractions: cuts what the linear programme wants whole times,
+ * then one pattern more, and solves anew for what is left, down to nothing. On the way each rest is
+ * also filled panel by panel, the parts being worth what the linear programme says. Later dives
+ * draw the pattern by lot.
+ *
+ * <p>Diving with column generation: F. Vanderbeck and others, for example R. Sadykov, F.
+ * Vanderbeck, A. Pessoa, I. Tahiri, E. Uchoa, Primal heuristics for branch and price, INFORMS
+ * Journal on Computing 31 (2019) 251-267; the rests as in G. Wäscher and T. Gau, Heuristics for the
+ * integer one-dimensional cutting stock problem, OR Spektrum 18 (1996) 131-144 (both from memory).
+ */
+final class Dive {
+  private static final long SEED = 1;
+
+  /** Rounds of new patterns at the top, and for each rest. */
+  private static final int ROUNDS_AT_TOP = 1_000;
+
+  private static final int ROUNDS_BELOW = 12;
+
+  /** What a dive costs at least, so that there is an end. */
+  private static final int STEPS_PER_DIVE = 1_000;
+
+  /** Weight of the area beside the worth. */
+  private static final double AREA = 0.05;
+
+  /** A fraction this near to a whole number counts as whole. */
+  private static final double WHOLE = 1e-6;
+
+  private final Inflated problem;
+  private final long[] costs;
+  private final Generation generation;
+  private final Pricing pricing;
+  private final Strips.Tools tools;
+  private final Work work;
+  private final SplittableRandom random = new SplittableRandom(SEED);
+  private final Map<Panel, Integer> indices = new IdentityHashMap<>();
+  private Outcome best;
+
+  Dive(
+      Inflated problem,
+      long[] costs,
+      Generation generation,
+      Pricing pricing,
+      Strips.Tools tools,
+      Work work,
+      Outcome start) {
+    this.problem = problem;
+    this.costs = costs;
+    this.generation = generation;
+    this.pricing = pricing;
+    this.tools = tools;
+    this.work = work;
+    best = start;
+    problem.panels.forEach(panel -> indices.put(panel, indices.size()));
+  }
+
+  private int index(Panel panel) {
+    return Objects.requireNonNull(indices.get(panel));
+  }
+
+  /** Dives until the bound is reached or the work is spent. */
+  Outcome search() {
+    for (Drafted drafted : best.drafts()) {
+      int panel = index(drafted.panel());
+      generation.add(Column.of(panel, drafted.draft(), problem.kinds.size()));
+    }
+    int[] supply = supply();
+    Optional<Relaxed> top = generation.solve(problem.fittingDemand(), supply, ROUNDS_AT_TOP);
+    for (int dive = 0; top.isPresent() && hopeful(top.get(), 0) && !work.spent(); dive++) {
+      new Descent(dive).run(top.get());
+    }
+    return best;
+  }
+
+  private int[] supply() {
+    return problem.panels.stream().mapToInt(panel -> panel.sheet().supply().most()).toArray();
+  }
+
+  private boolean proven() {
+    return cost(best.drafts()) <= generation.bound();
+  }
+
+  /** Whether what is spent and the least for the rest may come below the best. */
+  private boolean hopeful(Relaxed relaxed, long spent) {
+    long least = spent + (long) Math.ceil(relaxed.value() - WHOLE);
+    return least < cost(best.drafts()) && !proven();
+  }
+
+  private long cost(List<Drafted> drafts) {
+    return drafts.stream().mapToLong(d -> costs[index(d.panel())] * d.quantity()).sum();
+  }
+
+  private void offer(Outcome next) {
+    best = next.score().compareTo(best.score()) < 0 ? next : best;
+  }
+
+  /** One way down. */
+  private final class Descent {
+    private final int number;
+    private final int[] left = problem.fittingDemand();
+    private final int[] supply = supply();
+    private final List<Drafted> taken = new ArrayList<>();
+
+    Descent(int number) {
+      this.number = number;
+    }
+
+    void run(Relaxed top) {
+      work.spend(STEPS_PER_DIVE);
+      Optional<Relaxed> relaxed = Optional.of(top);
+      while (relaxed.isPresent() && hopeful(relaxed.get(), cost(taken)) && !work.spent()) {
+        takeWhole(relaxed.get());
+        fillRest(relaxed.get().worths());
+        takeOne(relaxed.get());
+        relaxed = anythingLeft() ? generation.solve(left, supply, ROUNDS_BELOW) : Optional.empty();
+      }
+      if (!anythingLeft()) {
+        offer(new Outcome(taken, left, Score.of(problem, taken, left)));
+      }
+    }
+
+    private boolean anythingLeft() {
+      return Arrays.stream(left).anyMatch(count -> count > 0);
+    }
+
+    private void takeWhole(Relaxed relaxed) {
+      for (int i = 0; i < relaxed.columns().size(); i++) {
+        int times = (int) (relaxed.quantities()[i] + WHOLE);
+        Column column = relaxed.columns().get(i);
+        int most = Math.min(times, Math.min(column.most(left), supply[column.panel()]));
+        if (most > 0) {
+          take(column, most);
+        }
+      }
+    }
+
+    /** One pattern of those that the solution wants in part: the first time the largest part. */
+    private void takeOne(Relaxed relaxed) {
+      int chosen = -1;
+      double weight = 0;
+      for (int i = 0; i < relaxed.columns().size(); i++) {
+        double fraction = relaxed.quantities()[i] % 1;
+        double lot = number == 0 ? fraction : fraction * random.nextDouble();
+        boolean possible = wanted(relaxed.columns().get(i));
+        if (fraction > WHOLE && possible && lot > weight) {
+          chosen = i;
+          weight = lot;
+        }
+      }
+      if (chosen >= 0) {
+        take(relaxed.columns().get(chosen).without(left), 1);
+      }
+    }
+
+    private boolean wanted(Column column) {
+      for (int kind = 0; kind < left.length; kind++) {
+        if (column.counts()[kind] > 0 && left[kind] > 0) {
+          return supply[column.panel()] > 0;
+        }
+      }
+      return false;
+    }
+
+    private void take(Column column, int times) {
+      for (int kind = 0; kind < left.length; kind++) {
+        left[kind] -= column.counts()[kind] * times;
+      }
+      supply[column.panel()] -= times;
+      taken.add(new Drafted(problem.panels.get(column.panel()), column.draft(), times));
+    }
+
+    /** Fills what is left panel by panel. */
+    private void fillRest(double[] worths) {
+      for (Direction[] ways : pricing.ways()) {
+        long before = tools.work();
+        Outcome rest =
+            new Attempt(problem, worths(worths), ways, tools, left.clone(), supply.clone()).run();
+        work.spend((tools.work() - before) / SheetPricing.TOOL_STEPS_PER_WORK);
+        List<Drafted> all = new ArrayList<>(taken);
+        all.addAll(rest.drafts());
+        offer(new Outcome(all, rest.missing(), Score.of(problem, all, rest.missing())));
+        rest.drafts().forEach(this::learn);
+      }
+    }
+
+    private void learn(Drafted drafted) {
+      int panel = index(drafted.panel());
+      generation.add(Column.of(panel, drafted.draft(), left.length));
+    }
+
+    /** The worths, and a little for the area, so that nothing is worth nothing. */
+    private double[] worths(double[] worths) {
+      double[] both = new double[worths.length];
+      double perArea =
+          problem.panels.stream()
+              .filter(panel -> panel.area() > 0)
+              .mapToDouble(panel -> costs[index(panel)] / panel.area())
+              .max()
+              .orElse(0);
+      Arrays.setAll(both, kind -> worths[kind] + AREA * perArea * problem.area(kind));
+      return both;
+    }
+  }
+}
