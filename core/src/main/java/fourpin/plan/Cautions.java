@@ -8,8 +8,8 @@ final class Cautions {
   static final Caution SAW =
       new Caution(
           "saw",
-          "Guard on, riving knife behind the blade, push stick for narrow pieces. Stand out of the"
-              + " line of the blade; never reach over it while it turns.");
+          "Guard on, riving knife behind the blade, push stick for narrow pieces, and stand out of"
+              + " the line of the blade. Never reach over it while it turns.");
   static final Caution SMALL =
       new Caution(
           "small pieces",
@@ -19,7 +19,7 @@ final class Cautions {
       new Caution(
           "router",
           "Clamp the work and the fence, feed against the turn of the cutter, take deep cuts in"
-              + " passes, unplug before changing the cutter. Eye and ear protection.");
+              + " passes, unplug before changing the cutter, protect eyes and ears.");
   static final Caution DRILL =
       new Caution(
           "drill",
@@ -48,8 +48,8 @@ final class Cautions {
   static final Caution GLASS =
       new Caution(
           "glass",
-          "Have the glazier grind all edges. Carry glass on edge with gloves; never lay it bare on"
-              + " metal or wood. Tempered glass can't be cut afterwards.");
+          "Carry glass on edge with gloves; never lay it bare on metal or wood. Have the glazier"
+              + " grind all edges. Tempered glass can't be cut afterwards.");
 
   private static final int MOST_HANDS = 4;
 

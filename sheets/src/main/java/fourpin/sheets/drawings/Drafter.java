@@ -21,7 +21,9 @@ import java.util.function.Function;
 public record Drafter(LengthStyle style, double width, double height) {
 
   static final double LABEL = 3;
-  static final double SMALL = 2.2;
+
+  /** 7 points and a little, the least that is read at arm's length (common practice). */
+  static final double SMALL = 2.5;
 
   public static Drafter of(Job job, double width, double height) {
     return new Drafter(job.style(), width, height);

@@ -8,13 +8,15 @@ import fourpin.sheets.paint.Box;
 import fourpin.sheets.paint.Dimensions;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Fill;
-import fourpin.sheets.paint.Labels;
 import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Mark;
 import fourpin.sheets.paint.Pen;
 import fourpin.sheets.paint.Point;
 import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
+import fourpin.sheets.paint.Spread;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,7 +29,16 @@ public final class LayoutView {
 
   private static final double LINE = 3.2;
   private static final double MARGIN = 1.5;
-  private static final double LEAST = 1.7;
+
+  /** The least height of a part for words, which have letters that reach below the line. */
+  private static final double LEAST_FOR_WORDS = 3.1;
+
+  /** The same for figures, which have none. */
+  private static final double LEAST_FOR_FIGURES = 2.1;
+
+  private static final double LINE_HEIGHT = 1.2;
+  private static final double GAP = 1;
+  private static final double LEADER = 5;
 
   /**
    * Stock narrower than this part of its length is drawn wider, so that strips can be told apart.
@@ -58,12 +69,12 @@ public final class LayoutView {
 
   private Drawing draw(Scale scale) {
     Sketch sketch = new Sketch(scale);
-    Labels labels = new Labels();
     Box sheet = sheet();
     sketch.rectangle(sheet, Pen.OUTLINE, Fill.TINT);
     pattern.offcuts().forEach(offcut -> sketch.rectangle(box(offcut), Pen.EDGE, Fill.HATCH));
     pattern.parts().forEach(part -> sketch.rectangle(box(part), Pen.DIMENSION, Fill.WHITE));
-    pattern.parts().forEach(part -> name(sketch, labels, part));
+    List<Placed> beside = pattern.parts().stream().filter(part -> !isNamed(sketch, part)).toList();
+    beside(sketch, beside);
     outside(sketch, sketch.onPaper(sheet));
     return Drawing.toScale(
         Drafter.name("layout", title, Integer.toString(number)),
@@ -116,11 +127,8 @@ public final class LayoutView {
             .at(new Point(work.left(), work.top() + 1)));
   }
 
-  /**
-   * Name and size in the part, upright or turned as it fits; beside it with a leader where neither
-   * does.
-   */
-  private void name(Sketch sketch, Labels labels, Placed placed) {
+  /** Writes name and size into the part, upright or turned as it fits, else the name or number. */
+  private boolean isNamed(Sketch sketch, Placed placed) {
     Node.Finished part = (Node.Finished) placed.node();
     Box room = sketch.onPaper(box(placed));
     Lettering name = Drafter.small(part.mark());
@@ -129,28 +137,61 @@ public final class LayoutView {
     if (wide <= room.width() && 2 * LINE <= room.height()) {
       sketch.add(centred(name).at(room.centre().moved(0, LINE / 2)));
       sketch.add(centred(size).at(room.centre().moved(0, -LINE / 2)));
-    } else if (wide <= room.height() && 2 * LINE <= room.width()) {
+      return true;
+    }
+    if (wide <= room.height() && 2 * LINE <= room.width()) {
       sketch.add(centred(name).turned(90).at(room.centre().moved(-LINE / 2, 0)));
       sketch.add(centred(size).turned(90).at(room.centre().moved(LINE / 2, 0)));
-    } else {
-      shortName(sketch, labels, room, part.mark());
+      return true;
     }
+    Optional<Lettering> fitting = shortName(part.mark(), room);
+    fitting.ifPresent(words -> sketch.add(centred(words).at(room.centre())));
+    return fitting.isPresent();
   }
 
-  /**
-   * On one line the name, or the number before it; beside the part with a leader where neither
-   * fits.
-   */
-  private static void shortName(Sketch sketch, Labels labels, Box room, String mark) {
-    Optional<Lettering> fitting =
-        Stream.of(mark, mark.split(" ")[0])
-            .map(Drafter::small)
-            .filter(name -> name.width() + MARGIN <= room.width() && LEAST <= room.height())
-            .findFirst();
-    if (fitting.isPresent()) {
-      sketch.add(centred(fitting.get()).at(room.centre()));
-    } else {
-      sketch.addAll(labels.on(room.centre(), Drafter.small(mark)));
+  /** On one line the name, or the number before it. */
+  private static Optional<Lettering> shortName(String mark, Box room) {
+    double least = LEAST_FOR_WORDS <= room.height() ? LEAST_FOR_WORDS : LEAST_FOR_FIGURES;
+    Stream<String> names =
+        least == LEAST_FOR_WORDS ? Stream.of(mark, number(mark)) : Stream.of(number(mark));
+    return names
+        .map(Drafter::small)
+        .filter(name -> name.width() + MARGIN <= room.width() && least <= room.height())
+        .findFirst();
+  }
+
+  private static String number(String mark) {
+    return mark.split(" ")[0];
+  }
+
+  /** Names of parts that have no room for them, right of the sheet, each with a leader. */
+  private void beside(Sketch sketch, List<Placed> parts) {
+    List<Placed> sorted =
+        parts.stream()
+            .sorted(Comparator.comparingDouble(part -> sketch.onPaper(box(part)).centre().y()))
+            .toList();
+    List<Double> places =
+        Spread.apart(
+            sorted.stream().map(part -> sketch.onPaper(box(part)).centre().y()).toList(),
+            Drafter.SMALL * LINE_HEIGHT);
+    double right = sketch.onPaper(sheet()).right();
+    for (int i = 0; i < sorted.size(); i++) {
+      Box room = sketch.onPaper(box(sorted.get(i)));
+      double height = room.centre().y();
+      Point end = new Point(right + LEADER, places.get(i));
+      sketch.add(
+          new Mark.Path(
+              List.of(
+                  new Point(room.right() - Math.min(GAP, room.width() / 2), height),
+                  new Point(right + GAP, height),
+                  end),
+              Mark.Path.Shape.OPEN,
+              Pen.DIMENSION,
+              Fill.NONE));
+      sketch.add(
+          Drafter.small(((Node.Finished) sorted.get(i).node()).mark())
+              .with(Lettering.Align.START, Lettering.Seat.MIDDLE)
+              .at(end.moved(GAP, 0)));
     }
   }
 

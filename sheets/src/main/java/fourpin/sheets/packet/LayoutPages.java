@@ -28,6 +28,7 @@ final class LayoutPages {
 
   private final Plan plan;
   private final Words words;
+  private final CautionSigns signs = new CautionSigns();
 
   LayoutPages(Plan plan, Words words) {
     this.plan = plan;
@@ -41,9 +42,11 @@ final class LayoutPages {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.Paragraph.of(
-            "Each cut goes through the whole piece. Pieces are named as they come off: S1-A is the first that comes off "
-                + "sheet S1; a finished part stands in brackets with its line of the cut list. Write the part's mark on it at once. "
-                + "What waits is cut when the case stands and has been measured: leave its piece of the sheet whole until then."));
+            "Each cut goes through the whole piece. Pieces are lettered as they come off, trimmed"
+                + " edges too: sheet S1 trimmed on four edges goes on with S1-E. A finished part"
+                + " stands in brackets with its line of the cut list. Write the part's mark on it"
+                + " at once. What waits is cut when the case stands and has been measured: leave"
+                + " its piece of the sheet whole until then."));
     for (MaterialPlan material : plan.materials()) {
       for (StockLayout layout : material.layouts()) {
         blocks.addAll(layout(material.material().name() + ", " + layout.title(), layout));
@@ -76,20 +79,20 @@ final class LayoutPages {
   private List<Block> pattern(String title, StockLayout layout, SheetPattern pattern, int number) {
     LayoutView view = new LayoutView(words.fullPage().high(VIEW_HEIGHT), pattern, number, title);
     String count = pattern.quantity() == 1 ? "" : ", cut " + pattern.quantity() + " alike";
-    return List.of(
-        new Block.Together(
-            List.of(
-                new Block.Heading(title + ", layout S" + number + count),
-                new Block.Figure(
-                    view.draw(),
-                    "Stock " + pattern.sheet().name() + ". Numbers are lines of the cut list."),
-                order(CuttingOrder.of(pattern, number, layout.problem().saw())),
-                cautions())));
+    List<Block> page = new ArrayList<>();
+    page.add(new Block.Heading(title + ", layout S" + number + count));
+    page.add(
+        new Block.Figure(
+            view.draw(),
+            "Stock " + pattern.sheet().name() + ". Numbers are lines of the cut list."));
+    page.add(order(CuttingOrder.of(pattern, number, layout.problem().saw())));
+    page.addAll(cautions());
+    return List.of(new Block.Together(page));
   }
 
   /** The cautions of the steps that send the maker to this page. */
-  private Block cautions() {
-    return StepPages.cautions(
+  private List<Block> cautions() {
+    return signs.at(
         plan.steps().stream()
             .filter(step -> step.stage() == PlannedStep.Stage.CUT)
             .flatMap(step -> step.cautions().stream())
@@ -110,7 +113,11 @@ final class LayoutPages {
   private String setting(SetUp setUp) {
     return switch (setUp) {
       case SetUp.TrimEdge trim ->
-          "trim " + Words.lower(trim.edge()) + ", " + words.number(trim.off()) + " off in all";
+          "trim "
+              + Words.lower(trim.edge())
+              + " by "
+              + words.number(trim.off())
+              + ", kerf included";
       case SetUp.CutTo cut ->
           (cut.direction() == Direction.RIP ? "rip, fence at " : "crosscut, stop at ")
               + words.number(cut.fence());

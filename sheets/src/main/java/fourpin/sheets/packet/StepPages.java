@@ -1,6 +1,5 @@
 package fourpin.sheets.packet;
 
-import fourpin.bench.Caution;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.sheets.pages.Block;
@@ -24,21 +23,20 @@ final class StepPages {
     for (PlannedStep.Stage stage : PlannedStep.Stage.values()) {
       List<PlannedStep> steps = plan.steps().stream().filter(s -> s.stage() == stage).toList();
       if (!steps.isEmpty()) {
+        CautionSigns signs = new CautionSigns();
         blocks.add(new Block.Heading(stage.title()));
-        blocks.add(new Block.Steps(steps.stream().map(StepPages::step).toList()));
+        blocks.add(new Block.Steps(steps.stream().map(s -> step(s, signs)).toList()));
       }
     }
     return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("Steps", blocks));
   }
 
-  private static Block.Step step(PlannedStep step) {
+  private static Block.Step step(PlannedStep step, CautionSigns signs) {
     List<Block> more = new ArrayList<>();
     if (!step.items().isEmpty()) {
       more.add(new Block.Bullets(step.items().stream().map(Prose::plain).toList()));
     }
-    if (!step.cautions().isEmpty()) {
-      more.add(cautions(step.cautions()));
-    }
+    more.addAll(signs.at(step.cautions()));
     if (!step.check().isEmpty()) {
       more.add(new Block.Paragraph(Prose.bold("Check: ").then(Prose.plain(step.check()))));
     }
@@ -50,10 +48,5 @@ final class StepPages {
     return where.isBlank()
         ? Prose.plain(step.words())
         : Prose.bold(where.strip() + ": ").then(Prose.plain(step.words()));
-  }
-
-  static Block cautions(List<Caution> cautions) {
-    return new Block.Callout(
-        Block.Sign.CAUTION, "Caution", cautions.stream().map(FirstPages::prose).toList());
   }
 }

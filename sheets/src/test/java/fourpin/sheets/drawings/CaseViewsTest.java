@@ -186,6 +186,38 @@ class CaseViewsTest {
     }
   }
 
+  /** Narrow strips are where names would run over each other and over the edges of their part. */
+  @Test
+  void namesOnLayoutsAreLegibleAndKeepApart() {
+    int small = 0;
+    for (MaterialPlan material : plan.materials()) {
+      for (MaterialPlan.StockLayout layout : material.layouts()) {
+        for (SheetPattern pattern : layout.layout().patterns()) {
+          Drawing drawing = new LayoutView(drafter, pattern, 1, layout.title()).draw();
+          List<Mark.Text> texts =
+              Mark.flattened(drawing.marks()).stream()
+                  .flatMap(m -> m instanceof Mark.Text t ? Stream.of(t) : Stream.empty())
+                  .toList();
+          small += pattern.parts().size();
+          assertThat(texts).allMatch(t -> t.lettering().size() * 72 / 25.4 >= 7);
+          for (int i = 0; i < texts.size(); i++) {
+            for (int j = 0; j < i; j++) {
+              assertThat(inked(texts.get(i)).overlaps(inked(texts.get(j))))
+                  .as("%s on %s", texts.get(i), texts.get(j))
+                  .isFalse();
+            }
+          }
+        }
+      }
+    }
+    assertThat(small).isGreaterThan(20);
+  }
+
+  /** A line of text without the room over its capitals. */
+  private static Box inked(Mark.Text text) {
+    return text.extent().grown(-0.12 * text.lettering().size());
+  }
+
   private static List<String> words(Drawing drawing) {
     return Mark.flattened(drawing.marks()).stream()
         .flatMap(m -> m instanceof Mark.Text t ? Stream.of(t.lettering().words()) : Stream.empty())

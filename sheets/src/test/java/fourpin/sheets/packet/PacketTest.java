@@ -16,6 +16,7 @@ import fourpin.sheets.pages.Standards;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Fractions;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -140,6 +141,33 @@ class PacketTest {
     try (PDDocument document = pdf(sound)) {
       assertThat(text(document, 1, document.getNumberOfPages())).doesNotContain("DONOTCUT");
     }
+  }
+
+  /** The whole text once for each stage and once at the layouts, its essence at every step. */
+  @Test
+  void aCautionStandsAtEveryStepAndInFullAtTheFirstOfItsStage() throws IOException {
+    Plan plan = Planner.plan(SampleJobs.readingRoom());
+    Caution dust =
+        plan.steps().stream()
+            .flatMap(s -> s.cautions().stream())
+            .filter(c -> c.hazard().equals("dust"))
+            .findFirst()
+            .orElseThrow();
+    List<PlannedStep> dusty =
+        plan.steps().stream().filter(s -> s.cautions().contains(dust)).toList();
+    long stages = dusty.stream().map(PlannedStep::stage).distinct().count();
+    assertThat(dusty.size()).isGreaterThan((int) stages);
+    try (PDDocument document = pdf(SampleJobs.readingRoom())) {
+      String text = running(document);
+      String steps = text.substring(text.indexOf(plain(plan.steps().getFirst().words())));
+      assertThat(count(steps, plain(dust.text()))).isEqualTo(stages);
+      assertThat(count(steps, plain(dust.hazard() + ": " + dust.essence())))
+          .isEqualTo(dusty.size());
+    }
+  }
+
+  private static int count(String text, String part) {
+    return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
   }
 
   /** A case's own depth of holes is what is bored, so it is what is printed. */

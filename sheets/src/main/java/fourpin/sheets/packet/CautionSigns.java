@@ -1,0 +1,35 @@
+package fourpin.sheets.packet;
+
+import fourpin.bench.Caution;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Prose;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Cautions as they stand at the work, for steps that are done one after the other: the whole text
+ * where a hazard first comes up, its essence wherever it comes up again, so that a new one is not
+ * drowned by those already read. None is ever left out.
+ *
+ * <p>Remembers what it has told; not for several threads.
+ */
+final class CautionSigns {
+
+  private final Set<Caution> told = new HashSet<>();
+
+  /** Empty for no cautions. */
+  List<Block> at(List<Caution> cautions) {
+    if (cautions.isEmpty()) {
+      return List.of();
+    }
+    List<Prose> texts = cautions.stream().map(this::text).toList();
+    return List.of(new Block.Callout(Block.Sign.CAUTION, "Caution", texts));
+  }
+
+  private Prose text(Caution caution) {
+    boolean first = told.add(caution);
+    return Prose.bold(caution.hazard() + ": ")
+        .then(Prose.plain(first ? caution.text() : caution.essence()));
+  }
+}
