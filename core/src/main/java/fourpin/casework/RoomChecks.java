@@ -2,8 +2,11 @@ package fourpin.casework;
 
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
+import fourpin.job.CaseOrder;
+import fourpin.job.FaceFrame;
 import fourpin.job.Job;
 import fourpin.job.Room;
+import fourpin.job.Setting;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,22 +44,126 @@ final class RoomChecks {
       standsUp(built);
     }
     Length width = all;
-    room.width().filter(width::isMoreThan).ifPresent(limit -> tooWide(width, limit));
+    room.width().ifPresent(limit -> across(width, Scribing.of(cases), limit));
     return List.copyOf(list);
   }
 
-  private void tooWide(Length width, Length limit) {
+  /**
+   * The wood that is there to be scribed to the walls.
+   *
+   * @param stiles how many are cut wider, {@code wood} what they are wider by together
+   */
+  private record Scribing(int stiles, Length wood) {
+
+    static Scribing of(List<BuiltCase> cases) {
+      int stiles = 0;
+      Length wood = Length.ZERO;
+      for (BuiltCase built : cases) {
+        int here = stiles(built.order()) * built.order().quantity();
+        stiles += here;
+        wood = wood.plus(built.order().settings().length(Setting.SCRIBE).times(here));
+      }
+      return new Scribing(stiles, wood);
+    }
+
+    private static int stiles(CaseOrder order) {
+      return switch (order.faceFrame().map(FaceFrame::scribe).orElse(FaceFrame.Scribe.NONE)) {
+        case NONE -> 0;
+        case LEFT, RIGHT -> 1;
+        case BOTH -> 2;
+      };
+    }
+
+    boolean reachesBothWalls() {
+      return stiles > 1;
+    }
+  }
+
+  private void across(Length width, Scribing scribing, Length limit) {
+    Length least = width.minus(scribing.wood());
+    if (least.isMoreThan(limit)) {
+      tooWide(least, scribing, limit);
+    } else if (width.isMoreThan(limit)) {
+      toScribe(width, scribing, limit);
+    } else if (scribing.reachesBothWalls() && scribing.wood().isPositive()) {
+      nothingToScribe(width, scribing, limit);
+    }
+  }
+
+  private void tooWide(Length width, Scribing scribing, Length limit) {
+    String scribed = scribing.wood().isPositive() ? ", all that is to be scribed taken off" : "";
     list.add(
         new Finding(
             Severity.ERROR,
             "room-too-narrow",
-            "the cases side by side are " + text(width) + " wide, the room " + text(limit),
+            "the cases side by side are "
+                + text(width)
+                + " wide"
+                + scribed
+                + ", the room "
+                + text(limit),
             List.of(),
             Place.JOB,
             List.of(
                 new Remedy(
                     "make the cases " + text(width.minus(limit)) + " narrower together",
                     "shelf length"))));
+  }
+
+  private void toScribe(Length width, Scribing scribing, Length limit) {
+    Length off = width.minus(limit);
+    String each =
+        scribing.stiles() == 1
+            ? " at its scribed stile"
+            : ", " + text(off.over(scribing.stiles())) + " at each scribed stile";
+    list.add(
+        new Finding(
+            Severity.NOTE,
+            "scribe",
+            "the cases side by side are "
+                + text(width)
+                + " wide with "
+                + text(scribing.wood())
+                + " to be scribed, the room "
+                + text(limit)
+                + ": "
+                + text(off)
+                + " comes off"
+                + each,
+            List.of(),
+            Place.JOB,
+            List.of(
+                new Remedy(
+                    "measure the room at floor, middle and top of the case, then scribe each"
+                        + " stile to its wall",
+                    "work in the room"))));
+  }
+
+  private void nothingToScribe(Length width, Scribing scribing, Length limit) {
+    Length gap = limit.minus(width);
+    list.add(
+        new Finding(
+            Severity.DOUBT,
+            "scribe-short",
+            "the stiles are to be scribed at both ends, but the cases are "
+                + text(width)
+                + " wide with "
+                + text(scribing.wood())
+                + " for it in a room of "
+                + text(limit)
+                + ": "
+                + (gap.isZero()
+                    ? "nothing is left to trim"
+                    : "they end " + text(gap) + " short of the walls and nothing is left to trim"),
+            List.of(),
+            Place.JOB,
+            List.of(
+                new Remedy(
+                    "make the cases "
+                        + text(gap.plus(scribing.wood().over(2)))
+                        + " wider together, so that half of the wood comes off",
+                    "stock"),
+                new Remedy("set scribe to more", "stock"))));
   }
 
   private void fits(String size, BuiltCase built, Length is, Length limit) {
