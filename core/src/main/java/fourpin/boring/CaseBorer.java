@@ -48,6 +48,10 @@ final class CaseBorer {
     for (BayGrid grid : grids) {
       findings.addAll(new FitChecks(built, grid, reporter).findings());
     }
+    built
+        .order()
+        .doors()
+        .ifPresent(d -> findings.addAll(new ShelvesAtPlates(built, d, reporter).findings()));
     findings.addAll(new Clashes(built, grids, pattern.lattice().start(), reporter).findings());
   }
 

@@ -42,7 +42,7 @@ record CasePattern(Lattice lattice, Settings settings, Length ends, List<Finding
       findings.addAll(
           isBalanced(settings)
               ? unlikeUprights(built, shelved, ends, reporter)
-              : turningNote(wished, balanced, ends, reporter));
+              : new TurningNote(built, shelved, ends, reporter).of(wished, balanced));
       findings.addAll(startsTooLow(lattice, floor(shelved), reporter));
     }
     return new CasePattern(lattice, settings, ends, findings);
@@ -123,39 +123,6 @@ record CasePattern(Lattice lattice, Settings settings, Length ends, List<Finding
 
   private static Length ends(Box upright) {
     return upright.low().z().plus(upright.high().z());
-  }
-
-  private static List<Finding> turningNote(
-      Lattice wished, Lattice balanced, Length ends, Reporter reporter) {
-    Length miss = wished.missWhenTurned(ends);
-    if (miss.isZero()) {
-      return List.of();
-    }
-    Length shift = balanced.start().minus(wished.start());
-    String words =
-        "A side turned end for end would have its holes off by %s. The nearest balanced start is"
-            + " a first hole at %s, %s %s than now at %s.";
-    return List.of(
-        reporter.caseFinding(
-            Severity.NOTE,
-            "balance",
-            Reporter.say(
-                words,
-                reporter.text(miss),
-                reporter.text(balanced.start()),
-                reporter.text(shift.abs()),
-                shift.isNegative() ? "lower" : "higher",
-                reporter.text(wished.start())),
-            List.of(
-                Reporter.remedy(
-                    "set balance: balanced",
-                    "every hole moves by "
-                        + reporter.text(shift.abs())
-                        + ", and holes without a partner at the other end are left out"),
-                Reporter.remedy(
-                    "mark TOP on every panel and stand both sides together before"
-                        + " assembly: the holes must meet",
-                    "a minute a panel"))));
   }
 
   /** Partitions of another height can't be balanced together with the sides. */

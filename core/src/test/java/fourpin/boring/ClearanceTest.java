@@ -253,4 +253,38 @@ class ClearanceTest {
         .extracting(Finding.Remedy::what)
         .doesNotContain("set first-hole to 77 9/32 in");
   }
+
+  /** The lowest of two even shelves lies first at 29 11/32 to 30 1/16, the other an opening up. */
+  @ParameterizedTest
+  @CsvSource({"29, 1", "28, 0", "31 1/16, 0", "31, 1"})
+  void should_doubt_a_plate_where_a_shelf_lies_first(String height, int shelves) {
+    draft.bays = List.of(bay(pins(), new Shelves.Placing.AtHeights(List.of(in("30"), in("60")))));
+    draft.doors = plates("3/4", "2", height);
+    List<Finding> found = found("plate-at-shelf");
+    assertThat(found).hasSize(shelves);
+    if (shelves > 0) {
+      assertThat(found.getFirst().what())
+          .startsWith("1-S1 lies first from 29 11/32 in to 30 1/16 in, where the hinge plates at");
+      assertThat(found.getFirst().remedies())
+          .extracting(Finding.Remedy::what)
+          .contains(
+              "state plate-heights with 28 11/32 in or less, or 31 1/16 in or more, for this plate");
+    }
+  }
+
+  @Test
+  void should_say_of_turned_panels_only_what_holds_for_all_bays() {
+    Bay plain = bay(pins(), two());
+    draft.bays = List.of(plain, plain);
+    Finding alike = found("balance").getFirst();
+    assertThat(alike.remedies().getLast().what()).contains("stand both sides together");
+    draft.bays = List.of(plain, plain.moved(in("0"), in("1/2")));
+    Finding half = found("balance").getFirst();
+    assertThat(half.what()).startsWith("A side turned end for end");
+    assertThat(half.remedies().getLast().what()).contains("both uprights of each bay");
+    draft.bays = List.of(plain, plain.moved(in("0"), in("1/8")));
+    Finding unlike = found("balance").getFirst();
+    assertThat(unlike.what()).startsWith("Bays with levels-up have their holes at other heights");
+    assertThat(unlike.remedies()).hasSize(1);
+  }
 }
