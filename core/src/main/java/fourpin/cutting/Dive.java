@@ -28,8 +28,8 @@ import java.util.SplittableRandom;
 final class Dive {
   private static final long SEED = 1;
 
-  /** Rounds of new patterns at the top, and for each rest. */
-  private static final int ROUNDS_AT_TOP = 1_000;
+  /** Rounds of new patterns before the top is rounded again, and for each rest. */
+  private static final int ROUNDS_AT_TOP = 10;
 
   private static final int ROUNDS_BELOW = 12;
 
@@ -80,12 +80,26 @@ final class Dive {
       int panel = index(drafted.panel());
       generation.add(Column.of(panel, drafted.draft(), problem.kinds.size()));
     }
-    int[] supply = supply();
-    Optional<Relaxed> top = generation.solve(problem.fittingDemand(), supply, ROUNDS_AT_TOP);
+    Optional<Relaxed> top = top();
     for (int dive = 0; top.isPresent() && hopeful(top.get(), 0) && !work.spent(); dive++) {
       new Descent(dive).run(top.get());
     }
     return best;
+  }
+
+  /**
+   * The solution for all parts; rounded now and then on the way, so that a stop finds an answer.
+   */
+  private Optional<Relaxed> top() {
+    Optional<Relaxed> top = Optional.empty();
+    boolean more = true;
+    while (more && !work.spent() && !proven()) {
+      int known = generation.count();
+      top = generation.solve(problem.fittingDemand(), supply(), ROUNDS_AT_TOP);
+      more = generation.count() > known;
+      top.filter(relaxed -> hopeful(relaxed, 0)).ifPresent(r -> new Descent(0).round(r));
+    }
+    return top;
   }
 
   private int[] supply() {
@@ -125,14 +139,19 @@ final class Dive {
       work.spend(STEPS_PER_DIVE);
       Optional<Relaxed> relaxed = Optional.of(top);
       while (relaxed.isPresent() && hopeful(relaxed.get(), cost(taken)) && !work.spent()) {
-        takeWhole(relaxed.get());
-        fillRest(relaxed.get().worths());
+        round(relaxed.get());
         takeOne(relaxed.get());
         relaxed = anythingLeft() ? generation.solve(left, supply, ROUNDS_BELOW) : Optional.empty();
       }
       if (!anythingLeft()) {
         offer(new Outcome(taken, left, Score.of(problem, taken, left)));
       }
+    }
+
+    /** Cuts what is wanted whole times, and fills the rest panel by panel. */
+    void round(Relaxed relaxed) {
+      takeWhole(relaxed);
+      fillRest(relaxed.worths());
     }
 
     private boolean anythingLeft() {

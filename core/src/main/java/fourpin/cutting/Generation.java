@@ -55,6 +55,11 @@ final class Generation {
     }
   }
 
+  /** How many patterns are known. */
+  int count() {
+    return columns.size();
+  }
+
   /** The best bound so far on the cost of the whole demand, a whole number. */
   long bound() {
     return bound.longValueExact();
