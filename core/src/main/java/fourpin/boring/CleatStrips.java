@@ -112,9 +112,17 @@ final class CleatStrips {
 
   private void seat(Face inside, BayGrid.Seat seat) {
     Part shelf = built.part(seat.shelf());
-    parts.add(cleat(inside, seat));
+    if (haveRoomForCleats()) {
+      parts.add(cleat(inside, seat));
+    }
     List<Feature> notches = features.computeIfAbsent(shelf.mark(), _ -> new ArrayList<>());
     grid.rows().forEach(row -> notches.add(shelfNotch(inside, row, shelf)));
+  }
+
+  /** Rows that cross are found as too close; no cleat lies between them. */
+  private boolean haveRoomForCleats() {
+    Length front = edge(grid.rows().getFirst(), Face.BACK);
+    return edge(grid.rows().getLast(), Face.FRONT).isMoreThan(front.minus(cleats.cleatHeight()));
   }
 
   private Part cleat(Face inside, BayGrid.Seat seat) {

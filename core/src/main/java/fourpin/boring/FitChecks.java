@@ -85,7 +85,7 @@ final class FitChecks {
               "The rows of bay %d do not lie on both sides of the middle of a shelf %s deep: it"
                   + " would fall.",
               grid.bay(), reporter.text(depth(shelf))),
-          setbackRemedies(shelf));
+          setbackRemedies(shelf, "rows-close"));
       return;
     }
     if (front.front(grid).isLessThan(shelf.low().y())
@@ -96,7 +96,7 @@ final class FitChecks {
           Reporter.say(
               "The rows of bay %d do not lie wholly under its shelves, which are %s deep.",
               grid.bay(), reporter.text(depth(shelf))),
-          setbackRemedies(shelf));
+          setbackRemedies(shelf, "rows-off-shelf"));
       return;
     }
     Length wood = back.y().minus(front.y()).minus(grid.diameter());
@@ -108,7 +108,7 @@ final class FitChecks {
               "The front and back rows of bay %d leave %s of wood between them under a shelf %s"
                   + " deep.",
               grid.bay(), reporter.text(wood), reporter.text(depth(shelf))),
-          setbackRemedies(shelf));
+          setbackRemedies(shelf, "rows-close"));
     }
   }
 
@@ -117,7 +117,7 @@ final class FitChecks {
   }
 
   /** Half way between the edges and the middle, or a shelf with room for the stated setbacks. */
-  private List<Remedy> setbackRemedies(Box shelf) {
+  private List<Remedy> setbackRemedies(Box shelf, String kind) {
     Length halfWay = reporter.style().rounded(depth(shelf).over(2).over(2));
     Length front = settings.length(ShelfRows.frontSetback(grid.support()));
     Length back = settings.length(ShelfRows.backSetback(grid.support()));
@@ -127,7 +127,7 @@ final class FitChecks {
     Setting last = ShelfRows.backSetback(grid.support());
     SettingValue both = new SettingValue.OfLength(halfWay);
     Length deeper = reporter.roundedUp(enough.minus(depth(shelf)));
-    return cures("rows-close")
+    return cures(kind)
         .stated(
             first == last
                 ? Reporter.say("set %s to %s", first.key(), reporter.text(halfWay))

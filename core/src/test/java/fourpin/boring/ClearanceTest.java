@@ -287,4 +287,15 @@ class ClearanceTest {
     assertThat(unlike.what()).startsWith("Bays with levels-up have their holes at other heights");
     assertThat(unlike.remedies()).hasSize(1);
   }
+
+  /** Shelves of 11 11/32 with strips 5 7/8 in from both edges: the rows have passed each other. */
+  @Test
+  void should_make_no_cleats_between_rows_that_cross() {
+    Support cleats =
+        new Support.Cleats("oak", in("1 1/2"), in("3/4"), in("1 1/4"), in("1 1/8"), in("3/4"));
+    draft.bays = List.of(bay(cleats, two()));
+    set(Setting.PITCH, "2");
+    set(Setting.STANDARD_SETBACK, "5 7/8");
+    assertThat(found("rows-close")).extracting(Finding::severity).containsExactly(Severity.ERROR);
+  }
 }
