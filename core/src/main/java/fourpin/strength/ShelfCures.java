@@ -1,6 +1,9 @@
 package fourpin.strength;
 
+import fourpin.casework.Axis;
 import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Part;
+import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Material.Kind;
@@ -25,14 +28,22 @@ final class ShelfCures {
   private static final Length STEP_METRIC = Length.mm(5);
   private static final int TALLEST_STRIP = 4;
 
+  /** Loads under this share of the stated one are no cure: nobody builds a shelf for them. */
+  private static final double LEAST_SHARE = 0.1;
+
+  /** For strips where the job has no boards: a usual hardwood at a usual thickness. */
+  private static final String STAND_IN = "oak, white";
+
   private final Job job;
   private final ShelfOnSupports shelf;
+  private final Part part;
   private final Material material;
 
-  ShelfCures(Job job, ShelfOnSupports shelf, Material material) {
+  ShelfCures(Job job, ShelfOnSupports shelf, Part part) {
     this.job = job;
     this.shelf = shelf;
-    this.material = material;
+    this.part = part;
+    this.material = job.material(part.material());
   }
 
   List<Remedy> all() {
@@ -42,9 +53,16 @@ final class ShelfCures {
       doubled().ifPresent(cures::add);
       strip().ifPresent(cures::add);
     }
-    partition().ifPresent(cures::add);
-    cures.add(lessLoad());
+    partitions().ifPresent(cures::add);
+    lessLoad().ifPresent(cures::add);
     return cures;
+  }
+
+  /** What the job file can't say is done by hand, and the plan does not count it. */
+  private String byHand() {
+    return part.role() == Part.Role.FIXED_SHELF
+        ? " (by hand: a job file states this for all panels of a case only, so it is in no cut list)"
+        : "";
   }
 
   /** The thinnest of the job's other materials that holds. */
@@ -57,16 +75,46 @@ final class ShelfCures {
         .flatMap(
             m ->
                 cure(
-                    "make it of '" + m.name() + "', " + job.style().text(m.thickness()),
+                    "make it of '"
+                        + m.name()
+                        + "', "
+                        + job.style().text(m.thickness())
+                        + gluedUp(m)
+                        + byHand(),
                     plain(Matters.of(m), m.thickness()))
                     .stream())
         .findFirst();
   }
 
+  /** Boards narrower than the shelf have to be joined first. */
+  private String gluedUp(Material wood) {
+    Length depth = part.box().size(Axis.Y);
+    boolean wide =
+        job.boards().stream()
+            .filter(b -> b.material().equals(wood.name()))
+            .anyMatch(b -> b.width().isAtLeast(depth));
+    return wood.kind() == Kind.BOARD && !wide ? ", glued up from narrower boards" : "";
+  }
+
+  /** Two layers of its own material, or of the first other sheet material with which it holds. */
   private Optional<Remedy> doubled() {
+    return sheets().stream().flatMap(m -> doubled(m).stream()).findFirst();
+  }
+
+  private Optional<Remedy> doubled(Material sheet) {
     return cure(
-        "glue two layers of '" + material.name() + "' together",
-        plain(Matters.of(material), material.thickness().times(2)));
+        "glue two layers of '" + sheet.name() + "' together" + byHand(),
+        plain(Matters.of(sheet), sheet.thickness().times(2)));
+  }
+
+  /** The shelf's own material, then the job's thicker sheets, thinnest first. */
+  private List<Material> sheets() {
+    List<Material> all = new ArrayList<>(List.of(material));
+    job.materials().stream()
+        .filter(m -> m.kind() == Kind.SHEET && m.thickness().isMoreThan(material.thickness()))
+        .sorted(Comparator.comparing(Material::thickness))
+        .forEach(all::add);
+    return all;
   }
 
   /** The shelf without strips, over its whole depth. */
@@ -75,24 +123,46 @@ final class ShelfCures {
     return new Section(List.of(new Layer("shelf", matter, depth, thickness.mm(), 0, 0)));
   }
 
-  /** The lowest strip of one of the job's boards that holds: in front, else front and back. */
+  /**
+   * The lowest strip of one of the job's boards that holds: in front, else front and back; on its
+   * own material, else on a thicker one.
+   */
   private Optional<Remedy> strip() {
-    return boards().flatMap(board -> strips(board, false).or(() -> strips(board, true)));
+    Material board = board();
+    return sheets().stream()
+        .flatMap(sheet -> strips(sheet, board, false).or(() -> strips(sheet, board, true)).stream())
+        .findFirst();
   }
 
-  private Optional<Material> boards() {
-    return job.materials().stream().filter(m -> m.kind() == Kind.BOARD).findFirst();
+  private Material board() {
+    return job.materials().stream()
+        .filter(m -> m.kind() == Kind.BOARD)
+        .findFirst()
+        .orElseGet(this::standIn);
   }
 
-  private Optional<Remedy> strips(Material board, boolean both) {
+  private Material standIn() {
+    return new Material(
+        STAND_IN,
+        Kind.BOARD,
+        STAND_IN,
+        job.unit().customary() ? Length.inches(3, 4) : Length.mm(20),
+        Optional.empty(),
+        Material.Grain.LENGTHWISE,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private Optional<Remedy> strips(Material sheet, Material board, boolean both) {
     if (panel(board, both) <= 0) {
       return Optional.empty();
     }
     Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
-    Length tallest = material.thickness().times(TALLEST_STRIP);
-    Length height = step.times(material.thickness().wholeTimes(step) + 1);
+    Length tallest = sheet.thickness().times(TALLEST_STRIP);
+    Length height = step.times(sheet.thickness().wholeTimes(step) + 1);
     for (; tallest.isAtLeast(height); height = height.plus(step)) {
-      Optional<Remedy> cure = cure(words(board, height, both), stripped(board, height, both));
+      Optional<Remedy> cure =
+          cure(words(sheet, board, height, both), stripped(sheet, board, height, both));
       if (cure.isPresent()) {
         return cure;
       }
@@ -100,13 +170,16 @@ final class ShelfCures {
     return Optional.empty();
   }
 
-  private String words(Material board, Length height, boolean both) {
-    return "glue a strip of '%s', %s x %s, to the front edge%s over its whole length"
+  private String words(Material sheet, Material board, Length height, boolean both) {
+    return "%sglue a strip of '%s'%s, %s x %s, to the front edge%s over its whole length%s"
         .formatted(
+            sheet.equals(material) ? "" : "make it of '" + sheet.name() + "' and ",
             board.name(),
+            job.materials().contains(board) ? "" : " (the job states no boards yet)",
             job.style().number(board.thickness()),
             job.style().text(height),
-            both ? " and one to the back edge" : "");
+            both ? " and one to the back edge" : "",
+            byHand());
   }
 
   /** What is left of the shelf between the strips, front to back, mm. */
@@ -114,13 +187,12 @@ final class ShelfCures {
     return shelf.section().depth() - (both ? 2 : 1) * board.thickness().mm();
   }
 
-  private Section stripped(Material board, Length height, boolean both) {
+  private Section stripped(Material sheet, Material board, Length height, boolean both) {
     double strip = board.thickness().mm();
     double panel = panel(board, both);
     Matter wood = Matters.of(board);
     List<Layer> layers = new ArrayList<>();
-    layers.add(
-        new Layer("shelf", Matters.of(material), panel, material.thickness().mm(), strip, 0));
+    layers.add(new Layer("shelf", Matters.of(sheet), panel, sheet.thickness().mm(), strip, 0));
     layers.add(new Layer("front strip", wood, strip, height.mm(), 0, 0));
     if (both) {
       layers.add(new Layer("back strip", wood, strip, height.mm(), strip + panel, 0));
@@ -128,26 +200,48 @@ final class ShelfCures {
     return new Section(layers);
   }
 
-  /** A partition of the shelf's own material in the middle. */
-  private Optional<Remedy> partition() {
-    LoadedShelf loaded = shelf.loaded();
-    LoadedShelf half = loaded.over((loaded.span() - material.thickness().mm()) / 2);
-    return half.span() > 0 && shelf.limits().holds(half)
-        ? Optional.of(
-            new Remedy(
-                "put a partition in the middle: " + sags(half),
-                "one more upright and its rows; twice as many shelves of half the length"))
-        : Optional.empty();
+  /** The fewest partitions, of the shelf's own thickness, between which it holds. */
+  private Optional<Remedy> partitions() {
+    double longest = shelf.limits().longestSpan(shelf.loaded());
+    for (int count = 1; count < CaseOrder.MOST_BAYS; count++) {
+      LoadedShelf between = between(count);
+      if (between.span() > 0 && shelf.limits().holds(between)) {
+        return Optional.of(partitions(count, between, longest));
+      }
+    }
+    return Optional.empty();
   }
 
-  private Remedy lessLoad() {
+  private LoadedShelf between(int partitions) {
+    LoadedShelf loaded = shelf.loaded();
+    double panels = partitions * material.thickness().mm();
+    return loaded.over((loaded.span() - panels) / (partitions + 1));
+  }
+
+  private Remedy partitions(int count, LoadedShelf between, double longest) {
+    String put =
+        count == 1
+            ? "put a partition in the middle"
+            : "put " + count + " partitions in, spread evenly";
+    return new Remedy(
+        put
+            + ": "
+            + sags(between)
+            + "; it holds up to a span of "
+            + Quantity.of(longest, QuantityUnit.LENGTH).textAtMost(job.unit()),
+        count == 1
+            ? "one more upright and its rows; twice as many shelves of half the length"
+            : count + " more uprights and their rows; " + (count + 1) + " times as many shelves");
+  }
+
+  /** Nothing where the shelf hardly carries itself: a load near nothing is no use. */
+  private Optional<Remedy> lessLoad() {
     double largest = shelf.limits().largestLoad(shelf.loaded());
     Quantity load = Quantity.of(largest, QuantityUnit.LINE_LOAD);
-    return new Remedy(
-        largest > 0
-            ? "keep the load to " + load.textAtMost(job.unit())
-            : "choose another shelf: its own weight alone is too much",
-        "room for less");
+    return largest < LEAST_SHARE * shelf.load().value().value()
+        ? Optional.empty()
+        : Optional.of(
+            new Remedy("keep the load to " + load.textAtMost(job.unit()), "room for less"));
   }
 
   private Optional<Remedy> cure(String what, Section section) {

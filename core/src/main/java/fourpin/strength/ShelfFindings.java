@@ -7,7 +7,6 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.casework.Place;
 import fourpin.job.Job;
-import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
@@ -57,20 +56,26 @@ final class ShelfFindings {
   private Finding sags() {
     String what =
         "%s %s in the middle by %s now and %s after years; %s and %s are allowed"
-            .formatted(
-                names(),
-                shelves.size() == 1 ? "sags" : "sag",
-                text(answer.sagNow()),
-                text(answer.sagYears()),
-                text(answer.limitNow()),
-                text(answer.limitYears()));
+                .formatted(
+                    names(),
+                    shelves.size() == 1 ? "sags" : "sag",
+                    text(answer.sagNow()),
+                    text(answer.sagYears()),
+                    text(answer.limitNow()),
+                    text(answer.limitYears()))
+            + ownWeight();
     List<Figure> figures =
         List.of(answer.sagNow(), answer.sagYears(), answer.limitNow(), answer.limitYears());
     return finding(Severity.ERROR, "sag", what, figures, cures());
   }
 
+  private String ownWeight() {
+    boolean holds = read.limits().holds(read.loaded().under(0));
+    return holds ? "" : "; it does not carry its own weight within the limits, whatever its load";
+  }
+
   private List<Remedy> cures() {
-    return new ShelfCures(job, read, material()).all();
+    return new ShelfCures(job, read, first).all();
   }
 
   private Finding glass(Sourced allowed) {
@@ -127,10 +132,6 @@ final class ShelfFindings {
 
   private Length length() {
     return first.box().size(Axis.X);
-  }
-
-  private Material material() {
-    return reader.material(first);
   }
 
   private Settings settings() {

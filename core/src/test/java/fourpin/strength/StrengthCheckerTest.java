@@ -10,6 +10,7 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.Bay;
+import fourpin.job.BoardStock;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
 import fourpin.job.Edging;
@@ -21,6 +22,7 @@ import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Shelves;
 import fourpin.job.Sizes;
+import fourpin.job.Supply;
 import fourpin.job.Support;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
@@ -245,10 +247,111 @@ class StrengthCheckerTest {
         + " | 5.59 lb heavier, each shelf",
     "glue a strip of 'oak', 3/4 x 1 1/2 in, to the front edge over its whole length:"
         + " sag 0.0418 in now, 0.0835 in after years | 0.657 lb heavier, each shelf",
-    "put a partition in the middle: sag 0.00578 in now, 0.0116 in after years"
+    "put a partition in the middle: sag 0.00578 in now, 0.0116 in after years; it holds up to a"
+        + " span of 26.5 in"
         + " | one more upright and its rows; twice as many shelves of half the length",
     "keep the load to 10.3 lb/ft | room for less"
   };
+
+  /** A wide bay on thin particleboard under books, in a job that has no boards. */
+  private static Job thin(String thickness) {
+    Material board =
+        new Material(
+            "mel",
+            Material.Kind.SHEET,
+            "particleboard",
+            in(thickness),
+            Optional.empty(),
+            Material.Grain.NONE,
+            Optional.empty(),
+            Optional.empty());
+    Job job = withMaterial(board, bay(shelves("mel", List.of()), SampleJobs.pins()));
+    return new Job(
+        job.title(),
+        job.revision(),
+        job.unit(),
+        job.style(),
+        job.paper(),
+        job.currency(),
+        job.room(),
+        job.materials().stream().filter(m -> m.kind() != Material.Kind.BOARD).toList(),
+        job.sheets(),
+        List.of(),
+        job.cases(),
+        job.settings());
+  }
+
+  /** A bay of 70 9/16 in: what one partition can't cure, more can; hardly any load is no cure. */
+  @Test
+  void shelvesThatHardlyCarryThemselvesGetRealCures() {
+    Finding sag = ofKind(check(thin("5/8")), "sag").getFirst();
+    assertThat(sag.what())
+        .endsWith("; it does not carry its own weight within the limits, whatever its load");
+    assertThat(sag.remedies())
+        .extracting(Remedy::what)
+        .isNotEmpty()
+        .noneMatch(w -> w.startsWith("keep the load") || w.contains("own weight"))
+        .anyMatch(w -> w.matches("put [2-9] partitions in, spread evenly: sag .*; it holds up.*"));
+  }
+
+  /** Without boards in the job a strip of a usual hardwood is named, and that it is not stated. */
+  @Test
+  void stripsAreNamedWithoutBoardsToo() {
+    assertThat(ofKind(check(thin("1 1/8")), "sag").getFirst().remedies())
+        .extracting(Remedy::what)
+        .anyMatch(
+            w -> w.contains("a strip of 'oak, white' (the job states no boards yet), 3/4 x "));
+  }
+
+  /** What a job file can't say of a fixed shelf alone is called work by hand. */
+  @Test
+  void curesOfFixedShelvesAreByHand() {
+    Bay held =
+        new Bay(
+            Optional.empty(),
+            List.of(in("42")),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    Finding sag = ofKind(check(held), "sag").getFirst();
+    assertThat(sag.remedies())
+        .extracting(Remedy::what)
+        .filteredOn(w -> w.contains("glue") || w.contains("make it of"))
+        .isNotEmpty()
+        .allMatch(w -> w.contains("(by hand: a job file states this for all panels of a case"));
+  }
+
+  /** Stock boards of 5 1/2 in are no shelf of 11 in. */
+  @Test
+  void narrowBoardsAreGluedUp() {
+    Material thick = SampleJobs.board("beech", "oak, white", "1 3/4");
+    Job job = withMaterial(thick, SampleJobs.bay(2), SampleJobs.bay(2));
+    assertThat(cures(job))
+        .anyMatch(
+            w -> w.startsWith("make it of 'beech', 1 3/4 in, glued up from narrower boards: "));
+    BoardStock wide =
+        new BoardStock(
+            "beech", in("96"), in("12"), Optional.empty(), Optional.empty(), Supply.TO_BUY);
+    Job stocked =
+        new Job(
+            job.title(),
+            job.revision(),
+            job.unit(),
+            job.style(),
+            job.paper(),
+            job.currency(),
+            job.room(),
+            job.materials(),
+            job.sheets(),
+            List.of(wide),
+            job.cases(),
+            job.settings());
+    assertThat(cures(stocked)).anyMatch(w -> w.startsWith("make it of 'beech', 1 3/4 in: "));
+  }
+
+  private static List<String> cures(Job job) {
+    return ofKind(check(job), "sag").getFirst().remedies().stream().map(Remedy::what).toList();
+  }
 
   /** Each cure that is named holds when the case is built with it. */
   @Test
