@@ -69,19 +69,34 @@ public final class Wording {
     boolean ends = c.surface() == Surface.INDEX_END || c.surface() == Surface.FAR_END;
     boolean broad = c.surface() == Surface.FACE || c.surface() == Surface.REVERSE;
     return say(
-        "%s for %s, worked from %s: %s from the %s, %s from the %s, %s deep.",
+        "%s for %s, worked from %s: %s, %s, %s deep.",
         c.shape().name().toLowerCase(Locale.ROOT),
         c.purpose(),
         c.surface().words(),
-        span(c.along()),
-        ends ? "index edge" : "index end",
-        span(c.across()),
-        broad ? "index edge" : "face",
+        span(c.along(), ends ? "index edge" : "index end"),
+        span(c.across(), broad ? "index edge" : "face"),
         text(c.depth()));
   }
 
-  private String span(Span span) {
-    return number(span.from()) + " to " + text(span.to());
+  /**
+   * Where a cut lies: from edge to edge, unless the edges as printed stand further from the true
+   * width than the width as printed. Then the play of a joint would be lost between them, and the
+   * width is told with the edge that prints better.
+   */
+  private String span(Span span, String from) {
+    Length printed = style.rounded(span.to()).minus(style.rounded(span.from()));
+    if (!missed(span.size()).isLessThan(printed.minus(span.size()).abs())) {
+      return say("%s to %s from the %s", number(span.from()), text(span.to()), from);
+    }
+    boolean end = missed(span.to()).isLessThan(missed(span.from()));
+    return say(
+        "%s wide, %s %s from the %s",
+        text(span.size()), end ? "ending" : "starting", text(end ? span.to() : span.from()), from);
+  }
+
+  /** How far a length as printed is from the true one. */
+  private Length missed(Length length) {
+    return style.rounded(length).minus(length).abs();
   }
 
   private String row(Step.BoreRow row) {
@@ -100,7 +115,12 @@ public final class Wording {
   private String spacing(Spacing spacing, String from) {
     return switch (spacing) {
       case Spacing.Each each ->
-          say("%d at %s from the %s", each.distances().size(), running(each.distances()), from);
+          say(
+              "%d %s, at %s from the %s",
+              each.distances().size(),
+              each.distances().size() == 1 ? "hole" : "holes",
+              places(each.distances()),
+              from);
       case Spacing.FromStick stick -> fromStick(stick, from);
     };
   }
@@ -142,7 +162,7 @@ public final class Wording {
     return say(
         "every mark measured from zero and numbered: %s.%s",
         numbered(stick.marks()),
-        ends.isEmpty() ? "" : say(" Marks for the ends of panels: %s.", running(ends)));
+        ends.isEmpty() ? "" : say(" Marks for the ends of panels: at %s.", places(ends)));
   }
 
   /** Marks at equal distances are told by the first, the last and the distance. */
@@ -182,10 +202,13 @@ public final class Wording {
             text(step(marks, start)));
   }
 
-  private String running(List<Length> distances) {
-    return String.join(", ", distances.stream().map(this::number).toList())
-        + " "
-        + style.unit().symbol();
+  /** Each with its own "at", since "7/8, 2 5/8" is misread. */
+  private String places(List<Length> distances) {
+    List<String> texts = distances.stream().map(this::text).toList();
+    int last = texts.size() - 1;
+    return last == 0
+        ? texts.getFirst()
+        : String.join(", at ", texts.subList(0, last)) + " and at " + texts.get(last);
   }
 
   private String text(Length length) {

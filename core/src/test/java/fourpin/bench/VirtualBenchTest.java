@@ -7,6 +7,7 @@ import fourpin.bench.Step.BoreRow.Line;
 import fourpin.bench.Step.Channel.Shape;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import fourpin.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -147,6 +148,28 @@ class VirtualBenchTest {
     assertThat(run.pieces().values()).singleElement().matches(p -> p.removals().isEmpty());
   }
 
+  /** A groove of 0.641 in from 1.18 in: 1 3/16 to 1 13/16 as printed would be 0.625 wide. */
+  @ParameterizedTest
+  @CsvSource({
+    "1180, 1821, '0.641 in wide, starting ≈ 1 3/16 in from the index edge'",
+    "1359, 2000, '0.641 in wide, ending 2 in from the index edge'",
+    "1000, 1641, '0.641 in wide, starting 1 in from the index edge'",
+    "1250, 1500, '1 1/4 to 1 1/2 in from the index edge'",
+    "1190, 3790, '≈ 1 3/16 to ≈ 3 25/32 in from the index edge'"
+  })
+  void should_keep_the_play_of_a_groove_whose_edges_are_not_exact(
+      long from, long to, String words) {
+    Span across = new Span(Length.inches(from, 1000), Length.inches(to, 1000));
+    Length deep = Length.inches(1, 4);
+    Step groove =
+        new Step.Channel("A", Shape.GROOVE, Surface.FACE, span(0, 254), across, deep, "standard");
+    assertThat(new Wording(new LengthStyle(Unit.INCH, 32)).texts(List.of(groove)))
+        .containsExactly(
+            "A: groove for standard, worked from the face: 0 to 10 in from the index end, "
+                + words
+                + ", 1/4 in deep.");
+  }
+
   @Test
   void should_word_every_step_with_all_its_figures() {
     Wording wording = new Wording(LengthStyle.MILLIMETRES);
@@ -182,9 +205,9 @@ class VirtualBenchTest {
             "A: dado for shelf, worked from the index end: 20 to 60 mm from the index edge, 0 to 18"
                 + " mm from the face, 20 mm deep.",
             "Stick “S”: every mark measured from zero and numbered: (1) 100 mm to (3) 164 mm, every"
-                + " 32 mm, (4) 300 mm. Marks for the ends of panels: 60 mm.",
-            "A: front row, on the face, 37 mm from the index edge: 2 at 50, 82 mm from the index"
-                + " end; bit 5 mm, 12 mm deep.",
+                + " 32 mm, (4) 300 mm. Marks for the ends of panels: at 60 mm.",
+            "A: front row, on the face, 37 mm from the index edge: 2 holes, at 50 mm and at 82"
+                + " mm from the index end; bit 5 mm, 12 mm deep.",
             "A: front row, on the reverse, 37 mm from the index edge: marks 1 to 2, 4 of stick “S”,"
                 + " 3 holes, its end mark 60 mm at the index end; bit 5 mm, 12 mm deep.",
             "A: front row, on the face, 37 mm from the index edge: mark 2 of stick “S”, 1 hole,"
