@@ -178,6 +178,15 @@ public enum Setting {
       "0.8 mm",
       "groove for a standard less the standard's width",
       practice("not wider than the standard + 1/32 in")),
+  STANDARD_PLAY(
+      "standard-play",
+      Kind.LENGTH,
+      "1/16 in",
+      "1.5 mm",
+      "0 mm",
+      "10 mm",
+      "least space left over a standard that is cut to length",
+      practice("one as long as its space does not go in")),
   END_PLAY(
       "end-play",
       Kind.LENGTH,
@@ -363,6 +372,15 @@ public enum Setting {
       "300 mm",
       "cut off each end of a board first",
       practice("end checks")),
+  STRIP_ALLOWANCE(
+      "strip-allowance",
+      Kind.LENGTH,
+      "1/16 in",
+      "1.5 mm",
+      "0 mm",
+      "6 mm",
+      "how much wider edge strips are ripped than finished, to be planed off",
+      practice("about 1/16 in; saw marks don't glue")),
   SCREW_SPACING(
       "screw-spacing",
       Kind.LENGTH,
@@ -370,7 +388,7 @@ public enum Setting {
       "150 mm",
       "40 mm",
       "400 mm",
-      "most distance between screws of a butt joint",
+      "most distance between screws of a butt joint, a back, a standard or a cleat strip",
       practice("about 6 in")),
   SCREW_DIAMETER(
       "screw-diameter",
@@ -381,6 +399,15 @@ public enum Setting {
       "10 mm",
       "clearance hole of the screws in butt joints",
       practice("No. 10 wood screw")),
+  SCREW_GRIP(
+      "screw-grip",
+      Kind.LENGTH,
+      "1 1/4 in",
+      "32 mm",
+      "8 mm",
+      "100 mm",
+      "how far screws reach into the part behind the one that they go through",
+      practice("2 in screws through 3/4 in panels")),
   SPARE_PINS(
       "spare-pins",
       Kind.NUMBER,

@@ -6,71 +6,44 @@ import fourpin.casework.Axis;
 import fourpin.casework.BaySpace;
 import fourpin.casework.Box;
 import fourpin.casework.BuiltCase;
-import fourpin.casework.Feature;
+import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
-import fourpin.job.Back;
 import fourpin.job.Job;
-import fourpin.job.Setting;
 import fourpin.measure.Length;
-import fourpin.measure.Quantity;
-import fourpin.measure.QuantityUnit;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The steps of one case that put its pieces together and stand it up. */
 final class AssemblySteps {
 
   private final Job job;
   private final BuiltCase built;
-  private final Weights weights;
+  private final Lifting lifting;
+  private final BackSteps backs;
   private final List<BayGrid> grids;
 
   AssemblySteps(Job job, BuiltCase built, List<BayGrid> grids) {
     this.job = job;
     this.built = built;
-    this.weights = new Weights(job);
+    this.lifting = new Lifting(job, built);
+    this.backs = new BackSteps(built, job.style());
     this.grids = grids;
   }
 
   List<PlannedStep> upToAssembly() {
     List<PlannedStep> steps = new ArrayList<>();
-    steps.add(dryFit());
-    steps.add(finish());
+    FitSteps fit = new FitSteps(built, grids);
+    steps.add(fit.dry());
+    steps.add(fit.finish());
     steps.addAll(new SupportSteps(built, job.style()).of(grids));
     steps.add(assemble());
+    kick().ifPresent(steps::add);
     faceFrame().ifPresent(steps::add);
     return steps;
-  }
-
-  private PlannedStep dryFit() {
-    boolean bored = !BenchProgram.boresAfterAssembly(built) && hasShelves();
-    String shelf =
-        bored
-            ? " Lay a strip as long as a shelf on four supports of each bay near the top, the"
-                + " middle and the bottom: it must not rock."
-            : "";
-    return step(
-        Stage.DRY_FIT,
-        "Clamp the case together without glue." + shelf,
-        "All joints close. The sides stand with the same ends down and their rows meet at the same"
-            + " heights.",
-        List.of());
-  }
-
-  private boolean hasShelves() {
-    return built.parts().stream().anyMatch(p -> p.role() == Role.SHELF);
-  }
-
-  private PlannedStep finish() {
-    return step(
-        Stage.FINISH,
-        "Take it apart, sand the fuzz off the holes, mask the glue surfaces and finish the inside"
-            + " faces flat.",
-        "A support goes into a finished test hole and comes out by hand.",
-        List.of(Cautions.FINISH, Cautions.DUST));
   }
 
   private Optional<PlannedStep> faceFrame() {
@@ -101,44 +74,63 @@ final class AssemblySteps {
   }
 
   private PlannedStep assemble() {
-    Length across = overSides(Axis.X);
-    Length up = overSides(Axis.Z);
-    Length diagonal = Length.nearestMm(Math.hypot(across.mm(), up.mm())).in(job.unit());
-    List<Caution> cautions = new ArrayList<>();
-    double kg = built.parts().stream().mapToDouble(weights::of).sum();
-    if (kg > liftLimit()) {
-      cautions.add(lifting("The case", kg));
-    }
     return step(
         Stage.ASSEMBLE,
         "Glue and clamp bottom, top, partitions and fixed shelves between the sides"
             + fastenings()
-            + backWords(),
+            + backs.whileGluing(),
         "Both diagonals over the sides are equal, "
-            + job.style().text(diagonal)
+            + job.style().text(diagonal())
             + ", before the glue sets.",
-        cautions);
+        lifting.whole(built));
+  }
+
+  private Length diagonal() {
+    double diagonal = Math.hypot(overSides(Axis.X).mm(), overSides(Axis.Z).mm());
+    return Length.nearestMm(diagonal).in(job.unit());
   }
 
   private String fastenings() {
-    boolean screwed =
-        built.parts().stream()
-            .flatMap(p -> p.features().stream())
-            .anyMatch(f -> f instanceof Feature.Hole h && h.use() == Feature.Hole.Use.SCREW);
+    boolean screwed = screws().anyMatch(h -> kickPart().stream().noneMatch(k -> holds(h, k)));
     return screwed ? "; drive the screws into lead holes. " : ". ";
   }
 
-  private String backWords() {
-    return built
-        .order()
-        .back()
-        .map(
-            back ->
-                back.kind() == Back.Kind.GROOVE
-                    ? "Slide the back in before the case is closed: it squares the case."
-                    : "The back goes on before the glue sets: it squares the case. Until it is"
-                        + " cut, brace the case square.")
-        .orElse("Without a back, brace the case square until the glue has set.");
+  private Stream<Hole> screws() {
+    return built.parts().stream()
+        .flatMap(p -> p.features().stream())
+        .filter(f -> f instanceof Hole h && h.use() == Hole.Use.SCREW)
+        .map(f -> (Hole) f);
+  }
+
+  private static boolean holds(Hole screw, Part part) {
+    return screw.purpose().equals(part.name());
+  }
+
+  private Optional<Part> kickPart() {
+    return built.parts().stream().filter(p -> p.role() == Role.KICK).findFirst();
+  }
+
+  private Optional<PlannedStep> kick() {
+    return kickPart().map(this::kick);
+  }
+
+  private PlannedStep kick(Part kick) {
+    Length recess = kick.box().low().y();
+    return new PlannedStep(
+        0,
+        Stage.ASSEMBLE,
+        built.order().name(),
+        List.of(kick.mark()),
+        "Put the kick between the sides under the bottom, its face "
+            + (recess.isPositive()
+                ? job.style().text(recess) + " behind the front edges of the sides"
+                : "level with the front edges of the sides")
+            + ", and drive its "
+            + screws().filter(h -> holds(h, kick)).count()
+            + " screws through the sides into lead holes.",
+        List.of(),
+        "Its lower edge is level with the feet of the sides.",
+        List.of(Cautions.DRILL));
   }
 
   private Length overSides(Axis axis) {
@@ -147,22 +139,44 @@ final class AssemblySteps {
     return left.around(right).size(axis);
   }
 
-  /** Parts cut to the case as it came out. */
+  /** Pieces of the back, cut to the case as it came out. */
+  PlannedStep measureBack(List<Part> pieces) {
+    List<String> planned = new ArrayList<>();
+    for (Part piece : pieces) {
+      String wide = job.style().text(piece.box().size(Axis.X));
+      String high = job.style().text(piece.box().size(Axis.Z));
+      planned.add(piece.mark() + ": planned " + wide + " wide, " + high + " high");
+    }
+    return measure(
+        pieces,
+        "When the glue has set and the brace still holds, measure width and height of the place of"
+            + " each piece of the back, at both ends and in the middle, and take the smallest less"
+            + " the play that the cut list shows. Cut to that instead of the planned size.",
+        planned);
+  }
+
+  /** Adjustable shelves, cut to the bays as they came out. */
   PlannedStep measureOpenings(List<Part> parts) {
     List<String> clear = new ArrayList<>();
     for (BaySpace bay : built.bays()) {
       clear.add("bay " + bay.number() + ": planned " + job.style().text(bay.clear().size(Axis.X)));
     }
-    return new PlannedStep(
-        0,
-        Stage.SHELVES,
-        built.order().name(),
-        parts.stream().map(Part::mark).toList(),
+    return measure(
+        parts,
         "Measure the width of each bay at bottom, middle and top, front and back, and take the"
-            + " smallest. What it differs from the plan, the parts that wait differ by in length.",
-        clear,
-        "",
-        List.of());
+            + " smallest. If it is less than planned, cut the parts of that bay shorter by the"
+            + " difference; if it is more, longer.",
+        clear);
+  }
+
+  private PlannedStep measure(List<Part> parts, String words, List<String> planned) {
+    List<String> marks = parts.stream().map(Part::mark).toList();
+    return new PlannedStep(
+        0, Stage.SHELVES, built.order().name(), marks, words, planned, "", List.of());
+  }
+
+  Optional<PlannedStep> fastenBack(List<Part> pieces) {
+    return backs.fasten(pieces, diagonal());
   }
 
   List<PlannedStep> standing() {
@@ -180,31 +194,8 @@ final class AssemblySteps {
 
   private List<Caution> standingCautions() {
     List<Caution> cautions = new ArrayList<>(List.of(Cautions.TIP));
-    double kg = built.parts().stream().mapToDouble(weights::of).sum();
-    if (kg > liftLimit()) {
-      cautions.add(lifting("The case", kg));
-    }
+    cautions.addAll(lifting.whole(built));
     return cautions;
-  }
-
-  /** A caution for parts that one person should not lift alone. */
-  List<Caution> heavy(List<Part> parts) {
-    return parts.stream()
-        .filter(p -> weights.of(p) > liftLimit())
-        .map(p -> lifting(p.mark(), weights.of(p)))
-        .toList();
-  }
-
-  private Caution lifting(String what, double kg) {
-    return Cautions.lifting(what + ", " + mass(kg), kg, liftLimit());
-  }
-
-  private double liftLimit() {
-    return built.order().settings().number(Setting.LIFT_LIMIT);
-  }
-
-  private String mass(double kg) {
-    return Quantity.of(kg, QuantityUnit.MASS).text(job.unit());
   }
 
   private PlannedStep step(Stage stage, String words, String check, List<Caution> cautions) {

@@ -8,13 +8,21 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.casework.Part.CutWhen;
 import fourpin.casework.Part.Role;
+import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
+import fourpin.job.Support;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The steps of one case that shape its pieces, in the order of work. */
@@ -29,6 +37,8 @@ final class CaseProgram {
   private final Wording wording;
   private final Sticks sticks;
   private final AssemblySteps assembly;
+  private final Lifting lifting;
+  private final Set<String> plugs = new TreeSet<>();
   private final List<Step> steps = new ArrayList<>();
   private final List<PlannedStep> printed = new ArrayList<>();
 
@@ -38,6 +48,8 @@ final class CaseProgram {
     this.wording = new Wording(job.style());
     this.sticks = new Sticks(built);
     this.assembly = new AssemblySteps(job, built, grids);
+    this.lifting = new Lifting(job, built);
+    grids.forEach(g -> plugs.add(g.support() instanceof Support.Sleeved ? "sleeve" : "pin"));
     write();
   }
 
@@ -56,20 +68,38 @@ final class CaseProgram {
     List<Part> loose = now.stream().filter(p -> !after || p.role() == Role.STRIP).toList();
     List<Part> standing = now.stream().filter(p -> after && p.role() != Role.STRIP).toList();
     cut(Stage.CUT, now);
+    strips(Stage.CUT, now);
     edge(Stage.EDGE, now);
     mark(Stage.MARK, now);
     joints(Stage.JOINT, now);
     bore(loose);
     printed.addAll(assembly.upToAssembly());
     bore(standing);
-    if (!later.isEmpty()) {
-      printed.add(assembly.measureOpenings(later));
-      cut(Stage.SHELVES, later);
-      edge(Stage.SHELVES, later);
-      mark(Stage.SHELVES, later);
-      joints(Stage.SHELVES, later);
-    }
+    toMeasure(parts(later, Role.BACK), assembly::measureBack, assembly::fastenBack);
+    List<Part> shelves = later.stream().filter(p -> p.role() != Role.BACK).toList();
+    toMeasure(shelves, assembly::measureOpenings, _ -> Optional.empty());
     printed.addAll(assembly.standing());
+  }
+
+  /** Parts that wait until the case stands: measured for, made, and put on where they are fixed. */
+  private void toMeasure(
+      List<Part> parts,
+      Function<List<Part>, PlannedStep> measure,
+      Function<List<Part>, Optional<PlannedStep>> fasten) {
+    if (parts.isEmpty()) {
+      return;
+    }
+    printed.add(measure.apply(parts));
+    cut(Stage.SHELVES, parts);
+    strips(Stage.SHELVES, parts);
+    edge(Stage.SHELVES, parts);
+    mark(Stage.SHELVES, parts);
+    joints(Stage.SHELVES, parts);
+    fasten.apply(parts).ifPresent(printed::add);
+  }
+
+  private static List<Part> parts(List<Part> parts, Role role) {
+    return parts.stream().filter(p -> p.role() == role).toList();
   }
 
   private List<Part> parts(CutWhen when) {
@@ -93,18 +123,80 @@ final class CaseProgram {
             .sorted(Comparator.comparing((Part p) -> p.cutLength().total()).reversed())
             .toList();
     boolean glass = material.kind() == Material.Kind.GLASS;
-    String start =
-        glass
-            ? "Order from the glazier: "
-            : "Cut by the layouts" + copies() + ", equal parts at one setting of the fence. ";
+    String start = glass ? "Order from the glazier: " : byTheLayouts(stage, material);
     List<Caution> cautions = new ArrayList<>();
     cautions.addAll(glass ? List.of(Cautions.GLASS) : List.of(Cautions.SAW, Cautions.DUST));
     if (parts.stream().anyMatch(p -> p.role() == Role.STRIP || p.role() == Role.CLEAT)) {
       cautions.add(Cautions.SMALL);
     }
-    cautions.addAll(assembly.heavy(parts));
+    cautions.addAll(lifting.sheets(material.name()));
+    cautions.addAll(lifting.parts(parts));
     List<Step> cuts = longestFirst.stream().map(p -> writer(p).cut()).toList();
     add(stage, longestFirst, start, cuts, glass ? "" : ONE_SETTING, cautions);
+  }
+
+  private String byTheLayouts(Stage stage, Material material) {
+    String start = "Cut by the layouts" + copies() + ", equal parts at one setting of the fence. ";
+    boolean waiting =
+        parts(CutWhen.AFTER_ASSEMBLY).stream().anyMatch(p -> p.material().equals(material.name()));
+    if (stage == Stage.SHELVES) {
+      return start + "They come out of the pieces kept for them, which the layouts mark “waits”.";
+    }
+    return waiting
+        ? start
+            + "Keep the pieces that the layouts mark “waits”, over size and marked: they are cut to"
+            + " measure when the case stands."
+        : start;
+  }
+
+  /** Strips for the edges of these parts, ripped over size and planed. */
+  private void strips(Stage stage, List<Part> parts) {
+    List<String> edged =
+        parts.stream()
+            .filter(p -> p.edging().stream().anyMatch(CaseProgram::isStrip))
+            .map(Part::mark)
+            .toList();
+    if (edged.isEmpty()) {
+      return;
+    }
+    List<CutItem> wanted =
+        CutListBuilder.edgeStrips(job, built).stream()
+            .filter(i -> i.when() == parts.getFirst().when())
+            .toList();
+    printed.add(
+        new PlannedStep(
+            0,
+            stage,
+            built.order().name(),
+            edged,
+            "Rip the edge strips by the layouts"
+                + copies()
+                + ", plane off the saw marks to the finished size, and cut them to length."
+                + " Length follows the edge that a strip is glued to.",
+            wanted.stream().map(this::strip).toList(),
+            "Hold each strip to its edge: it covers the whole edge, and its upper side is level"
+                + " with the panel's.",
+            List.of(Cautions.SAW, Cautions.NARROW_RIP, Cautions.PLANER, Cautions.DUST)));
+  }
+
+  private static boolean isStrip(Part.EdgeBand band) {
+    return band.edging().kind() == Edging.Kind.STRIP;
+  }
+
+  private String strip(CutItem strip) {
+    LengthStyle style = job.style();
+    Length board = job.material(strip.material()).thickness();
+    String rip = "ripped " + style.text(strip.cutWidth().total()) + " wide";
+    String from = board.equals(strip.thickness()) ? "" : " from " + style.text(board) + " stock";
+    return "%s: %s, %s%s, planed to %s x %s, %s long."
+        .formatted(
+            String.join(", ", strip.marks()),
+            strip.material(),
+            rip,
+            from,
+            style.number(strip.width().total()),
+            style.text(strip.thickness()),
+            style.text(strip.length().total()));
   }
 
   private String copies() {
@@ -131,8 +223,8 @@ final class CaseProgram {
     add(
         stage,
         parts,
-        "Choose the better face of each part for where it will be seen, write its mark on it, and"
-            + " where its surfaces look in the case. ",
+        "Choose which face of each part will be seen inside the case, write the part's mark on it,"
+            + " and on each surface named below which way it looks in the case. ",
         parts.stream().map(p -> writer(p).marks()).toList(),
         stage == Stage.MARK
             ? "Stand all uprights side by side, index ends down and index edges forward: the faces"
@@ -202,8 +294,9 @@ final class CaseProgram {
         rows,
         strip
             ? "A cleat lies in the first, the middle and the last notch down to the bottom."
-            : "Lay the stick on again when done: every hole on its mark, none too many. Drop a pin"
-                + " into the first, the middle and the last hole.",
+            : "Lay the stick on again when done: every hole on its mark, none too many. Try a "
+                + String.join(" or a ", plugs)
+                + " in the first, the middle and the last hole.",
         List.of(Cautions.DRILL, Cautions.DUST));
   }
 

@@ -15,6 +15,19 @@ final class Cautions {
           "small pieces",
           "Cut and work small pieces while they are still part of a long one, or hold them in a"
               + " clamped jig, never by hand near a cutter.");
+  static final Caution NARROW_RIP =
+      new Caution(
+          "narrow rips",
+          "Guard and riving knife stay on. Feed with a push block that holds the board down and"
+              + " rides beside the blade, with a featherboard ahead of the blade, never beside it."
+              + " Let a strip fall off on the side away from the fence; between fence and blade"
+              + " stays only what is wide enough for guard, riving knife and push block. Stop"
+              + " ripping when the board gets too narrow to hold.");
+  static final Caution PLANER =
+      new Caution(
+          "planer",
+          "Plane thin strips on a carrier board, longer than the distance between the planer's"
+              + " rollers, and cut them to length afterwards; never stand in line with the feed.");
   static final Caution ROUTER =
       new Caution(
           "router",
@@ -61,13 +74,20 @@ final class Cautions {
    *
    * @param what and its weight, in words
    * @param limit of one person, in the unit of {@code weight}
+   * @param told the limit with its source, in words
    */
-  static Caution lifting(String what, double weight, double limit) {
+  static Caution lifting(String what, double weight, double limit, String told) {
     int people = (int) Math.ceil(weight / limit);
+    String who =
+        people > MOST_HANDS
+            ? ", too heavy to lift by hand: assemble it where it will stand, or use a hoist"
+            : ": about " + people + " people, or a lifting aid";
     return new Caution(
         "lifting",
-        people > MOST_HANDS
-            ? what + ", too heavy to lift by hand: assemble it where it will stand, or use a hoist."
-            : what + ": " + people + " people lift it.");
+        what
+            + who
+            + "; limit for each person "
+            + told
+            + ", under good conditions: close to the body, without a twist, with a good grip.");
   }
 }

@@ -2,6 +2,10 @@ package fourpin.plan;
 
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Feature.Hole;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -38,14 +42,45 @@ final class Costs {
     figures.add(holes);
     figures.add(minutes);
     List<StockUse> used = materials.stream().flatMap(m -> m.stock().stream()).toList();
-    figures.add(cost("stock-to-buy", "stock to buy", used, Counted.TO_BUY));
-    boolean priced = !used.isEmpty() && used.stream().allMatch(u -> u.each().isPresent());
-    if (priced) {
-      Figure stock = cost("stock-used", "stock used, on hand and bought", used, Counted.ALL);
+    boolean some = used.stream().anyMatch(u -> u.each().isPresent());
+    if (some) {
+      boolean all = used.stream().allMatch(u -> u.each().isPresent());
+      String which = all ? "stock" : "priced stock";
+      figures.add(cost("stock-to-buy", which + " to buy", used, Counted.TO_BUY));
+      Figure stock = cost("stock-used", which + " used, on hand and bought", used, Counted.ALL);
       figures.add(stock);
-      figures.add(price(stock, minutes));
+      figures.add(price(stock, minutes, all ? "stock" : "the priced stock"));
     }
     return figures;
+  }
+
+  /** Names the stock that states no price, so that nobody takes a part of the price for all. */
+  static List<Finding> findings(List<MaterialPlan> materials) {
+    List<String> without = new ArrayList<>();
+    boolean priced = false;
+    for (MaterialPlan material : materials) {
+      for (StockUse use : material.stock()) {
+        priced |= use.each().isPresent();
+        if (use.each().isEmpty()) {
+          without.add(material.material().name() + " " + use.size());
+        }
+      }
+    }
+    return without.isEmpty() ? List.of() : List.of(unpriced(without, priced));
+  }
+
+  private static Finding unpriced(List<String> without, boolean others) {
+    return new Finding(
+        Severity.NOTE,
+        "no-price",
+        "No price is stated for "
+            + String.join("; ", without)
+            + (others
+                ? ": the totals count the priced stock only."
+                : ": no price is worked out for this job."),
+        List.of(),
+        Place.JOB,
+        List.of(new Remedy("state the price of one of each with the stock", "nothing")));
   }
 
   private Figure holes(List<BuiltCase> cases) {
@@ -104,12 +139,12 @@ final class Costs {
         "job/" + id, title, money(sum.doubleValue()), "n1 p1 + n2 p2 + ...", inputs, Source.STATED);
   }
 
-  private Figure price(Figure stock, Figure minutes) {
+  private Figure price(Figure stock, Figure minutes, String which) {
     double materials = stock.value().value() * share(Setting.WASTE) * share(Setting.MARK_UP);
     double work = minutes.value().value() / MINUTES_PER_HOUR * settings.number(Setting.RATE);
     return new Figure(
         "job/price",
-        "price of stock and boring; hardware and other work not counted",
+        "price of " + which + " and boring; hardware and other work not counted",
         money((materials + work) * share(Setting.CONTINGENCY)),
         "(S (1 + w/100) (1 + u/100) + t r / 60) (1 + c/100)",
         List.of(

@@ -9,6 +9,7 @@ import fourpin.casework.Part.Role;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
+import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
 import fourpin.plan.CutItem.Direction;
@@ -32,6 +33,13 @@ final class CutListBuilder {
   static List<CutItem> of(Job job, List<BuiltCase> cases) {
     CutListBuilder builder = new CutListBuilder(job);
     cases.forEach(builder::add);
+    return List.copyOf(builder.items);
+  }
+
+  /** The strips on the edges of one case's parts. */
+  static List<CutItem> edgeStrips(Job job, BuiltCase built) {
+    CutListBuilder builder = new CutListBuilder(job);
+    builder.strips(built);
     return List.copyOf(builder.items);
   }
 
@@ -157,9 +165,19 @@ final class CutListBuilder {
         rip,
         onEdge ? edging.height() : edging.thickness(),
         first.length(),
-        rip,
+        ripped(rip, edging.material(), built),
         Direction.ALONG_LENGTH,
         List.of(),
         first.part().when());
+  }
+
+  /** Ripped over size and planed, unless boards are sold as wide as the strip. */
+  private Sum ripped(Sum finished, String material, BuiltCase built) {
+    boolean asSold =
+        job.boards().stream()
+            .anyMatch(b -> b.material().equals(material) && b.width().equals(finished.total()));
+    return asSold
+        ? finished
+        : finished.plus("to plane", built.order().settings().length(Setting.STRIP_ALLOWANCE));
   }
 }

@@ -1,14 +1,34 @@
 package fourpin.plan;
 
 import fourpin.measure.Length;
-import java.util.Optional;
 
 /**
  * Something to buy that is not cut from sheets or boards.
  *
- * @param needed how many the cases use
- * @param buy how many to buy, spares included
- * @param length of all together, for what is sold by length
+ * @param where names of the cases that it is for
  */
-public record HardwareItem(
-    String name, String size, long needed, long buy, Optional<Length> length, String where) {}
+public record HardwareItem(String name, String size, Amount amount, String where) {
+
+  /** How much of it, as it is sold. */
+  public sealed interface Amount {
+
+    /**
+     * Sold by the piece.
+     *
+     * @param needed how many the cases use
+     * @param buy how many to buy, spares included
+     */
+    record Pieces(long needed, long buy) implements Amount {}
+
+    /** Lengths cut from pieces that another line buys. @param needed how many the cases use */
+    record CutLengths(long needed) implements Amount {}
+
+    /**
+     * Sold by length.
+     *
+     * @param needed of all edges together
+     * @param buy with what is spare
+     */
+    record Running(Length needed, Length buy) implements Amount {}
+  }
+}

@@ -1,13 +1,10 @@
 package fourpin.plan;
 
 import fourpin.boring.BayGrid;
-import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.casework.Part.EdgeBand;
-import fourpin.casework.Part.Role;
-import fourpin.job.Back;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
@@ -16,12 +13,12 @@ import fourpin.job.Support;
 import fourpin.job.Support.Mounting;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import fourpin.plan.HardwareItem.Amount;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Counts what is bought by the piece or by length. */
 final class HardwareList {
@@ -33,7 +30,13 @@ final class HardwareList {
   private final LengthStyle style;
   private final Map<List<String>, Entry> entries = new LinkedHashMap<>();
 
-  private record Entry(long needed, double sparePerCent, Length length, String where) {}
+  private record Entry(Kind kind, long pieces, Length length, double sparePerCent, String where) {}
+
+  private enum Kind {
+    PIECES,
+    CUT_LENGTHS,
+    RUNNING
+  }
 
   private HardwareList(Job job) {
     this.job = job;
@@ -68,7 +71,7 @@ final class HardwareList {
         String size = style.text(sleeved.outside()) + " x " + style.text(sleeved.length());
         add("sleeve", size, grid.levels().size() * ends, spare, where);
       }
-      case Support.Standards standards -> standards(grid, standards, ends, seats, spare, where);
+      case Support.Standards standards -> standards(built, grid, standards, ends, seats, spare);
       case Support.Cleats _ -> {
         // Strips and cleats are cut from boards and stand in the cut list.
       }
@@ -76,21 +79,23 @@ final class HardwareList {
   }
 
   private void standards(
+      BuiltCase built,
       BayGrid grid,
       Support.Standards standards,
       long ends,
       long seats,
-      double spare,
-      String where) {
+      double spare) {
+    String where = built.order().name();
     String name =
         standards.mounting() == Mounting.LET_IN ? "standard, let in" : "standard, surface";
+    StandardCut cut = new StandardCut(built.order().settings(), style);
     for (BayGrid.Run run : grid.runs()) {
-      String size = style.text(standards.width()) + ", cut to " + style.text(run.length());
-      add(name, size, ends, 0, where);
+      String size = style.text(standards.width()) + ", cut to " + style.text(cut.length(run));
+      put(name, size, new Entry(Kind.CUT_LENGTHS, ends, Length.ZERO, 0, where));
     }
+    String sold = style.text(standards.width()) + ", " + style.text(standards.soldIn()) + " long";
+    add(name + " as sold", sold, standardsSold(grid, standards, cut, ends), 0, where);
     add("clip for standards", "to suit", seats, spare, where);
-    long stock = standardsSold(grid, standards, ends);
-    add(name + " as sold", style.text(standards.soldIn()), stock, 0, where);
   }
 
   /**
@@ -98,18 +103,17 @@ final class HardwareList {
    * piece starts at a slot like the numbered end, so the one before it takes whole pitches, and the
    * saw cut out of the last of them.
    */
-  private static long standardsSold(BayGrid grid, Support.Standards standards, long ends) {
+  private static long standardsSold(
+      BayGrid grid, Support.Standards standards, StandardCut cut, long ends) {
     List<Length> left = new ArrayList<>();
     long joined = 0;
-    for (BayGrid.Run run :
-        grid.runs().stream()
-            .sorted(Comparator.comparing(BayGrid.Run::length).reversed())
-            .toList()) {
-      if (run.length().isMoreThan(standards.soldIn())) {
-        joined += ends * Math.ceilDiv(run.length().picometres(), standards.soldIn().picometres());
+    for (Length piece :
+        grid.runs().stream().map(cut::length).sorted(Comparator.reverseOrder()).toList()) {
+      if (piece.isMoreThan(standards.soldIn())) {
+        joined += ends * Math.ceilDiv(piece.picometres(), standards.soldIn().picometres());
       } else {
         for (long i = 0; i < ends; i++) {
-          cutFrom(left, run.length(), standards);
+          cutFrom(left, piece, standards);
         }
       }
     }
@@ -128,14 +132,19 @@ final class HardwareList {
     left.set(at, left.get(at).minus(pitch.times(piece.wholeTimes(pitch) + 1)));
   }
 
-  /** One near each end of a standard or strip, and no farther apart than the settings say. */
+  /** Standards and strips are screwed on alike; no screw comes out of the panel behind. */
   private void runScrews(BuiltCase built, BayGrid grid, long ends) {
-    Length spacing = built.order().settings().length(Setting.SCREW_SPACING);
-    long each =
-        grid.runs().stream()
-            .mapToLong(r -> Math.ceilDiv(r.length().picometres(), spacing.picometres()) + 1)
-            .sum();
-    add("screw for standards and strips", "to suit", each * ends, 0, built.order().name());
+    StandardCut cut = new StandardCut(built.order().settings(), style);
+    long screws = grid.runs().stream().mapToLong(run -> ends * cut.screws(run)).sum();
+    Length panel = built.part(built.bays().get(grid.bay() - 1).left()).thickness();
+    String size =
+        grid.support() instanceof Support.Cleats cleats
+            ? "longer than "
+                + style.text(cleats.thickness())
+                + ", shorter than "
+                + style.text(cleats.thickness().plus(panel))
+            : "to suit their holes, shorter than " + style.text(panel);
+    add("screw for standards and strips", size, screws, 0, built.order().name());
   }
 
   private String pinSize(Support.Pins pins) {
@@ -143,53 +152,45 @@ final class HardwareList {
   }
 
   private void screws(BuiltCase built) {
-    long count =
-        built.parts().stream()
-            .flatMap(p -> p.features().stream())
-            .filter(f -> f instanceof Hole hole && hole.use() == Hole.Use.SCREW)
-            .count();
-    Length diameter = built.order().settings().length(Setting.SCREW_DIAMETER);
-    add(
-        "wood screw for joints",
-        style.text(diameter) + " hole",
-        count * built.order().quantity(),
-        0,
-        built.order().name());
+    String diameter = style.text(built.order().settings().length(Setting.SCREW_DIAMETER));
+    for (Part part : built.parts()) {
+      long count =
+          part.features().stream()
+              .filter(f -> f instanceof Hole hole && hole.use() == Hole.Use.SCREW)
+              .count();
+      add(
+          "wood screw for joints",
+          "for a hole of " + diameter + ", " + length(built, part.thickness()),
+          count * built.order().quantity(),
+          0,
+          built.order().name());
+    }
   }
 
-  /** A back that is not in a groove is fastened all round. */
+  /** Through one part and so far into the next. */
+  private String length(BuiltCase built, Length through) {
+    Length grip = built.order().settings().length(Setting.SCREW_GRIP);
+    return style.text(through.plus(grip)) + " long or the next length sold";
+  }
+
   private void back(BuiltCase built) {
-    boolean fastened = built.order().back().filter(b -> b.kind() != Back.Kind.GROOVE).isPresent();
-    Length spacing = built.order().settings().length(Setting.SCREW_SPACING);
-    built.parts().stream()
-        .filter(p -> fastened && p.role() == Role.BACK)
-        .forEach(
-            p -> {
-              Length round = p.box().size(Axis.X).plus(p.box().size(Axis.Z)).times(2);
-              long count = Math.ceilDiv(round.picometres(), spacing.picometres());
-              add(
-                  "screw for the back",
-                  "to suit its thickness",
-                  count * built.order().quantity(),
-                  0,
-                  built.order().name());
-            });
+    for (Part part : built.parts()) {
+      long screws = BackSteps.screws(built, part) * built.order().quantity();
+      String size = length(built, part.thickness());
+      add("screw for the back", size, screws, 0, built.order().name());
+    }
   }
 
   private void banding(BuiltCase built) {
+    double spare = built.order().settings().number(Setting.EDGING_SPARE);
     for (Part part : built.parts()) {
       for (EdgeBand band : part.edging()) {
         if (band.edging().kind() == Edging.Kind.BANDING) {
-          String size = style.text(part.thickness()) + " wide";
           Length length = band.length().times(built.order().quantity());
-          double spare = built.order().settings().number(Setting.EDGING_SPARE);
-          add(
+          put(
               band.edging().material() + " banding",
-              size,
-              built.order().quantity(),
-              spare,
-              length,
-              built.order().name());
+              "wider than " + style.text(part.thickness()) + ", to trim",
+              new Entry(Kind.RUNNING, 0, length, spare, built.order().name()));
         }
       }
     }
@@ -213,42 +214,45 @@ final class HardwareList {
   }
 
   private void add(String name, String size, long needed, double spare, String where) {
-    add(name, size, needed, spare, Length.ZERO, where);
+    if (needed > 0) {
+      put(name, size, new Entry(Kind.PIECES, needed, Length.ZERO, spare, where));
+    }
   }
 
-  private void add(
-      String name, String size, long needed, double spare, Length length, String where) {
-    if (needed > 0) {
-      entries.merge(
-          List.of(name, size), new Entry(needed, spare, length, where), HardwareList::together);
-    }
+  private void put(String name, String size, Entry entry) {
+    entries.merge(List.of(name, size), entry, HardwareList::together);
   }
 
   private static Entry together(Entry a, Entry b) {
     String where = a.where().contains(b.where()) ? a.where() : a.where() + ", " + b.where();
     return new Entry(
-        a.needed() + b.needed(),
-        Math.max(a.sparePerCent(), b.sparePerCent()),
+        a.kind(),
+        a.pieces() + b.pieces(),
         a.length().plus(b.length()),
+        Math.max(a.sparePerCent(), b.sparePerCent()),
         where);
   }
 
   private List<HardwareItem> items() {
-    return entries.entrySet().stream().map(e -> item(e.getKey(), e.getValue())).toList();
+    return entries.entrySet().stream()
+        .map(
+            e ->
+                new HardwareItem(
+                    e.getKey().getFirst(),
+                    e.getKey().getLast(),
+                    amount(e.getValue()),
+                    e.getValue().where()))
+        .toList();
   }
 
-  private static HardwareItem item(List<String> name, Entry entry) {
+  private Amount amount(Entry entry) {
     double factor = 1 + entry.sparePerCent() / PER_CENT;
-    Optional<Length> length =
-        entry.length().isPositive()
-            ? Optional.of(Length.nearestMm(entry.length().mm() * factor))
-            : Optional.empty();
-    return new HardwareItem(
-        name.getFirst(),
-        name.getLast(),
-        entry.needed(),
-        (long) Math.ceil(entry.needed() * factor - 1e-9),
-        length,
-        entry.where());
+    return switch (entry.kind()) {
+      case PIECES ->
+          new Amount.Pieces(entry.pieces(), (long) Math.ceil(entry.pieces() * factor - 1e-9));
+      case CUT_LENGTHS -> new Amount.CutLengths(entry.pieces());
+      case RUNNING ->
+          new Amount.Running(entry.length(), Length.nearestMm(entry.length().mm() * factor));
+    };
   }
 }

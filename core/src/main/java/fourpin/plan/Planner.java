@@ -55,6 +55,7 @@ public final class Planner {
     StockPlanner stock = new StockPlanner(job, new StripCutter());
     List<MaterialPlan> materials = stock.plan(cutList);
     findings.addAll(stock.findings());
+    findings.addAll(Costs.findings(materials));
     List<Figure> totals = totals(boring.cases(), materials);
     return new Plan(
         job,

@@ -5,6 +5,8 @@ import fourpin.boring.BayGrid.Row;
 import fourpin.boring.BayGrid.Run;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
 import fourpin.job.Support;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
@@ -63,7 +65,11 @@ final class SupportSteps {
                   + ", all from the same numbered end; screw them on with that end down and"
                   + " standing on the panel below, "
                   + places(grid, Length.ZERO)
-                  + " (middle of the standard).");
+                  + " (middle of the standard), at least "
+                  + style.text(settings().length(Setting.STANDARD_PLAY))
+                  + " free above, "
+                  + screws()
+                  + ".");
       case Support.Cleats cleats ->
           Optional.of(
               "Bay "
@@ -71,16 +77,29 @@ final class SupportSteps {
                   + ": glue and screw the strips on, lower ends on the panel below, notches facing"
                   + " each other, "
                   + places(grid, cleats.width().over(2))
-                  + " (front edge of the strip).");
+                  + " (front edge of the strip), "
+                  + screws()
+                  + ".");
     };
   }
 
   private String lengths(BayGrid grid) {
+    StandardCut cut = new StandardCut(settings(), style);
     List<String> lengths = new ArrayList<>();
     for (Run run : grid.runs()) {
-      lengths.add(2 * grid.rows().size() + " of " + style.text(run.length()));
+      lengths.add(2 * grid.rows().size() + " of " + style.text(cut.length(run)));
     }
     return String.join(", ", lengths);
+  }
+
+  private String screws() {
+    return "a screw near each end and others no more than "
+        + style.text(settings().length(Setting.SCREW_SPACING))
+        + " apart";
+  }
+
+  private Settings settings() {
+    return built.order().settings();
   }
 
   private String places(BayGrid grid, Length less) {

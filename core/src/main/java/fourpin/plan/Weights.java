@@ -10,6 +10,7 @@ import fourpin.casework.Part.Role;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
+import fourpin.job.SheetStock;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
 import fourpin.measure.Quantity;
@@ -45,6 +46,13 @@ final class Weights {
       kg += share.getValue() * density(share.getKey()).number() / CUBIC_MM_PER_CUBIC_M;
     }
     return kg;
+  }
+
+  /** Mass of a whole sheet in kg. */
+  double of(SheetStock sheet) {
+    double thickness = job.material(sheet.material()).thickness().mm();
+    double volume = sheet.length().mm() * sheet.width().mm() * thickness;
+    return volume * density(sheet.material()).number() / CUBIC_MM_PER_CUBIC_M;
   }
 
   /** Volumes in cubic millimetres by material. */

@@ -9,13 +9,16 @@ import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.Back;
 import fourpin.job.Bay;
+import fourpin.job.BoardStock;
 import fourpin.job.CaseDraft;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Kick;
 import fourpin.job.Material;
 import fourpin.job.SampleJobs;
+import fourpin.job.SheetStock;
 import fourpin.job.Shelves;
+import fourpin.job.Support;
 import fourpin.measure.Figure;
 import fourpin.measure.LengthStyle;
 import java.util.List;
@@ -41,7 +44,7 @@ class PlannerTest {
             5 | 2 back BK1 BK2 | back | 79 1/2 x 35 15/32 x 7/32 | NOW
             6 | 1 kick K | ply | 70 9/16 x 3 1/2 x 23/32 | NOW
             7 | 8 shelf 1-S1 1-S2 1-S3 1-S4 2-S1 2-S2 2-S3 2-S4 | ply | 34 51/64 x 11 3/32 x 23/32 | AFTER_ASSEMBLY
-            8 | 8 edge strip 1-S1 front 1-S2 front 1-S3 front 1-S4 front 2-S1 front 2-S2 front 2-S3 front 2-S4 front | oak | 34 51/64 x 1/4 x 23/32 | AFTER_ASSEMBLY""");
+            8 | 8 edge strip 1-S1 front 1-S2 front 1-S3 front 1-S4 front 2-S1 front 2-S2 front 2-S3 front 2-S4 front | oak | 34 51/64 x 5/16 x 23/32 | AFTER_ASSEMBLY""");
   }
 
   @Test
@@ -58,8 +61,7 @@ class PlannerTest {
         .satisfies(
             pins -> {
               // 8 shelves on 4 pins in 3 cases; a tenth more to spare.
-              assertThat(pins.needed()).isEqualTo(96);
-              assertThat(pins.buy()).isEqualTo(106);
+              assertThat(pins.amount()).isEqualTo(new HardwareItem.Amount.Pieces(96, 106));
             });
   }
 
@@ -99,6 +101,142 @@ class PlannerTest {
     assertThat(figure(plan, "job/price").value().value()).isCloseTo(expected, within(1e-9));
     assertThat(holes)
         .isEqualTo(plan.grids().stream().mapToDouble(g -> g.levels().size() * 4).sum());
+  }
+
+  private static String amount(HardwareItem item) {
+    return item.name() + " | " + item.size() + " | " + item.amount();
+  }
+
+  /** One bay on standards in a case with a butted top, banded shelves and an applied back. */
+  @Test
+  void should_list_what_to_buy_as_it_is_sold() {
+    CaseDraft draft = new CaseDraft();
+    draft.topJoint = butt();
+    draft.back =
+        Optional.of(new Back(Back.Kind.APPLIED, "back", Optional.empty(), Back.Pieces.ONE));
+    Edging tape =
+        new Edging(Edging.Kind.BANDING, "oak", in("1/64"), in("23/32"), List.of(Edging.Edge.FRONT));
+    Support standards =
+        new Support.Standards(
+            Support.Mounting.SURFACE,
+            in("5/8"),
+            in("3/16"),
+            in("1/2"),
+            in("1/4"),
+            in("1/16"),
+            in("1/8"),
+            in("84"));
+    draft.bays =
+        List.of(
+            new Bay(
+                Optional.empty(),
+                List.of(),
+                Optional.of(
+                    new Shelves(new Shelves.Placing.Evenly(2), "ply", List.of(tape), in("0"))),
+                Optional.of(standards),
+                Optional.empty()));
+    Plan plan = Planner.plan(job(draft.order()));
+    // The space is 84 - 3 1/2 - 2 x 23/32 = 79 1/16; 79 1/16 / 6 asks for 14 screws and one more.
+    // Shelves: 72 - 2 x 23/32 - 2 x 3/16 - 2 x 1/16 - 1/8 = 69 15/16 of banding each.
+    assertThat(plan.hardware().stream().map(PlannerTest::amount))
+        .contains(
+            "standard, surface | 5/8 in, cut to 79 in | CutLengths[needed=4]",
+            "standard, surface as sold | 5/8 in, 84 in long | Pieces[needed=4, buy=4]",
+            "screw for standards and strips | to suit their holes, shorter than 23/32 in |"
+                + " Pieces[needed=60, buy=60]")
+        .anyMatch(
+            line ->
+                line.startsWith(
+                    "wood screw for joints | for a hole of 0.19 in, 1 31/32 in long or the next"
+                        + " length sold | Pieces"))
+        .anyMatch(
+            line ->
+                line.startsWith(
+                    "screw for the back | 1 15/32 in long or the next length sold | Pieces"));
+    assertThat(plan.hardware())
+        .filteredOn(h -> h.name().equals("oak banding"))
+        .singleElement()
+        .satisfies(
+            banding -> {
+              assertThat(banding.size()).isEqualTo("wider than 23/32 in, to trim");
+              assertThat(banding.amount())
+                  .isInstanceOfSatisfying(
+                      HardwareItem.Amount.Running.class,
+                      r -> {
+                        assertThat(r.needed()).isEqualTo(in("69 15/16").times(2));
+                        assertThat(r.buy().mm()).isCloseTo(r.needed().mm() * 1.1, within(1e-6));
+                      });
+            });
+  }
+
+  @Test
+  void should_name_stock_without_a_price_and_count_the_rest() {
+    Job priced = job(divided().order());
+    Job some = without(priced, "back");
+    Plan plan = Planner.plan(some);
+    assertThat(figure(plan, "job/price").title())
+        .isEqualTo("price of the priced stock and boring; hardware and other work not counted");
+    assertThat(figure(plan, "job/stock-used").title()).startsWith("priced stock used");
+    assertThat(figure(plan, "job/stock-used").value().value())
+        .isLessThan(figure(Planner.plan(priced), "job/stock-used").value().value());
+    assertThat(plan.findings())
+        .filteredOn(f -> f.kind().equals("no-price"))
+        .extracting(Finding::what)
+        .containsExactly(
+            "No price is stated for back 1: 96 x 48 in: the totals count the priced stock only.");
+    assertThat(Planner.plan(priced).findings()).noneMatch(f -> f.kind().equals("no-price"));
+  }
+
+  @Test
+  void should_work_out_no_price_when_no_stock_has_one() {
+    Job none = without(without(without(job(divided().order()), "back"), "ply"), "oak");
+    Plan plan = Planner.plan(none);
+    assertThat(plan.figures()).extracting(Figure::id).doesNotContain("job/price", "job/stock-used");
+    assertThat(plan.findings())
+        .filteredOn(f -> f.kind().equals("no-price"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.what()).endsWith(": no price is worked out for this job."));
+  }
+
+  /** The job with no price on one material's stock. */
+  private static Job without(Job job, String material) {
+    return new Job(
+        job.title(),
+        job.revision(),
+        job.unit(),
+        job.style(),
+        job.paper(),
+        job.currency(),
+        job.room(),
+        job.materials(),
+        job.sheets().stream()
+            .map(
+                s ->
+                    s.material().equals(material)
+                        ? new SheetStock(
+                            s.material(),
+                            s.length(),
+                            s.width(),
+                            s.count(),
+                            Optional.empty(),
+                            s.supply())
+                        : s)
+            .toList(),
+        job.boards().stream()
+            .map(
+                b ->
+                    b.material().equals(material)
+                        ? new BoardStock(
+                            b.material(),
+                            b.length(),
+                            b.width(),
+                            b.count(),
+                            Optional.empty(),
+                            b.supply())
+                        : b)
+            .toList(),
+        job.cases(),
+        job.settings());
   }
 
   @Test

@@ -1,6 +1,7 @@
 package fourpin.sheets.packet;
 
 import fourpin.plan.HardwareItem;
+import fourpin.plan.HardwareItem.Amount;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.Plan;
 import fourpin.sheets.pages.Block;
@@ -68,18 +69,21 @@ final class BuyingPages {
             Table.left("Size"),
             Table.right("Needed"),
             Table.right("Buy"),
-            Table.right("Length in all"),
             Table.left("Where")),
         plan.hardware().stream().map(this::row).toList());
   }
 
   private Row row(HardwareItem item) {
-    return Table.row(
-        item.name(),
-        item.size(),
-        Long.toString(item.needed()),
-        Long.toString(item.buy()),
-        item.length().map(words::length).orElse(""),
-        item.where());
+    return switch (item.amount()) {
+      case Amount.Pieces pieces ->
+          row(item, Long.toString(pieces.needed()), Long.toString(pieces.buy()));
+      case Amount.CutLengths cut -> row(item, Long.toString(cut.needed()), "");
+      case Amount.Running running ->
+          row(item, words.length(running.needed()), words.length(running.buy()));
+    };
+  }
+
+  private static Row row(HardwareItem item, String needed, String buy) {
+    return Table.row(item.name(), item.size(), needed, buy, item.where());
   }
 }

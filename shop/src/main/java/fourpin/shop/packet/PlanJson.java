@@ -304,10 +304,19 @@ final class PlanJson {
     return object(
         "name", item.name(),
         "size", item.size(),
-        "needed", item.needed(),
-        "buy", item.buy(),
-        "length", item.length().map(PlanJson::mm),
+        "amount", amount(item.amount()),
         "where", item.where());
+  }
+
+  private static Map<String, Object> amount(HardwareItem.Amount amount) {
+    return switch (amount) {
+      case HardwareItem.Amount.Pieces(long needed, long buy) ->
+          object("sold", "by the piece", "needed", needed, "buy", buy);
+      case HardwareItem.Amount.CutLengths(long needed) ->
+          object("sold", "cut from another item", "needed", needed);
+      case HardwareItem.Amount.Running(Length needed, Length buy) ->
+          object("sold", "by length", "neededLength", mm(needed), "buyLength", mm(buy));
+    };
   }
 
   private static Map<String, Object> step(PlannedStep step) {

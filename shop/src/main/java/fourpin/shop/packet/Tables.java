@@ -5,11 +5,13 @@ import fourpin.measure.LengthStyle;
 import fourpin.measure.Unit;
 import fourpin.plan.CutItem;
 import fourpin.plan.HardwareItem;
+import fourpin.plan.HardwareItem.Amount;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.MaterialPlan.StockUse;
 import fourpin.plan.Plan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -122,16 +124,22 @@ final class Tables {
   }
 
   private List<String> row(HardwareItem item) {
-    return List.of(
-        item.name(),
-        item.size(),
-        Long.toString(item.needed()),
-        Long.toString(item.buy()),
-        "",
-        item.length().map(style::text).orElse(""),
-        item.length().map(Tables::inches).orElse(""),
-        item.length().map(Tables::mm).orElse(""),
-        item.where());
+    return switch (item.amount()) {
+      case Amount.Pieces(long needed, long buy) ->
+          row(item, Long.toString(needed), Long.toString(buy), List.of("", "", ""));
+      case Amount.CutLengths(long needed) ->
+          row(item, Long.toString(needed), "", List.of("", "", ""));
+      case Amount.Running(_, Length buy) ->
+          row(item, "", "", List.of(style.text(buy), inches(buy), mm(buy)));
+    };
+  }
+
+  private static List<String> row(
+      HardwareItem item, String needed, String buy, List<String> lengths) {
+    List<String> cells = new ArrayList<>(List.of(item.name(), item.size(), needed, buy, ""));
+    cells.addAll(lengths);
+    cells.add(item.where());
+    return cells;
   }
 
   private static String mm(Length length) {
