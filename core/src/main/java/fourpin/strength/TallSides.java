@@ -42,7 +42,7 @@ final class TallSides {
     Length free = opening.clear().size(Axis.Z);
     Length middle = opening.clear().low().z().plus(free.over(2));
     String what =
-        "the sides of bay %s stand free over %s between %s and %s; over about %s they may spread, and"
+        "the sides of bay %s stand free over %s between %s and %s; over %s they may spread, and"
             + " shelves drop off their supports";
     return new Finding(
         Severity.NOTE,
@@ -57,7 +57,7 @@ final class TallSides {
         new Place(built.order().name(), Optional.of(bay.left()), Optional.of(opening.clear())),
         List.of(
             new Remedy(
-                "put a fixed shelf near the middle, about " + job.style().text(middle) + " up",
+                "put a fixed shelf near the middle, " + job.style().text(middle) + " up",
                 "that shelf can't be moved"),
             new Remedy("glue the back in along the uprights", "nothing, if it is let in")));
   }

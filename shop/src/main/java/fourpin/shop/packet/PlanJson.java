@@ -326,6 +326,7 @@ final class PlanJson {
         "case", step.caseName(),
         "parts", step.parts(),
         "words", step.words(),
+        "items", step.items(),
         "check", step.check(),
         "cautions", all(step.cautions(), c -> object("hazard", c.hazard(), "text", c.text())));
   }
