@@ -86,7 +86,7 @@ final class Cautions {
         "lifting",
         what
             + who
-            + "; limit for each person "
+            + ". Limit for each person "
             + told
             + ", under good conditions: close to the body, without a twist, with a good grip.");
   }

@@ -269,7 +269,7 @@ class BenchProgramTest {
             "The case, 177 lb", 177, 50.7, "50.7 lb, NIOSH Applications Manual 94-110");
     assertThat(lifting.text())
         .isEqualTo(
-            "The case, 177 lb: about 4 people, or a lifting aid; limit for each person 50.7 lb,"
+            "The case, 177 lb: about 4 people, or a lifting aid. Limit for each person 50.7 lb,"
                 + " NIOSH Applications Manual 94-110, under good conditions: close to the body,"
                 + " without a twist, with a good grip.");
   }
@@ -284,7 +284,7 @@ class BenchProgramTest {
             .orElseThrow();
     assertThat(sheet.text())
         .startsWith("A whole sheet of ply, 96 x 48 in, ")
-        .contains(": about 2 people, or a lifting aid; limit for each person 50.7 lb, NIOSH ");
+        .contains(": about 2 people, or a lifting aid. Limit for each person 50.7 lb, NIOSH ");
   }
 
   @Test
