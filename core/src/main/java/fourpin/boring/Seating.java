@@ -71,7 +71,7 @@ final class Seating {
     }
     for (int below = 0; below < level; below++) {
       Length top = top(shelf - 1, below);
-      if (cost[shelf - 1][below] != NONE && undersides.get(level).isAtLeast(top)) {
+      if (cost[shelf - 1][below] != NONE && bottom(shelf, level).isAtLeast(top)) {
         long sum = cost[shelf - 1][below] + step(shelf, level, top);
         if (sum < cost[shelf][level]) {
           cost[shelf][level] = sum;
@@ -82,8 +82,13 @@ final class Seating {
   }
 
   private boolean fitsOpening(int shelf, int level) {
-    return undersides.get(level).isAtLeast(opening.low().z())
+    return bottom(shelf, level).isAtLeast(opening.low().z())
         && opening.high().z().isAtLeast(top(shelf, level));
+  }
+
+  /** Of the shelf and of a strip that hangs below it. */
+  private Length bottom(int shelf, int level) {
+    return undersides.get(level).minus(shelves.get(shelf).hang());
   }
 
   private Length top(int shelf, int level) {

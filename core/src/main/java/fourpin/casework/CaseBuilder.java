@@ -191,6 +191,7 @@ final class CaseBuilder {
       return List.of();
     }
     List<Part> parts = maker.parts();
+    checks.hanging(space, parts);
     for (Part shelf : parts) {
       checks.inside(space, shelf);
       checks.behindDoors(shelf);

@@ -99,6 +99,14 @@ public record Part(
     return box.size(thicknessAxis);
   }
 
+  /** How far edging hangs below a part that lies flat; tops are flush. */
+  public Length hang() {
+    return edging.stream()
+        .filter(band -> band.edging().kind() == Edging.Kind.STRIP)
+        .map(band -> band.edging().height().minus(thickness()))
+        .reduce(Length.ZERO, Length::max);
+  }
+
   /** The length to cut: the finished length less the edging on both ends. */
   public Sum cutLength() {
     return lessEdging(length, lengthAxis);

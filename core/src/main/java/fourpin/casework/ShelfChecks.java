@@ -4,7 +4,9 @@ import fourpin.casework.BaySpace.Opening;
 import fourpin.casework.Finding.Remedy;
 import fourpin.job.Doors;
 import fourpin.measure.Length;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Whether the adjustable shelves of a bay can be made, put in, and shut behind the doors. */
 final class ShelfChecks {
@@ -94,7 +96,7 @@ final class ShelfChecks {
   /** A shelf longer than the opening of the face frame goes in tilted, one end first. */
   void behindFrame(Part shelf, Opening opening, Passage passage) {
     Length length = shelf.box().size(Axis.X);
-    Length thickness = profileHeight(shelf);
+    Length thickness = shelf.thickness().plus(shelf.hang());
     Length height = passage.heightIn(opening.clear());
     if (!length.isMoreThan(passage.width())) {
       return;
@@ -126,13 +128,40 @@ final class ShelfChecks {
     }
   }
 
-  /** A strip that is taller than the shelf hangs below it. */
-  private static Length profileHeight(Part shelf) {
-    Length height = shelf.thickness();
-    for (Part.EdgeBand band : shelf.edging()) {
-      height = Length.max(height, band.edging().height());
+  /** A strip that hangs below a shelf needs room above what lies under it. */
+  void hanging(BaySpace space, List<Part> shelves) {
+    for (Part shelf : shelves) {
+      Length strip = shelf.box().low().z().minus(shelf.hang());
+      underneath(space, shelf, shelves)
+          .filter(below -> below.isMoreThan(strip))
+          .ifPresent(below -> hangsInto(shelf, below.minus(strip)));
     }
-    return height;
+  }
+
+  /** The highest upper face below a shelf. */
+  private static Optional<Length> underneath(BaySpace space, Part shelf, List<Part> shelves) {
+    Stream<Length> panels = space.openings().stream().map(o -> o.clear().low().z());
+    return Stream.concat(panels, shelves.stream().map(s -> s.box().high().z()))
+        .filter(top -> shelf.box().low().z().isAtLeast(top))
+        .max(Length::compareTo);
+  }
+
+  private void hangsInto(Part shelf, Length by) {
+    findings.refuse(
+        "strip-overlap",
+        "the strip of the "
+            + shelf.name()
+            + " ("
+            + shelf.mark()
+            + ") hangs "
+            + text(shelf.hang())
+            + " below it, "
+            + text(by)
+            + " into what lies under it",
+        shelf.mark(),
+        shelf.box(),
+        new Remedy("put it " + text(by) + " higher, or plan fewer shelves", "room above it"),
+        new Remedy("make the strip " + text(by) + " lower", "stiffness"));
   }
 
   private String text(Length length) {

@@ -2,12 +2,14 @@ package fourpin.casework;
 
 import fourpin.casework.Finding.Remedy;
 import fourpin.job.Back;
+import fourpin.job.Bay;
 import fourpin.job.Edging;
 import fourpin.job.FaceFrame;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
 import fourpin.job.Material;
 import fourpin.job.Shelves;
+import fourpin.job.Support;
 import fourpin.measure.Length;
 
 /** What has to hold before a case can be drawn at all. */
@@ -32,7 +34,12 @@ final class StatedChecks {
     carcass.order().kick().ifPresent(this::kick);
     carcass.order().edging().forEach(this::edging);
     carcass.faceFrame().ifPresent(this::faceFrame);
-    carcass.order().bays().forEach(bay -> bay.shelves().ifPresent(this::glassEdging));
+    carcass.order().edging().forEach(this::strip);
+    for (Bay bay : carcass.order().bays()) {
+      bay.shelves().ifPresent(this::glassEdging);
+      bay.shelves().ifPresent(shelves -> shelves.edging().forEach(this::strip));
+      bay.supports().ifPresent(this::cleats);
+    }
   }
 
   private void room(String size, Length left, String where) {
@@ -142,6 +149,33 @@ final class StatedChecks {
           "shelves of '" + shelves.material() + "' are glass, which takes no edging",
           new Remedy("state edging only for bays with shelves of wood", "ground edges instead"),
           new Remedy("make the shelves of wood", "shelves that can't be seen through"));
+    }
+  }
+
+  /** A strip lies in its board one way or the other. */
+  private void strip(Edging edging) {
+    if (edging.kind() == Edging.Kind.STRIP) {
+      Length least = Length.min(edging.thickness(), edging.height());
+      String size = carcass.style().number(edging.thickness()) + " x " + text(edging.height());
+      ripped("an edge strip of " + size, edging.material(), least);
+    }
+  }
+
+  private void cleats(Support support) {
+    if (support instanceof Support.Cleats cleats) {
+      ripped("a cleat strip", cleats.material(), cleats.thickness());
+      ripped("a loose cleat", cleats.material(), cleats.cleatThickness());
+    }
+  }
+
+  private void ripped(String what, String material, Length thickness) {
+    Length board = carcass.job().material(material).thickness();
+    if (thickness.isMoreThan(board)) {
+      findings.refuse(
+          "board-too-thin",
+          what + " is " + text(thickness) + " thick, '" + material + "' only " + text(board),
+          new Remedy("choose a board of " + text(thickness) + " or more", "its price"),
+          new Remedy("make it at most " + text(board) + " thick", "stiffness"));
     }
   }
 

@@ -148,11 +148,12 @@ class ClearanceTest {
     }
   }
 
-  /** Pins of 1/4 in at 1 1/2 begin 1 3/8 from the front edge. */
+  /** Pins of 1/4 in at 3/4 begin 5/8 from the front edge. */
   @ParameterizedTest
-  @CsvSource({"1 3/8, 2, ", "1 25/64, 2, 1 9/32", "3, 23/32, "})
+  @CsvSource({"5/8, 2, ", "41/64, 2, 1 9/32", "3, 23/32, "})
   void should_find_hanging_strips_over_the_supports(String thickness, String height, String hangs) {
     draft.bays = List.of(bay(pins(), two(), strip(thickness, height)));
+    set(Setting.FRONT_ROW, "3/4");
     List<Finding> found = found("strip-on-supports");
     if (hangs == null) {
       assertThat(found).isEmpty();
@@ -162,7 +163,21 @@ class ClearanceTest {
     assertThat(found.getFirst().what())
         .startsWith("The front strip of the shelves of bay 1 hangs " + hangs + " in below them");
     assertThat(found.getFirst().remedies().getFirst().what())
-        .isEqualTo("set front-row to 1 33/64 in");
+        .isEqualTo("set front-row to 49/64 in");
+  }
+
+  /**
+   * A strip 1 1/2 high hangs 25/32 below its shelf. Wanted 1 17/32 apart, the shelves would go to
+   * levels an inch apart or two; 9/32 under the upper one would be too little, 1 9/32 is enough.
+   */
+  @Test
+  void should_seat_shelves_with_room_for_what_hangs_below() {
+    draft.bays = List.of(bay(pins(), at("30", "31 17/32"), strip("1/2", "1 1/2")));
+    draft.settings = settings;
+    Job job = job(draft.order());
+    var built = Borer.bore(job, CaseworkBuilder.build(job)).cases().getFirst();
+    Length gap = built.part("1-S2").box().low().z().minus(built.part("1-S1").box().high().z());
+    assertThat(gap).isEqualTo(in("1 9/32"));
   }
 
   @Test

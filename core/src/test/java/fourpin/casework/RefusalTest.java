@@ -10,6 +10,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Doors;
+import fourpin.job.Edging;
 import fourpin.job.FaceFrame;
 import fourpin.job.Job;
 import fourpin.job.Joint;
@@ -18,6 +19,7 @@ import fourpin.job.Material;
 import fourpin.job.SampleJobs;
 import fourpin.job.Shelves;
 import fourpin.job.Sizes;
+import fourpin.job.Support;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -113,6 +115,18 @@ class RefusalTest {
             "edging-too-high",
             "edging of the case is 2 in high, on panels of 23/32 in: on sides and partitions it would stand out into the bays",
             d -> d.edging = List.of(SampleJobs.strip("1/4", "2"))),
+        refusal(
+            "board-too-thin",
+            "an edge strip of 1 x 2 in is 1 in thick, 'oak' only 3/4 in",
+            d -> d.bays = List.of(shelvesAt(SampleJobs.strip("1", "2"), "30"))),
+        refusal(
+            "board-too-thin",
+            "a cleat strip is 1 in thick, 'oak' only 3/4 in",
+            d -> d.bays = List.of(onCleats())),
+        refusal(
+            "strip-overlap",
+            "the strip of the shelf, bay 1 (1-S2) hangs 1 9/32 in below it, 9/32 in into what lies under it",
+            d -> d.bays = List.of(shelvesAt(SampleJobs.strip("3/4", "2"), "30", "31 23/32"))),
         refusal(
             "edging-on-glass",
             "shelves of 'glass' are glass, which takes no edging",
@@ -327,6 +341,24 @@ class RefusalTest {
         Optional.of(shelves),
         Optional.of(SampleJobs.pins()),
         Optional.empty());
+  }
+
+  private static Bay shelvesAt(Edging edging, String... heights) {
+    List<Length> at = Stream.of(heights).map(SampleJobs::in).toList();
+    return shelved(
+        new Shelves(new Shelves.Placing.AtHeights(at), "ply", List.of(edging), in("0")),
+        SampleJobs.pins());
+  }
+
+  private static Bay onCleats() {
+    return shelved(
+        SampleJobs.shelves(1),
+        new Support.Cleats("oak", in("1 1/2"), in("1"), in("1"), in("1"), in("3/4")));
+  }
+
+  private static Bay shelved(Shelves shelves, Support support) {
+    return new Bay(
+        Optional.empty(), List.of(), Optional.of(shelves), Optional.of(support), Optional.empty());
   }
 
   private static Bay ofGlass() {
