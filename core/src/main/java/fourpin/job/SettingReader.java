@@ -44,6 +44,11 @@ public final class SettingReader {
     if (setting.kind() == Setting.Kind.COUNT && number != Math.rint(number)) {
       return Reading.bad(setting.key() + " is a whole number", "leave out the decimals");
     }
+    if (setting.kind() == Setting.Kind.COUNT && number % 2 == 0) {
+      return Reading.bad(
+          setting.key() + " is odd, with the planned one in the middle",
+          "take one more or one less");
+    }
     boolean fits =
         number >= Double.parseDouble(setting.least())
             && number <= Double.parseDouble(setting.most());

@@ -76,6 +76,12 @@ public final class CaseViews {
     return new Projection(face).box(built.outside());
   }
 
+  /** A narrow door keeps a third of its width. */
+  private static Box within(Box door) {
+    double least = Math.min(door.width(), door.height()) / 3;
+    return door.grown(-Math.min(WITHIN, least));
+  }
+
   private Drawing front(Scale scale) {
     Projection view = new Projection(Face.FRONT);
     Sketch sketch = new Sketch(scale);
@@ -85,7 +91,7 @@ public final class CaseViews {
             room ->
                 sketch.add(
                     Mark.Path.rectangle(
-                        sketch.onPaper(view.box(room)).grown(-WITHIN), Pen.HIDDEN, Fill.NONE)));
+                        within(sketch.onPaper(view.box(room))), Pen.HIDDEN, Fill.NONE)));
     Box work = sketch.onPaper(view.box(built.outside()));
     sketch.addAll(RunningDimensions.beside(Side.LEFT, work.left(), 0, heights(scale)));
     sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), widths(scale)));

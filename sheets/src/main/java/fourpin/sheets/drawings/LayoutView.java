@@ -17,7 +17,9 @@ import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
 import fourpin.sheets.paint.Spread;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -37,6 +39,10 @@ public final class LayoutView {
   private static final double LEAST_FOR_FIGURES = 2.1;
 
   private static final double LINE_HEIGHT = 1.2;
+
+  /** Height that dimensions and legend take above and below the sheet. */
+  private static final double ROUND_SHEET = 35;
+
   private static final double GAP = 1;
   private static final double LEADER = 5;
 
@@ -167,7 +173,7 @@ public final class LayoutView {
   /** Names of parts that have no room for them, right of the sheet, each with a leader. */
   private void beside(Sketch sketch, List<Placed> parts) {
     List<Placed> sorted =
-        parts.stream()
+        withRoom(parts).stream()
             .sorted(Comparator.comparingDouble(part -> sketch.onPaper(box(part)).centre().y()))
             .toList();
     List<Double> places =
@@ -193,6 +199,17 @@ public final class LayoutView {
               .with(Lettering.Align.START, Lettering.Seat.MIDDLE)
               .at(end.moved(GAP, 0)));
     }
+  }
+
+  /** All parts, or where there is no room for so many names one of each kind. */
+  private List<Placed> withRoom(List<Placed> parts) {
+    int room = (int) ((drafter.height() - ROUND_SHEET) / (Drafter.SMALL * LINE_HEIGHT));
+    if (parts.size() <= room) {
+      return parts;
+    }
+    Map<String, Placed> kinds = new LinkedHashMap<>();
+    parts.forEach(p -> kinds.putIfAbsent(((Node.Finished) p.node()).mark(), p));
+    return kinds.values().stream().limit(room).toList();
   }
 
   private static Lettering centred(Lettering lettering) {

@@ -348,7 +348,7 @@ final class PlanJson {
         "id", figure.id(),
         "title", figure.title(),
         "value", figure.value().value(),
-        "unit", figure.value().unit().symbol(Unit.MILLIMETRE),
+        "unit", figure.value().unit().computed(),
         "formula", figure.formula(),
         "inputs",
             all(
@@ -358,7 +358,7 @@ final class PlanJson {
                         "symbol", i.symbol(),
                         "meaning", i.meaning(),
                         "value", i.value().value(),
-                        "unit", i.value().unit().symbol(Unit.MILLIMETRE),
+                        "unit", i.value().unit().computed(),
                         "source", source(i.source()))),
         "source", source(figure.source()));
   }

@@ -1,6 +1,7 @@
 package fourpin.shop.packet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
@@ -26,6 +27,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -51,6 +53,28 @@ class PlanFilesTest {
                 Files.readString(Path.of("..", "docs", "plan.schema.json")), InputFormat.JSON);
 
     assertThat(schema.validate(PlanJson.text(plan(example)), InputFormat.JSON)).isEmpty();
+  }
+
+  /** Many small strips on one board; a door that is hardly wider than its dashes. */
+  @ParameterizedTest
+  @ValueSource(strings = {"many-strips.yaml", "narrow-door.yaml"})
+  void packetsOfOddJobsAreWritten(String name) throws IOException {
+    Path job = Path.of("src", "test", "resources", "fourpin", "shop", "packet", name);
+    assertThat(PlanFiles.of(plan(job))).isNotEmpty();
+  }
+
+  /** 25 lb/ft by the factors of NIST SP 811: 25 x 14.59390 N/m is 0.36485 N/mm. */
+  @Test
+  void planJsonStatesTheUnitThatItsValuesAreIn() throws IOException {
+    JsonNode json = JSON.readTree(PlanJson.text(plan(EXAMPLES.resolve("reading-room.yaml"))));
+    for (JsonNode figure : json.path("figures")) {
+      if (figure.path("id").stringValue().equals("bookcase/shelf-1-s1/load")) {
+        assertThat(figure.path("unit").stringValue()).isEqualTo("N/mm");
+        assertThat(figure.path("value").doubleValue()).isCloseTo(0.36485, within(1e-5));
+        return;
+      }
+    }
+    throw new AssertionError("no figure of the load");
   }
 
   /** Every id that is named is the id of a figure. */
