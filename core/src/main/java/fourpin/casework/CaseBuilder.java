@@ -259,7 +259,7 @@ final class CaseBuilder {
   private List<Feature> joint(Part host, Part mate, Joint joint) {
     Axis axis = mate.role() == Role.PARTITION ? Axis.Z : Axis.X;
     return touches(host, mate)
-        ? joinery.join(host, mate, towards(host, mate, axis), joint)
+        ? joinery.join(host, mate, towards(host, mate, axis), joint, carcass.depthOf(joint))
         : List.of();
   }
 

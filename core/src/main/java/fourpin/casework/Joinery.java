@@ -24,18 +24,27 @@ final class Joinery {
    * The dado or rabbet, or the screw holes, for {@code mate} in {@code host}.
    *
    * @param face of the host that the mate comes to
+   * @param depth of the dado or rabbet
    */
-  List<Feature> join(Part host, Part mate, Face face, Joint joint) {
+  List<Feature> join(Part host, Part mate, Face face, Joint joint, Length depth) {
     return switch (joint.kind()) {
-      case DADO -> List.of(channel(host, mate, face, Channel.Kind.DADO));
-      case RABBET -> List.of(channel(host, mate, face, Channel.Kind.RABBET));
+      case DADO -> List.of(channel(host, mate, face, Channel.Kind.DADO, depth));
+      case RABBET -> List.of(channel(host, mate, face, Channel.Kind.RABBET, depth));
       case BUTT -> screws(host, mate, face);
     };
   }
 
-  /** From the mate's front edge through to the host's back edge, as a saw or router cuts it. */
-  private static Channel channel(Part host, Part mate, Face face, Channel.Kind kind) {
-    Box volume = host.box().shared(mate.box()).with(Face.BACK, host.box().at(Face.BACK));
+  /**
+   * From the mate's front edge through to the host's back edge, as a saw or router cuts it, and as
+   * deep as stated: a shelf of a bay of equal share may be some picometres shorter.
+   */
+  private static Channel channel(Part host, Part mate, Face face, Channel.Kind kind, Length depth) {
+    Length floor = host.box().at(face).plus(depth.times(-face.direction()));
+    Box volume =
+        host.box()
+            .shared(mate.box())
+            .with(Face.BACK, host.box().at(Face.BACK))
+            .with(face.opposite(), floor);
     return new Channel(kind, face, volume, mate.name());
   }
 

@@ -9,7 +9,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fourpin.casework.Feature.Channel;
 import fourpin.casework.Feature.Channel.Kind;
 import fourpin.job.Back;
+import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
+import fourpin.job.Sizes;
 import fourpin.measure.LengthStyle;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -91,6 +93,32 @@ class CaseworkBuilderTest {
     // 70 9/16 + 2 x 1/4 - 1/16; 79 1/16 + 2 x 1/4 - 1/16
     assertThat(built.part("BK").width().total()).isEqualTo(in("71"));
     assertThat(built.part("BK").length().total()).isEqualTo(in("79 1/2"));
+  }
+
+  /**
+   * 70 9/16 less two partitions is no multiple of three in picometres; the dadoes are alike all the
+   * same.
+   */
+  @Test
+  void should_cut_dadoes_alike_where_bays_do_not_divide_evenly() {
+    CaseDraft draft = new CaseDraft();
+    draft.bays =
+        java.util.Collections.nCopies(
+            3,
+            new Bay(
+                Optional.empty(),
+                java.util.List.of(in("40")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("72 1/64"), in("84"), in("12"));
+    BuiltCase three = CaseworkBuilder.build(job(draft.order())).cases().getFirst();
+    for (String mark : new String[] {"L", "P1", "P2", "R"}) {
+      assertThat(three.part(mark).features())
+          .filteredOn(f -> f.purpose().startsWith("fixed shelf"))
+          .isNotEmpty()
+          .allSatisfy(f -> assertThat(((Channel) f).volume().size(Axis.X)).isEqualTo(in("1/4")));
+    }
   }
 
   @Test
