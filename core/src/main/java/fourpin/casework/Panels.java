@@ -181,16 +181,29 @@ final class Panels {
         CutWhen.NOW);
   }
 
-  /** The edging of a part whose front and back edges run along {@code along}. */
+  /**
+   * The edging of a part whose front and back edges run along {@code along}: ends first, since what
+   * is on the front and back covers their corners.
+   */
   static List<EdgeBand> bands(List<Edging> edgings, Box box, Axis along) {
-    List<EdgeBand> bands = new ArrayList<>();
+    List<EdgeBand> ends = new ArrayList<>();
+    List<EdgeBand> edges = new ArrayList<>();
+    Length covered = Length.ZERO.in(box.size(Axis.Y).unit());
     for (Edging edging : edgings) {
       for (Edging.Edge edge : edging.edges()) {
         Face face = face(edge);
-        Axis axis = face.axis() == Axis.Y ? along : Axis.Y;
-        bands.add(new EdgeBand(face, edging, box.size(axis)));
+        boolean end = face.axis() != Axis.Y;
+        covered = end ? covered : covered.plus(edging.thickness());
+        (end ? ends : edges).add(new EdgeBand(face, edging, box.size(end ? Axis.Y : along)));
       }
     }
+    Length corners = covered;
+    List<EdgeBand> bands =
+        new ArrayList<>(
+            ends.stream()
+                .map(b -> new EdgeBand(b.face(), b.edging(), b.length().minus(corners)))
+                .toList());
+    bands.addAll(edges);
     return bands;
   }
 

@@ -140,7 +140,7 @@ final class CutListBuilder {
     }
 
     Sum length() {
-      return band.face().axis() == Axis.Y ? part.length() : part.width();
+      return band.face().axis() == Axis.Y ? part.length() : part.cutWidth();
     }
   }
 

@@ -338,6 +338,44 @@ class PlannerTest {
     assertThat(shelf.cutWidth().total()).isEqualTo(in("9"));
   }
 
+  /**
+   * Front strip over the corners: 34 51/64 long; end strips between it and the back: 11 11/32 -
+   * 1/4.
+   */
+  @Test
+  void should_not_put_two_strips_into_one_corner() {
+    CaseDraft draft = divided();
+    Edging round =
+        new Edging(
+            Edging.Kind.STRIP,
+            "oak",
+            in("1/4"),
+            in("23/32"),
+            List.of(Edging.Edge.FRONT, Edging.Edge.LEFT, Edging.Edge.RIGHT));
+    Shelves shelves = new Shelves(new Shelves.Placing.Evenly(1), "ply", List.of(round), in("0"));
+    Bay bay =
+        new Bay(
+            Optional.empty(),
+            List.of(),
+            Optional.of(shelves),
+            Optional.of(SampleJobs.pins()),
+            Optional.empty());
+    draft.bays = List.of(bay, bay);
+    List<CutItem> items = Planner.plan(job(draft.order())).cutList();
+    assertThat(items)
+        .filteredOn(i -> i.role() == Part.Role.SHELF)
+        .singleElement()
+        .satisfies(
+            shelf -> {
+              assertThat(shelf.cutLength().total()).isEqualTo(in("34 51/64").minus(in("1/2")));
+              assertThat(shelf.cutWidth().total()).isEqualTo(in("11 3/32"));
+            });
+    assertThat(items)
+        .filteredOn(i -> i.role() == Part.Role.STRIP)
+        .extracting(i -> i.length().total())
+        .containsExactlyInAnyOrder(in("34 51/64"), in("11 3/32"));
+  }
+
   private static CaseDraft divided() {
     CaseDraft draft = new CaseDraft();
     draft.back =
