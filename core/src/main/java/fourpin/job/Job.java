@@ -39,6 +39,13 @@ public record Job(
     cases = List.copyOf(cases);
   }
 
+  /** The same job with other cases. */
+  public Job with(List<CaseOrder> others) {
+    return new Job(
+        title, revision, unit, style, paper, currency, room, materials, sheets, boards, others,
+        settings);
+  }
+
   /**
    * The material of that name.
    *

@@ -218,19 +218,7 @@ class BoringPropertiesTest {
   }
 
   private static Job with(Job job, CaseOrder order) {
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        job.materials(),
-        job.sheets(),
-        job.boards(),
-        List.of(order),
-        job.settings());
+    return job.with(List.of(order));
   }
 
   private static Job set(Job job, Setting setting, SettingValue value) {

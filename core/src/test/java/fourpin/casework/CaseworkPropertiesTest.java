@@ -115,19 +115,7 @@ class CaseworkPropertiesTest {
   }
 
   private static Job mirrored(Job job) {
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        job.materials(),
-        job.sheets(),
-        job.boards(),
-        job.cases().stream().map(CaseworkPropertiesTest::mirrored).toList(),
-        job.settings());
+    return job.with(job.cases().stream().map(CaseworkPropertiesTest::mirrored).toList());
   }
 
   private static CaseOrder mirrored(CaseOrder order) {

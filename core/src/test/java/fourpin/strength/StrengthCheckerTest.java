@@ -548,19 +548,7 @@ class StrengthCheckerTest {
   }
 
   private static Job withCase(Job job, CaseOrder order) {
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        job.materials(),
-        job.sheets(),
-        job.boards(),
-        List.of(order),
-        job.settings());
+    return job.with(List.of(order));
   }
 
   private static Length sixteenths(Random random, int least, int most) {

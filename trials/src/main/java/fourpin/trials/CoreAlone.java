@@ -75,19 +75,7 @@ final class CoreAlone {
   private static Job ofCases(Job job, int count) {
     List<CaseOrder> cases =
         IntStream.rangeClosed(1, count).mapToObj(n -> named(job.cases().getFirst(), n)).toList();
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        job.materials(),
-        job.sheets(),
-        job.boards(),
-        cases,
-        job.settings());
+    return job.with(cases);
   }
 
   private static CaseOrder named(CaseOrder order, int number) {
