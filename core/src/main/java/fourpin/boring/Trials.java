@@ -122,7 +122,8 @@ final class Trials {
             job.sheets(),
             job.boards(),
             List.of(changed),
-            job.settings());
+            job.settings(),
+            job.shop());
     Casework casework = CaseworkBuilder.build(alone);
     if (casework.cases().isEmpty()) {
       return Optional.empty();

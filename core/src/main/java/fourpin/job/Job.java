@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param materials each name once
  * @param cases at least one, each name once
  * @param settings what holds for the whole job; a case may set its own over it
+ * @param shop what it is made with
  */
 public record Job(
     String title,
@@ -30,7 +31,8 @@ public record Job(
     List<SheetStock> sheets,
     List<BoardStock> boards,
     List<CaseOrder> cases,
-    Settings settings) {
+    Settings settings,
+    Shop shop) {
 
   public Job {
     materials = List.copyOf(materials);
@@ -43,7 +45,7 @@ public record Job(
   public Job with(List<CaseOrder> others) {
     return new Job(
         title, revision, unit, style, paper, currency, room, materials, sheets, boards, others,
-        settings);
+        settings, shop);
   }
 
   /**

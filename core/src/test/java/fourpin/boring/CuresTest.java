@@ -154,20 +154,7 @@ class CuresTest {
   }
 
   private static Boring again(fourpin.job.Job job, CaseOrder order) {
-    var changed =
-        new fourpin.job.Job(
-            job.title(),
-            job.revision(),
-            job.unit(),
-            job.style(),
-            job.paper(),
-            job.currency(),
-            job.room(),
-            job.materials(),
-            job.sheets(),
-            job.boards(),
-            List.of(order),
-            job.settings());
+    var changed = job.with(List.of(order));
     return Borer.bore(changed, CaseworkBuilder.build(changed));
   }
 

@@ -307,7 +307,8 @@ class RefusalTest {
         job.sheets(),
         job.boards(),
         job.cases(),
-        job.settings());
+        job.settings(),
+        job.shop());
   }
 
   private static Arguments refusal(String kind, String what, Consumer<CaseDraft> change) {

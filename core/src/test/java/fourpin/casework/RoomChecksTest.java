@@ -38,7 +38,8 @@ class RoomChecksTest {
             job.sheets(),
             job.boards(),
             job.cases(),
-            job.settings());
+            job.settings(),
+            job.shop());
     return CaseworkBuilder.build(inRoom).findings();
   }
 

@@ -47,7 +47,8 @@ public final class RandomJobs {
         List.of(),
         List.of(),
         List.of(order()),
-        Settings.standard(unit));
+        Settings.standard(unit),
+        Shop.NONE);
   }
 
   private Material material(String name, Material.Kind kind, String of, int least, int most) {

@@ -109,6 +109,7 @@ public final class SampleJobs {
                 Optional.of(new BigDecimal("31.50")),
                 Supply.TO_BUY)),
         List.of(cases),
-        Settings.standard(Unit.INCH));
+        Settings.standard(Unit.INCH),
+        Shop.NONE);
   }
 }

@@ -236,7 +236,8 @@ class PlannerTest {
                         : b)
             .toList(),
         job.cases(),
-        job.settings());
+        job.settings(),
+        job.shop());
   }
 
   @Test
@@ -301,7 +302,8 @@ class PlannerTest {
         job.sheets(),
         job.boards(),
         job.cases(),
-        job.settings());
+        job.settings(),
+        job.shop());
   }
 
   @Test

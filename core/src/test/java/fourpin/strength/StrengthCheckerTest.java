@@ -278,7 +278,8 @@ class StrengthCheckerTest {
         job.sheets(),
         List.of(),
         job.cases(),
-        job.settings());
+        job.settings(),
+        job.shop());
   }
 
   /** A bay of 70 9/16 in: what one partition can't cure, more can; hardly any load is no cure. */
@@ -345,7 +346,8 @@ class StrengthCheckerTest {
             job.sheets(),
             List.of(wide),
             job.cases(),
-            job.settings());
+            job.settings(),
+            job.shop());
     assertThat(cures(stocked)).anyMatch(w -> w.startsWith("make it of 'beech', 1 3/4 in: "));
   }
 
@@ -479,7 +481,8 @@ class StrengthCheckerTest {
         job.sheets(),
         job.boards(),
         job.cases(),
-        job.settings());
+        job.settings(),
+        job.shop());
   }
 
   @Test
@@ -506,7 +509,8 @@ class StrengthCheckerTest {
             job.sheets(),
             job.boards(),
             job.cases(),
-            job.settings());
+            job.settings(),
+            job.shop());
     Finding sag = ofKind(check(metric), "sag").getFirst();
     assertThat(sag.what())
         .isEqualTo(

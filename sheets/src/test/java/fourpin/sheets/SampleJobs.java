@@ -18,6 +18,7 @@ import fourpin.job.SettingValue;
 import fourpin.job.Settings;
 import fourpin.job.SheetStock;
 import fourpin.job.Shelves;
+import fourpin.job.Shop;
 import fourpin.job.Sizes;
 import fourpin.job.Supply;
 import fourpin.job.Support;
@@ -109,7 +110,8 @@ public final class SampleJobs {
         job.sheets(),
         job.boards(),
         cases,
-        job.settings());
+        job.settings(),
+        job.shop());
   }
 
   /** A job of other names; sizes in inches. */
@@ -137,7 +139,8 @@ public final class SampleJobs {
                 Optional.of(new BigDecimal("31.50")),
                 Supply.TO_BUY)),
         List.of(order(caseName, bays, height, Settings.standard(unit))),
-        Settings.standard(unit));
+        Settings.standard(unit),
+        Shop.NONE);
   }
 
   private static CaseOrder order(String name, int bays, String height, Settings settings) {

@@ -7,6 +7,7 @@ import fourpin.job.Paper;
 import fourpin.job.Room;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.Shop;
 import fourpin.measure.Length;
 import fourpin.measure.LengthReader;
 import fourpin.measure.LengthStyle;
@@ -131,7 +132,8 @@ final class JobForm {
         stock.sheets(),
         stock.boards(),
         v.get(CASES),
-        v.context().settings());
+        v.context().settings(),
+        Shop.NONE);
   }
 
   private static Word<LengthStyle> print() {

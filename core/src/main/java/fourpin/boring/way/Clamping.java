@@ -1,0 +1,67 @@
+package fourpin.boring.way;
+
+import fourpin.boring.BayGrid.Row;
+import fourpin.casework.Face;
+import fourpin.measure.Length;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A guide clamped to one face of one panel for one row of a bay, in the words of the case.
+ *
+ * @param bay number of the bay that the row serves
+ * @param part mark of the panel, {@code face} the one that is bored
+ * @param edge {@link Face#FRONT} or {@link Face#BACK}: the panel's edge that the guide's edge lies
+ *     at, front edge to front edge, back edge to back edge
+ * @param across from the panel's edge inwards to the guide's edge: thickness of a spacer; zero for
+ *     flush, negative where the guide stands over
+ * @param along from the panel's lower end up to the block's stop face; negative where the end
+ *     passes the block
+ * @param bearing what the block bears on
+ * @param reaches from the first place of the guide to the last; at least one
+ */
+public record Clamping(
+    int bay,
+    String part,
+    Face face,
+    Row.Name row,
+    Face edge,
+    Length across,
+    Length along,
+    Bearing bearing,
+    List<Reach> reaches) {
+
+  public Clamping {
+    reaches = List.copyOf(reaches);
+  }
+
+  /** What the index block bears on. */
+  public sealed interface Bearing {
+
+    /**
+     * The panel's lower end, with a spacer as thick as {@code along} between if that is not zero.
+     */
+    record End() implements Bearing {}
+
+    /** The panel below, when the case stands. @param mark of that panel */
+    record PanelBelow(String mark) implements Bearing {}
+  }
+
+  /**
+   * What is bored from one place of the guide.
+   *
+   * @param step how the guide came to this place; none at the first
+   * @param holes numbers of the guide's holes
+   */
+  public record Reach(Optional<Step> step, List<Integer> holes) {
+    public Reach {
+      holes = List.copyOf(holes);
+    }
+  }
+
+  /**
+   * The guide is moved along: a pin through its hole {@code pin} goes into the hole that was bored
+   * through its hole {@code into} in the place before.
+   */
+  public record Step(int pin, int into) {}
+}

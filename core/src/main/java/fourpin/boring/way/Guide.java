@@ -1,0 +1,73 @@
+package fourpin.boring.way;
+
+import fourpin.measure.Length;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A strip with holes that bits are led through. Its zero is the stop face of the index block, which
+ * bears against the end of the panel (or stands on the panel below, after assembly); its index edge
+ * is the one that lies at the panel's front edge.
+ *
+ * @param mark what is written on it
+ * @param make how it comes to be
+ * @param material in words
+ * @param length from the block's stop face to the far end
+ * @param holes numbered from the block, from 1; those that are not used are masked
+ * @param block thickness of the index block; it stands proud of both faces so that the guide may be
+ *     turned over, and only at the index end so that it can't be turned end for end
+ */
+public record Guide(
+    String mark,
+    Make make,
+    String material,
+    Length length,
+    Length width,
+    Length thickness,
+    List<GuideHole> holes,
+    Length block) {
+
+  /** How a guide comes to be. */
+  public sealed interface Make {
+
+    /** Cut and bored in the shop. @param stock name of the guide stock it comes from */
+    record Bored(String stock) implements Make {}
+
+    /**
+     * A strip that is sold with holes, fitted with a block.
+     *
+     * @param strip name of the strip
+     * @param first which of the strip's holes is hole 1 of the guide
+     */
+    record Sold(String strip, int first) implements Make {}
+  }
+
+  /** Whether a hole is bored through. */
+  public enum Use {
+    BORED,
+    MASKED
+  }
+
+  /**
+   * One hole.
+   *
+   * @param along from the block's stop face, {@code across} from the index edge
+   */
+  public record GuideHole(int number, Length along, Length across, Length diameter, Use use) {}
+
+  public Guide {
+    holes = List.copyOf(holes);
+  }
+
+  /**
+   * @throws IllegalArgumentException if there is no such hole
+   */
+  public GuideHole hole(int number) {
+    return find(number)
+        .orElseThrow(() -> new IllegalArgumentException(mark + " has no hole " + number));
+  }
+
+  private Optional<GuideHole> find(int number) {
+    return holes.stream().filter(h -> h.number() == number).findFirst();
+  }
+}

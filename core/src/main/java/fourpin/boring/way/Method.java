@@ -1,0 +1,46 @@
+package fourpin.boring.way;
+
+import fourpin.measure.Length;
+import java.util.List;
+
+/** How a way is done for one group of bays. */
+public sealed interface Method {
+
+  /** Through a guide. @param clampings in the order of work */
+  record Guided(Guide guide, BitSetting bit, List<Clamping> clampings) implements Method {
+    public Guided {
+      clampings = List.copyOf(clampings);
+    }
+  }
+
+  /**
+   * Every hole from its own mark, as the story stick gives it; on the drill press the fence gives
+   * the row.
+   *
+   * @param how what holds the drill
+   */
+  record Marked(How how, BitSetting bit) implements Method {}
+
+  /** What holds the drill at a mark. */
+  enum How {
+    BY_HAND,
+    DRILL_PRESS
+  }
+
+  /** By coordinates. */
+  record Programmed(String machine, BitSetting bit) implements Method {}
+
+  /**
+   * Grooves for standards.
+   *
+   * @param tool name of the router bit or saw, in words
+   * @param passes side by side for the width, {@code depths} one below the other
+   */
+  record Grooved(String tool, Length cut, int passes, int depths) implements Method {}
+
+  /** Standards that are screwed on; nothing is bored or grooved but screw holes. */
+  record ScrewedOn() implements Method {}
+
+  /** Pairs of cleat strips bored as one blank and ripped. @param stack blanks bored together */
+  record Blanks(BitSetting bit, int stack) implements Method {}
+}
