@@ -48,6 +48,13 @@ public record Job(
         settings, shop);
   }
 
+  /** The same job in another shop. */
+  public Job with(Shop other) {
+    return new Job(
+        title, revision, unit, style, paper, currency, room, materials, sheets, boards, cases,
+        settings, other);
+  }
+
   /**
    * The material of that name.
    *

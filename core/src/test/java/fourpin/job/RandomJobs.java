@@ -12,8 +12,8 @@ import java.util.Random;
 
 /**
  * Jobs drawn at random from a seed: 1 to 12 bays, every joint, support, back, kick, face frame,
- * door and edging, in inches or millimetres. Most can be built; some are refused, as they should
- * be. The same seed gives the same job.
+ * door and edging, in inches or millimetres, and a shop to make it in. Most can be built; some are
+ * refused, as they should be. The same seed gives the same job.
  */
 public final class RandomJobs {
 
@@ -28,7 +28,10 @@ public final class RandomJobs {
   }
 
   public static Job of(long seed) {
-    return new RandomJobs(seed).job();
+    RandomJobs jobs = new RandomJobs(seed);
+    Job job = jobs.job();
+    // The shop comes last, so that the job of a seed does not change with it.
+    return job.with(RandomShop.of(jobs.random, jobs.unit, job));
   }
 
   private Job job() {
@@ -198,8 +201,12 @@ public final class RandomJobs {
     return new SettingValue.OfChoice(random.nextBoolean() ? one : other);
   }
 
-  /** Between two whole numbers of mm, in 64ths of an inch or tenths of a millimetre. */
   private Length length(int least, int most) {
+    return length(random, unit, least, most);
+  }
+
+  /** Between two whole numbers of mm, in 64ths of an inch or tenths of a millimetre. */
+  static Length length(Random random, Unit unit, int least, int most) {
     int tenths = least * 10 + random.nextInt((most - least) * 10 + 1);
     return unit == Unit.INCH
         ? Length.inches(Math.round(tenths * 6.4 / 25.4), 64)
