@@ -15,8 +15,9 @@ import java.util.Optional;
  *     at, front edge to front edge, back edge to back edge
  * @param across from the panel's edge inwards to the guide's edge: thickness of a spacer; zero for
  *     flush, negative where the guide stands over
- * @param along from the panel's lower end up to the block's stop face; negative where the end
- *     passes the block
+ * @param along from the panel's lower end up to the guide's zero. On the end it is zero or
+ *     negative: a spacer that thick lies between block and end. On the panel below it is what comes
+ *     between the panel's lower end and the guide's square end: the panel below and {@code spacer}
  * @param bearing what the block bears on
  * @param reaches from the first place of the guide to the last; at least one
  */
@@ -39,12 +40,18 @@ public record Clamping(
   public sealed interface Bearing {
 
     /**
-     * The panel's lower end, with a spacer as thick as {@code along} between if that is not zero.
+     * The panel's lower end, with a spacer as thick as {@code along} is negative between if that is
+     * not zero.
      */
     record End() implements Bearing {}
 
-    /** The panel below, when the case stands. @param mark of that panel */
-    record PanelBelow(String mark) implements Bearing {}
+    /**
+     * The panel below, when the case stands.
+     *
+     * @param mark of that panel
+     * @param spacer thickness of what lies between it and the guide's end; zero for nothing
+     */
+    record PanelBelow(String mark, Length spacer) implements Bearing {}
   }
 
   /**

@@ -1,0 +1,88 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Verdict;
+import fourpin.job.Way;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Every way's answer for one group of bays. */
+final class Answers {
+
+  private final Group group;
+  private final Precision precision;
+  private final List<Answered> answers;
+
+  /** An answer with what it was reckoned from, where the way is possible. */
+  record Answered(
+      WayAnswer answer, Optional<Reckoning> reckoning, Optional<Precision.Rocking> rocking) {
+
+    Way way() {
+      return answer.way();
+    }
+  }
+
+  private static WayCheck check(Way way) {
+    return switch (way) {
+      case STORY_STICK -> new StickWay();
+      case GROOVED_STANDARDS -> new StandardsWay();
+      case CLEAT_BLANK -> new CleatsWay();
+      case HARDBOARD_STRIP, CENTRING_GUIDE, ROUTER_GUIDE, STEEL_STRAP, DRILL_PRESS, MACHINE ->
+          new Later();
+    };
+  }
+
+  Answers(Group group, Precision precision) {
+    this.group = group;
+    this.precision = precision;
+    this.answers = Stream.of(Way.values()).map(way -> answered(way, check(way).of(group))).toList();
+  }
+
+  /** One for each way, in the order of the ways. */
+  List<WayAnswer> list() {
+    return answers.stream().map(Answered::answer).toList();
+  }
+
+  Answered of(Way way) {
+    return answers.get(way.ordinal());
+  }
+
+  /** Those that can be taken with the tools at hand, else with tools to be bought. */
+  List<Answered> open() {
+    List<Answered> now = with(Verdict.POSSIBLE).toList();
+    return now.isEmpty() ? with(Verdict.TO_BUY).toList() : now;
+  }
+
+  private Stream<Answered> with(Verdict verdict) {
+    return answers.stream().filter(a -> a.answer().verdict() == verdict);
+  }
+
+  private Answered answered(Way way, Proposal proposal) {
+    return switch (proposal) {
+      case Proposal.Can can -> possible(way, can);
+      case Proposal.Cannot(Verdict verdict, var reasons) ->
+          new Answered(
+              new WayAnswer(way, verdict, reasons, Optional.empty(), List.of()),
+              Optional.empty(),
+              Optional.empty());
+    };
+  }
+
+  private Answered possible(Way way, Proposal.Can can) {
+    Reckoning reckoning = new Reckoning(group, way, can);
+    Optional<Precision.Rocking> rocking =
+        precision.of(group.built(), group.grids(), way, can.method());
+    return new Answered(
+        new WayAnswer(
+            way,
+            can.work().bought().isEmpty() ? Verdict.POSSIBLE : Verdict.TO_BUY,
+            can.notes(),
+            Optional.of(can.method()),
+            Stream.concat(
+                    reckoning.figures().stream(),
+                    rocking.stream().flatMap(r -> r.figures().stream()))
+                .toList()),
+        Optional.of(reckoning),
+        rocking);
+  }
+}

@@ -1,0 +1,47 @@
+package fourpin.boring.way;
+
+import fourpin.job.Setting;
+import fourpin.job.Tool.PlainBit;
+import fourpin.measure.Length;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Plain bits and their stops. */
+final class Bits {
+
+  private Bits() {}
+
+  /** The shop's bits of the group's diameter that reach deep enough, those at hand first. */
+  static List<PlainBit> allPlain(Group group) {
+    return group.shop().all(PlainBit.class).stream()
+        .filter(b -> b.diameter().equals(group.diameter()))
+        .filter(b -> b.reach().isAtLeast(group.depth()))
+        .sorted(Comparator.comparing(b -> b.toBuy().isPresent()))
+        .toList();
+  }
+
+  static Optional<PlainBit> plain(Group group) {
+    return allPlain(group).stream().findFirst();
+  }
+
+  /** Set for the group's holes, without a guide. */
+  static BitSetting set(Group group, PlainBit bit) {
+    return setting(group, bit.name(), Length.ZERO, Length.ZERO, bit.point());
+  }
+
+  /** A bit that the shop does not state. */
+  static BitSetting assumed(Group group) {
+    String name = "plain bit of " + group.text(group.diameter()) + " (assumed)";
+    Length point = group.settings().length(Setting.BIT_POINT);
+    return setting(group, name, Length.ZERO, Length.ZERO, point);
+  }
+
+  /**
+   * @param runs diameter of what runs in the guide, {@code over} the guide's thickness
+   */
+  static BitSetting setting(Group group, String tool, Length runs, Length over, Length point) {
+    Length reserve = group.thinnest().minus(group.depth()).minus(point);
+    return new BitSetting(tool, group.diameter(), runs, over, group.depth(), point, reserve);
+  }
+}

@@ -1,0 +1,208 @@
+package fourpin.boring.way;
+
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.job.Tool;
+import fourpin.job.Way;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Set-ups, clampings, holes, minutes and costs of one way, for all copies of a case, with their
+ * working.
+ */
+final class Reckoning {
+
+  private static final double SECONDS_PER_MINUTE = 60;
+  private static final double MINUTES_PER_HOUR = 60;
+  private static final double PER_WEAR = 100;
+
+  private final Group group;
+  private final Way way;
+  private final Work work;
+  private final Settings settings;
+  private final List<Figure> figures = new ArrayList<>();
+  private final Figure minutes;
+  private final Figure purchases;
+  private final Figure total;
+
+  Reckoning(Group group, Way way, Proposal.Can can) {
+    this.group = group;
+    this.way = way;
+    this.work = can.work();
+    this.settings = group.settings();
+    stop(can.method());
+    Figure setUps = count("set-ups", "set-ups of bit, stop or fence", work.setUps());
+    Figure clampings = copies("clampings", "clampings of the guide", work.clampings());
+    Figure holes = copies("holes", "holes to bore", work.holes());
+    Figure making = making();
+    this.minutes = time(setUps, clampings, holes, making);
+    this.purchases = prices();
+    this.total = cost();
+    work.wear().ifPresent(this::life);
+  }
+
+  List<Figure> figures() {
+    return List.copyOf(figures);
+  }
+
+  Figure minutes() {
+    return minutes;
+  }
+
+  Figure purchases() {
+    return purchases;
+  }
+
+  Figure total() {
+    return total;
+  }
+
+  private long copies() {
+    return group.built().order().quantity();
+  }
+
+  private Figure add(
+      String what, String title, Quantity value, String formula, List<Input> inputs) {
+    String at = group.name().isEmpty() ? "boring" : "boring/" + group.name();
+    String id = Figure.id(group.built().order().name(), at, way.key(), what);
+    Figure figure = new Figure(id, title, value, formula, inputs, Source.GEOMETRY);
+    figures.add(figure);
+    return figure;
+  }
+
+  /** The stop of a bit that is set for a depth of hole. */
+  private void stop(Method method) {
+    switch (method) {
+      case Method.Guided guided -> stop(guided.bit());
+      case Method.Marked marked -> stop(marked.bit());
+      case Method.Programmed programmed -> stop(programmed.bit());
+      case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ -> {}
+    }
+  }
+
+  private void stop(BitSetting bit) {
+    add(
+        "stop",
+        "stop of the bit",
+        Quantity.of(bit.stop()),
+        "d + g",
+        List.of(
+            length("d", "depth of the hole", bit.depth(), settings.source(Setting.HOLE_DEPTH)),
+            length("g", "thickness of the guide", bit.over(), Source.STATED)));
+  }
+
+  private static Input length(String symbol, String meaning, Length value, Source source) {
+    return new Input(symbol, meaning, Quantity.of(value), source);
+  }
+
+  private Figure count(String what, String title, long count) {
+    return add(what, title, Quantity.count(count), "counted, one for all copies", List.of());
+  }
+
+  private Figure copies(String what, String title, long each) {
+    return add(
+        what,
+        title,
+        Quantity.count(each * copies()),
+        "n q",
+        List.of(
+            new Input("n", "in one case", Quantity.count(each), Source.GEOMETRY),
+            new Input("q", "copies of the case", Quantity.count(copies()), Source.STATED)));
+  }
+
+  private Figure making() {
+    Work.Making making = work.making();
+    double value =
+        settings.number(making.minutes())
+            + making.holes() * settings.number(Setting.GUIDE_HOLE_SECONDS) / SECONDS_PER_MINUTE;
+    return add(
+        "making",
+        "time to make what is bored by",
+        Quantity.of(value, QuantityUnit.TIME),
+        "b + h s / 60",
+        List.of(
+            number("b", making.minutes()),
+            new Input("h", "holes in it", Quantity.count(making.holes()), Source.GEOMETRY),
+            number("s", Setting.GUIDE_HOLE_SECONDS)));
+  }
+
+  private Input number(String symbol, Setting setting) {
+    Quantity value = Quantity.of(settings.number(setting), QuantityUnit.RATIO);
+    return new Input(symbol, setting.meaning(), value, settings.source(setting));
+  }
+
+  private static Input of(String symbol, Figure figure) {
+    return new Input(symbol, figure.title(), figure.value(), figure.source());
+  }
+
+  private Figure time(Figure setUps, Figure clampings, Figure holes, Figure making) {
+    double value =
+        making.value().value()
+            + setUps.value().value() * settings.number(Setting.SET_UP_MINUTES)
+            + clampings.value().value() * settings.number(Setting.CLAMP_MINUTES)
+            + holes.value().value() * settings.number(work.seconds()) / SECONDS_PER_MINUTE;
+    return add(
+        "minutes",
+        "time to bore this way",
+        Quantity.of(value, QuantityUnit.TIME),
+        "m + u t + c k + n s / 60",
+        List.of(
+            of("m", making),
+            of("u", setUps),
+            number("t", Setting.SET_UP_MINUTES),
+            of("c", clampings),
+            number("k", Setting.CLAMP_MINUTES),
+            of("n", holes),
+            number("s", work.seconds())));
+  }
+
+  private Figure prices() {
+    BigDecimal sum = BigDecimal.ZERO;
+    List<Input> inputs = new ArrayList<>();
+    for (Tool tool : work.bought()) {
+      BigDecimal price = tool.toBuy().orElse(BigDecimal.ZERO);
+      sum = sum.add(price);
+      String symbol = "p" + (inputs.size() + 1);
+      inputs.add(new Input(symbol, tool.name(), money(price.doubleValue()), Source.STATED));
+    }
+    return add("to-buy", "to be bought", money(sum.doubleValue()), "p1 + p2 + ...", inputs);
+  }
+
+  private Figure cost() {
+    double labour = minutes.value().value() / MINUTES_PER_HOUR * settings.number(Setting.RATE);
+    return add(
+        "cost",
+        "cost of boring this way",
+        money(labour + purchases.value().value()),
+        "t r / 60 + p",
+        List.of(of("t", minutes), number("r", Setting.RATE), of("p", purchases)));
+  }
+
+  private static Quantity money(double amount) {
+    return Quantity.of(amount, QuantityUnit.MONEY);
+  }
+
+  /** How many holes each hole of the guide bears; nothing is said where nothing wears. */
+  private void life(Work.Wear wear) {
+    double per100 = settings.number(wear.per100());
+    if (per100 == 0) {
+      return;
+    }
+    double limit = settings.number(Setting.WEAR_LIMIT);
+    add(
+        "guide-life",
+        "holes that each hole of the guide bears",
+        Quantity.count((long) Math.floor(limit * PER_WEAR / per100)),
+        "100 l / w",
+        List.of(number("l", Setting.WEAR_LIMIT), number("w", wear.per100())));
+    copies("guide-uses", "holes bored through the guide's most used hole", wear.uses());
+  }
+}

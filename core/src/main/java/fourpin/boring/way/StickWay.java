@@ -1,0 +1,73 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.job.Setting;
+import fourpin.job.Tool;
+import fourpin.job.Tool.HandDrill;
+import fourpin.job.Tool.PlainBit;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Every hole from its mark: story stick, punch and hand drill. It always works. */
+final class StickWay implements WayCheck {
+
+  @Override
+  public Proposal of(Group group) {
+    List<Reason> notes = new ArrayList<>();
+    if (!group.hasPins()) {
+      return Pins.needed(group);
+    }
+    Optional<PlainBit> bit = Bits.plain(group);
+    BitSetting setting = bit.map(b -> Bits.set(group, b)).orElseGet(() -> Bits.assumed(group));
+    if (bit.isEmpty()) {
+      notes.add(
+          new Reason(
+              "a plain bit of " + group.text(group.diameter()) + " is taken for granted",
+              "state it among the tools"));
+    }
+    List<HandDrill> drills = group.shop().all(HandDrill.class);
+    narrow(group, drills).ifPresent(notes::add);
+    List<Tool> bought =
+        Stream.concat(bit.stream(), drills.stream().limit(1))
+            .filter(t -> t.toBuy().isPresent())
+            .map(Tool.class::cast)
+            .toList();
+    return new Proposal.Can(
+        new Method.Marked(Method.How.BY_HAND, setting),
+        new Work(
+            1,
+            0,
+            group.holes(),
+            Setting.HOLE_SECONDS,
+            new Work.Making(Setting.STICK_MINUTES, 0),
+            Optional.empty(),
+            bought),
+        notes);
+  }
+
+  /** A standing case may leave no room for any of the drills. */
+  private static Optional<Reason> narrow(Group group, List<HandDrill> drills) {
+    BaySpace bay = group.narrowest();
+    Length clear = bay.clear().size(Axis.X);
+    return drills.stream()
+        .map(HandDrill::length)
+        .min(Length::compareTo)
+        .filter(shortest -> group.isBoredAfterAssembly() && shortest.isMoreThan(clear))
+        .map(
+            shortest ->
+                new Reason(
+                    "the drill with its bit is "
+                        + group.text(shortest)
+                        + " long and bay "
+                        + bay.number()
+                        + " is "
+                        + group.text(clear)
+                        + " wide",
+                    "take a right-angle drill, or bore before assembly"));
+  }
+}

@@ -1,0 +1,7 @@
+package fourpin.boring.way;
+
+/** Finds out what one way of boring comes to for a group of bays. */
+interface WayCheck {
+
+  Proposal of(Group group);
+}

@@ -1,0 +1,38 @@
+package fourpin.boring.way;
+
+import fourpin.job.Setting;
+import fourpin.job.Tool;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a way takes, for one copy of a case.
+ *
+ * @param setUps settings of a bit, its stop or a fence, with a test; one serves all copies
+ * @param clampings of a guide, each step along counted
+ * @param holes bored
+ * @param seconds for one hole
+ * @param making of guide, stick or program; one serves all copies
+ * @param wear of a guide's hole by 100 holes, {@code uses} how often the most used of its holes is
+ *     bored through; none without a guide
+ * @param bought tools that are needed and not at hand
+ */
+record Work(
+    int setUps,
+    long clampings,
+    long holes,
+    Setting seconds,
+    Making making,
+    Optional<Wear> wear,
+    List<Tool> bought) {
+
+  Work {
+    bought = List.copyOf(bought);
+  }
+
+  /** What has to be made first. @param holes that are bored in it */
+  record Making(Setting minutes, int holes) {}
+
+  /** How a guide wears. @param uses of its most used hole in one copy of the case */
+  record Wear(Setting per100, long uses) {}
+}

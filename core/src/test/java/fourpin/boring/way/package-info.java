@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.boring.way;
+
+import org.jspecify.annotations.NullMarked;
