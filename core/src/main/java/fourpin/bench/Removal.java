@@ -22,7 +22,8 @@ public sealed interface Removal {
   /**
    * A hole.
    *
-   * @param length of its centre from the index end, {@code width} from the index edge
+   * @param length of its centre from the index end, {@code width} from the index edge; beyond the
+   *     edge where the piece was ripped through the hole
    */
   record Bore(
       Surface surface, Length length, Length width, Length diameter, Length depth, String purpose)

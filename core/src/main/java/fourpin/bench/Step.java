@@ -52,6 +52,46 @@ public sealed interface Step {
   }
 
   /**
+   * Takes out one channel along the piece in passes, side by side and one below the other, as a
+   * router or a saw with a narrower cut does it.
+   *
+   * @param surface the face or the reverse
+   * @param along measured from the index end
+   * @param cut width of each pass
+   * @param passes in the order of work
+   */
+  record Passes(
+      String piece,
+      Channel.Shape shape,
+      Surface surface,
+      Span along,
+      Length cut,
+      List<Pass> passes,
+      String purpose)
+      implements Step {
+    public Passes {
+      passes = List.copyOf(passes);
+    }
+  }
+
+  /**
+   * One pass.
+   *
+   * @param fence from the index edge to the near side of the cut
+   * @param depth from the surface
+   */
+  record Pass(Length fence, Length depth) {}
+
+  /**
+   * Rips a piece in two along its length, through holes on the line of the cut too.
+   *
+   * @param first mark of what lies at the index edge, {@code second} of the rest
+   * @param width of the first; the second is as wide as the kerf leaves it
+   */
+  record Rip(String piece, String first, String second, Length width, Length kerf)
+      implements Step {}
+
+  /**
    * Bores a row of holes square into the face or the reverse.
    *
    * @param line how the row runs

@@ -36,6 +36,8 @@ public final class VirtualBench {
           piece(step, mark.piece()).ifPresent(p -> put(p.labelled(mark.labels())));
       case Step.Band band -> piece(step, band.piece()).ifPresent(p -> put(p.banded(band)));
       case Step.Channel channel -> piece(step, channel.piece()).ifPresent(p -> channel(p, channel));
+      case Step.Passes passes -> piece(step, passes.piece()).ifPresent(p -> passes(p, passes));
+      case Step.Rip rip -> piece(step, rip.piece()).ifPresent(p -> rip(p, rip));
       case Step.BoreRow row -> piece(step, row.piece()).ifPresent(p -> bore(p, row));
     }
   }
@@ -102,6 +104,30 @@ public final class VirtualBench {
 
   private static Span far(Step.Channel channel, Length whole) {
     return new Span(whole.minus(channel.depth()), whole);
+  }
+
+  /** What passes leave is one channel only where the deepest of them cover its whole floor. */
+  private void passes(WorkedPiece piece, Step.Passes passes) {
+    PassedChannel.of(passes)
+        .ifPresentOrElse(
+            c -> channel(piece, c),
+            () ->
+                mishap(
+                    passes,
+                    "the passes for " + passes.purpose() + " leave a ridge in " + piece.mark()));
+  }
+
+  private void rip(WorkedPiece piece, Step.Rip rip) {
+    Length from = rip.width().plus(rip.kerf());
+    if (!rip.width().isPositive() || !piece.width().isMoreThan(from)) {
+      mishap(rip, piece.mark() + " is not wide enough to rip");
+    } else if (pieces.containsKey(rip.first()) || pieces.containsKey(rip.second())) {
+      mishap(rip, rip.first() + " or " + rip.second() + " is there already");
+    } else {
+      pieces.remove(piece.mark());
+      put(piece.ripped(rip.first(), new Span(Length.ZERO, rip.width())));
+      put(piece.ripped(rip.second(), new Span(from, piece.width())));
+    }
   }
 
   private void bore(WorkedPiece piece, Step.BoreRow row) {

@@ -38,6 +38,8 @@ public final class Wording {
       case Step.MarkSurfaces mark -> mark.piece();
       case Step.Band band -> band.piece();
       case Step.Channel channel -> channel.piece();
+      case Step.Passes passes -> passes.piece();
+      case Step.Rip rip -> rip.piece();
       case Step.BoreRow row -> row.piece();
       case Step.MarkStick stick -> "Stick “" + stick.stick() + "”";
     };
@@ -51,6 +53,12 @@ public final class Wording {
       case Step.Band band ->
           say("%s on %s, %s thick.", band.what(), band.surface().words(), text(band.thickness()));
       case Step.Channel channel -> channel(channel);
+      case Step.Passes passes -> passes(passes);
+      case Step.Rip rip ->
+          say(
+              "rip with the index edge at the fence, fence to blade %s: %s falls between fence and"
+                  + " blade, %s beyond; the kerf takes %s.",
+              text(rip.width()), rip.first(), rip.second(), text(rip.kerf()));
       case Step.BoreRow row -> row(row);
       case Step.MarkStick stick -> stick(stick);
     };
@@ -76,6 +84,29 @@ public final class Wording {
         span(c.along(), ends ? "index edge" : "index end"),
         span(c.across(), broad ? "index edge" : "face"),
         text(c.depth()));
+  }
+
+  /** Fence by fence, with the depths that are cut at each. */
+  private String passes(Step.Passes p) {
+    Map<Length, List<Length>> fences = new LinkedHashMap<>();
+    p.passes()
+        .forEach(f -> fences.computeIfAbsent(f.fence(), _ -> new ArrayList<>()).add(f.depth()));
+    List<String> settings = new ArrayList<>();
+    fences.forEach((fence, depths) -> settings.add(setting(settings.size() + 1, fence, depths)));
+    return say(
+        "%s for %s, on %s, %s, cut of %s: %s.",
+        p.shape().name().toLowerCase(Locale.ROOT),
+        p.purpose(),
+        p.surface().words(),
+        span(p.along(), "index end"),
+        text(p.cut()),
+        String.join("; ", settings));
+  }
+
+  private String setting(int number, Length fence, List<Length> depths) {
+    return say(
+        "(%d) index edge to near side of the cut %s, %s deep",
+        number, text(fence), String.join(", then ", depths.stream().map(this::text).toList()));
   }
 
   /**

@@ -91,6 +91,57 @@ public record WorkedPiece(
     };
   }
 
+  /**
+   * What is left of this piece between two lines along it.
+   *
+   * @param kept measured from the index edge
+   */
+  WorkedPiece ripped(String newMark, Span kept) {
+    Length by = kept.from().negated();
+    List<Removal> still =
+        removals.stream()
+            .filter(r -> reaches(r, kept))
+            .map(r -> shifted(within(r, kept), Length.ZERO, by))
+            .toList();
+    Map<Surface, String> written = new EnumMap<>(Surface.class);
+    written.putAll(labels);
+    written.keySet().removeIf(s -> isSawnOff(s, kept));
+    List<Step.Band> glued = bands.stream().filter(b -> !isSawnOff(b.surface(), kept)).toList();
+    return new WorkedPiece(newMark, stock, length, kept.size(), thickness, written, glued, still);
+  }
+
+  private boolean isSawnOff(Surface surface, Span kept) {
+    return (surface == Surface.INDEX_EDGE && !kept.from().isZero())
+        || (surface == Surface.FAR_EDGE && !kept.to().equals(width));
+  }
+
+  private static boolean reaches(Removal removal, Span kept) {
+    Span across =
+        switch (removal) {
+          case Removal.Block b -> b.width();
+          case Removal.Bore b -> {
+            Length edge = b.width().minus(b.diameter().over(2));
+            yield new Span(edge, edge.plus(b.diameter()));
+          }
+        };
+    return across.from().isLessThan(kept.to()) && kept.from().isLessThan(across.to());
+  }
+
+  private static Removal within(Removal removal, Span kept) {
+    return switch (removal) {
+      case Removal.Block b ->
+          new Removal.Block(
+              b.shape(),
+              b.surface(),
+              b.length(),
+              new Span(
+                  Length.max(b.width().from(), kept.from()), Length.min(b.width().to(), kept.to())),
+              b.thickness(),
+              b.purpose());
+      case Removal.Bore b -> b;
+    };
+  }
+
   WorkedPiece without(List<? extends Removal> more) {
     List<Removal> all = new ArrayList<>(removals);
     all.addAll(more);
