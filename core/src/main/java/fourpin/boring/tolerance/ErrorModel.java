@@ -1,6 +1,9 @@
 package fourpin.boring.tolerance;
 
+import fourpin.boring.tolerance.Miss.Corner;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * How the heights of holes miss, as sums of causes that are independent of each other. Causes that
@@ -28,7 +31,13 @@ public record ErrorModel(List<Cause> causes, List<Position> positions) {
    * @param deviation standard deviation, mm; a uniform cause reaches the square root of 3 times as
    *     far to either side
    */
-  public record Cause(String name, Shape shape, double deviation) {}
+  public record Cause(String name, Shape shape, double deviation) {
+    public Cause {
+      if (!(deviation >= 0 && Double.isFinite(deviation))) {
+        throw new IllegalArgumentException(name + " can't deviate by " + deviation + " mm");
+      }
+    }
+  }
 
   /**
    * What a cause adds to a height.
@@ -54,6 +63,16 @@ public record ErrorModel(List<Cause> causes, List<Position> positions) {
       leftBack = List.copyOf(leftBack);
       rightFront = List.copyOf(rightFront);
       rightBack = List.copyOf(rightBack);
+    }
+
+    /** The errors by corner, in the order of {@link Corner}. */
+    public Map<Corner, List<Term>> corners() {
+      Map<Corner, List<Term>> corners = new EnumMap<>(Corner.class);
+      corners.put(Corner.LEFT_FRONT, leftFront);
+      corners.put(Corner.LEFT_BACK, leftBack);
+      corners.put(Corner.RIGHT_FRONT, rightFront);
+      corners.put(Corner.RIGHT_BACK, rightBack);
+      return corners;
     }
   }
 }

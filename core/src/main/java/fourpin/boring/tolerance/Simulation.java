@@ -1,0 +1,45 @@
+package fourpin.boring.tolerance;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Cases made at random, as many as asked for, each with errors drawn from a model.
+ *
+ * <p>Cases are made in lots of a fixed size, each lot from a random generator of its own, and lots
+ * are summed in their order: the answer is the same however many processors work on it.
+ */
+public final class Simulation {
+
+  private static final int LOT = 500;
+
+  private Simulation() {}
+
+  /**
+   * Makes cases and measures every position of each.
+   *
+   * @param limit what a miss is held against, mm
+   * @param seed the same seed gives the same cases
+   */
+  public static Tally run(ErrorModel model, Miss miss, double limit, int cases, long seed) {
+    Draws draws = Draws.of(model, miss);
+    List<SplittableRandom> randoms = split(seed, (cases + LOT - 1) / LOT);
+    return IntStream.range(0, randoms.size())
+        .parallel()
+        .mapToObj(lot -> draws.make(size(lot, cases), limit, randoms.get(lot)))
+        .toList()
+        .stream()
+        .reduce(Tally.none(model.positions().size()), Tally::plus);
+  }
+
+  private static int size(int lot, int cases) {
+    return Math.min(LOT, cases - lot * LOT);
+  }
+
+  private static List<SplittableRandom> split(long seed, int lots) {
+    SplittableRandom first = new SplittableRandom(seed);
+    return Stream.generate(first::split).limit(lots).toList();
+  }
+}

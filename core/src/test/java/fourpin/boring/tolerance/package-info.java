@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.boring.tolerance;
+
+import org.jspecify.annotations.NullMarked;
