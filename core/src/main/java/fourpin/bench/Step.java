@@ -3,6 +3,7 @@ package fourpin.bench;
 import fourpin.measure.Length;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** One thing done at the bench. Pieces are called by the mark that is written on them. */
 public sealed interface Step {
@@ -127,6 +128,119 @@ public sealed interface Step {
     public MarkStick {
       marks = List.copyOf(marks);
       ends = List.copyOf(ends);
+    }
+  }
+
+  /**
+   * Bores a row along the piece with an edge of it against a fence.
+   *
+   * @param surface FACE or REVERSE
+   * @param edge that runs along the fence, {@link Surface#INDEX_EDGE} or {@link Surface#FAR_EDGE}
+   * @param offset from the fence to the centre of the bit
+   * @param depth to the full diameter
+   */
+  record BoreAtFence(
+      String piece,
+      Surface surface,
+      Surface edge,
+      Length offset,
+      Spacing spacing,
+      Length diameter,
+      Length depth,
+      String purpose)
+      implements Step {}
+
+  /**
+   * Makes a strip with holes that bits are led through.
+   *
+   * @param length from its zero, the stop face of its index block, to its far end
+   * @param block thickness of the block, which stands proud of both sides beyond zero; zero where
+   *     there is none
+   * @param holes each number once
+   */
+  record MakeGuide(
+      String guide,
+      Length length,
+      Length width,
+      Length thickness,
+      Length block,
+      List<GuideHole> holes)
+      implements Step {
+    public MakeGuide {
+      holes = List.copyOf(holes);
+    }
+  }
+
+  /** A hole of a guide. @param along from its zero, {@code across} from its index edge */
+  record GuideHole(int number, Length along, Length across, Length diameter) {}
+
+  /** Covers holes of a guide, so that nothing is bored through them. */
+  record MaskHoles(String guide, List<Integer> numbers) implements Step {
+    public MaskHoles {
+      numbers = List.copyOf(numbers);
+    }
+  }
+
+  /**
+   * Sets up what bores through guides.
+   *
+   * @param tool in words
+   * @param diameter that it bores
+   * @param runs diameter of what runs in the guide's holes: the bit, a nose, a bushing
+   * @param stop how far the full diameter goes beyond the guide's showing side
+   */
+  record SetBit(String tool, Length diameter, Length runs, Length stop) implements Step {}
+
+  /**
+   * Clamps a guide onto a piece.
+   *
+   * @param surface FACE or REVERSE
+   * @param ends which end of the guide lies at which end of the piece, {@code edges} likewise
+   * @param showing the side of the guide that is seen then
+   * @param on what the guide's index end stands on, where the piece is part of something standing
+   */
+  record ClampGuide(
+      String guide,
+      String piece,
+      Surface surface,
+      Against ends,
+      Against edges,
+      Side showing,
+      Optional<Rest> on)
+      implements Step {
+
+    /** A guide seen from side A has its zero on the left and its index edge towards you. */
+    public enum Side {
+      A,
+      B;
+
+      public Side other() {
+        return this == A ? B : A;
+      }
+    }
+  }
+
+  /** A piece that a guide stands on. @param spacer thickness of what lies between; may be zero */
+  record Rest(String piece, Length spacer) {}
+
+  /**
+   * An end or edge of a guide at an end or edge of a piece.
+   *
+   * @param gap from the piece's inwards to the guide's; negative where the guide stands over
+   */
+  record Against(Surface ofGuide, Surface ofPiece, Length gap) {}
+
+  /**
+   * Moves a guide along until a pin through its hole {@code pin} goes into the hole that was bored
+   * through its hole {@code into} from where it lay before.
+   */
+  record ShiftGuide(String guide, String piece, int pin, int into) implements Step {}
+
+  /** Bores through holes of a guide with the bit that is set. */
+  record BoreThrough(String guide, String piece, List<Integer> numbers, String purpose)
+      implements Step {
+    public BoreThrough {
+      numbers = List.copyOf(numbers);
     }
   }
 }

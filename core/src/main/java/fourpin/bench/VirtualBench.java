@@ -19,6 +19,7 @@ public final class VirtualBench {
   private final Map<String, WorkedPiece> pieces = new LinkedHashMap<>();
   private final Map<String, Step.MarkStick> sticks = new LinkedHashMap<>();
   private final List<Mishap> mishaps = new ArrayList<>();
+  private final GuidedWork guides = new GuidedWork(this::mishap);
 
   private VirtualBench() {}
 
@@ -39,6 +40,15 @@ public final class VirtualBench {
       case Step.Passes passes -> piece(step, passes.piece()).ifPresent(p -> passes(p, passes));
       case Step.Rip rip -> piece(step, rip.piece()).ifPresent(p -> rip(p, rip));
       case Step.BoreRow row -> piece(step, row.piece()).ifPresent(p -> bore(p, row));
+      case Step.BoreAtFence row -> piece(step, row.piece()).ifPresent(p -> bore(p, row));
+      case Step.MakeGuide make -> guides.make(make);
+      case Step.MaskHoles mask -> guides.mask(mask);
+      case Step.SetBit bit -> guides.set(bit);
+      case Step.ClampGuide clamp ->
+          piece(step, clamp.piece()).ifPresent(p -> guides.clamp(clamp, p));
+      case Step.ShiftGuide shift -> guides.shift(shift);
+      case Step.BoreThrough bore ->
+          piece(step, bore.piece()).ifPresent(p -> put(p.without(guides.bore(bore, p))));
     }
   }
 
@@ -128,6 +138,26 @@ public final class VirtualBench {
       put(piece.ripped(rip.first(), new Span(Length.ZERO, rip.width())));
       put(piece.ripped(rip.second(), new Span(from, piece.width())));
     }
+  }
+
+  /** The fence gives the row's distance from either edge. */
+  private void bore(WorkedPiece piece, Step.BoreAtFence row) {
+    boolean index = row.edge() == Surface.INDEX_EDGE;
+    if (!index && row.edge() != Surface.FAR_EDGE) {
+      mishap(row, "an edge runs along a fence, not " + row.edge().words());
+      return;
+    }
+    bore(
+        piece,
+        new Step.BoreRow(
+            row.piece(),
+            row.surface(),
+            Step.BoreRow.Line.ALONG,
+            index ? row.offset() : piece.width().minus(row.offset()),
+            row.spacing(),
+            row.diameter(),
+            row.depth(),
+            row.purpose()));
   }
 
   private void bore(WorkedPiece piece, Step.BoreRow row) {

@@ -8,28 +8,49 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** Steps as instructions: what, where from, how far, how deep. */
 public final class Wording {
 
+  /** Equal distances fewer than this are told one by one. */
+  private static final int LEAST_RUN = 5;
+
   private final LengthStyle style;
+  private final GuideWording guides;
 
   public Wording(LengthStyle style) {
     this.style = style;
+    this.guides = new GuideWording(style);
   }
 
-  /** Steps as sentences, complete with every figure; pieces that get the same share one. */
+  /**
+   * Steps as sentences, complete with every figure; pieces that get the same share one. Where it is
+   * the order that counts, as with a guide, each step keeps its place.
+   */
   public List<String> texts(List<? extends Step> steps) {
-    Map<String, List<String>> pieces = new LinkedHashMap<>();
+    Map<Said, List<String>> pieces = new LinkedHashMap<>();
     for (Step step : steps) {
-      List<String> alike = pieces.computeIfAbsent(body(step), _ -> new ArrayList<>());
+      Said said = new Said(body(step), isInOrder(step) ? pieces.size() : 0);
+      List<String> alike = pieces.computeIfAbsent(said, _ -> new ArrayList<>());
       if (!alike.contains(subject(step))) {
         alike.add(subject(step));
       }
     }
     return pieces.entrySet().stream()
-        .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey())
+        .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey().body())
         .toList();
+  }
+
+  /**
+   * @param place among the sentences, where it counts
+   */
+  private record Said(String body, int place) {}
+
+  private static boolean isInOrder(Step step) {
+    return step instanceof Step.ClampGuide
+        || step instanceof Step.ShiftGuide
+        || step instanceof Step.BoreThrough;
   }
 
   private static String subject(Step step) {
@@ -42,7 +63,18 @@ public final class Wording {
       case Step.Rip rip -> rip.piece();
       case Step.BoreRow row -> row.piece();
       case Step.MarkStick stick -> "Stick “" + stick.stick() + "”";
+      case Step.BoreAtFence row -> row.piece();
+      case Step.MakeGuide make -> guide(make.guide());
+      case Step.MaskHoles mask -> guide(mask.guide());
+      case Step.SetBit _ -> "Bit";
+      case Step.ClampGuide clamp -> clamp.piece();
+      case Step.ShiftGuide shift -> shift.piece();
+      case Step.BoreThrough bore -> bore.piece();
     };
+  }
+
+  private static String guide(String mark) {
+    return "Guide “" + mark + "”";
   }
 
   private String body(Step step) {
@@ -61,6 +93,13 @@ public final class Wording {
               text(rip.width()), rip.first(), rip.second(), text(rip.kerf()));
       case Step.BoreRow row -> row(row);
       case Step.MarkStick stick -> stick(stick);
+      case Step.BoreAtFence row -> atFence(row);
+      case Step.MakeGuide make -> guides.make(make);
+      case Step.MaskHoles mask -> guides.mask(mask);
+      case Step.SetBit bit -> guides.bit(bit);
+      case Step.ClampGuide clamp -> guides.clamp(clamp);
+      case Step.ShiftGuide shift -> guides.shift(shift);
+      case Step.BoreThrough bore -> guides.bore(bore);
     };
   }
 
@@ -143,6 +182,18 @@ public final class Wording {
         text(row.depth()));
   }
 
+  private String atFence(Step.BoreAtFence row) {
+    return say(
+        "%s, on %s, %s to the fence, centre of the bit %s from the fence: %s; bit %s, %s deep.",
+        row.purpose(),
+        row.surface().words(),
+        row.edge().words(),
+        text(row.offset()),
+        spacing(row.spacing(), "index end"),
+        text(row.diameter()),
+        text(row.depth()));
+  }
+
   private String spacing(Spacing spacing, String from) {
     return switch (spacing) {
       case Spacing.Each each ->
@@ -150,7 +201,7 @@ public final class Wording {
               "%d %s, at %s from the %s",
               each.distances().size(),
               each.distances().size() == 1 ? "hole" : "holes",
-              places(each.distances()),
+              isLong(each.distances()) ? evenly(each.distances()) : places(each.distances()),
               from);
       case Spacing.FromStick stick -> fromStick(stick, from);
     };
@@ -167,70 +218,18 @@ public final class Wording {
     int holes = stick.numbers().size();
     return say(
         holes == 1 ? "mark %s of stick “%s”, %d hole, %s" : "marks %s of stick “%s”, %d holes, %s",
-        runs(stick.numbers()),
+        Numbers.words(stick.numbers(), "mark"),
         stick.stick(),
         holes,
         zero);
-  }
-
-  /** Numbers as people say them: 1 to 14, 20 to 22. */
-  private static String runs(List<Integer> numbers) {
-    List<String> runs = new ArrayList<>();
-    int start = 0;
-    for (int i = 1; i <= numbers.size(); i++) {
-      if (i == numbers.size() || numbers.get(i) != numbers.get(i - 1) + 1) {
-        int first = numbers.get(start);
-        int last = numbers.get(i - 1);
-        runs.add(first == last ? "" + first : first + " to " + last);
-        start = i;
-      }
-    }
-    return String.join(", ", runs);
   }
 
   private String stick(Step.MarkStick stick) {
     List<Length> ends = stick.ends().stream().filter(Length::isPositive).toList();
     return say(
         "every mark measured from zero and numbered: %s.%s",
-        numbered(stick.marks()),
+        NumberedMarks.words(style, stick.marks()),
         ends.isEmpty() ? "" : say(" Marks for the ends of panels: at %s.", places(ends)));
-  }
-
-  /** Marks at equal distances are told by the first, the last and the distance. */
-  private String numbered(List<Length> marks) {
-    List<String> all = new ArrayList<>();
-    int start = 0;
-    while (start < marks.size()) {
-      int end = endOfRun(marks, start);
-      all.add(run(marks, start, end));
-      start = end + 1;
-    }
-    return String.join(", ", all);
-  }
-
-  private static int endOfRun(List<Length> marks, int start) {
-    int end = start;
-    while (end + 1 < marks.size()
-        && (end == start || step(marks, end).equals(step(marks, start)))) {
-      end++;
-    }
-    return end;
-  }
-
-  private static Length step(List<Length> marks, int at) {
-    return marks.get(at + 1).minus(marks.get(at));
-  }
-
-  private String run(List<Length> marks, int start, int end) {
-    return start == end
-        ? say("(%d) %s", start + 1, text(marks.get(start)))
-        : say(
-            "(%d) %s to (%d) %s, every %s",
-            start + 1,
-            text(marks.get(start)),
-            end + 1,
-            text(marks.get(end)),
-            text(step(marks, start)));
   }
 
   /** Each with its own "at", since "7/8, 2 5/8" is misread. */
@@ -240,6 +239,23 @@ public final class Wording {
     return last == 0
         ? texts.getFirst()
         : String.join(", at ", texts.subList(0, last)) + " and at " + texts.get(last);
+  }
+
+  /** Many holes at equal distances. */
+  private static boolean isLong(List<Length> distances) {
+    return distances.size() >= LEAST_RUN
+        && IntStream.range(1, distances.size()).mapToObj(i -> gap(distances, i)).distinct().count()
+            == 1;
+  }
+
+  private static Length gap(List<Length> distances, int at) {
+    return distances.get(at).minus(distances.get(at - 1));
+  }
+
+  private String evenly(List<Length> distances) {
+    return say(
+        "%s to %s, every %s,",
+        text(distances.getFirst()), text(distances.getLast()), text(gap(distances, 1)));
   }
 
   private String text(Length length) {
