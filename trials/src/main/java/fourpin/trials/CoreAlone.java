@@ -66,7 +66,7 @@ final class CoreAlone {
   private static Job read(Path example) throws IOException {
     return switch (JobReader.read(Files.readAllBytes(example))) {
       case JobReader.Outcome.Good(Job job) -> job;
-      case JobReader.Outcome.Refused(var problems) ->
+      case JobReader.Outcome.Refused(var problems, _) ->
           throw new IllegalStateException(example + " is refused: " + problems);
     };
   }

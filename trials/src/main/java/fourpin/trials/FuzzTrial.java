@@ -1,5 +1,6 @@
 package fourpin.trials;
 
+import fourpin.shop.file.ShopFiles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -11,12 +12,12 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Whether the reader of job files survives whatever stands in them. */
+/** Whether the reader of job and shop files survives whatever stands in them. */
 @Command(
     name = "fuzz",
     mixinStandardHelpOptions = true,
     description =
-        "Reads spoilt job files, plans those that are read, stops at the first that breaks the program.")
+        "Reads spoilt job and shop files, plans those that are read, stops at the first that breaks the program.")
 final class FuzzTrial implements Callable<Integer> {
 
   @Option(
@@ -31,7 +32,7 @@ final class FuzzTrial implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     long start = System.nanoTime();
-    JobFuzz.Tally tally = new JobFuzz(samples(Trials.root().resolve("examples"))).run(seed, inputs);
+    JobFuzz.Tally tally = fuzz(Trials.root().resolve("examples")).run(seed, inputs);
     System.out.printf(
         Locale.ROOT,
         "%d inputs, seed %d: %d read, %d refused with %d messages, none unhandled; %.0f s%n",
@@ -44,10 +45,15 @@ final class FuzzTrial implements Callable<Integer> {
     return 0;
   }
 
-  static List<byte[]> samples(Path folder) throws IOException {
+  /** With the examples of a folder as samples. */
+  static JobFuzz fuzz(Path folder) throws IOException {
+    return new JobFuzz(jobs(folder), List.of(bytes(folder.resolve(ShopFiles.STANDARD))));
+  }
+
+  private static List<byte[]> jobs(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files
-          .filter(f -> f.toString().endsWith(".yaml"))
+          .filter(f -> f.toString().endsWith(".yaml") && !f.endsWith(ShopFiles.STANDARD))
           .sorted()
           .map(FuzzTrial::bytes)
           .toList();

@@ -3,21 +3,32 @@ package fourpin.trials;
 import fourpin.job.Job;
 import fourpin.plan.Planner;
 import fourpin.shop.file.JobReader;
+import fourpin.shop.file.Opened;
+import fourpin.shop.file.ShopFiles;
 import fourpin.shop.yaml.Problem;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 
-/** Throws spoilt job files at the reader, and what it takes at the planner. */
+/**
+ * Throws spoilt job files at the reader, now and then a good one in a spoilt shop, and what it
+ * takes at the planner.
+ */
 final class JobFuzz {
 
   /** What came of a run. */
   record Tally(long good, long refused, long messages) {}
 
-  private final List<byte[]> samples;
+  /** One in so many inputs spoils the shop file. */
+  private static final int SHOP_EVERY = 4;
 
-  JobFuzz(List<byte[]> samples) {
-    this.samples = samples;
+  private final List<byte[]> jobs;
+  private final List<byte[]> shops;
+
+  JobFuzz(List<byte[]> jobs, List<byte[]> shops) {
+    this.jobs = jobs;
+    this.shops = shops;
   }
 
   /**
@@ -30,23 +41,46 @@ final class JobFuzz {
     long good = 0;
     long messages = 0;
     for (long number = 0; number < count; number++) {
-      byte[] spoilt = new Mutator(new Random(seed * 31 + number), samples).next();
-      int found = complaints(spoilt, seed, number);
+      int found = complaints(seed, number);
       good += found == 0 ? 1 : 0;
       messages += found;
     }
     return new Tally(good, count - good, messages);
   }
 
-  private static int complaints(byte[] spoilt, long seed, long number) {
+  private int complaints(long seed, long number) {
+    Random random = new Random(seed * 31 + number);
+    boolean shop = number % SHOP_EVERY == 0;
+    byte[] spoilt = new Mutator(random, shop ? shops : jobs).next();
+    byte[] job = shop ? jobs.get(random.nextInt(jobs.size())) : spoilt;
+    ShopFiles beside = shop ? new Given(spoilt) : ShopFiles.NONE;
     try {
-      return switch (JobReader.read(spoilt)) {
-        case JobReader.Outcome.Good(Job job) -> planned(job);
-        case JobReader.Outcome.Refused(List<Problem> problems) -> checked(problems, spoilt);
+      return switch (JobReader.read(job, beside)) {
+        case JobReader.Outcome.Good(Job good) -> planned(good);
+        case JobReader.Outcome.Refused(List<Problem> ofJob, JobReader.ShopProblems ofShop) ->
+            checked(shop ? ofShop.problems() : ofJob, spoilt);
       };
     } catch (RuntimeException | StackOverflowError e) {
       String text = new String(spoilt, StandardCharsets.UTF_8);
       throw new IllegalStateException("seed " + seed + ", number " + number + ":\n" + text, e);
+    }
+  }
+
+  /** A shop file that is handed in. */
+  private record Given(Opened.Bytes file) implements ShopFiles {
+
+    Given(byte[] text) {
+      this(new Opened.Bytes(STANDARD, text));
+    }
+
+    @Override
+    public Optional<Opened> standard() {
+      return Optional.of(file);
+    }
+
+    @Override
+    public Opened named(String name) {
+      return file;
     }
   }
 

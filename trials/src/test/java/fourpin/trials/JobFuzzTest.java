@@ -13,7 +13,7 @@ class JobFuzzTest {
   /** Some are still good, most are not, and none breaks the reader. */
   @Test
   void spoiltFilesAreReadOrRefusedWithPlaceRuleAndRemedy() throws IOException {
-    JobFuzz fuzz = new JobFuzz(FuzzTrial.samples(Path.of("../examples")));
+    JobFuzz fuzz = FuzzTrial.fuzz(Path.of("../examples"));
 
     JobFuzz.Tally tally = fuzz.run(7, INPUTS);
 

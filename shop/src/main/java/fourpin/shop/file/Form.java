@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
  * @param what it states: "a kick"
  * @param keys in the order of the documents
  * @param picks keys that stand for each other
- * @param make the value, or nothing with a complaint; asked only when every key was good
+ * @param make the value, or nothing with a complaint; asked only when every key was good, and
+ *     dropped if it left a complaint
  */
 record Form<T>(String what, List<Key<?>> keys, List<Pick> picks, Function<Values, Optional<T>> make)
     implements Kind<T> {
@@ -56,7 +57,9 @@ record Form<T>(String what, List<Key<?>> keys, List<Pick> picks, Function<Values
     picks.forEach(p -> check(p, entries, spot));
     Values values = new Values(spot);
     keys.forEach(k -> readKey(k, entries, values));
-    return spot.problems().size() == before ? make.apply(values) : Optional.empty();
+    return spot.problems().size() == before
+        ? make.apply(values).filter(_ -> spot.problems().size() == before)
+        : Optional.empty();
   }
 
   private String names() {

@@ -7,7 +7,6 @@ import fourpin.job.Paper;
 import fourpin.job.Room;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
-import fourpin.job.Shop;
 import fourpin.measure.Length;
 import fourpin.measure.LengthReader;
 import fourpin.measure.LengthStyle;
@@ -24,6 +23,7 @@ final class JobForm {
   private static final int LONGEST_TITLE = 80;
   private static final int LONGEST_REVISION = 20;
   private static final int LONGEST_CURRENCY = 4;
+  private static final int LONGEST_FILE = 200;
   private static final int MOST_MATERIALS = 100;
   private static final int MOST_CASES = 100;
 
@@ -93,6 +93,12 @@ final class JobForm {
               v -> new Room(v.find(WIDTH), v.find(CEILING), v.find(DEPTH))),
           "not checked",
           "the place where the cases stand side by side");
+  static final Key<String> SHOP =
+      Key.optional(
+          "shop",
+          Words.free("a file", "hall-shop.yaml", LONGEST_FILE),
+          "shop.yaml beside the job file, if it is there",
+          "the shop file with the tools, as seen from the job file's folder");
   private static final Key<StockForm.Stock> STOCK =
       Key.optional("stock", StockForm.FORM, "none", "sheets and boards, on hand or to buy");
   private static final Key<List<CaseOrder>> CASES =
@@ -103,7 +109,7 @@ final class JobForm {
       Form.of(
           "a job",
           List.of(
-              TITLE, REVISION, UNIT, PAPER, PRINT, CURRENCY, ROOM, MATERIALS, STOCK, CASES,
+              TITLE, REVISION, UNIT, PAPER, PRINT, CURRENCY, SHOP, ROOM, MATERIALS, STOCK, CASES,
               SETTINGS),
           JobForm::make);
 
@@ -133,7 +139,7 @@ final class JobForm {
         stock.boards(),
         v.get(CASES),
         v.context().settings(),
-        Shop.NONE);
+        v.context().shop());
   }
 
   private static Word<LengthStyle> print() {

@@ -4,7 +4,7 @@ import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Settings;
 import fourpin.measure.Unit;
-import fourpin.shop.yaml.Place;
+import fourpin.shop.yaml.FileKind;
 import fourpin.shop.yaml.Problem;
 import fourpin.shop.yaml.Tree;
 import fourpin.shop.yaml.TreeReader;
@@ -12,14 +12,11 @@ import fourpin.shop.yaml.Yaml;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
-/** Reads a job file. Never throws for what the file holds. */
+/** Reads a job file, and with it the shop file. Never throws for what the files hold. */
 public final class JobReader {
 
   private JobReader() {}
@@ -30,59 +27,98 @@ public final class JobReader {
     record Good(Job job) implements Outcome {}
 
     /**
-     * @param problems all of them, in file order; at least one
+     * At least one problem in all.
+     *
+     * @param problems all those of the job file, in file order
+     * @param shop those of the shop file
      */
-    record Refused(List<Problem> problems) implements Outcome {
+    record Refused(List<Problem> problems, ShopProblems shop) implements Outcome {
       public Refused {
-        problems = problems.stream().sorted(Comparator.comparing(Problem::place)).toList();
+        problems = sorted(problems);
       }
     }
   }
 
+  /**
+   * What is wrong in a shop file.
+   *
+   * @param path of the file, as messages call it
+   * @param problems all of them, in file order; may be empty
+   */
+  public record ShopProblems(String path, List<Problem> problems) {
+
+    static final ShopProblems NONE = new ShopProblems("", List.of());
+
+    public ShopProblems {
+      problems = sorted(problems);
+    }
+  }
+
+  private static List<Problem> sorted(List<Problem> problems) {
+    return problems.stream().sorted(Comparator.comparing(Problem::place)).toList();
+  }
+
+  /** A job that lies in no folder, so without a shop. */
   public static Outcome read(byte[] bytes) {
-    Tree tree = TreeReader.read(bytes);
+    return read(bytes, ShopFiles.NONE);
+  }
+
+  public static Outcome read(byte[] bytes, ShopFiles shops) {
+    Tree tree = TreeReader.read(bytes, FileKind.JOB);
     return tree.root()
-        .map(root -> read(root, tree.problems()))
-        .orElseGet(() -> new Outcome.Refused(tree.problems()));
+        .map(root -> read(root, tree.problems(), shops))
+        .orElseGet(() -> new Outcome.Refused(tree.problems(), ShopProblems.NONE));
   }
 
-  private static Outcome read(Yaml.Entries root, List<Problem> found) {
-    Optional<Unit> unit = entry(root, JobForm.UNIT, unitless());
-    return unit.map(u -> read(root, u, found)).orElseGet(() -> withoutUnit(root, found));
+  private static Outcome read(Yaml.Entries root, List<Problem> found, ShopFiles shops) {
+    List<Problem> all = new ArrayList<>(found);
+    Optional<Opened> file = shopFile(root, shops, all);
+    FileReader.Read<ShopForm.Stated> shop =
+        file.map(ShopReader::read)
+            .orElse(new FileReader.Read<>(Optional.of(ShopForm.Stated.NONE), List.of()));
+    FileReader.Read<Job> job = read(root, all, shop.value().orElse(ShopForm.Stated.NONE));
+    return job.value().isPresent() && shop.problems().isEmpty()
+        ? new Outcome.Good(job.value().get())
+        : new Outcome.Refused(
+            job.problems(), new ShopProblems(file.map(Opened::path).orElse(""), shop.problems()));
   }
 
-  private static Outcome read(Yaml.Entries root, Unit unit, List<Problem> found) {
-    List<Problem> problems = new ArrayList<>(found);
-    Optional<Job> job = JobForm.FORM.read(Spot.top(root, context(root, unit), problems));
-    return job.isPresent() && problems.isEmpty()
-        ? new Outcome.Good(job.get())
-        : new Outcome.Refused(oneEach(found, problems));
+  private static FileReader.Read<Job> read(
+      Yaml.Entries root, List<Problem> found, ShopForm.Stated shop) {
+    return new FileReader<>(FileKind.JOB, JobForm.FORM, (r, unit) -> context(r, unit, shop))
+        .read(root, found);
   }
 
-  /** Where the tree could not be read, what its gap leads to is not complained about again. */
-  private static List<Problem> oneEach(List<Problem> found, List<Problem> all) {
-    Set<Place> gaps = found.stream().map(Problem::place).collect(Collectors.toSet());
-    return all.stream().filter(p -> found.contains(p) || !gaps.contains(p.place())).toList();
+  /** The file that the job names, else that of the standard name. */
+  private static Optional<Opened> shopFile(
+      Yaml.Entries root, ShopFiles shops, List<Problem> problems) {
+    Optional<Yaml.Entry> key = root.entry(JobForm.SHOP.name());
+    return key.isPresent() ? named(root, key.get(), shops, problems) : shops.standard();
   }
 
-  /** Without a unit only that is wrong which is wrong in either. */
-  private static Outcome withoutUnit(Yaml.Entries root, List<Problem> found) {
-    List<Problem> inches = new ArrayList<>(found);
-    JobForm.FORM.read(Spot.top(root, context(root, Unit.INCH), inches));
-    List<Problem> millimetres = new ArrayList<>(found);
-    JobForm.FORM.read(Spot.top(root, context(root, Unit.MILLIMETRE), millimetres));
-    inches.retainAll(new LinkedHashSet<>(millimetres));
-    return new Outcome.Refused(oneEach(found, inches));
+  /** One that cannot be opened is complained about where the job names it. */
+  private static Optional<Opened> named(
+      Yaml.Entries root, Yaml.Entry key, ShopFiles shops, List<Problem> problems) {
+    Context bare = Context.of(Unit.MILLIMETRE);
+    Optional<Opened> file =
+        FileReader.entry(FileKind.JOB, root, JobForm.SHOP, bare).map(shops::named);
+    if (file.isPresent() && file.get() instanceof Opened.Refused(_, String rule, String remedy)) {
+      return Spot.top(FileKind.JOB, root, bare, problems).at(key).refuse(rule, remedy);
+    }
+    return file;
   }
 
-  /** Materials and settings are known before anything else is read, wherever they stand. */
-  private static Context context(Yaml.Entries root, Unit unit) {
-    Context bare = new Context(unit, Settings.standard(unit), Map.of());
-    Settings settings =
-        entry(root, JobForm.SETTINGS, bare)
-            .map(set -> bare.settings().with(set))
-            .orElse(bare.settings());
-    return new Context(unit, settings, materials(root, bare));
+  /** Shop, materials and settings are known before anything else is read, wherever they stand. */
+  private static Context context(Yaml.Entries root, Unit unit, ShopForm.Stated shop) {
+    Context bare = Context.of(unit);
+    Settings settings = bare.settings().with(shop.settings());
+    return new Context(
+        unit,
+        FileReader.entry(FileKind.JOB, root, JobForm.SETTINGS, bare)
+            .map(settings::with)
+            .orElse(settings),
+        materials(root, bare),
+        shop.shop());
   }
 
   private static Map<String, Optional<Material>> materials(Yaml.Entries root, Context bare) {
@@ -100,19 +136,10 @@ public final class JobReader {
   private static Optional<Material> material(Yaml.Entry entry, Context bare) {
     Spot nowhere =
         Spot.top(
+            FileKind.JOB,
             new Yaml.Entries(entry.key().place(), Yaml.Layout.LINES, List.of(entry)),
             bare,
             new ArrayList<>());
     return MaterialForm.FORM.read(nowhere.at(entry));
-  }
-
-  private static Context unitless() {
-    return new Context(Unit.MILLIMETRE, Settings.standard(Unit.MILLIMETRE), Map.of());
-  }
-
-  /** The value of a key at the top; complaints about it come when the whole file is read. */
-  private static <T> Optional<T> entry(Yaml.Entries root, Key<T> key, Context context) {
-    Spot top = Spot.top(root, context, new ArrayList<>());
-    return root.entry(key.name()).flatMap(e -> key.kind().read(top.at(e)));
   }
 }

@@ -34,7 +34,7 @@ record Named<T>(String what, Kind<T> thing, int most) implements Kind<List<T>> {
     if (entries.entries().isEmpty() || entries.entries().size() > most) {
       return spot.refuse(
           "there are from 1 to " + most + " of them, not " + entries.entries().size(),
-          entries.entries().isEmpty() ? "state " + what : "split the job");
+          entries.entries().isEmpty() ? "state " + what : spot.path().file().tooMany());
     }
     List<T> good = new ArrayList<>();
     Set<String> names = new HashSet<>();

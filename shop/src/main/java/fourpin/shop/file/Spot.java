@@ -1,6 +1,7 @@
 package fourpin.shop.file;
 
 import fourpin.measure.Reading;
+import fourpin.shop.yaml.FileKind;
 import fourpin.shop.yaml.Path;
 import fourpin.shop.yaml.Place;
 import fourpin.shop.yaml.Problem;
@@ -16,8 +17,8 @@ import java.util.Optional;
  */
 record Spot(Yaml value, Path path, String key, Context context, List<Problem> problems) {
 
-  static Spot top(Yaml.Entries root, Context context, List<Problem> problems) {
-    return new Spot(root, Path.TOP, "", context, problems);
+  static Spot top(FileKind file, Yaml.Entries root, Context context, List<Problem> problems) {
+    return new Spot(root, Path.top(file), "", context, problems);
   }
 
   Spot at(Yaml.Entry entry) {

@@ -31,6 +31,13 @@ final class Values {
     return Optional.ofNullable((T) read.get(key));
   }
 
+  /** Notes at a key what does not hold between it and the other keys of the group. */
+  void require(boolean holds, Key<?> key, String rule, String remedy) {
+    if (!holds) {
+      spot(key).refuse(rule, remedy);
+    }
+  }
+
   /** What the group stands under. */
   String name() {
     return spot.key();

@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The single values of a job file. */
+/** The single values of a file. */
 final class Words {
 
   private static final Pattern DIGITS = Pattern.compile("\\d{1,9}");
@@ -139,6 +139,13 @@ final class Words {
 
   static String plain(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** One of some words. */
+  static Word<String> choice(Collection<String> words) {
+    Map<String, String> choices = new LinkedHashMap<>();
+    words.forEach(w -> choices.put(w, w));
+    return choice(choices);
   }
 
   static <E> Word<E> choice(Map<String, E> choices) {

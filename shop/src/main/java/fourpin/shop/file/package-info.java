@@ -1,6 +1,6 @@
 /**
- * The job file. {@link fourpin.shop.file.JobReader} reads it; the forms state every key once, for
- * the reader, the JSON Schema and the documents alike.
+ * The job file and the shop file. {@link fourpin.shop.file.JobReader} reads them; the forms state
+ * every key once, for the reader, the JSON Schemas and the documents alike.
  */
 @NullMarked
 package fourpin.shop.file;

@@ -3,10 +3,9 @@ package fourpin.shop.line;
 import fourpin.job.Job;
 import fourpin.measure.Spelling;
 import fourpin.shop.file.JobReader;
+import fourpin.shop.file.Opened;
 import fourpin.shop.yaml.Problem;
-import fourpin.shop.yaml.TreeReader;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,36 +26,35 @@ record JobSource(Path path) {
   }
 
   Outcome read() {
-    if (!Files.exists(path)) {
-      return refused("there is no such file", neighbour().orElse("check its name and folder"));
-    }
-    if (!Files.isRegularFile(path)) {
-      return refused("it is not a file", "name the job file itself");
-    }
-    try (InputStream in = Files.newInputStream(path)) {
-      return read(in.readNBytes(TreeReader.MOST_BYTES + 1));
-    } catch (IOException e) {
-      return refused("it cannot be read", "check its permissions");
-    }
-  }
-
-  private Outcome read(byte[] bytes) {
-    return switch (JobReader.read(bytes)) {
-      case JobReader.Outcome.Good(Job job) -> new Outcome.Good(job);
-      case JobReader.Outcome.Refused(List<Problem> problems) -> new Outcome.Refused(said(problems));
+    String ifMissing = neighbour().orElse("check its name and folder");
+    return switch (Opened.open(path, ifMissing, "name the job file itself")) {
+      case Opened.Bytes file -> read(file.bytes());
+      case Opened.Refused(String name, String rule, String remedy) ->
+          new Outcome.Refused(List.of(Problem.ofFile(name, rule, remedy)));
     };
   }
 
-  private List<String> said(List<Problem> problems) {
-    Stream<String> first = problems.stream().limit(MOST_MESSAGES).map(p -> p.text(path.toString()));
-    int more = problems.size() - MOST_MESSAGES;
-    return more > 0
-        ? Stream.concat(first, Stream.of(path + ": and " + more + " more errors")).toList()
-        : first.toList();
+  private Outcome read(byte[] bytes) {
+    return switch (JobReader.read(bytes, new ShopFolder(path))) {
+      case JobReader.Outcome.Good(Job job) -> new Outcome.Good(job);
+      case JobReader.Outcome.Refused(List<Problem> problems, JobReader.ShopProblems shop) ->
+          new Outcome.Refused(said(problems, shop));
+    };
   }
 
-  private Outcome refused(String rule, String remedy) {
-    return new Outcome.Refused(List.of(Problem.ofFile(path.toString(), rule, remedy)));
+  private List<String> said(List<Problem> problems, JobReader.ShopProblems shop) {
+    List<String> all =
+        Stream.concat(
+                problems.stream().map(p -> p.text(path.toString())),
+                shop.problems().stream().map(p -> p.text(shop.path())))
+            .toList();
+    int more = all.size() - MOST_MESSAGES;
+    return more > 0
+        ? Stream.concat(
+                all.stream().limit(MOST_MESSAGES),
+                Stream.of(path + ": and " + more + " more errors"))
+            .toList()
+        : all;
   }
 
   private Optional<String> neighbour() {

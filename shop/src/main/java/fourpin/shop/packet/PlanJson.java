@@ -102,7 +102,8 @@ final class PlanJson {
         "revision", job.revision(),
         "unit", job.unit() == Unit.INCH ? "inch" : "mm",
         "paper", plain(job.paper()),
-        "currency", job.currency());
+        "currency", job.currency(),
+        "shop", job.shop().name());
   }
 
   private static Map<String, Object> built(BuiltCase built) {

@@ -89,7 +89,7 @@ final class Syntax {
               "write the value, or close the bracket or brace"),
           new Saying(
               "<document start>",
-              "something stands outside the job",
+              "something stands outside the keys of the file",
               "leave out lines that start with % or ..."),
           new Saying(
               "directive", "a line starts with %", "leave it out, or put quotes round the value"),

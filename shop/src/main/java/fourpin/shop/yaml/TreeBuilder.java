@@ -40,22 +40,23 @@ final class TreeBuilder {
   }
 
   private final Iterator<Event> events;
+  private final FileKind file;
   private final List<Problem> problems = new ArrayList<>();
   private int values;
   private Place reached = Place.START;
 
-  TreeBuilder(Iterator<Event> events) {
+  TreeBuilder(Iterator<Event> events, FileKind file) {
     this.events = events;
+    this.file = file;
   }
 
   Tree tree() {
     expect(Event.ID.StreamStart);
     Event first = next();
     if (!(first instanceof DocumentStartEvent)) {
-      throw stop(
-          Place.START, "the file", "it is empty", "state a job: title, unit, materials and cases");
+      throw stop(Place.START, "the file", "it is empty", file.start());
     }
-    Yaml root = value(next(), Path.TOP, 0);
+    Yaml root = value(next(), Path.top(file), 0);
     expect(Event.ID.DocumentEnd);
     refuseMore(next());
     return new Tree(entries(root), problems);
@@ -85,7 +86,7 @@ final class TreeBuilder {
           place(event),
           "the file",
           "a second document starts here",
-          "keep one job in a file, without a line of --- in it");
+          "keep one " + file.word() + " in a file, without a line of --- in it");
     }
   }
 
@@ -97,18 +98,14 @@ final class TreeBuilder {
         new Problem(
             root.place(),
             "the file",
-            "a job file is a group of keys, not " + root.what(),
-            "write lines like title: Reading room"));
+            "a " + file.word() + " file is a group of keys, not " + root.what(),
+            file.line()));
     return Optional.empty();
   }
 
   private Yaml value(Event event, Path path, int depth) {
     if (++values > MOST_VALUES) {
-      throw stop(
-          place(event),
-          "the file",
-          "it holds more than 50,000 values",
-          "state one job, or split it in several");
+      throw stop(place(event), "the file", "it holds more than 50,000 values", file.tooLarge());
     }
     if (depth > MOST_DEPTH) {
       throw stop(
@@ -178,11 +175,7 @@ final class TreeBuilder {
   }
 
   private Yaml alias(AliasEvent alias, Path path) {
-    refuse(
-        place(alias),
-        path,
-        "a value is not repeated by *" + alias.getAlias(),
-        "write it out; what a case states holds for all its bays");
+    refuse(place(alias), path, "a value is not repeated by *" + alias.getAlias(), file.repeat());
     return new Yaml.Text(place(alias), "", Yaml.Quotes.NONE);
   }
 

@@ -28,17 +28,16 @@ public final class TreeReader {
 
   private TreeReader() {}
 
-  public static Tree read(byte[] bytes) {
+  public static Tree read(byte[] bytes, FileKind file) {
     if (bytes.length > MOST_BYTES) {
-      return Tree.refused(
-          Place.START, FILE, "it is larger than 1 MiB", "state one job, or split it in several");
+      return Tree.refused(Place.START, FILE, "it is larger than 1 MiB", file.tooLarge());
     }
     CharBuffer chars = CharBuffer.allocate(bytes.length);
     CharsetDecoder decoder =
         StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT);
     CoderResult result = decoder.decode(ByteBuffer.wrap(bytes), chars, true);
     String text = chars.flip().toString();
-    return result.isError() ? notUtf8(text) : read(text);
+    return result.isError() ? notUtf8(text) : read(text, file);
   }
 
   private static Tree notUtf8(String good) {
@@ -49,9 +48,10 @@ public final class TreeReader {
         "save it as UTF-8 in the editor");
   }
 
-  static Tree read(String text) {
+  private static Tree read(String text, FileKind file) {
     String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    TreeBuilder builder = new TreeBuilder(new Parse(SETTINGS).parseString(unmarked).iterator());
+    TreeBuilder builder =
+        new TreeBuilder(new Parse(SETTINGS).parseString(unmarked).iterator(), file);
     try {
       return builder.tree();
     } catch (TreeBuilder.Stop stop) {

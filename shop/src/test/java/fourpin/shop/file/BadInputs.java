@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
-/** The table of bad inputs. */
+/** The tables of bad inputs. */
 final class BadInputs {
 
   private static final String NAME = "## ";
@@ -38,11 +38,21 @@ final class BadInputs {
     }
   }
 
+  /** Of job files. */
   static List<BadInput> all() {
+    return all("bad-inputs.txt", plain());
+  }
+
+  /** Of shop files. */
+  static List<BadInput> shops() {
+    return all("bad-shops.txt", plainShop());
+  }
+
+  private static List<BadInput> all(String table, String plain) {
     List<BadInput> all = new ArrayList<>();
-    String[] blocks = resource("bad-inputs.txt").split("(?m)^" + NAME);
+    String[] blocks = resource(table).split("(?m)^" + NAME);
     for (int i = 1; i < blocks.length; i++) {
-      all.add(read(blocks[i].stripTrailing().lines().toList()));
+      all.add(read(blocks[i].stripTrailing().lines().toList(), plain));
     }
     return all;
   }
@@ -51,8 +61,12 @@ final class BadInputs {
     return resource("plain.yaml");
   }
 
-  private static BadInput read(List<String> block) {
-    List<String> lines = new ArrayList<>(plain().lines().toList());
+  static String plainShop() {
+    return resource("plain-shop.yaml");
+  }
+
+  private static BadInput read(List<String> block, String plain) {
+    List<String> lines = new ArrayList<>(plain.lines().toList());
     int end = block.indexOf(MESSAGES);
     int at = 1;
     while (at < end) {

@@ -25,9 +25,17 @@ final class Documents {
     }
   }
 
+  static Path shopExample() {
+    return ROOT.resolve("examples").resolve(ShopFiles.STANDARD);
+  }
+
+  /** Jobs. */
   static List<Path> examples() {
     try (Stream<Path> files = Files.list(ROOT.resolve("examples"))) {
-      return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+      return files
+          .filter(f -> f.toString().endsWith(".yaml") && !f.endsWith(ShopFiles.STANDARD))
+          .sorted()
+          .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -5,16 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fourpin.job.Setting;
 import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
-import fourpin.shop.yaml.Yaml;
+import fourpin.shop.yaml.FileKind;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -26,73 +24,17 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** docs/job-file.md tells every key and setting as the reader knows them. */
 class JobFileDocumentTest {
 
-  private static final String PATH = "docs/job-file.md";
-  private static final Pattern GENERATED =
-      Pattern.compile("(?s)<!-- ((?!end)[^>]*) -->\n.*?<!-- end -->");
-  private static final Pattern BLOCK = Pattern.compile("(?s)```yaml\n(.*?)```");
-  private static final Set<String> TOLD_ELSEWHERE = Set.of("settings", "inside sizes");
+  private static final KeyDocument DOCUMENT =
+      new KeyDocument("docs/job-file.md", JobForm.FORM, Set.of("settings", "inside sizes"));
   private static final Pattern KEY = Pattern.compile("([a-z-]+):.*");
 
   @Test
   void tablesAreCurrent() {
-    Map<String, Supplier<String>> parts = parts();
-    Set<String> used = new LinkedHashSet<>();
-    String current =
-        GENERATED
-            .matcher(Documents.read(PATH))
-            .replaceAll(m -> Matcher.quoteReplacement(part(m, parts, used)));
-
-    Documents.hold(PATH, current);
-    assertThat(used).as("every group of keys has its table").isEqualTo(parts.keySet());
-  }
-
-  private static String part(MatchResult m, Map<String, Supplier<String>> parts, Set<String> used) {
-    used.add(m.group(1));
-    return "<!-- "
-        + m.group(1)
-        + " -->\n"
-        + Objects.requireNonNull(parts.get(m.group(1)), m.group(1)).get()
-        + "<!-- end -->";
-  }
-
-  private static Map<String, Supplier<String>> parts() {
-    Map<String, Supplier<String>> parts = new LinkedHashMap<>();
-    for (Form<?> form : forms()) {
-      parts.put("keys of " + form.what(), () -> table(form));
-    }
-    parts.put("settings", JobFileDocumentTest::settings);
-    parts.put("substances", JobFileDocumentTest::substances);
-    parts.put("things", JobFileDocumentTest::things);
-    return parts;
-  }
-
-  private static String table(Form<?> form) {
-    return "| key | what | without it | |\n|---|---|---|---|\n"
-        + form.keys().stream().map(JobFileDocumentTest::row).collect(Collectors.joining())
-        + form.picks().stream().map(JobFileDocumentTest::pick).collect(Collectors.joining());
-  }
-
-  private static String row(Key<?> key) {
-    String without = key.need() == Key.Need.REQUIRED ? "must be there" : key.standard();
-    return "| `%s` | %s | %s | %s |\n"
-        .formatted(key.name(), what(key.kind()), without, key.meaning());
-  }
-
-  private static String pick(Form.Pick pick) {
-    String names =
-        pick.keys().stream().map(k -> "`" + k.name() + "`").collect(Collectors.joining(", "));
-    boolean one = pick.take() == Form.Take.EXACTLY_ONE;
-    return "\n" + (one ? "Exactly one of " : "At most one of ") + names + ".\n";
-  }
-
-  private static String what(Kind<?> kind) {
-    return switch (kind) {
-      case Word<?> word -> word.what();
-      case ListOf<?> list -> "one or a list of: " + what(list.item());
-      case Named<?> named -> "names, each with " + what(named.thing());
-      case Short<?, ?> both -> what(both.word()) + ", or " + what(both.full());
-      case Form<?> form -> "the keys of " + form.what();
-    };
+    Map<String, Supplier<String>> more = new LinkedHashMap<>();
+    more.put("settings", JobFileDocumentTest::settings);
+    more.put("substances", JobFileDocumentTest::substances);
+    more.put("things", JobFileDocumentTest::things);
+    DOCUMENT.holdTables(more);
   }
 
   private static String settings() {
@@ -142,30 +84,8 @@ class JobFileDocumentTest {
             t.load().high().text(fourpin.measure.Unit.MILLIMETRE));
   }
 
-  /** Every form that the whole file leads to, each once. */
-  private static List<Form<?>> forms() {
-    Map<String, Form<?>> forms = new LinkedHashMap<>();
-    collect(JobForm.FORM, forms);
-    return List.copyOf(forms.values());
-  }
-
-  private static void collect(Kind<?> kind, Map<String, Form<?>> forms) {
-    switch (kind) {
-      case Word<?> word -> {}
-      case ListOf<?> list -> collect(list.item(), forms);
-      case Named<?> named -> collect(named.thing(), forms);
-      case Short<?, ?> both -> collect(both.full(), forms);
-      case Form<?> form -> {
-        boolean told = TOLD_ELSEWHERE.contains(form.what());
-        if (!told && forms.putIfAbsent(form.what(), form) == null) {
-          form.keys().forEach(k -> collect(k.kind(), forms));
-        }
-      }
-    }
-  }
-
   static List<String> blocks() {
-    return BLOCK.matcher(Documents.read(PATH)).results().map(m -> m.group(1)).toList();
+    return DOCUMENT.blocks();
   }
 
   @ParameterizedTest
@@ -173,40 +93,14 @@ class JobFileDocumentTest {
   void readsEveryExample(String block) {
     String job = inAJob(block);
 
-    assertThat(JobReaderTest.good(job)).isNotNull();
+    assertThat(JobReaderTest.good(job, ShopReaderTest.given(BadInputs.plainShop()))).isNotNull();
     assertThat(SchemaTest.complaints(job)).isEmpty();
   }
 
   @Test
   void givesAnExampleOfEveryKey() {
-    Set<String> shown = new LinkedHashSet<>();
-    for (String block : blocks()) {
-      shown.addAll(
-          keys(fourpin.shop.yaml.TreeReader.read(bytes(inAJob(block))).root().orElseThrow()));
-    }
-    assertThat(shown)
-        .containsAll(forms().stream().flatMap(f -> f.keys().stream()).map(Key::name).toList());
-  }
-
-  private static byte[] bytes(String text) {
-    return text.getBytes(java.nio.charset.StandardCharsets.UTF_8);
-  }
-
-  private static List<String> keys(Yaml yaml) {
-    List<String> keys = new ArrayList<>();
-    switch (yaml) {
-      case Yaml.Text text -> {}
-      case Yaml.Items items -> items.items().forEach(i -> keys.addAll(keys(i)));
-      case Yaml.Entries entries ->
-          entries
-              .entries()
-              .forEach(
-                  e -> {
-                    keys.add(e.key().text());
-                    keys.addAll(keys(e.value()));
-                  });
-    }
-    return keys;
+    DOCUMENT.holdEveryKeyShown(
+        FileKind.JOB, blocks().stream().map(JobFileDocumentTest::inAJob).toList());
   }
 
   /**

@@ -138,17 +138,20 @@ class JobReaderTest {
   }
 
   static Job good(String text) {
-    return switch (JobReader.read(text.getBytes(StandardCharsets.UTF_8))) {
+    return good(text, ShopFiles.NONE);
+  }
+
+  static Job good(String text, ShopFiles shops) {
+    return switch (JobReader.read(text.getBytes(StandardCharsets.UTF_8), shops)) {
       case JobReader.Outcome.Good(Job job) -> job;
-      case JobReader.Outcome.Refused(List<Problem> problems) ->
-          throw new AssertionError(problems.toString());
+      case JobReader.Outcome.Refused refused -> throw new AssertionError(refused.toString());
     };
   }
 
   private static String messages(byte[] bytes) {
     return switch (JobReader.read(bytes)) {
       case JobReader.Outcome.Good good -> "";
-      case JobReader.Outcome.Refused(List<Problem> problems) ->
+      case JobReader.Outcome.Refused(List<Problem> problems, _) ->
           problems.stream().map(p -> p.text("job.yaml")).collect(Collectors.joining("\n"));
     };
   }

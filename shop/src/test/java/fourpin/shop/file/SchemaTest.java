@@ -23,9 +23,20 @@ import tools.jackson.databind.json.JsonMapper;
 class SchemaTest {
 
   private static final JsonMapper JSON = JsonMapper.builder().build();
-  private static final Schema SCHEMA =
-      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-          .getSchema(SchemaWriter.write(JobForm.FORM), InputFormat.JSON);
+  private static final String JOB_TEXT =
+      SchemaWriter.write(
+          JobForm.FORM,
+          "Fourpin job file",
+          "What a maker states: room, materials, stock and cases.");
+  private static final String SHOP_TEXT =
+      SchemaWriter.write(ShopForm.FORM, "Fourpin shop file", "What a shop bores and grooves with.");
+  private static final Schema JOB = schema(JOB_TEXT);
+  private static final Schema SHOP = schema(SHOP_TEXT);
+
+  private static Schema schema(String text) {
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(text, InputFormat.JSON);
+  }
 
   static List<Path> examples() {
     return Documents.examples();
@@ -35,9 +46,26 @@ class SchemaTest {
     return BadInputs.all().stream().filter(BadInput::isOfShape).toList();
   }
 
+  static List<BadInput> faultsOfShapeOfShops() {
+    return BadInputs.shops().stream().filter(BadInput::isOfShape).toList();
+  }
+
   @Test
-  void theFileIsCurrent() {
-    Documents.hold("docs/job.schema.json", SchemaWriter.write(JobForm.FORM));
+  void theFilesAreCurrent() {
+    Documents.hold("docs/job.schema.json", JOB_TEXT);
+    Documents.hold("docs/shop.schema.json", SHOP_TEXT);
+  }
+
+  @Test
+  void takesTheShops() throws IOException {
+    assertThat(complaintsOfShop(Files.readString(Documents.shopExample()))).isEmpty();
+    assertThat(complaintsOfShop(BadInputs.plainShop())).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("faultsOfShapeOfShops")
+  void refusesFaultsOfShapeOfShops(BadInput input) {
+    assertThat(complaintsOfShop(input.text())).isNotEmpty();
   }
 
   @ParameterizedTest
@@ -58,9 +86,17 @@ class SchemaTest {
   }
 
   static List<String> complaints(String yaml) {
+    return complaints(JOB, yaml);
+  }
+
+  static List<String> complaintsOfShop(String yaml) {
+    return complaints(SHOP, yaml);
+  }
+
+  private static List<String> complaints(Schema schema, String yaml) {
     Object loaded =
         new Load(LoadSettings.builder().setSchema(new CoreSchema()).build()).loadFromString(yaml);
-    return SCHEMA.validate(JSON.writeValueAsString(loaded), InputFormat.JSON).stream()
+    return schema.validate(JSON.writeValueAsString(loaded), InputFormat.JSON).stream()
         .map(Object::toString)
         .toList();
   }

@@ -18,12 +18,15 @@ final class SchemaWriter {
 
   private final Map<String, ObjectNode> definitions = new TreeMap<>();
 
-  static String write(Form<?> form) {
+  /**
+   * @param title and {@code description} of the schema, for people
+   */
+  static String write(Form<?> form, String title, String description) {
     SchemaWriter writer = new SchemaWriter();
     ObjectNode root = JSON.createObjectNode();
     root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    root.put("title", "Fourpin job file");
-    root.put("description", "What a maker states: room, materials, stock and cases.");
+    root.put("title", title);
+    root.put("description", description);
     root.put("$ref", writer.reference(form));
     ObjectNode definitions = root.putObject("$defs");
     writer.definitions.forEach(definitions::set);
@@ -81,7 +84,29 @@ final class SchemaWriter {
       case Named<?> named -> named(named);
       case Short<?, ?> both -> either(schema(both.word()), schema(both.full()));
       case Form<?> form -> JSON.createObjectNode().put("$ref", reference(form));
+      case OneOf<?> one -> oneOf(one);
     };
+  }
+
+  /** Editors that see the kind complain of that kind's keys alone. */
+  private ObjectNode oneOf(OneOf<?> one) {
+    ObjectNode schema = JSON.createObjectNode().put("type", "object");
+    one.forms()
+        .keySet()
+        .forEach(schema.putObject("properties").putObject(OneOf.KEY).putArray("enum")::add);
+    schema.putArray("required").add(OneOf.KEY);
+    ArrayNode all = schema.putArray("allOf");
+    one.forms().forEach((word, form) -> all.add(ofKind(word, form)));
+    return schema;
+  }
+
+  private ObjectNode ofKind(String word, Form<?> form) {
+    ObjectNode schema = JSON.createObjectNode();
+    ObjectNode condition = schema.putObject("if");
+    condition.putObject("properties").putObject(OneOf.KEY).put("const", word);
+    condition.putArray("required").add(OneOf.KEY);
+    schema.putObject("then").put("$ref", reference(form));
+    return schema;
   }
 
   private static ObjectNode either(ObjectNode one, ObjectNode other) {

@@ -36,6 +36,6 @@ class TreeReaderTest {
   }
 
   private static Tree read(String text) {
-    return TreeReader.read(text.getBytes(StandardCharsets.UTF_8));
+    return TreeReader.read(text.getBytes(StandardCharsets.UTF_8), FileKind.JOB);
   }
 }

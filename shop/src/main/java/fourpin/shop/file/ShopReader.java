@@ -1,0 +1,34 @@
+package fourpin.shop.file;
+
+import fourpin.shop.yaml.FileKind;
+import fourpin.shop.yaml.Place;
+import fourpin.shop.yaml.Problem;
+import fourpin.shop.yaml.Tree;
+import fourpin.shop.yaml.TreeReader;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a shop file. Never throws for what the file holds. */
+final class ShopReader {
+
+  private static final FileReader<ShopForm.Stated> READER =
+      new FileReader<>(FileKind.SHOP, ShopForm.FORM, (_, unit) -> Context.of(unit));
+
+  private ShopReader() {}
+
+  static FileReader.Read<ShopForm.Stated> read(Opened opened) {
+    return switch (opened) {
+      case Opened.Bytes file -> read(file.bytes());
+      case Opened.Refused(_, String rule, String remedy) ->
+          new FileReader.Read<>(
+              Optional.empty(), List.of(new Problem(Place.START, "the file", rule, remedy)));
+    };
+  }
+
+  static FileReader.Read<ShopForm.Stated> read(byte[] bytes) {
+    Tree tree = TreeReader.read(bytes, FileKind.SHOP);
+    return tree.root()
+        .map(root -> READER.read(root, tree.problems()))
+        .orElseGet(() -> new FileReader.Read<>(Optional.empty(), tree.problems()));
+  }
+}
