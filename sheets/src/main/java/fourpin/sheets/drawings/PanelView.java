@@ -14,7 +14,6 @@ import fourpin.sheets.drawings.Projection.Edge;
 import fourpin.sheets.paint.Box;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Fill;
-import fourpin.sheets.paint.Labels;
 import fourpin.sheets.paint.Lettering;
 import fourpin.sheets.paint.Mark;
 import fourpin.sheets.paint.Pen;
@@ -24,7 +23,6 @@ import fourpin.sheets.paint.RunningDimensions.Station;
 import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
-import fourpin.sheets.paint.Typeface;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -43,13 +41,6 @@ public final class PanelView {
 
   private static final double NUMBER_PITCH = 3.3;
   private static final int LETTERS = 26;
-  private static final double EDGE = 0.35;
-
-  /** In so many places of a panel a label is tried. */
-  private static final int PLACES = 36;
-
-  private static final double INSIDE = 3;
-  private static final double BELOW_MARK = 6;
 
   private final Drafter drafter;
   private final BuiltCase built;
@@ -324,82 +315,11 @@ public final class PanelView {
   }
 
   private void labels(Sketch sketch) {
-    Labels labels = new Labels();
-    reserve(labels, sketch);
-    Box work = sketch.onPaper(view.box(part.box()));
-    sketch.addAll(
-        labels.onFirstFree(
-            aside(work.centre(), work), Lettering.of(part.mark(), Typeface.BOLD, 5)));
-    front(work)
-        .ifPresent(
-            at -> sketch.addAll(labels.onFirstFree(aside(at, work), Drafter.label(frontWords()))));
-    if (view.up() == Axis.Z) {
-      Point top = new Point(work.centre().x(), work.top() - INSIDE);
-      sketch.addAll(labels.onFirstFree(lower(top), Drafter.label("TOP")));
-    }
-    for (Joint joint : joints()) {
-      Box box = sketch.onPaper(view.box(joint.channel.volume()));
-      sketch.addAll(labels.near(box.centre(), Drafter.label(joint.letter)));
-    }
-  }
-
-  /** What no label may lie on: numbers, holes, the lines of rows, joints and edges. */
-  private void reserve(Labels labels, Sketch sketch) {
-    Mark.flattened(sketch.marks()).stream()
-        .filter(Mark.Text.class::isInstance)
-        .forEach(text -> labels.reserve(text.extent()));
-    rims(sketch).forEach(labels::reserve);
-    Stream.concat(worked().stream(), hidden().stream())
-        .forEach(c -> labels.reserve(sketch.onPaper(view.box(c.volume())).grown(EDGE)));
-    Box work = sketch.onPaper(view.box(part.box()));
-    for (double x : List.of(work.left(), work.right())) {
-      labels.reserve(new Box(x, work.bottom(), x, work.top()).grown(EDGE));
-    }
-    for (double y : List.of(work.bottom(), work.top())) {
-      labels.reserve(new Box(work.left(), y, work.right(), y).grown(EDGE));
-    }
-    rows().forEach(row -> labels.reserve(sketch.onPaper(row).grown(EDGE)));
-  }
-
-  /** The place itself, then others in the same panel, the nearest first. */
-  private static List<Point> aside(Point place, Box work) {
-    double step = work.width() / PLACES;
-    double rise = work.height() / PLACES;
-    boolean lying = work.width() > work.height();
-    return IntStream.range(0, PLACES)
-        .mapToDouble(i -> (i % 2 == 0 ? i : -i - 1) / 2.0)
-        .mapToObj(i -> place.moved(lying ? i * step : 0, lying ? 0 : i * rise))
-        .filter(work::holds)
-        .toList();
-  }
-
-  private static List<Point> lower(Point top) {
-    return IntStream.range(0, PLACES).mapToObj(i -> top.moved(0, -i * INSIDE)).toList();
-  }
-
-  private List<Box> rims(Sketch sketch) {
-    return holes().stream()
-        .map(h -> Box.round(List.of(sketch.point(view.u(h.centre()), view.v(h.centre())))).grown(1))
-        .toList();
-  }
-
-  private String frontWords() {
-    return switch (view.front()) {
-      case LEFT -> "← FRONT";
-      case RIGHT -> "FRONT →";
-      case BOTTOM -> "↓ FRONT";
-      case TOP -> "↑ FRONT";
-      case NONE -> "";
-    };
-  }
-
-  private Optional<Point> front(Box work) {
-    return switch (view.front()) {
-      case LEFT, RIGHT -> Optional.of(work.centre().moved(0, -BELOW_MARK));
-      case BOTTOM -> Optional.of(new Point(work.centre().x(), work.bottom() + INSIDE));
-      case TOP -> Optional.of(new Point(work.centre().x(), work.top() - INSIDE));
-      case NONE -> Optional.empty();
-    };
+    PanelLabels labels = new PanelLabels(sketch, view, part);
+    Stream.concat(worked().stream(), hidden().stream()).forEach(labels::keepOff);
+    rows().forEach(labels::keepOffRow);
+    holes().forEach(labels::keepOff);
+    labels.draw(joints());
   }
 
   /** The joints of this face and the notches, with the letters that name them on the drawing. */
