@@ -14,6 +14,7 @@ import fourpin.sheets.paint.Typeface;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The words on a drawn panel: its mark, where its front and its top are, letters of joints. They
@@ -91,11 +92,12 @@ final class PanelLabels {
     double step = work.width() / PLACES;
     double rise = work.height() / PLACES;
     boolean lying = work.width() > work.height();
-    return IntStream.range(0, PLACES)
-        .mapToDouble(i -> (i % 2 == 0 ? i : -i - 1) / 2.0)
-        .mapToObj(i -> place.moved(lying ? i * step : 0, lying ? 0 : i * rise))
-        .filter(work::holds)
-        .toList();
+    Stream<Point> places =
+        IntStream.range(0, PLACES)
+            .mapToDouble(i -> (i % 2 == 0 ? i : -i - 1) / 2.0)
+            .mapToObj(i -> place.moved(lying ? i * step : 0, lying ? 0 : i * rise))
+            .filter(work::holds);
+    return Stream.concat(places, Stream.of(work.centre())).toList();
   }
 
   private static List<Point> lower(Point top) {

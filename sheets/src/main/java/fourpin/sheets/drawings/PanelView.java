@@ -39,7 +39,6 @@ import java.util.stream.Stream;
  */
 public final class PanelView {
 
-  private static final double NUMBER_PITCH = 3.3;
   private static final int LETTERS = 26;
 
   private final Drafter drafter;
@@ -268,27 +267,8 @@ public final class PanelView {
     return scale.toPaper(sign * place.mm());
   }
 
-  /**
-   * Every so many of the stations, so that their numbers find room; the first and the last always.
-   */
   private static List<Station> thinned(List<Station> stations) {
-    int every = every(stations.stream().map(Station::along).toList());
-    return IntStream.range(0, stations.size())
-        .filter(i -> isNumbered(i, stations.size() - 1, every))
-        .mapToObj(stations::get)
-        .toList();
-  }
-
-  private static boolean isNumbered(int index, int last, int every) {
-    return index == last || (index % every == 0 && last - index >= every);
-  }
-
-  private static int every(List<Double> places) {
-    if (places.size() < 2) {
-      return 1;
-    }
-    double pitch = Math.abs(places.getLast() - places.getFirst()) / (places.size() - 1);
-    return Math.max(1, (int) Math.ceil(NUMBER_PITCH / pitch));
+    return Thinned.of(stations.stream().map(Station::along).toList()).among(stations);
   }
 
   /** The numbers of the holes beside the front row, as often as there is room. */
@@ -299,18 +279,17 @@ public final class PanelView {
   private void numbers(Sketch sketch, BayGrid grid) {
     double front =
         view.u(new fourpin.casework.Point(Length.ZERO, grid.rows().getFirst().y(), Length.ZERO));
-    int every =
-        every(grid.levels().stream().map(l -> sketch.scale().toPaper(l.height().mm())).toList());
+    Thinned numbered =
+        Thinned.of(
+            grid.levels().stream().map(l -> sketch.scale().toPaper(l.height().mm())).toList());
     double aside = datumAtRight() ? -1.5 : 1.5;
     Lettering.Align align = datumAtRight() ? Lettering.Align.END : Lettering.Align.START;
-    for (BayGrid.Level level : grid.levels()) {
-      if (isNumbered(level.number() - 1, grid.levels().size() - 1, every)) {
-        Point at = sketch.point(front, level.height().mm()).moved(aside, 0);
-        sketch.add(
-            Drafter.small(Integer.toString(level.number()))
-                .with(align, Lettering.Seat.MIDDLE)
-                .at(at));
-      }
+    for (BayGrid.Level level : numbered.among(grid.levels())) {
+      Point at = sketch.point(front, level.height().mm()).moved(aside, 0);
+      sketch.add(
+          Drafter.small(Integer.toString(level.number()))
+              .with(align, Lettering.Seat.MIDDLE)
+              .at(at));
     }
   }
 

@@ -1,0 +1,144 @@
+package fourpin.sheets.drawings;
+
+import fourpin.boring.way.Clamping;
+import fourpin.boring.way.Clamping.Bearing;
+import fourpin.boring.way.Clamping.Reach;
+import fourpin.boring.way.Guide;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Part;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.Scale;
+import fourpin.sheets.paint.Sketch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * A panel with the guide on it as they lie on the bench, its lower end below: one picture for each
+ * clamping, side by side in the order of work.
+ */
+public final class DrillingView {
+
+  private static final double BETWEEN = 8;
+  private static final double LINE = 4;
+
+  private final Drafter drafter;
+  private final BuiltCase built;
+  private final Part part;
+  private final Face face;
+  private final Guide guide;
+  private final List<Clamping> clampings;
+
+  /**
+   * @param face that lies up
+   * @param clampings of the guide on this face, at least one
+   */
+  public DrillingView(
+      Drafter drafter,
+      BuiltCase built,
+      Part part,
+      Face face,
+      Guide guide,
+      List<Clamping> clampings) {
+    this.drafter = drafter;
+    this.built = built;
+    this.part = part;
+    this.face = face;
+    this.guide = guide;
+    this.clampings = List.copyOf(clampings);
+  }
+
+  public Drawing draw() {
+    return drafter.largest(new Projection(face).box(part.box()), this::draw);
+  }
+
+  private Drawing draw(Scale scale) {
+    List<Mark> marks = new ArrayList<>();
+    List<List<Mark>> pictures = clampings.stream().map(c -> picture(scale, c)).toList();
+    double bottom =
+        pictures.stream().mapToDouble(p -> Mark.around(p).bottom()).min().orElseThrow() - 1;
+    for (int i = 0; i < pictures.size(); i++) {
+      List<Mark> picture = new ArrayList<>(pictures.get(i));
+      picture.addAll(under(scale, i, bottom));
+      double left = marks.isEmpty() ? 0 : Mark.around(marks).right() + BETWEEN;
+      marks.add(new Mark.Group(title(i), moved(picture, left)));
+    }
+    String up = face.name().toLowerCase(Locale.ROOT);
+    return Drawing.toScale(
+        Drafter.name(built.order().name(), part.mark(), up, "drilling"),
+        built.order().name()
+            + ", "
+            + part.mark()
+            + ", "
+            + up
+            + " face up, with guide "
+            + guide.mark(),
+        description(),
+        scale,
+        drafter.note(),
+        marks);
+  }
+
+  private static List<Mark> moved(List<Mark> picture, double left) {
+    return Mark.allMoved(picture, left - Mark.around(picture).left(), 0);
+  }
+
+  private String description() {
+    return clampings.stream()
+        .map(c -> title(clampings.indexOf(c)) + ": " + HoleNumbers.of(c))
+        .collect(Collectors.joining("; ", "", ". Holes that are not bored are crossed out."));
+  }
+
+  private String title(int index) {
+    Clamping clamping = clampings.get(index);
+    String row = clamping.row().name().toLowerCase(Locale.ROOT) + " row";
+    return clampings.size() == 1 ? row : (index + 1) + ": " + row;
+  }
+
+  private List<Mark> picture(Scale scale, Clamping clamping) {
+    Sketch sketch = new Sketch(scale);
+    ClampedGuide clamped = new ClampedGuide(drafter, part, guide, clamping);
+    if (clamping.bearing() instanceof Bearing.PanelBelow(String mark, _)) {
+      clamped.below(sketch, built.part(mark));
+    }
+    clamped.draw(sketch);
+    return sketch.marks();
+  }
+
+  /** What stands under a picture: its row, the guide's side, the holes. */
+  private List<Mark> under(Scale scale, int index, double bottom) {
+    Clamping clamping = clampings.get(index);
+    double middle = scale.toPaper(new Projection(face).box(part.box()).centre().x());
+    List<String> lines = new ArrayList<>();
+    lines.add(title(index));
+    lines.add(
+        "guide "
+            + guide.mark()
+            + ", side "
+            + new ClampedGuide(drafter, part, guide, clamping).sideUp()
+            + " up");
+    clamping.reaches().forEach(reach -> lines.add(holes(reach)));
+    return IntStream.range(0, lines.size())
+        .mapToObj(i -> under(lines.get(i)).at(new Point(middle, bottom - i * LINE)))
+        .map(Mark.class::cast)
+        .toList();
+  }
+
+  private static String holes(Reach reach) {
+    String holes = "holes " + HoleNumbers.of(reach.holes());
+    return reach
+        .step()
+        .map(step -> "● pin: " + step.pin() + " in " + step.into() + ", then " + holes)
+        .orElse(holes);
+  }
+
+  private static Lettering under(String words) {
+    return Drafter.label(words).with(Lettering.Align.MIDDLE, Lettering.Seat.TOP);
+  }
+}

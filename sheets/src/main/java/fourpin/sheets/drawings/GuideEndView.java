@@ -1,0 +1,181 @@
+package fourpin.sheets.drawings;
+
+import fourpin.boring.way.Guide;
+import fourpin.boring.way.Guide.GuideHole;
+import fourpin.measure.Length;
+import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Dimensions;
+import fourpin.sheets.paint.Dimensions.Span;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fill;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.Scale;
+import fourpin.sheets.paint.Side;
+import fourpin.sheets.paint.Sketch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * The block's end of a guide, larger than the whole: from above on its side A, and at the left of
+ * that its front edge, which shows the thickness and how the block stands proud of both sides.
+ */
+public final class GuideEndView {
+
+  private static final int HOLES = 2;
+
+  /** Between the two views, on paper. */
+  private static final double APART = 14;
+
+  private static final int TEETH = 6;
+  private static final double TOOTH = 1;
+
+  private final Drafter drafter;
+  private final Guide guide;
+  private final GuidePlace place;
+
+  public GuideEndView(Drafter drafter, Guide guide) {
+    this.drafter = drafter;
+    this.guide = guide;
+    this.place = GuidePlace.sideA(guide);
+  }
+
+  public Drawing draw() {
+    return drafter.largest(top().with(place.block()), this::draw);
+  }
+
+  private Drawing draw(Scale scale) {
+    Sketch sketch = new Sketch(scale);
+    broken(sketch, top());
+    place.drawBlock(sketch);
+    broken(sketch, edge(scale));
+    block(sketch);
+    shown().forEach(hole -> hole(sketch, hole));
+    dimensions(sketch);
+    words(sketch);
+    return Drawing.toScale(
+        Drafter.name("guide", guide.mark(), "end"),
+        "Block's end of guide " + guide.mark(),
+        "The stop block, the first holes, and at the left the guide from its front edge.",
+        scale,
+        drafter.note(),
+        sketch.marks());
+  }
+
+  private List<GuideHole> shown() {
+    return guide.holes().stream().limit(HOLES).toList();
+  }
+
+  /** As much as is drawn of the guide: half a step beyond the last hole that is shown. */
+  private double length() {
+    List<GuideHole> holes = shown();
+    double last = holes.getLast().along().mm();
+    double step = holes.size() == 1 ? last : last - holes.getFirst().along().mm();
+    return Math.min(guide.length().mm(), last + step / 2);
+  }
+
+  private Box top() {
+    return new Box(0, 0, guide.width().mm(), length());
+  }
+
+  /** The guide seen on its front edge. */
+  private Box edge(Scale scale) {
+    double right = -scale.toReal(APART) - guide.block().mm();
+    return new Box(right - guide.thickness().mm(), 0, right, length());
+  }
+
+  /** It stands proud by as much as it is thick; how much does not matter. */
+  private void block(Sketch sketch) {
+    if (guide.block().isPositive()) {
+      double thick = guide.block().mm();
+      Box edge = edge(sketch.scale());
+      sketch.rectangle(
+          new Box(edge.left() - thick, -thick, edge.right() + thick, 0), Pen.OUTLINE, Fill.HATCH);
+    }
+  }
+
+  /** An outline with a torn upper end, unless the guide ends there. */
+  private void broken(Sketch sketch, Box box) {
+    boolean whole = box.top() >= guide.length().mm();
+    Box work = sketch.onPaper(box);
+    List<Point> outline = new ArrayList<>(List.of(work.corners().get(0), work.corners().get(1)));
+    for (int i = 0; i <= TEETH; i++) {
+      double x = work.right() - i * work.width() / TEETH;
+      outline.add(new Point(x, work.top() + (whole || i % 2 == 0 ? 0 : TOOTH)));
+    }
+    sketch.add(Mark.Path.polygon(outline, Pen.OUTLINE, Fill.WHITE));
+  }
+
+  private void hole(Sketch sketch, GuideHole hole) {
+    double u = place.u(hole);
+    double v = place.v(hole);
+    double arm = hole.diameter().mm();
+    sketch
+        .circle(u, v, hole.diameter().mm(), Pen.OUTLINE, Fill.WHITE)
+        .line(u - arm, v, u + arm, v, Pen.CENTRE)
+        .line(u, v - arm, u, v + arm, Pen.CENTRE);
+  }
+
+  private void dimensions(Sketch sketch) {
+    Box drawn = sketch.extent();
+    sketch.addAll(Dimensions.beside(Side.BELOW, drawn.bottom(), across(sketch)));
+    sketch.addAll(Dimensions.beside(Side.RIGHT, sketch.onPaper(top()).right(), along(sketch)));
+  }
+
+  private List<Span> across(Sketch sketch) {
+    double width = guide.width().mm();
+    Box edge = edge(sketch.scale());
+    List<Span> spans = new ArrayList<>();
+    spans.add(span(sketch, edge.left(), edge.right(), guide.thickness()));
+    spans.add(span(sketch, 0, width, guide.width()));
+    for (Length row : rows()) {
+      double at = width - row.mm();
+      spans.add(span(sketch, at, width, row));
+      spans.add(span(sketch, 0, at, guide.width().minus(row)));
+    }
+    return spans;
+  }
+
+  /** Distances of the columns of holes from the front edge, rising. */
+  private List<Length> rows() {
+    return guide.holes().stream().map(GuideHole::across).distinct().sorted().toList();
+  }
+
+  private List<Span> along(Sketch sketch) {
+    List<GuideHole> holes = shown();
+    List<Span> spans = new ArrayList<>();
+    if (guide.block().isPositive()) {
+      spans.add(span(sketch, -guide.block().mm(), 0, guide.block()));
+    }
+    spans.add(span(sketch, 0, place.v(holes.getFirst()), holes.getFirst().along()));
+    IntStream.range(1, holes.size())
+        .filter(i -> holes.get(i).along().isMoreThan(holes.get(i - 1).along()))
+        .mapToObj(i -> step(sketch, holes.get(i - 1), holes.get(i)))
+        .forEach(spans::add);
+    return spans;
+  }
+
+  private Span step(Sketch sketch, GuideHole one, GuideHole next) {
+    return span(sketch, place.v(one), place.v(next), next.along().minus(one.along()));
+  }
+
+  private Span span(Sketch sketch, double from, double to, Length shown) {
+    return new Span(
+        sketch.scale().toPaper(from), sketch.scale().toPaper(to), drafter.number(shown));
+  }
+
+  private void words(Sketch sketch) {
+    double top = sketch.extent().top() + TOOTH;
+    String holes = "side A · holes Ø " + drafter.number(shown().getFirst().diameter());
+    double edge = sketch.scale().toPaper(edge(sketch.scale()).right());
+    sketch.add(above(holes, Lettering.Align.START).at(new Point(0, top)));
+    sketch.add(above("front edge", Lettering.Align.END).at(new Point(edge, top)));
+  }
+
+  private static Lettering above(String words, Lettering.Align align) {
+    return Drafter.label(words).with(align, Lettering.Seat.BOTTOM);
+  }
+}

@@ -1,0 +1,226 @@
+package fourpin.sheets.drawings;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Feature.Channel;
+import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
+import fourpin.job.Setting;
+import fourpin.measure.Length;
+import fourpin.sheets.drawings.Projection.Edge;
+import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fill;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Mark;
+import fourpin.sheets.paint.Pen;
+import fourpin.sheets.paint.Point;
+import fourpin.sheets.paint.RunningDimensions;
+import fourpin.sheets.paint.RunningDimensions.Station;
+import fourpin.sheets.paint.Scale;
+import fourpin.sheets.paint.Side;
+import fourpin.sheets.paint.Sketch;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * A panel whose holes are marked or set one by one, as it lies on the bench, its lower end below: a
+ * numbered stick beside it, its zero at the foot of the case, the line of each row, and distances
+ * from the lower end and the front edge, both drawn heavy.
+ */
+public final class StickView {
+
+  private static final double APART = 3;
+  private static final double WIDE = 6;
+  private static final double TICK = 2;
+  private static final double BESIDE = 0.5;
+
+  private final Drafter drafter;
+  private final BuiltCase built;
+  private final Part part;
+  private final Projection view;
+
+  /**
+   * @param face that lies up; has holes for shelf supports
+   */
+  public StickView(Drafter drafter, BuiltCase built, Part part, Face face) {
+    this.drafter = drafter;
+    this.built = built;
+    this.part = part;
+    this.view = new Projection(face);
+  }
+
+  public Drawing draw() {
+    return drafter.largest(view.box(part.box()), this::draw);
+  }
+
+  private Drawing draw(Scale scale) {
+    Sketch sketch = new Sketch(scale);
+    panel(sketch);
+    rows().forEach(y -> row(sketch, y));
+    holes().forEach(h -> hole(sketch, h));
+    datum(sketch);
+    stick(sketch);
+    across(sketch);
+    labels(sketch);
+    String up = view.face().name().toLowerCase(Locale.ROOT);
+    return Drawing.toScale(
+        Drafter.name(built.order().name(), part.mark(), up, "drilling"),
+        built.order().name() + ", " + part.mark() + ", " + up + " face up, with the stick",
+        heights().size() + " marks on the stick, " + rows().size() + " rows.",
+        scale,
+        drafter.note(),
+        sketch.marks());
+  }
+
+  private List<Hole> holes() {
+    return supports(part).filter(h -> h.face() == view.face()).toList();
+  }
+
+  private static Stream<Hole> supports(Part part) {
+    return part.features().stream()
+        .flatMap(f -> f instanceof Hole h ? Stream.of(h) : Stream.empty())
+        .filter(h -> h.use() == Hole.Use.SUPPORT);
+  }
+
+  /** From the front edge. */
+  private List<Length> rows() {
+    Length front = part.box().at(Face.FRONT);
+    return List.copyOf(
+        new TreeSet<>(holes().stream().map(h -> h.centre().y().minus(front)).toList()));
+  }
+
+  /** From the lower end. */
+  private List<Length> heights() {
+    Length end = part.box().at(Face.BOTTOM);
+    return List.copyOf(
+        new TreeSet<>(holes().stream().map(h -> h.centre().z().minus(end)).toList()));
+  }
+
+  private void panel(Sketch sketch) {
+    List<Point> outline =
+        Silhouette.of(part, view).stream().map(p -> sketch.point(p.x(), p.y())).toList();
+    sketch.add(Mark.Path.polygon(outline, Pen.OUTLINE, Fill.WHITE));
+    channels(view.face()).forEach(c -> sketch.rectangle(view.box(c.volume()), Pen.EDGE, Fill.NONE));
+  }
+
+  private List<Channel> channels(Face face) {
+    return part.features().stream()
+        .filter(f -> f.face() == face)
+        .flatMap(f -> f instanceof Channel c ? Stream.of(c) : Stream.empty())
+        .filter(c -> c.kind() != Channel.Kind.NOTCH)
+        .toList();
+  }
+
+  private double u(Length fromFront) {
+    Length y = part.box().at(Face.FRONT).plus(fromFront);
+    return view.u(new fourpin.casework.Point(Length.ZERO, y, Length.ZERO));
+  }
+
+  private void row(Sketch sketch, Length fromFront) {
+    Box box = view.box(part.box());
+    sketch.line(u(fromFront), box.bottom(), u(fromFront), box.top(), Pen.CENTRE);
+  }
+
+  private void hole(Sketch sketch, Hole hole) {
+    sketch.circle(
+        view.u(hole.centre()), view.v(hole.centre()), hole.diameter().mm(), Pen.EDGE, Fill.WHITE);
+  }
+
+  private boolean frontAtLeft() {
+    return view.front() == Edge.LEFT;
+  }
+
+  private void datum(Sketch sketch) {
+    Box box = view.box(part.box());
+    double u = frontAtLeft() ? box.left() : box.right();
+    sketch.line(u, box.bottom(), u, box.top(), Pen.DATUM);
+    sketch.line(box.left(), box.bottom(), box.right(), box.bottom(), Pen.DATUM);
+  }
+
+  /** Beside the front edge, numbered from its zero, first and last mark with their distance. */
+  private void stick(Sketch sketch) {
+    Box work = sketch.onPaper(view.box(part.box()));
+    double near = frontAtLeft() ? work.left() - APART : work.right() + APART;
+    double far = frontAtLeft() ? near - WIDE : near + WIDE;
+    sketch.add(
+        Mark.Path.rectangle(
+            new Box(Math.min(near, far), 0, Math.max(near, far), work.top()), Pen.EDGE, Fill.TINT));
+    List<Length> heights = heights();
+    heights.forEach(h -> tick(sketch, near, work.bottom() + sketch.scale().toPaper(h.mm())));
+    if (!isBoredStanding()) {
+      numbers(sketch, near);
+    }
+    TreeMap<Length, Station> ends = new TreeMap<>();
+    for (Length height : List.of(heights.getFirst(), heights.getLast())) {
+      double at = work.bottom() + sketch.scale().toPaper(height.mm());
+      ends.put(height, new Station(at, drafter.number(height)));
+    }
+    sketch.addAll(
+        RunningDimensions.beside(
+            frontAtLeft() ? Side.LEFT : Side.RIGHT,
+            far,
+            work.bottom(),
+            List.copyOf(ends.values())));
+  }
+
+  /** Then a stick stands on each fixed panel, with marks and numbers of its own. */
+  private boolean isBoredStanding() {
+    return built.order().settings().choice(Setting.DRILL).equals("after-assembly");
+  }
+
+  private void tick(Sketch sketch, double near, double height) {
+    double end = frontAtLeft() ? near - TICK : near + TICK;
+    sketch.add(Mark.Path.line(new Point(near, height), new Point(end, height), Pen.EDGE));
+  }
+
+  /** The stick has the marks of the whole case; only those of this panel are drawn. */
+  private void numbers(Sketch sketch, double near) {
+    List<Length> places = heights();
+    Thinned shown = Thinned.of(places.stream().map(h -> sketch.scale().toPaper(h.mm())).toList());
+    double x = frontAtLeft() ? near - TICK - BESIDE : near + TICK + BESIDE;
+    Lettering.Align align = frontAtLeft() ? Lettering.Align.END : Lettering.Align.START;
+    List<Length> marks = marks();
+    for (Length place : shown.among(places)) {
+      Length above = place.plus(part.box().at(Face.BOTTOM));
+      sketch.add(
+          Drafter.small(Integer.toString(marks.indexOf(above) + 1))
+              .with(align, Lettering.Seat.MIDDLE)
+              .at(new Point(x, sketch.scale().toPaper(above.mm()))));
+    }
+  }
+
+  /** Heights of all holes of the case above its foot, rising. */
+  private List<Length> marks() {
+    return built.parts().stream()
+        .filter(p -> p.role() != Part.Role.STRIP)
+        .flatMap(StickView::supports)
+        .map(h -> h.centre().z())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private void across(Sketch sketch) {
+    Box work = sketch.onPaper(view.box(part.box()));
+    double front = frontAtLeft() ? work.left() : work.right();
+    TreeMap<Double, Station> stations = new TreeMap<>();
+    for (Length row : rows()) {
+      double at = sketch.scale().toPaper(u(row));
+      stations.put(at, new Station(at, drafter.number(row)));
+    }
+    sketch.addAll(
+        RunningDimensions.beside(Side.BELOW, work.bottom(), front, List.copyOf(stations.values())));
+  }
+
+  private void labels(Sketch sketch) {
+    PanelLabels labels = new PanelLabels(sketch, view, part);
+    channels(view.face()).forEach(labels::keepOff);
+    Box box = view.box(part.box());
+    rows().forEach(r -> labels.keepOffRow(new Box(u(r), box.bottom(), u(r), box.top())));
+    labels.draw(List.of());
+  }
+}
