@@ -77,6 +77,11 @@ record Words(Job job) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
+  /** With a capital letter first. */
+  static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
   static String list(List<String> items) {
     return String.join(", ", items);
   }

@@ -11,6 +11,7 @@ public sealed interface Block
         Block.Bullets,
         Block.Steps,
         Block.Callout,
+        Block.SetUp,
         Block.Figure,
         Block.Together,
         Block.Beside,
@@ -51,6 +52,17 @@ public sealed interface Block
   record Callout(Sign sign, String title, List<Prose> text) implements Block {
     public Callout {
       text = List.copyOf(text);
+    }
+  }
+
+  /** What a tool is set to, in a frame and large enough to be read from the bench. */
+  record SetUp(List<Line> lines) implements Block {
+
+    /** One setting: what is set, and to what. */
+    public record Line(String what, String to) {}
+
+    public SetUp {
+      lines = List.copyOf(lines);
     }
   }
 

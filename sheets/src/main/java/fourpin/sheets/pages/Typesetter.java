@@ -95,6 +95,7 @@ final class Typesetter {
       case Block.Bullets bullets -> bullets(bullets, tag, room);
       case Block.Steps steps -> steps(steps, tag, room);
       case Block.Callout callout -> callout(callout, tag, room);
+      case Block.SetUp setUp -> setUp(setUp, tag, room);
       case Block.Figure figure -> figure(figure, tag, room);
       case Block.Together together -> Strip.together(followed(together.blocks(), tag, room));
       case Block.Beside beside -> beside(beside, tag, room);
@@ -210,6 +211,29 @@ final class Typesetter {
     pieces.add(Piece.decoration(List.of(border)));
     pieces.add(Piece.decoration(Signs.marks(sign, place)));
     solid.pieces().forEach(piece -> pieces.add(piece.moved(SIGN_WIDTH, -FRAME_PAD)));
+    return Strip.of(height, pieces);
+  }
+
+  private static List<Strip> setUp(Block.SetUp setUp, Tag tag, double room) {
+    Tag frame = tag.add(Tag.Role.FRAME);
+    double inner = room - 2 * FRAME_PAD;
+    List<Strip> inside = new ArrayList<>();
+    for (Block.SetUp.Line line : setUp.lines()) {
+      Tag said = frame.add(Tag.Role.PARAGRAPH);
+      inside.addAll(
+          Strip.spaced(FRAME_PAD, lines(Prose.plain(line.what()), Types.CAPTION, said, inner)));
+      inside.addAll(lines(Prose.bold(line.to()), Types.LARGE, said, inner));
+    }
+    return spaced(
+        Strip.inLots(inside, MOST_FRAMED).stream().map(lot -> heavilyFramed(lot, room)).toList());
+  }
+
+  private static Strip heavilyFramed(List<Strip> inside, double room) {
+    Strip solid = Strip.solid(inside);
+    double height = solid.height() + 2 * FRAME_PAD;
+    Mark border = Mark.Path.rectangle(new Box(0, -height, room, 0), Pen.DATUM, Fill.NONE);
+    List<Piece> pieces = new ArrayList<>(List.of(Piece.decoration(List.of(border))));
+    solid.pieces().forEach(piece -> pieces.add(piece.moved(FRAME_PAD, -FRAME_PAD)));
     return Strip.of(height, pieces);
   }
 

@@ -1,0 +1,127 @@
+package fourpin.sheets.packet;
+
+import fourpin.boring.BayGrid;
+import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.WayAnswer;
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.boring.way.WayAnswer.Verdict;
+import fourpin.job.Way;
+import fourpin.measure.Figure;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Prose;
+import fourpin.sheets.pages.Table;
+import fourpin.sheets.pages.Table.Column;
+import fourpin.sheets.pages.Table.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Every way of boring for each group of bays, side by side, and which the plan takes. */
+final class WayPages {
+
+  /** A figure of a way by the last word of its id, and how a narrow column calls it. */
+  private record Shown(String what, String title) {}
+
+  private static final List<Shown> SHOWN =
+      List.of(
+          new Shown("set-ups", "Set-ups"),
+          new Shown("clampings", "Clamp"),
+          new Shown("holes", "Holes"),
+          new Shown("minutes", "Time"),
+          new Shown("to-buy", "To buy"),
+          new Shown("cost", "Cost"),
+          new Shown("gap", "Gap"),
+          new Shown("odds", "Odds"),
+          new Shown("guide-life", "Guide bears"));
+
+  private final List<CaseBoring> borings;
+  private final Words words;
+
+  WayPages(List<CaseBoring> borings, Words words) {
+    this.borings = List.copyOf(borings);
+    this.words = words;
+  }
+
+  Optional<Section> section() {
+    if (borings.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.Paragraph.of(
+            "Every way that Fourpin knows, with the tools of "
+                + words.job().shop().name()
+                + ". Figures are for all copies of the case; their working is shown by the command"
+                + " explain."));
+    borings.forEach(boring -> blocks.addAll(group(boring)));
+    return Optional.of(new Section("Ways to bore", blocks));
+  }
+
+  private List<Block> group(CaseBoring boring) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Heading(title(boring)));
+    blocks.add(table(boring));
+    blocks.add(
+        new Block.Paragraph(
+            Prose.bold("Taken: " + boring.chosen().title() + ". ")
+                .then(Prose.plain(boring.because()))));
+    List<Prose> reasons =
+        boring.answers().stream()
+            .flatMap(a -> a.reasons().stream().map(r -> reason(a, r)))
+            .toList();
+    if (!reasons.isEmpty()) {
+      blocks.add(new Block.Paragraph(Prose.bold("What speaks against a way, and what would help")));
+      blocks.add(new Block.Bullets(reasons));
+    }
+    return blocks;
+  }
+
+  /** The case with its bays: "bookcase, bays 1, 2". */
+  static String title(CaseBoring boring) {
+    List<String> bays =
+        boring.grids().stream().map(BayGrid::bay).map(bay -> Integer.toString(bay)).toList();
+    return boring.caseName() + (bays.size() == 1 ? ", bay " : ", bays ") + Words.list(bays);
+  }
+
+  private Table table(CaseBoring boring) {
+    List<Shown> shown = SHOWN.stream().filter(s -> isKnown(boring, s)).toList();
+    List<Column> columns = new ArrayList<>(List.of(Table.left("Way"), Table.left("Can be done")));
+    shown.forEach(s -> columns.add(Table.right(s.title)));
+    return new Table(
+        columns, boring.answers().stream().map(a -> row(a, boring.chosen(), shown)).toList());
+  }
+
+  private static boolean isKnown(CaseBoring boring, Shown shown) {
+    return boring.answers().stream().anyMatch(a -> figure(a, shown.what).isPresent());
+  }
+
+  private Row row(WayAnswer answer, Way chosen, List<Shown> shown) {
+    boolean taken = answer.way() == chosen;
+    List<String> cells = new ArrayList<>();
+    cells.add((taken ? "→ " : "") + answer.way().title());
+    cells.add(words(answer.verdict()) + (taken ? ", taken" : ""));
+    shown.forEach(s -> cells.add(figure(answer, s.what).map(words::value).orElse("")));
+    return new Row(
+        Table.Kind.ITEM,
+        cells.stream().map(cell -> taken ? Prose.bold(cell) : Prose.plain(cell)).toList());
+  }
+
+  private static Optional<Figure> figure(WayAnswer answer, String what) {
+    return answer.figures().stream().filter(f -> f.id().endsWith("/" + what)).findFirst();
+  }
+
+  private static String words(Verdict verdict) {
+    return switch (verdict) {
+      case POSSIBLE -> "yes";
+      case TO_BUY -> "with tools to buy";
+      case IF_CHANGED -> "if the case changes";
+      case NOT_POSSIBLE -> "no";
+    };
+  }
+
+  private static Prose reason(WayAnswer answer, Reason reason) {
+    String remedy = reason.remedy().isEmpty() ? "" : " Help: " + reason.remedy() + ".";
+    return Prose.bold(answer.way().key() + ": ").then(Prose.plain(reason.what() + "." + remedy));
+  }
+}
