@@ -10,6 +10,9 @@ import java.util.stream.IntStream;
 /** Numbered places along something; those at equal distances are told by the first and last. */
 final class NumberedMarks {
 
+  /** Fewer are told one by one. */
+  private static final int LEAST_RUN = 3;
+
   private final LengthStyle style;
   private final List<Integer> numbers;
   private final List<Length> places;
@@ -47,7 +50,7 @@ final class NumberedMarks {
         && (end == start || step(end).equals(step(start)))) {
       end++;
     }
-    return end;
+    return end - start + 1 < LEAST_RUN ? start : end;
   }
 
   private Length step(int at) {

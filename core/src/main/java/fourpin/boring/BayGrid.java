@@ -3,6 +3,7 @@ package fourpin.boring;
 import fourpin.job.Support;
 import fourpin.measure.Length;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The one pattern of a bay: every place that a shelf can lie at, stated once in case coordinates.
@@ -35,6 +36,11 @@ public record BayGrid(
     levels = List.copyOf(levels);
     runs = List.copyOf(runs);
     seats = List.copyOf(seats);
+  }
+
+  /** What the holes or grooves of a row are called on the parts round the bay. */
+  public String purpose(Row row) {
+    return row.name().name().toLowerCase(Locale.ROOT) + " row, bay " + bay;
   }
 
   /** Of a hole, a standard in its groove or a cleat strip, from front to back. */

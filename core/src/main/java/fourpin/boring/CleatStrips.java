@@ -90,7 +90,7 @@ final class CleatStrips {
                 centre,
                 cleats.bore(),
                 cleats.thickness(),
-                "half-round notch, " + Fitting.purpose(grid, row)));
+                "half-round notch, " + grid.purpose(row)));
       }
     }
     return notches;
@@ -175,6 +175,6 @@ final class CleatStrips {
             shelf.box().low().z(),
             shelf.box().high().z());
     return new Feature.Channel(
-        Feature.Channel.Kind.NOTCH, end, volume, "cleat strip, " + Fitting.purpose(grid, row));
+        Feature.Channel.Kind.NOTCH, end, volume, "cleat strip, " + grid.purpose(row));
   }
 }

@@ -22,7 +22,7 @@ record Cut(Outline outline, Length from, Length to, Owner owner) {
     record OfRow(BayGrid grid, Row row) implements Owner {
       @Override
       public String name() {
-        return "the " + Fitting.purpose(grid, row);
+        return "the " + grid.purpose(row);
       }
     }
 

@@ -14,7 +14,6 @@ import fourpin.job.Support;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -42,10 +41,6 @@ record Fitting(Map<String, List<Feature>> features, List<Part> parts) {
     };
   }
 
-  static String purpose(BayGrid grid, Row row) {
-    return row.name().name().toLowerCase(Locale.ROOT) + " row, bay " + grid.bay();
-  }
-
   private static Fitting holes(BuiltCase built, BaySpace bay, BayGrid grid) {
     return new Fitting(
         Map.of(
@@ -66,7 +61,7 @@ record Fitting(Map<String, List<Feature>> features, List<Part> parts) {
                 centre,
                 grid.diameter(),
                 grid.depth(),
-                purpose(grid, row)));
+                grid.purpose(row)));
       }
     }
     return holes;
@@ -97,7 +92,7 @@ record Fitting(Map<String, List<Feature>> features, List<Part> parts) {
                 run.top());
         grooves.add(
             new Feature.Channel(
-                Feature.Channel.Kind.GROOVE, face, volume, STANDARD + purpose(grid, row)));
+                Feature.Channel.Kind.GROOVE, face, volume, STANDARD + grid.purpose(row)));
       }
     }
     return grooves;

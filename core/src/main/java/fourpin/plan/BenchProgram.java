@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.bench.Step;
 import fourpin.boring.Boring;
+import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
 import fourpin.job.Job;
 import fourpin.job.Setting;
@@ -28,8 +29,11 @@ public record BenchProgram(List<CaseSteps> cases, List<PlannedStep> printed) {
     printed = List.copyOf(printed);
   }
 
-  public static BenchProgram of(Job job, Boring boring) {
-    return new ProgramWriter(job).write(boring);
+  /**
+   * @param borings how bays are bored; those that it does not name from the marks of story sticks
+   */
+  public static BenchProgram of(Job job, Boring boring, List<CaseBoring> borings) {
+    return new ProgramWriter(job, borings).write(boring);
   }
 
   static boolean boresAfterAssembly(BuiltCase built) {

@@ -4,6 +4,7 @@ import fourpin.bench.Caution;
 import fourpin.bench.Step;
 import fourpin.bench.Wording;
 import fourpin.boring.BayGrid;
+import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.casework.Part.CutWhen;
@@ -11,7 +12,6 @@ import fourpin.casework.Part.Role;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
-import fourpin.job.Support;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.plan.PlannedStep.Stage;
@@ -20,8 +20,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -35,21 +33,23 @@ final class CaseProgram {
   private final Job job;
   private final BuiltCase built;
   private final Wording wording;
+  private final CaseWays ways;
   private final Sticks sticks;
   private final AssemblySteps assembly;
   private final Lifting lifting;
-  private final Set<String> plugs = new TreeSet<>();
+  private final BoreSteps rows;
   private final List<Step> steps = new ArrayList<>();
   private final List<PlannedStep> printed = new ArrayList<>();
 
-  CaseProgram(Job job, BuiltCase built, List<BayGrid> grids) {
+  CaseProgram(Job job, BuiltCase built, List<BayGrid> grids, List<CaseBoring> borings) {
     this.job = job;
     this.built = built;
     this.wording = new Wording(job.style());
-    this.sticks = new Sticks(built);
+    this.ways = new CaseWays(built, borings);
+    this.sticks = new Sticks(built, ways);
     this.assembly = new AssemblySteps(job, built, grids);
     this.lifting = new Lifting(job, built);
-    grids.forEach(g -> plugs.add(g.support() instanceof Support.Sleeved ? "sleeve" : "pin"));
+    this.rows = new BoreSteps(job, ways, sticks, grids, this::add);
     write();
   }
 
@@ -72,9 +72,9 @@ final class CaseProgram {
     edge(Stage.EDGE, now);
     mark(Stage.MARK, now);
     joints(Stage.JOINT, now);
-    bore(loose);
+    rows.bore(loose);
     printed.addAll(assembly.upToAssembly());
-    bore(standing);
+    rows.bore(standing);
     toMeasure(parts(later, Role.BACK), assembly::measureBack, assembly::fastenBack);
     List<Part> shelves = later.stream().filter(p -> p.role() != Role.BACK).toList();
     toMeasure(shelves, assembly::measureOpenings, _ -> Optional.empty());
@@ -107,7 +107,7 @@ final class CaseProgram {
   }
 
   private StepWriter writer(Part part) {
-    return new StepWriter(part, sticks);
+    return new StepWriter(part, sticks, ways);
   }
 
   /** One printed step for each material, longest parts first as they come off the sheet. */
@@ -260,44 +260,15 @@ final class CaseProgram {
     }
   }
 
-  private void bore(List<Part> parts) {
-    List<Step> marked = sticks.steps(parts);
-    if (marked.isEmpty()) {
-      return;
-    }
-    add(
-        Stage.BORE,
-        List.of(),
-        "Make story sticks from straight strips, cut square at zero. ",
-        marked,
-        "Read every mark against a second rule from zero; then never measure a hole again, only"
-            + " the stick.",
-        List.of());
-    for (Part part : parts) {
-      List<Step> rows = writer(part).supports();
-      if (!rows.isEmpty()) {
-        bore(part, rows);
-      }
-    }
-  }
-
-  private void bore(Part part, List<Step> rows) {
-    boolean strip = part.role() == Role.STRIP;
-    add(
-        Stage.BORE,
-        List.of(part),
-        strip
-            ? "Clamp a second strip, or waste, against the edge that the row lies on, and bore on"
-                + " the line between them: half of each hole falls into either. "
-            : "Draw each row with a gauge from the index edge, mark its heights from the stick,"
-                + " prick every centre with a punch, and bore with a stop on the bit. ",
-        rows,
-        strip
-            ? "A cleat lies in the first, the middle and the last notch down to the bottom."
-            : "Lay the stick on again when done: every hole on its mark, none too many. Try a "
-                + String.join(" or a ", plugs)
-                + " in the first, the middle and the last hole.",
-        List.of(Cautions.DRILL, Cautions.DUST));
+  /** Takes steps that are done together, typed and in words. */
+  interface Log {
+    void add(
+        Stage stage,
+        List<Part> parts,
+        String start,
+        List<Step> typed,
+        String check,
+        List<Caution> cautions);
   }
 
   private void add(

@@ -38,6 +38,26 @@ final class Cautions {
           "drill",
           "Clamp the work, wear eye protection, keep sleeves and hair away from the bit. Test the"
               + " stop in scrap, and again every 20 holes.");
+  static final Caution PLUNGE =
+      new Caution(
+          "router",
+          "Unplug the router before bit, bushing or stop is touched. Clamp guide and panel so that"
+              + " neither moves; where the base would overhang, near the ends, put a strip as"
+              + " thick as the guide under it. Let it reach full speed before each plunge, plunge"
+              + " slowly and straight, draw the bit out of the wood before it is moved, and let it"
+              + " stop before the router is put down. Protect eyes and ears.");
+  static final Caution PRESS =
+      new Caution(
+          "drill",
+          "Take the key out of the chuck, clamp or hold the work against fence and table, and"
+              + " support both ends of a long panel so that it can't tip. No gloves, sleeves and"
+              + " hair away from the spindle, eye protection on; let the drill stop before work is"
+              + " moved.");
+  static final Caution MACHINE =
+      new Caution(
+          "machine",
+          "Keep hands out while it is live, and work by the guards and instructions of its maker."
+              + " Run a new program once without the panel, with the bits above it.");
   static final Caution METAL =
       new Caution("metal", "Clamp metal to saw it, wear eye protection, and file off the burrs.");
   // Limits: OSHA and NIOSH wood dust pages (15 and 5 mg/m3; 1 mg/m3).

@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.boring.Borer;
 import fourpin.boring.Boring;
+import fourpin.boring.way.Ways;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Casework;
 import fourpin.casework.CaseworkBuilder;
@@ -48,7 +49,9 @@ public final class Planner {
     for (BuiltCase built : boring.cases()) {
       findings.addAll(ContentChecks.of(built, job.style()));
     }
-    BenchProgram program = BenchProgram.of(job, boring);
+    Ways ways = Ways.of(job, boring);
+    findings.addAll(ways.findings());
+    BenchProgram program = BenchProgram.of(job, boring, ways.borings());
     findings.addAll(ProgramCheck.of(boring.cases(), program));
     List<CutItem> cutList = CutListBuilder.of(job, boring.cases());
     findings.addAll(MaterialChecks.of(job, cutList));

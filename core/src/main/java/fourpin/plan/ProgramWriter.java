@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.Boring;
+import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.job.Job;
@@ -16,17 +17,19 @@ import java.util.stream.Stream;
 final class ProgramWriter {
 
   private final Job job;
+  private final List<CaseBoring> borings;
   private final List<PlannedStep> printed = new ArrayList<>();
 
-  ProgramWriter(Job job) {
+  ProgramWriter(Job job, List<CaseBoring> borings) {
     this.job = job;
+    this.borings = borings;
   }
 
   BenchProgram write(Boring boring) {
     measure(boring);
     List<CaseSteps> cases = new ArrayList<>();
     for (BuiltCase built : boring.cases()) {
-      CaseProgram program = new CaseProgram(job, built, grids(boring, built));
+      CaseProgram program = new CaseProgram(job, built, grids(boring, built), borings);
       cases.add(new CaseSteps(built.order().name(), program.steps()));
       program.printed().forEach(this::add);
     }

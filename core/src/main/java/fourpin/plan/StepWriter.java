@@ -5,6 +5,7 @@ import fourpin.bench.Span;
 import fourpin.bench.Step;
 import fourpin.bench.Step.BoreRow.Line;
 import fourpin.bench.Surface;
+import fourpin.casework.Face;
 import fourpin.casework.Feature;
 import fourpin.casework.Feature.Channel;
 import fourpin.casework.Feature.Hole;
@@ -17,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** What is done to one part, as typed steps. */
 final class StepWriter {
@@ -24,11 +26,13 @@ final class StepWriter {
   private final Part part;
   private final PieceLayout layout;
   private final Sticks sticks;
+  private final CaseWays ways;
 
-  StepWriter(Part part, Sticks sticks) {
+  StepWriter(Part part, Sticks sticks, CaseWays ways) {
     this.part = part;
     this.layout = PieceLayout.of(part);
     this.sticks = sticks;
+    this.ways = ways;
   }
 
   Step cut() {
@@ -91,25 +95,26 @@ final class StepWriter {
 
   /** Screw holes, row by row across or along. */
   List<Step> screws() {
-    return rows(Hole.Use.SCREW);
+    return rows(holes(Hole.Use.SCREW).toList());
   }
 
-  /** Rows for supports, front to back. */
-  List<Step> supports() {
-    return rows(Hole.Use.SUPPORT);
+  /** Rows for supports that are bored in one manner, front to back. */
+  List<Step> supports(CaseWays.Manner manner) {
+    return rows(holes(Hole.Use.SUPPORT).filter(h -> ways.manner(h) == manner).toList());
+  }
+
+  private Stream<Hole> holes(Hole.Use use) {
+    return part.features().stream()
+        .filter(f -> f instanceof Hole h && h.use() == use)
+        .map(f -> (Hole) f);
   }
 
   /** Holes that share everything but one place are one row. */
   private record RowKey(
       Surface surface, Line line, Length offset, Length diameter, Length depth, String purpose) {}
 
-  private List<Step> rows(Hole.Use use) {
+  private List<Step> rows(List<Hole> holes) {
     Map<RowKey, List<Hole>> rows = new LinkedHashMap<>();
-    List<Hole> holes =
-        part.features().stream()
-            .filter(f -> f instanceof Hole h && h.use() == use)
-            .map(f -> (Hole) f)
-            .toList();
     holes.forEach(h -> rows.computeIfAbsent(key(h, holes), _ -> new ArrayList<>()).add(h));
     List<Step> steps = new ArrayList<>();
     rows.forEach((key, row) -> steps.addAll(row(key, row)));
@@ -138,12 +143,38 @@ final class StepWriter {
   }
 
   private List<Step> row(RowKey key, List<Hole> holes) {
-    if (holes.getFirst().use() == Hole.Use.SUPPORT) {
-      return sticks.spacings(part, holes).stream().map(s -> row(key, s)).toList();
+    Hole first = holes.getFirst();
+    if (first.use() == Hole.Use.SCREW) {
+      return List.of(row(key, each(key, holes)));
     }
+    return switch (ways.manner(first)) {
+      case BY_HAND -> sticks.spacings(part, holes).stream().map(s -> row(key, s)).toList();
+      case DRILL_PRESS ->
+          sticks.spacings(part, holes).stream()
+              .map(s -> atFence(key, ways.edge(first), s))
+              .toList();
+      case MACHINE -> List.of(row(key, each(key, holes)));
+      case GUIDED -> throw new IllegalStateException(key.purpose() + " is bored through a guide");
+    };
+  }
+
+  private Spacing each(RowKey key, List<Hole> holes) {
     boolean along = key.line() == Line.ALONG;
-    List<Length> distances = holes.stream().map(h -> along ? fromEnd(h) : fromEdge(h)).toList();
-    return List.of(row(key, new Spacing.Each(distances)));
+    return new Spacing.Each(holes.stream().map(h -> along ? fromEnd(h) : fromEdge(h)).toList());
+  }
+
+  private Step atFence(RowKey key, Face edge, Spacing spacing) {
+    Surface surface = layout.surface(edge);
+    Length whole = part.width().total();
+    return new Step.BoreAtFence(
+        part.mark(),
+        key.surface(),
+        surface,
+        surface == Surface.INDEX_EDGE ? key.offset() : whole.minus(key.offset()),
+        spacing,
+        key.diameter(),
+        key.depth(),
+        key.purpose());
   }
 
   private Step row(RowKey key, Spacing spacing) {

@@ -5,7 +5,6 @@ import fourpin.bench.Step;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
-import fourpin.casework.Feature;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.measure.Length;
@@ -25,38 +24,45 @@ final class Sticks {
   private record Rest(String stick, Length height) {}
 
   private final BuiltCase built;
+  private final CaseWays ways;
   private final boolean assembled;
   private final Map<Rest, Marks> marks = new LinkedHashMap<>();
 
   /** What is on a stick, rising: holes, and the ends of panels. */
   private record Marks(TreeSet<Length> holes, TreeSet<Length> ends) {}
 
-  Sticks(BuiltCase built) {
+  Sticks(BuiltCase built, CaseWays ways) {
     this.built = built;
+    this.ways = ways;
     this.assembled = BenchProgram.boresAfterAssembly(built);
     built.parts().forEach(this::collect);
   }
 
   private void collect(Part part) {
-    for (Feature feature : part.features()) {
-      if (feature instanceof Hole hole && hole.use() == Hole.Use.SUPPORT) {
-        Rest rest = rest(part, hole);
-        marks(rest).holes().add(above(rest, hole));
-        marks(rest).ends().add(datum(part, rest));
-      }
+    for (Hole hole : marked(part)) {
+      Rest rest = rest(part, hole);
+      marks(rest).holes().add(above(rest, hole));
+      marks(rest).ends().add(datum(part, rest));
     }
+  }
+
+  /** The holes of a part that are bored from marks. */
+  private List<Hole> marked(Part part) {
+    return part.features().stream()
+        .filter(f -> f instanceof Hole h && h.use() == Hole.Use.SUPPORT)
+        .map(f -> (Hole) f)
+        .filter(h -> ways.manner(h).isMarked())
+        .toList();
   }
 
   /** The sticks that the parts of these steps are marked from. */
   List<Step> steps(List<Part> parts) {
     List<Rest> used = new ArrayList<>();
     for (Part part : parts) {
-      for (Feature feature : part.features()) {
-        if (feature instanceof Hole hole && hole.use() == Hole.Use.SUPPORT) {
-          Rest rest = rest(part, hole);
-          if (!used.contains(rest)) {
-            used.add(rest);
-          }
+      for (Hole hole : marked(part)) {
+        Rest rest = rest(part, hole);
+        if (!used.contains(rest)) {
+          used.add(rest);
         }
       }
     }

@@ -9,8 +9,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.bench.Caution;
 import fourpin.boring.BayGrid;
+import fourpin.boring.BayGrid.Row;
 import fourpin.boring.Borer;
+import fourpin.boring.Boring;
+import fourpin.boring.way.BitSetting;
+import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Clamping;
+import fourpin.boring.way.Guide;
+import fourpin.boring.way.Method;
+import fourpin.boring.way.WayAnswer;
 import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Face;
 import fourpin.job.Back;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
@@ -21,13 +30,17 @@ import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Settings;
 import fourpin.job.Support;
+import fourpin.job.Way;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Unit;
 import fourpin.plan.PlannedStep.Stage;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,7 +51,7 @@ class BenchProgramTest {
 
   private static List<PlannedStep> printed(CaseDraft draft) {
     Job job = job(draft.order());
-    return BenchProgram.of(job, Borer.bore(job, CaseworkBuilder.build(job))).printed();
+    return BenchProgram.of(job, Borer.bore(job, CaseworkBuilder.build(job)), List.of()).printed();
   }
 
   private static CaseDraft draft(Bay... bays) {
@@ -309,6 +322,134 @@ class BenchProgramTest {
     return steps.stream().flatMap(s -> s.cautions().stream()).map(Caution::hazard).toList();
   }
 
+  /**
+   * A guide of hardboard 1/4 in thick with holes 3/8 in, 1 in apart, from 10 7/32 in above the foot
+   * on, 1 1/2 in from its index edge: as the rows of the bookcase lie, front rows flush. The back
+   * rows are 9 27/32 in from the front edge of sides 12 in deep: 2 5/32 in from the back edge, so
+   * that a strip of 21/32 in keeps the guide off it.
+   */
+  private static CaseBoring throughGuide(Boring boring) {
+    List<Guide.GuideHole> holes = new ArrayList<>();
+    for (int n = 1; n <= 69; n++) {
+      holes.add(
+          new Guide.GuideHole(
+              n,
+              in("9 7/32").plus(in("1").times(n - 1)),
+              in("1 1/2"),
+              in("3/8"),
+              n == 1 ? Guide.Use.MASKED : Guide.Use.BORED));
+    }
+    Guide guide =
+        new Guide(
+            "G",
+            new Guide.Make.Bored("hardboard offcut"),
+            "hardboard",
+            in("80"),
+            in("3"),
+            in("1/4"),
+            holes,
+            in("3/4"));
+    BitSetting bit =
+        new BitSetting(
+            "bushing 3/8 in", in("1/4"), in("3/8"), in("1/4"), in("3/8"), in("1/16"), in("9/32"));
+    List<Clamping> clampings = new ArrayList<>();
+    for (String part : List.of("L", "R")) {
+      Face face = part.equals("L") ? Face.RIGHT : Face.LEFT;
+      clampings.add(clamping(part, face, Row.Name.FRONT, Face.FRONT, in("0")));
+      clampings.add(clamping(part, face, Row.Name.BACK, Face.BACK, in("21/32")));
+    }
+    Method method = new Method.Guided(guide, bit, clampings);
+    return new CaseBoring(
+        "North",
+        boring.grids(),
+        Stream.of(Way.values())
+            .map(
+                w ->
+                    new WayAnswer(
+                        w, WayAnswer.Verdict.POSSIBLE, List.of(), Optional.of(method), List.of()))
+            .toList(),
+        Way.ROUTER_GUIDE,
+        "stated");
+  }
+
+  private static Clamping clamping(String part, Face face, Row.Name row, Face edge, Length across) {
+    List<Integer> holes = IntStream.rangeClosed(2, 69).boxed().toList();
+    return new Clamping(
+        1,
+        part,
+        face,
+        row,
+        edge,
+        across,
+        in("0"),
+        new Clamping.Bearing.End(),
+        List.of(new Clamping.Reach(Optional.empty(), holes)));
+  }
+
+  @Test
+  void should_tell_how_the_guide_lies_on_every_panel() {
+    Job job = job(draft(bay(2)).order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    BenchProgram program = BenchProgram.of(job, boring, List.of(throughGuide(boring)));
+    assertThat(ProgramCheck.of(boring.cases(), program)).isEmpty();
+    List<PlannedStep> bored = at(program.printed(), Stage.BORE);
+    assertThat(bored.stream().map(PlannedStep::parts))
+        .containsExactly(List.of(), List.of(), List.of("L"), List.of("R"));
+    assertThat(bored.get(0).words())
+        .contains("80 3/4 in long, 3 in wide", "Screw a block 3/4 in thick on behind zero");
+    assertThat(bored.get(0).items().get(1))
+        .isEqualTo("Guide “G”: on both sides, tape over hole 1: nothing is bored through it.");
+    // 3/8 in hole + 1/4 in guide = 5/8 in stop (common practice).
+    assertThat(bored.get(1).words())
+        .isEqualTo(
+            "Set the stop: hole 3/8 in + guide 1/4 in = 5/8 in. The bit's point goes 1/16 in deeper;"
+                + " 9/32 in of wood stays behind it in the thinnest panel.");
+    assertThat(bored.get(2).items())
+        .containsExactly(
+            "L: guide “G” on the face, its side B showing: its block against the index end; its"
+                + " index edge flush with the index edge.",
+            "L: front row, bay 1: through guide “G” bore holes 2 to 69: 68 holes in all.",
+            "L: guide “G” on the face, its side A showing: its block against the index end; its"
+                + " index edge against a strip 21/32 in wide, which lies flush with the far edge.",
+            "L: back row, bay 1: through guide “G” bore holes 2 to 69: 68 holes in all.");
+    assertThat(bored.get(3).items().getFirst()).contains("its side A showing", "flush");
+    assertThat(bored.get(2).check())
+        .contains("77 7/32 in in the front row, bay 1, 77 7/32 in in the back row, bay 1");
+    assertThat(hazards(bored)).containsOnly("saw", "small pieces", "drill", "router", "dust");
+    assertThat(hazards(List.of(bored.get(2)))).containsExactly("router", "dust");
+  }
+
+  /** Back rows run with the back edge along the fence: 12 - 9 27/32 = 2 5/32 in. */
+  @Test
+  void should_run_the_nearer_edge_along_the_fence() {
+    Job job = job(draft(bay(2)).order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    CaseBoring guided = throughGuide(boring);
+    Method press =
+        new Method.Marked(Method.How.DRILL_PRESS, ((Method.Guided) guided.method()).bit());
+    CaseBoring at =
+        new CaseBoring(
+            "North",
+            boring.grids(),
+            guided.answers().stream()
+                .map(
+                    a ->
+                        new WayAnswer(
+                            a.way(), a.verdict(), List.of(), Optional.of(press), List.of()))
+                .toList(),
+            Way.DRILL_PRESS,
+            "stated");
+    List<PlannedStep> bored = at(BenchProgram.of(job, boring, List.of(at)).printed(), Stage.BORE);
+    assertThat(bored.get(1).items())
+        .containsExactly(
+            "L: front row, bay 1, on the face, the index edge to the fence, centre of the bit 1 1/2"
+                + " in from the fence: marks 1 to 68 of stick “North”, 68 holes, its zero at the"
+                + " index end; bit 1/4 in, 3/8 in deep.",
+            "L: back row, bay 1, on the face, the far edge to the fence, centre of the bit 2 5/32 in"
+                + " from the fence: marks 1 to 68 of stick “North”, 68 holes, its zero at the index"
+                + " end; bit 1/4 in, 3/8 in deep.");
+  }
+
   static LongStream seeds() {
     return LongStream.range(0, 60);
   }
@@ -318,7 +459,7 @@ class BenchProgramTest {
   void should_put_the_usual_cautions_at_every_step_that_can_hurt(long seed) {
     Job job = RandomJobs.of(seed);
     List<PlannedStep> steps =
-        BenchProgram.of(job, Borer.bore(job, CaseworkBuilder.build(job))).printed();
+        BenchProgram.of(job, Borer.bore(job, CaseworkBuilder.build(job)), List.of()).printed();
     for (PlannedStep step : steps) {
       List<String> hazards = hazards(List.of(step));
       String items = String.join(" ", step.items());

@@ -11,6 +11,7 @@ import fourpin.bench.Step;
 import fourpin.bench.Surface;
 import fourpin.boring.Borer;
 import fourpin.boring.Boring;
+import fourpin.boring.way.Ways;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.casework.Finding;
 import fourpin.job.Job;
@@ -46,12 +47,48 @@ class ProgramCheckTest {
     for (long seed = batch * JOBS / 10; seed < (batch + 1) * JOBS / 10; seed++) {
       Job job = RandomJobs.of(seed);
       Boring boring = bore(job);
-      assertThat(ProgramCheck.of(boring.cases(), BenchProgram.of(job, boring)))
+      assertThat(ProgramCheck.of(boring.cases(), BenchProgram.of(job, boring, List.of())))
           .as("job of seed %d", seed)
           .isEmpty();
       made += boring.cases().size();
     }
     assertThat(made).isGreaterThan(JOBS / 20);
+  }
+
+  /** The same through guides, long and stepped, on the drill press and by coordinates. */
+  @ParameterizedTest
+  @MethodSource("batches")
+  void should_make_exactly_the_parts_of_random_jobs_in_other_ways(long batch) {
+    int guided = 0;
+    int stepped = 0;
+    for (long seed = batch * JOBS / 10; seed < (batch + 1) * JOBS / 10; seed++) {
+      Job job = RandomJobs.of(seed);
+      Boring boring = bore(job);
+      BenchProgram program = BenchProgram.of(job, boring, HandMadeWays.of(boring, seed));
+      assertThat(ProgramCheck.of(boring.cases(), program)).as("job of seed %d", seed).isEmpty();
+      guided += has(program, Step.ClampGuide.class);
+      stepped += has(program, Step.ShiftGuide.class);
+    }
+    assertThat(guided).isGreaterThan(JOBS / 100);
+    assertThat(stepped).isPositive();
+  }
+
+  private static int has(BenchProgram program, Class<? extends Step> kind) {
+    return program.cases().stream().flatMap(c -> c.steps().stream()).anyMatch(kind::isInstance)
+        ? 1
+        : 0;
+  }
+
+  /** As the ways are chosen for the tools of random shops. */
+  @ParameterizedTest
+  @MethodSource("batches")
+  void should_make_exactly_the_parts_in_the_ways_that_are_chosen(long batch) {
+    for (long seed = batch * JOBS / 10; seed < (batch + 1) * JOBS / 10; seed++) {
+      Job job = RandomJobs.of(seed);
+      Boring boring = bore(job);
+      BenchProgram program = BenchProgram.of(job, boring, Ways.of(job, boring).borings());
+      assertThat(ProgramCheck.of(boring.cases(), program)).as("job of seed %d", seed).isEmpty();
+    }
   }
 
   @Test
@@ -137,7 +174,7 @@ class ProgramCheckTest {
   private static List<Finding> checked(UnaryOperator<Step> change) {
     Job job = job(bookcase(bay(3), bay(3)));
     Boring boring = bore(job);
-    BenchProgram program = BenchProgram.of(job, boring);
+    BenchProgram program = BenchProgram.of(job, boring, List.of());
     List<CaseSteps> changed =
         program.cases().stream()
             .map(c -> new CaseSteps(c.caseName(), c.steps().stream().map(change).toList()))

@@ -1,0 +1,95 @@
+package fourpin.plan;
+
+import fourpin.boring.BayGrid;
+import fourpin.boring.BayGrid.Row;
+import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Method;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Feature.Hole;
+import fourpin.job.Way;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How each row of one case is bored. */
+final class CaseWays {
+
+  /** In what manner a row is bored. */
+  enum Manner {
+    BY_HAND,
+    DRILL_PRESS,
+    MACHINE,
+    GUIDED;
+
+    boolean isMarked() {
+      return this == BY_HAND || this == DRILL_PRESS;
+    }
+  }
+
+  /** A guide with the bays that are bored through it. */
+  record GuidedBoring(Way way, Method.Guided method, List<BayGrid> grids) {}
+
+  private record RowWay(Manner manner, Face edge) {}
+
+  private static final RowWay STICK = new RowWay(Manner.BY_HAND, Face.FRONT);
+
+  private final Map<String, RowWay> rows = new LinkedHashMap<>();
+  private final List<GuidedBoring> guided = new ArrayList<>();
+  private Optional<String> machine = Optional.empty();
+
+  /**
+   * @param borings of any cases
+   */
+  CaseWays(BuiltCase built, List<CaseBoring> borings) {
+    borings.stream().filter(b -> b.caseName().equals(built.order().name())).forEach(this::take);
+  }
+
+  private void take(CaseBoring boring) {
+    if (boring.answer(boring.chosen()).method().isEmpty()) {
+      return;
+    }
+    switch (boring.method()) {
+      case Method.Guided method -> {
+        guided.add(new GuidedBoring(boring.chosen(), method, boring.grids()));
+        take(boring, Manner.GUIDED);
+      }
+      case Method.Marked(Method.How how, var _) ->
+          take(boring, how == Method.How.DRILL_PRESS ? Manner.DRILL_PRESS : Manner.BY_HAND);
+      case Method.Programmed method -> {
+        machine = Optional.of(method.machine());
+        take(boring, Manner.MACHINE);
+      }
+      case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ -> {}
+    }
+  }
+
+  private void take(CaseBoring boring, Manner manner) {
+    for (BayGrid grid : boring.grids()) {
+      for (Row row : grid.rows()) {
+        Face edge = row.name() == Row.Name.BACK ? Face.BACK : Face.FRONT;
+        rows.put(grid.purpose(row), new RowWay(manner, edge));
+      }
+    }
+  }
+
+  Manner manner(Hole hole) {
+    return rows.getOrDefault(hole.purpose(), STICK).manner();
+  }
+
+  /** The edge that a row is nearest to: on the drill press it runs along the fence. */
+  Face edge(Hole hole) {
+    return rows.getOrDefault(hole.purpose(), STICK).edge();
+  }
+
+  List<GuidedBoring> guided() {
+    return guided;
+  }
+
+  /** What bores by coordinates, if anything does. */
+  Optional<String> machine() {
+    return machine;
+  }
+}

@@ -1,0 +1,129 @@
+package fourpin.plan;
+
+import fourpin.bench.Step;
+import fourpin.bench.Step.Against;
+import fourpin.bench.Step.ClampGuide.Side;
+import fourpin.bench.Surface;
+import fourpin.boring.BayGrid;
+import fourpin.boring.BayGrid.Row;
+import fourpin.boring.way.BitSetting;
+import fourpin.boring.way.Clamping;
+import fourpin.boring.way.Clamping.Bearing;
+import fourpin.boring.way.Clamping.Reach;
+import fourpin.boring.way.Guide;
+import fourpin.boring.way.Guide.GuideHole;
+import fourpin.boring.way.Guide.Use;
+import fourpin.casework.Face;
+import fourpin.casework.Part;
+import fourpin.measure.Length;
+import fourpin.plan.CaseWays.GuidedBoring;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Making a guide, setting its bit and boring through it, as typed steps. */
+final class GuideSteps {
+
+  private final GuidedBoring boring;
+  private final Guide guide;
+
+  GuideSteps(GuidedBoring boring) {
+    this.boring = boring;
+    this.guide = boring.method().guide();
+  }
+
+  List<Step> make() {
+    List<Step> steps = new ArrayList<>();
+    steps.add(
+        new Step.MakeGuide(
+            guide.mark(),
+            guide.length(),
+            guide.width(),
+            guide.thickness(),
+            guide.block(),
+            guide.holes().stream().map(GuideSteps::hole).toList()));
+    List<Integer> masked = masked();
+    if (!masked.isEmpty()) {
+      steps.add(new Step.MaskHoles(guide.mark(), masked));
+    }
+    return steps;
+  }
+
+  private static Step.GuideHole hole(GuideHole hole) {
+    return new Step.GuideHole(hole.number(), hole.along(), hole.across(), hole.diameter());
+  }
+
+  private List<Integer> masked() {
+    return guide.holes().stream()
+        .filter(h -> h.use() == Use.MASKED)
+        .map(GuideHole::number)
+        .toList();
+  }
+
+  Step bit() {
+    BitSetting bit = boring.method().bit();
+    return new Step.SetBit(bit.tool(), bit.diameter(), bit.runs(), bit.stop());
+  }
+
+  /** Everything that is bored through the guide into one part, in the order of work. */
+  List<Step> bore(Part part) {
+    List<Step> steps = new ArrayList<>();
+    for (Clamping clamping : boring.method().clampings()) {
+      if (clamping.part().equals(part.mark())) {
+        steps.addAll(bore(part, clamping));
+      }
+    }
+    return steps;
+  }
+
+  private List<Step> bore(Part part, Clamping clamping) {
+    List<Step> steps = new ArrayList<>();
+    steps.add(clamp(part, clamping));
+    for (Reach reach : clamping.reaches()) {
+      reach
+          .step()
+          .map(s -> new Step.ShiftGuide(guide.mark(), part.mark(), s.pin(), s.into()))
+          .ifPresent(steps::add);
+      steps.add(new Step.BoreThrough(guide.mark(), part.mark(), reach.holes(), purpose(clamping)));
+    }
+    return steps;
+  }
+
+  private Step clamp(Part part, Clamping clamping) {
+    PieceLayout layout = PieceLayout.of(part);
+    return new Step.ClampGuide(
+        guide.mark(),
+        part.mark(),
+        layout.surface(clamping.face()),
+        new Against(Surface.INDEX_END, layout.surface(Face.BOTTOM), clamping.along()),
+        new Against(Surface.INDEX_EDGE, layout.surface(clamping.edge()), clamping.across()),
+        showing(clamping),
+        rest(clamping.bearing()));
+  }
+
+  private static Optional<Step.Rest> rest(Bearing bearing) {
+    return switch (bearing) {
+      case Bearing.End _ -> Optional.empty();
+      case Bearing.PanelBelow(String mark, Length spacer) ->
+          Optional.of(new Step.Rest(mark, spacer));
+    };
+  }
+
+  /**
+   * Upright with its zero down and its index edge to the front, the guide shows A to the left,
+   * which is the way that a right side's inside looks; at the back edge or on a left side it is
+   * turned over.
+   */
+  private static Side showing(Clamping clamping) {
+    boolean front = clamping.edge() == Face.FRONT;
+    return front == (clamping.face() == Face.LEFT) ? Side.A : Side.B;
+  }
+
+  private String purpose(Clamping clamping) {
+    BayGrid grid =
+        boring.grids().stream().filter(g -> g.bay() == clamping.bay()).findFirst().orElseThrow();
+    Row row =
+        grid.rows().stream().filter(r -> r.name() == clamping.row()).findFirst().orElseThrow();
+    return grid.purpose(row);
+  }
+}
