@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Rising numbers as people say them: 1 to 14, 20 to 22; 4 to 22, every second hole. */
-final class Numbers {
+public final class Numbers {
 
   private static final List<String> ORDINALS =
       List.of("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth");
@@ -15,9 +15,10 @@ final class Numbers {
   private Numbers() {}
 
   /**
+   * @param numbers at least one
    * @param what one of them is called: "hole"
    */
-  static String words(List<Integer> numbers, String what) {
+  public static String words(List<Integer> numbers, String what) {
     List<String> runs = new ArrayList<>();
     boolean stepped = false;
     for (int start = 0; start < numbers.size(); ) {

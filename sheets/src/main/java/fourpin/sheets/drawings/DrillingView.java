@@ -1,5 +1,6 @@
 package fourpin.sheets.drawings;
 
+import fourpin.bench.Numbers;
 import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Clamping.Bearing;
 import fourpin.boring.way.Clamping.Reach;
@@ -91,8 +92,12 @@ public final class DrillingView {
 
   private String description() {
     return clampings.stream()
-        .map(c -> title(clampings.indexOf(c)) + ": " + HoleNumbers.of(c))
+        .map(c -> title(clampings.indexOf(c)) + ": " + holes(c))
         .collect(Collectors.joining("; ", "", ". Holes that are not bored are crossed out."));
+  }
+
+  private static String holes(Clamping clamping) {
+    return clamping.reaches().stream().map(DrillingView::holes).collect(Collectors.joining("; "));
   }
 
   private String title(int index) {
@@ -131,7 +136,7 @@ public final class DrillingView {
   }
 
   private static String holes(Reach reach) {
-    String holes = "holes " + HoleNumbers.of(reach.holes());
+    String holes = "holes " + Numbers.words(reach.holes(), "hole");
     return reach
         .step()
         .map(step -> "● pin: " + step.pin() + " in " + step.into() + ", then " + holes)

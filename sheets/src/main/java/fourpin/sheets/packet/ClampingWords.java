@@ -1,11 +1,11 @@
 package fourpin.sheets.packet;
 
+import fourpin.bench.Numbers;
 import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Clamping.Bearing;
 import fourpin.boring.way.Clamping.Reach;
 import fourpin.casework.Face;
 import fourpin.measure.Length;
-import fourpin.sheets.drawings.HoleNumbers;
 
 /** How a guide is clamped, in a maker's words. */
 record ClampingWords(Words words) {
@@ -44,7 +44,7 @@ record ClampingWords(Words words) {
 
   /** What is bored from one place. */
   String reach(Reach reach) {
-    String bore = "bore holes " + HoleNumbers.of(reach.holes());
+    String bore = "bore holes " + Numbers.words(reach.holes(), "hole");
     return reach
         .step()
         .map(

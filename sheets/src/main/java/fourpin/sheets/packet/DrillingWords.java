@@ -1,5 +1,6 @@
 package fourpin.sheets.packet;
 
+import fourpin.bench.Numbers;
 import fourpin.boring.BayGrid;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.Clamping;
@@ -8,7 +9,6 @@ import fourpin.boring.way.Method;
 import fourpin.casework.Face;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
-import fourpin.sheets.drawings.HoleNumbers;
 import fourpin.sheets.packet.DrillingPages.Bored;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Block.SetUp;
@@ -107,7 +107,7 @@ record DrillingWords(Words words) {
 
   private static String holes(Clamping clamping) {
     return clamping.reaches().stream()
-        .map(r -> HoleNumbers.of(r.holes()))
+        .map(r -> Numbers.words(r.holes(), "hole"))
         .collect(Collectors.joining(", then "));
   }
 

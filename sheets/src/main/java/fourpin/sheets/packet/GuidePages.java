@@ -1,5 +1,6 @@
 package fourpin.sheets.packet;
 
+import fourpin.bench.Numbers;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Guide;
@@ -11,7 +12,6 @@ import fourpin.casework.Face;
 import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.drawings.GuideEndView;
 import fourpin.sheets.drawings.GuideView;
-import fourpin.sheets.drawings.HoleNumbers;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Prose;
@@ -152,7 +152,7 @@ final class GuidePages {
     Stream<String> mask =
         masked.isEmpty()
             ? Stream.of()
-            : Stream.of("Tape over holes " + HoleNumbers.of(masked) + " on both sides.");
+            : Stream.of("Tape over holes " + Numbers.words(masked, "hole") + " on both sides.");
     return Stream.of(
             mask,
             Stream.of(

@@ -225,22 +225,6 @@ class DrillingViewTest {
     assertThat(words(drawing)).contains(mark, "1", Integer.toString(heights.size()));
   }
 
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "1 2 3 4|1 to 4",
-        "3 4 5 9 10|3 to 5, 9 to 10",
-        "7|7",
-        "2 4 6 8|2, 4 ... to 8, every second",
-        "1 4|1, 4",
-        "1 4 7 8 9|1, 4 ... to 7, every third, 8 to 9"
-      })
-  void numbersAreCalledInRuns(String numbers, String words) {
-    List<Integer> list = Stream.of(numbers.split(" ")).map(Integer::valueOf).toList();
-    assertThat(HoleNumbers.of(list)).isEqualTo(words);
-  }
-
   private static Stream<Mark.Path> paths(List<Mark> marks) {
     return Mark.flattened(marks).stream()
         .flatMap(m -> m instanceof Mark.Path p ? Stream.of(p) : Stream.empty());
