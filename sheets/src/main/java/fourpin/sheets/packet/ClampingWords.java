@@ -44,7 +44,6 @@ record ClampingWords(Words words) {
 
   /** What is bored from one place. */
   String reach(Reach reach) {
-    String bore = "bore holes " + Numbers.words(reach.holes(), "hole");
     return reach
         .step()
         .map(
@@ -53,8 +52,8 @@ record ClampingWords(Words words) {
                     + step.pin()
                     + " goes into the hole just bored through "
                     + step.into()
-                    + "; "
-                    + bore)
-        .orElse(bore);
+                    + ", clamp, bore holes "
+                    + Numbers.words(reach.holes(), "hole"))
+        .orElse("bore holes " + Numbers.words(reach.holes(), "hole"));
   }
 }

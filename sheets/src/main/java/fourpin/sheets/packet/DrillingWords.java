@@ -50,7 +50,7 @@ record DrillingWords(Words words) {
               + clamped.end(clamping)
               + ", "
               + clamped.edge(clamping)
-              + ". Clamp at both ends, then "
+              + ". Clamp both ends, "
               + reaches
               + ".");
     }
@@ -113,9 +113,8 @@ record DrillingWords(Words words) {
 
   private static String lay(Bored bored) {
     String front = bored.face() == Face.RIGHT ? "left" : "right";
-    return "Lay the panel with its "
-        + Words.lower(bored.face())
-        + " face up and the lower end towards you: the front edge is on your "
+    return Words.lower(bored.face())
+        + " face up, lower end towards you: the front edge is on your "
         + front
         + ".";
   }

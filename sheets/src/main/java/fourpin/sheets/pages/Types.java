@@ -9,7 +9,7 @@ final class Types {
   static final Wrap.Type SECTION = new Wrap.Type(Typeface.BOLD, Typeface.BOLD, 6, 1.3);
   static final Wrap.Type HEADING = new Wrap.Type(Typeface.BOLD, Typeface.BOLD, 4.4, 1.3);
   static final Wrap.Type BODY = new Wrap.Type(Typeface.REGULAR, Typeface.BOLD, 3.5, 1.4);
-  static final Wrap.Type LARGE = new Wrap.Type(Typeface.BOLD, Typeface.BOLD, 5.2, 1.25);
+  static final Wrap.Type LARGE = new Wrap.Type(Typeface.REGULAR, Typeface.BOLD, 5, 1.25);
   static final Wrap.Type CAPTION = new Wrap.Type(Typeface.REGULAR, Typeface.BOLD, 3.1, 1.35);
   static final Wrap.Type TABLE = new Wrap.Type(Typeface.NARROW, Typeface.NARROW_BOLD, 3.5, 1.3);
   static final Wrap.Type HEAD = new Wrap.Type(Typeface.BOLD, Typeface.BOLD, 3.5, 1.3);

@@ -21,6 +21,7 @@ final class Typesetter {
   /** Millimetres; a longer callout goes on in another frame. */
   private static final double MOST_FRAMED = 150;
 
+  private static final double SET_UP_GAP = 1.5;
   private static final double NUMBER_WIDTH = 12;
   private static final double TICK = 3;
   private static final double BETWEEN = 5;
@@ -219,10 +220,10 @@ final class Typesetter {
     double inner = room - 2 * FRAME_PAD;
     List<Strip> inside = new ArrayList<>();
     for (Block.SetUp.Line line : setUp.lines()) {
-      Tag said = frame.add(Tag.Role.PARAGRAPH);
+      Prose words = Prose.plain(line.what() + "  ").then(Prose.bold(line.to()));
       inside.addAll(
-          Strip.spaced(FRAME_PAD, lines(Prose.plain(line.what()), Types.CAPTION, said, inner)));
-      inside.addAll(lines(Prose.bold(line.to()), Types.LARGE, said, inner));
+          Strip.spaced(
+              SET_UP_GAP, lines(words, Types.LARGE, frame.add(Tag.Role.PARAGRAPH), inner)));
     }
     return spaced(
         Strip.inLots(inside, MOST_FRAMED).stream().map(lot -> heavilyFramed(lot, room)).toList());
