@@ -415,6 +415,15 @@ public enum Setting {
       "100 mm",
       "thickness of the blocks under a panel on the drill press",
       practice("room for the clamps, and a backer for the table")),
+  STOP_SLIP(
+      "stop-slip",
+      Kind.LENGTH,
+      "1/8 in",
+      "3 mm",
+      "0.1 mm",
+      "20 mm",
+      "how far a stop slips where the plan tries out what a slipped stop does",
+      memory("a collar that was not tight")),
   HOLE_SECONDS(
       "hole-seconds",
       Kind.NUMBER,

@@ -2,12 +2,14 @@ package fourpin.plan;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Row;
+import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Hole;
 import fourpin.job.Way;
+import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,9 +34,9 @@ final class CaseWays {
   /** A guide with the bays that are bored through it. */
   record GuidedBoring(Way way, Method.Guided method, List<BayGrid> grids) {}
 
-  private record RowWay(Manner manner, Face edge) {}
+  private record RowWay(Manner manner, Face edge, Optional<Length> point) {}
 
-  private static final RowWay STICK = new RowWay(Manner.BY_HAND, Face.FRONT);
+  private static final RowWay STICK = new RowWay(Manner.BY_HAND, Face.FRONT, Optional.empty());
 
   private final Map<String, RowWay> rows = new LinkedHashMap<>();
   private final List<GuidedBoring> guided = new ArrayList<>();
@@ -54,23 +56,23 @@ final class CaseWays {
     switch (boring.method()) {
       case Method.Guided method -> {
         guided.add(new GuidedBoring(boring.chosen(), method, boring.grids()));
-        take(boring, Manner.GUIDED);
+        take(boring, Manner.GUIDED, method.bit());
       }
-      case Method.Marked(Method.How how, var _) ->
-          take(boring, how == Method.How.DRILL_PRESS ? Manner.DRILL_PRESS : Manner.BY_HAND);
+      case Method.Marked(Method.How how, BitSetting bit) ->
+          take(boring, how == Method.How.DRILL_PRESS ? Manner.DRILL_PRESS : Manner.BY_HAND, bit);
       case Method.Programmed method -> {
         machine = Optional.of(method.machine());
-        take(boring, Manner.MACHINE);
+        take(boring, Manner.MACHINE, method.bit());
       }
       case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ -> {}
     }
   }
 
-  private void take(CaseBoring boring, Manner manner) {
+  private void take(CaseBoring boring, Manner manner, BitSetting bit) {
     for (BayGrid grid : boring.grids()) {
       for (Row row : grid.rows()) {
         Face edge = row.name() == Row.Name.BACK ? Face.BACK : Face.FRONT;
-        rows.put(grid.purpose(row), new RowWay(manner, edge));
+        rows.put(grid.purpose(row), new RowWay(manner, edge, Optional.of(bit.point())));
       }
     }
   }
@@ -82,6 +84,11 @@ final class CaseWays {
   /** The edge that a row is nearest to: on the drill press it runs along the fence. */
   Face edge(Hole hole) {
     return rows.getOrDefault(hole.purpose(), STICK).edge();
+  }
+
+  /** How far the point of the bit reaches beyond the hole, where the way says it. */
+  Optional<Length> point(Hole hole) {
+    return rows.getOrDefault(hole.purpose(), STICK).point();
   }
 
   List<GuidedBoring> guided() {

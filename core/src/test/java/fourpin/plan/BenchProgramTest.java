@@ -9,17 +9,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.bench.Caution;
 import fourpin.boring.BayGrid;
-import fourpin.boring.BayGrid.Row;
 import fourpin.boring.Borer;
 import fourpin.boring.Boring;
-import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.CaseBoring;
-import fourpin.boring.way.Clamping;
-import fourpin.boring.way.Guide;
 import fourpin.boring.way.Method;
-import fourpin.boring.way.WayAnswer;
 import fourpin.casework.CaseworkBuilder;
-import fourpin.casework.Face;
 import fourpin.job.Back;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
@@ -35,12 +29,9 @@ import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Unit;
 import fourpin.plan.PlannedStep.Stage;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.LongStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -322,75 +313,11 @@ class BenchProgramTest {
     return steps.stream().flatMap(s -> s.cautions().stream()).map(Caution::hazard).toList();
   }
 
-  /**
-   * A guide of hardboard 1/4 in thick with holes 3/8 in, 1 in apart, from 10 7/32 in above the foot
-   * on, 1 1/2 in from its index edge: as the rows of the bookcase lie, front rows flush. The back
-   * rows are 9 27/32 in from the front edge of sides 12 in deep: 2 5/32 in from the back edge, so
-   * that a strip of 21/32 in keeps the guide off it.
-   */
-  private static CaseBoring throughGuide(Boring boring) {
-    List<Guide.GuideHole> holes = new ArrayList<>();
-    for (int n = 1; n <= 69; n++) {
-      holes.add(
-          new Guide.GuideHole(
-              n,
-              in("9 7/32").plus(in("1").times(n - 1)),
-              in("1 1/2"),
-              in("3/8"),
-              n == 1 ? Guide.Use.MASKED : Guide.Use.BORED));
-    }
-    Guide guide =
-        new Guide(
-            "G",
-            new Guide.Make.Bored("hardboard offcut"),
-            "hardboard",
-            in("80"),
-            in("3"),
-            in("1/4"),
-            holes,
-            in("3/4"));
-    BitSetting bit =
-        new BitSetting(
-            "bushing 3/8 in", in("1/4"), in("3/8"), in("1/4"), in("3/8"), in("1/16"), in("9/32"));
-    List<Clamping> clampings = new ArrayList<>();
-    for (String part : List.of("L", "R")) {
-      Face face = part.equals("L") ? Face.RIGHT : Face.LEFT;
-      clampings.add(clamping(part, face, Row.Name.FRONT, Face.FRONT, in("0")));
-      clampings.add(clamping(part, face, Row.Name.BACK, Face.BACK, in("21/32")));
-    }
-    Method method = new Method.Guided(guide, bit, clampings);
-    return new CaseBoring(
-        "North",
-        boring.grids(),
-        Stream.of(Way.values())
-            .map(
-                w ->
-                    new WayAnswer(
-                        w, WayAnswer.Verdict.POSSIBLE, List.of(), Optional.of(method), List.of()))
-            .toList(),
-        Way.ROUTER_GUIDE,
-        "stated");
-  }
-
-  private static Clamping clamping(String part, Face face, Row.Name row, Face edge, Length across) {
-    List<Integer> holes = IntStream.rangeClosed(2, 69).boxed().toList();
-    return new Clamping(
-        1,
-        part,
-        face,
-        row,
-        edge,
-        across,
-        in("0"),
-        new Clamping.Bearing.End(),
-        List.of(new Clamping.Reach(Optional.empty(), holes)));
-  }
-
   @Test
   void should_tell_how_the_guide_lies_on_every_panel() {
     Job job = job(draft(bay(2)).order());
     Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
-    BenchProgram program = BenchProgram.of(job, boring, List.of(throughGuide(boring)));
+    BenchProgram program = BenchProgram.of(job, boring, List.of(GuidedBookcase.boring(boring)));
     assertThat(ProgramCheck.of(boring.cases(), program)).isEmpty();
     List<PlannedStep> bored = at(program.printed(), Stage.BORE);
     assertThat(bored.stream().map(PlannedStep::parts))
@@ -424,21 +351,10 @@ class BenchProgramTest {
   void should_run_the_nearer_edge_along_the_fence() {
     Job job = job(draft(bay(2)).order());
     Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
-    CaseBoring guided = throughGuide(boring);
     Method press =
-        new Method.Marked(Method.How.DRILL_PRESS, ((Method.Guided) guided.method()).bit());
-    CaseBoring at =
-        new CaseBoring(
-            "North",
-            boring.grids(),
-            guided.answers().stream()
-                .map(
-                    a ->
-                        new WayAnswer(
-                            a.way(), a.verdict(), List.of(), Optional.of(press), List.of()))
-                .toList(),
-            Way.DRILL_PRESS,
-            "stated");
+        new Method.Marked(
+            Method.How.DRILL_PRESS, ((Method.Guided) GuidedBookcase.boring(boring).method()).bit());
+    CaseBoring at = GuidedBookcase.boring(boring, Way.DRILL_PRESS, press);
     List<PlannedStep> bored = at(BenchProgram.of(job, boring, List.of(at)).printed(), Stage.BORE);
     assertThat(bored.get(1).items())
         .containsExactly(

@@ -1,0 +1,244 @@
+package fourpin.plan;
+
+import fourpin.bench.Spacing;
+import fourpin.bench.Step;
+import fourpin.bench.Step.Against;
+import fourpin.bench.Surface;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+
+/**
+ * The steps of a case as they are done when something goes wrong with one panel.
+ *
+ * @param piece mark of the panel, {@code length} and {@code width} its size
+ * @param rows purposes of its rows
+ * @param steps as they should be
+ */
+record Blunder(String piece, Length length, Length width, Set<String> rows, List<Step> steps) {
+
+  boolean isGuided() {
+    return steps.stream().anyMatch(this::isClamping);
+  }
+
+  private boolean isClamping(Step step) {
+    return step instanceof Step.ClampGuide c && c.piece().equals(piece);
+  }
+
+  /** The guide's far end where its block belongs, or the stick's zero at the far end. */
+  List<Step> endForEnd() {
+    return each(
+        step ->
+            switch (step) {
+              case Step.ClampGuide c when mine(c.piece()) ->
+                  clamp(c, c.surface(), otherOfGuide(c.ends()), c.edges());
+              case Step.ShiftGuide s when mine(s.piece()) ->
+                  new Step.ShiftGuide(s.guide(), s.piece(), s.into(), s.pin());
+              case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
+                  row(r, r.surface(), r.offset(), fromFarEnd(r.spacing()));
+              case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
+                  row(r, r.surface(), r.edge(), fromFarEnd(r.spacing()));
+              default -> step;
+            });
+  }
+
+  /** Everything from the other end of the panel. */
+  List<Step> panelTurned() {
+    return each(
+        step ->
+            switch (step) {
+              case Step.ClampGuide c when mine(c.piece()) ->
+                  clamp(c, c.surface(), otherOfPiece(c.ends()), c.edges());
+              case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
+                  row(r, r.surface(), r.offset(), fromFarEnd(r.spacing()));
+              case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
+                  row(r, r.surface(), r.edge(), fromFarEnd(r.spacing()));
+              default -> step;
+            });
+  }
+
+  /** The first row of the panel from the other edge. */
+  List<Step> wrongEdge() {
+    return first(
+        step ->
+            switch (step) {
+              case Step.ClampGuide c when mine(c.piece()) ->
+                  Optional.of(clamp(c, c.surface(), c.ends(), otherOfPiece(c.edges())));
+              case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
+                  Optional.of(row(r, r.surface(), width.minus(r.offset()), r.spacing()));
+              case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
+                  Optional.of(row(r, r.surface(), other(r.edge()), r.spacing()));
+              default -> Optional.empty();
+            });
+  }
+
+  /** On the face that looks out of the case. */
+  List<Step> otherFace() {
+    return each(
+        step ->
+            switch (step) {
+              case Step.ClampGuide c when mine(c.piece()) ->
+                  clamp(c, other(c.surface()), c.ends(), c.edges());
+              case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
+                  row(r, other(r.surface()), r.offset(), r.spacing());
+              case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
+                  row(r, other(r.surface()), r.edge(), r.spacing());
+              default -> step;
+            });
+  }
+
+  /** The first row one number too high; nothing where holes have no numbers. */
+  Optional<List<Step>> holeSkipped() {
+    List<Step> skipped =
+        first(
+            step ->
+                switch (step) {
+                  case Step.BoreThrough b when mine(b.piece()) ->
+                      Optional.of(
+                          new Step.BoreThrough(
+                              b.guide(), b.piece(), oneMore(b.numbers()), b.purpose()));
+                  case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
+                      oneMore(r.spacing()).map(s -> row(r, r.surface(), r.offset(), s));
+                  case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
+                      oneMore(r.spacing()).map(s -> row(r, r.surface(), r.edge(), s));
+                  default -> Optional.empty();
+                });
+    return Optional.of(skipped).filter(s -> !s.equals(steps));
+  }
+
+  private static Optional<Spacing> oneMore(Spacing spacing) {
+    return spacing instanceof Spacing.FromStick s
+        ? Optional.of(new Spacing.FromStick(s.stick(), oneMore(s.numbers()), s.datum()))
+        : Optional.empty();
+  }
+
+  private static List<Integer> oneMore(List<Integer> numbers) {
+    return numbers.stream().map(n -> n + 1).toList();
+  }
+
+  List<Step> deeper(Length by) {
+    return each(
+        step ->
+            switch (step) {
+              case Step.SetBit b ->
+                  new Step.SetBit(b.tool(), b.diameter(), b.runs(), b.stop().plus(by));
+              case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
+                  sized(r, r.diameter(), r.depth().plus(by));
+              case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
+                  sized(r, r.diameter(), r.depth().plus(by));
+              default -> step;
+            });
+  }
+
+  /** A bit that itself runs in the guide's holes is as thick as it bores. */
+  List<Step> bored(Length diameter) {
+    return each(
+        step ->
+            switch (step) {
+              case Step.SetBit b ->
+                  new Step.SetBit(
+                      b.tool(),
+                      diameter,
+                      b.runs().equals(b.diameter()) ? diameter : b.runs(),
+                      b.stop());
+              case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
+                  sized(r, diameter, r.depth());
+              case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
+                  sized(r, diameter, r.depth());
+              default -> step;
+            });
+  }
+
+  private List<Step> each(UnaryOperator<Step> change) {
+    return steps.stream().map(change).toList();
+  }
+
+  /** With the first step changed that can be. */
+  private List<Step> first(Function<Step, Optional<Step>> change) {
+    List<Step> all = new ArrayList<>(steps);
+    for (int i = 0; i < all.size(); i++) {
+      Optional<Step> changed = change.apply(all.get(i));
+      if (changed.isPresent()) {
+        all.set(i, changed.get());
+        return all;
+      }
+    }
+    return all;
+  }
+
+  private boolean mine(String other) {
+    return other.equals(piece);
+  }
+
+  private boolean isRow(String other, String purpose) {
+    return other.equals(piece) && rows.contains(purpose);
+  }
+
+  /** One turn of the guide, so that its other side shows. */
+  private static Step clamp(Step.ClampGuide c, Surface surface, Against ends, Against edges) {
+    return new Step.ClampGuide(
+        c.guide(), c.piece(), surface, ends, edges, c.showing().other(), c.on());
+  }
+
+  private static Against otherOfGuide(Against against) {
+    return new Against(other(against.ofGuide()), against.ofPiece(), against.gap());
+  }
+
+  private static Against otherOfPiece(Against against) {
+    return new Against(against.ofGuide(), other(against.ofPiece()), against.gap());
+  }
+
+  private static Surface other(Surface surface) {
+    return switch (surface) {
+      case FACE -> Surface.REVERSE;
+      case REVERSE -> Surface.FACE;
+      case INDEX_EDGE -> Surface.FAR_EDGE;
+      case FAR_EDGE -> Surface.INDEX_EDGE;
+      case INDEX_END -> Surface.FAR_END;
+      case FAR_END -> Surface.INDEX_END;
+    };
+  }
+
+  private Spacing fromFarEnd(Spacing spacing) {
+    Stream<Length> distances =
+        switch (spacing) {
+          case Spacing.Each each -> each.distances().stream();
+          case Spacing.FromStick from ->
+              from.numbers().stream().map(n -> mark(from, n).minus(from.datum()));
+        };
+    return new Spacing.Each(distances.map(length::minus).sorted().toList());
+  }
+
+  private Length mark(Spacing.FromStick from, int number) {
+    return steps.stream()
+        .filter(s -> s instanceof Step.MarkStick m && m.stick().equals(from.stick()))
+        .map(s -> ((Step.MarkStick) s).marks().get(number - 1))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Step row(Step.BoreRow r, Surface surface, Length offset, Spacing spacing) {
+    return new Step.BoreRow(
+        r.piece(), surface, r.line(), offset, spacing, r.diameter(), r.depth(), r.purpose());
+  }
+
+  private static Step row(Step.BoreAtFence r, Surface surface, Surface edge, Spacing spacing) {
+    return new Step.BoreAtFence(
+        r.piece(), surface, edge, r.offset(), spacing, r.diameter(), r.depth(), r.purpose());
+  }
+
+  private static Step sized(Step.BoreRow r, Length diameter, Length depth) {
+    return new Step.BoreRow(
+        r.piece(), r.surface(), r.line(), r.offset(), r.spacing(), diameter, depth, r.purpose());
+  }
+
+  private static Step sized(Step.BoreAtFence r, Length diameter, Length depth) {
+    return new Step.BoreAtFence(
+        r.piece(), r.surface(), r.edge(), r.offset(), r.spacing(), diameter, depth, r.purpose());
+  }
+}

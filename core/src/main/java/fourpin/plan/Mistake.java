@@ -1,0 +1,23 @@
+package fourpin.plan;
+
+/** What goes wrong while the rows of a panel are bored. */
+public enum Mistake {
+  END_FOR_END("guide or stick end for end"),
+  WRONG_EDGE("row from the wrong edge"),
+  PANEL_TURNED("panel turned end for end"),
+  SECOND_LEFT("two left sides"),
+  HOLE_SKIPPED("one hole skipped"),
+  STOP_SLIPPED("stop slipped"),
+  OTHER_BIT("bit of another size");
+
+  private final String title;
+
+  Mistake(String title) {
+    this.title = title;
+  }
+
+  /** For makers. */
+  public String title() {
+    return title;
+  }
+}

@@ -1,0 +1,230 @@
+package fourpin.plan;
+
+import fourpin.bench.Removal.Bore;
+import fourpin.bench.Surface;
+import fourpin.job.Setting;
+import fourpin.job.Support;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.plan.MistakeReport.Rescue;
+import fourpin.reference.PinSleeve;
+import fourpin.reference.Reference;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Whether a panel with wrong holes can be saved, by the wood that is left between holes. */
+final class PanelRescue {
+
+  private final LengthStyle style;
+  private final RowNames names;
+  private final CaseWays ways;
+  private final SpoiltRows rows;
+
+  /** How a panel is saved. */
+  record Answer(Rescue rescue, String how) {}
+
+  PanelRescue(LengthStyle style, RowNames names, CaseWays ways, SpoiltRows rows) {
+    this.style = style;
+    this.names = names;
+    this.ways = ways;
+    this.rows = rows;
+  }
+
+  Answer from(Mistake mistake, Length bit) {
+    if (mistake == Mistake.STOP_SLIPPED) {
+      return deeper();
+    }
+    if (rows.isAsWanted()) {
+      return new Answer(Rescue.NOT_NEEDED, "The panel is as wanted.");
+    }
+    if (rows.made().isEmpty()) {
+      return new Answer(Rescue.NOT_NEEDED, "Nothing is spoilt: put it right and bore.");
+    }
+    return switch (mistake) {
+      case OTHER_BIT -> otherBit(bit);
+      case SECOND_LEFT -> otherFace();
+      case END_FOR_END, PANEL_TURNED -> othersAlike().orElseGet(this::boreAgain);
+      case WRONG_EDGE, HOLE_SKIPPED -> boreAgain();
+      case STOP_SLIPPED -> throw new IllegalStateException("answered above");
+    };
+  }
+
+  /** What the wood behind the point of the bit allows. */
+  private Answer deeper() {
+    Bore first = rows.wanted().getFirst();
+    Length depth = first.depth().plus(setting(Setting.STOP_SLIP));
+    Length point = ways.point(names.hole(first)).orElse(setting(Setting.BIT_POINT));
+    Length left = rows.piece().thickness().minus(depth).minus(point);
+    if (bothFacesMeet(depth)) {
+      return new Answer(
+          Rescue.LOST, "The holes of both bays meet in the panel: a pin pushes out the other.");
+    }
+    if (!left.isPositive()) {
+      return new Answer(
+          Rescue.LOST,
+          "The bit comes out on the other face. Where that is not seen, plug it there with glued"
+              + " dowels; where it is, make the panel anew.");
+    }
+    String words = say("%s of wood is left behind the point of the bit.", text(left));
+    return left.isLessThan(setting(Setting.LEAST_FLOOR))
+        ? new Answer(Rescue.USE, words + " Look for bulges on the other face; set the stop again.")
+        : new Answer(
+            Rescue.USE,
+            words
+                + " Pins with a shoulder sit as before; under others glue a disc into each hole.");
+  }
+
+  /** Whether holes from both faces, each so deep, share wood. */
+  private boolean bothFacesMeet(Length depth) {
+    boolean through = depth.times(2).isAtLeast(rows.piece().thickness());
+    return through
+        && rows.wanted().stream()
+            .filter(a -> a.surface() == Surface.FACE)
+            .anyMatch(
+                a ->
+                    rows.wanted().stream()
+                        .filter(b -> b.surface() == Surface.REVERSE)
+                        .anyMatch(b -> SpoiltRows.betweenRims(a, b) < 0));
+  }
+
+  private Answer otherBit(Length bit) {
+    Bore first = rows.wanted().getFirst();
+    if (bit.isLessThan(first.diameter())) {
+      return new Answer(
+          Rescue.BORE_AGAIN,
+          say("Bore every hole once more with the right bit, %s.", text(first.diameter())));
+    }
+    Length play = bit.minus(first.diameter());
+    if (play.mm() <= names.settings().number(Setting.LOOSE_HOLE)) {
+      return new Answer(
+          Rescue.USE, say("The holes are %s wider: a pin hardly wobbles.", text(play)));
+    }
+    return sleeve(bit)
+        .map(
+            s ->
+                new Answer(
+                    Rescue.SLEEVE,
+                    say(
+                        "Bore all holes of the case out to %s and press in sleeves (%s).",
+                        text(s.outside()), s.name())))
+        .orElseGet(
+            () ->
+                new Answer(
+                    Rescue.OTHERS_ALIKE,
+                    say(
+                        "Bore all holes of the case with this bit and take pins for %s.",
+                        text(bit))));
+  }
+
+  /** The narrowest sleeve for the pins of these rows whose hole takes in what is bored. */
+  private Optional<PinSleeve> sleeve(Length hole) {
+    return stem()
+        .flatMap(
+            stem ->
+                Reference.sleeves().rows().stream()
+                    .filter(s -> s.pin().equals(stem) && s.outside().isAtLeast(hole))
+                    .min(Comparator.comparing(PinSleeve::outside)));
+  }
+
+  private Optional<Length> stem() {
+    return switch (names.grid(rows.wanted().getFirst()).support()) {
+      case Support.Pins pins -> Optional.of(pins.diameter());
+      case Support.Sleeved sleeved -> Optional.of(sleeved.pins().diameter());
+      case Support.Standards _, Support.Cleats _ -> Optional.empty();
+    };
+  }
+
+  /** Holes at the same places from the right face, if enough wood stays between. */
+  private Answer otherFace() {
+    Length web = rows.piece().thickness().minus(rows.wanted().getFirst().depth().times(2));
+    return web.isLessThan(setting(Setting.LEAST_WEB))
+        ? new Answer(
+            Rescue.PLUG,
+            say(
+                "Glue dowels into all wrong holes down to the bottom, let it dry, and bore the right"
+                    + " face: between empty holes %s. The plugs show on the outside.",
+                web.isPositive()
+                    ? say("only %s of wood would be left", text(web))
+                    : "no wood would be left"))
+        : new Answer(
+            Rescue.BORE_AGAIN,
+            say(
+                "Bore the right face as well: %s of wood stays between the holes. Plug those on the"
+                    + " outside if they are seen.",
+                text(web)));
+  }
+
+  /** The datum is moved, if the wrong rows keep clear of all that the panel has. */
+  private Optional<Answer> othersAlike() {
+    boolean clear = rows.leastRound() >= setting(Setting.LEAST_EDGE).mm();
+    if (!clear || rows.made().size() != rows.wanted().size()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Answer(
+            Rescue.OTHERS_ALIKE,
+            say(
+                "Bore every other panel of the case the same way: its rows keep at least %s clear of"
+                    + " ends, edges and joints. All levels then lie otherwise than planned; measure"
+                    + " them before shelves are placed.",
+                text(Length.nearestMm(rows.leastRound())))));
+  }
+
+  private Answer boreAgain() {
+    double between = rows.leastBetweenRims();
+    Length edge = setting(Setting.LEAST_EDGE);
+    if (between >= edge.mm()) {
+      String left =
+          Double.isInfinite(between)
+              ? ""
+              : say(" At least %s of wood stays between rims.", text(Length.nearestMm(between)));
+      return new Answer(
+          Rescue.BORE_AGAIN, "Bore what is missing; plug the wrong holes if they offend." + left);
+    }
+    if (between >= 0) {
+      return new Answer(
+          Rescue.PLUG,
+          say(
+              "Glue dowels into the wrong holes, let it dry, and bore what is missing: only %s of"
+                  + " wood lies between rims.",
+              text(Length.nearestMm(between))));
+    }
+    return covered()
+        .map(
+            s ->
+                new Answer(
+                    Rescue.SLEEVE,
+                    say(
+                        "Bore what is missing out to %s, which takes in the wrong hole, and press"
+                            + " in sleeves (%s).",
+                        text(s.outside()), s.name())))
+        .orElseGet(
+            () ->
+                new Answer(
+                    Rescue.LOST,
+                    say(
+                        "Right and wrong holes meet by %s, and no sleeve covers both: make the"
+                            + " panel anew.",
+                        text(Length.nearestMm(-between)))));
+  }
+
+  /** A sleeve round the right centre that covers the wrong hole beside it. */
+  private Optional<PinSleeve> covered() {
+    Bore first = rows.wanted().getFirst();
+    double reach = 2 * rows.leastBetweenCentres() + first.diameter().mm();
+    return sleeve(Length.nearestMm(reach));
+  }
+
+  private Length setting(Setting setting) {
+    return names.settings().length(setting);
+  }
+
+  private String text(Length length) {
+    return style.text(length);
+  }
+
+  private static String say(String words, Object... values) {
+    return String.format(Locale.ROOT, words, values);
+  }
+}

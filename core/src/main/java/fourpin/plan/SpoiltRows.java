@@ -1,0 +1,156 @@
+package fourpin.plan;
+
+import fourpin.bench.Removal;
+import fourpin.bench.Removal.Bore;
+import fourpin.bench.Surface;
+import fourpin.bench.WorkedPiece;
+import fourpin.measure.Length;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The rows of a panel as they should be beside what a mistake makes of them.
+ *
+ * @param piece as it should be
+ * @param wanted the holes of its rows, from the lowest up, row by row
+ * @param made instead
+ */
+record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
+
+  static SpoiltRows of(WorkedPiece right, WorkedPiece wrong, Set<String> rows) {
+    return new SpoiltRows(right, bores(right, rows), bores(wrong, rows));
+  }
+
+  private static List<Bore> bores(WorkedPiece piece, Set<String> rows) {
+    return piece.removals().stream()
+        .filter(r -> r instanceof Bore b && rows.contains(b.purpose()))
+        .map(r -> (Bore) r)
+        .toList();
+  }
+
+  /** Wanted and not there. Whatever row a hole was bored for, it does where it lies right. */
+  List<Bore> missing() {
+    return without(wanted, made);
+  }
+
+  /** There and not wanted. */
+  List<Bore> extra() {
+    return without(made, wanted);
+  }
+
+  boolean isAsWanted() {
+    return missing().isEmpty() && extra().isEmpty();
+  }
+
+  private static List<Bore> without(List<Bore> some, List<Bore> others) {
+    return some.stream().filter(s -> others.stream().noneMatch(o -> isSame(s, o))).toList();
+  }
+
+  private static boolean isSame(Bore a, Bore b) {
+    return isThere(a, b) && a.diameter().equals(b.diameter()) && a.depth().equals(b.depth());
+  }
+
+  /** Whether two holes share their centre. */
+  private static boolean isThere(Bore a, Bore b) {
+    return a.surface() == b.surface()
+        && a.length().equals(b.length())
+        && a.width().equals(b.width());
+  }
+
+  /** The wanted hole that is missing at the lowest place. */
+  Bore lowestMissing() {
+    return missing().stream().min(Comparator.comparing(Bore::length)).orElseThrow();
+  }
+
+  /** The hole that was bored instead of a wanted one: of its row if there is one, the nearest. */
+  Optional<Bore> instead(Bore hole) {
+    return made.stream()
+        .filter(m -> m.surface() == hole.surface())
+        .min(
+            Comparator.comparing((Bore m) -> !m.purpose().equals(hole.purpose()))
+                .thenComparing(m -> between(m, hole)));
+  }
+
+  /** From centre to centre, mm. */
+  private static double between(Bore a, Bore b) {
+    return Math.hypot(a.length().minus(b.length()).mm(), a.width().minus(b.width()).mm());
+  }
+
+  /** From rim to rim, mm, as if both were on one surface; negative where they meet. */
+  static double betweenRims(Bore a, Bore b) {
+    return between(a, b) - (a.diameter().mm() + b.diameter().mm()) / 2;
+  }
+
+  /**
+   * The least wood between the rim of a hole that is still wanted and one that is there, mm;
+   * negative where they meet.
+   */
+  double leastBetweenRims() {
+    double least = Double.POSITIVE_INFINITY;
+    for (Bore wants : missing()) {
+      for (Bore has : made) {
+        if (wants.surface() == has.surface()) {
+          least = Math.min(least, betweenRims(wants, has));
+        }
+      }
+    }
+    return least;
+  }
+
+  /** From centre to centre of a missing hole and the nearest that is there, mm. */
+  double leastBetweenCentres() {
+    return missing().stream()
+        .flatMapToDouble(
+            w ->
+                made.stream()
+                    .filter(m -> m.surface() == w.surface())
+                    .mapToDouble(m -> between(m, w)))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The least wood round a wrong hole, to the panel's ends and edges and to its cuts, mm. */
+  double leastRound() {
+    double least = Double.POSITIVE_INFINITY;
+    for (Bore hole : extra()) {
+      double radius = hole.diameter().mm() / 2;
+      for (Length side : sides(hole)) {
+        least = Math.min(least, side.mm() - radius);
+      }
+      for (Removal removal : piece.removals()) {
+        if (removal instanceof Removal.Block block && meets(hole, block)) {
+          least = Math.min(least, to(hole, block) - radius);
+        }
+      }
+    }
+    return least;
+  }
+
+  private List<Length> sides(Bore hole) {
+    return List.of(
+        hole.length(),
+        piece.length().minus(hole.length()),
+        hole.width(),
+        piece.width().minus(hole.width()));
+  }
+
+  /** Whether a hole and a cut share a stretch of the thickness. */
+  private boolean meets(Bore hole, Removal.Block block) {
+    boolean face = hole.surface() == Surface.FACE;
+    Length from = face ? Length.ZERO : piece.thickness().minus(hole.depth());
+    Length to = face ? hole.depth() : piece.thickness();
+    return from.isLessThan(block.thickness().to()) && block.thickness().from().isLessThan(to);
+  }
+
+  private static double to(Bore hole, Removal.Block block) {
+    double along = outside(hole.length(), block.length().from(), block.length().to());
+    double across = outside(hole.width(), block.width().from(), block.width().to());
+    return Math.hypot(along, across);
+  }
+
+  private static double outside(Length at, Length from, Length to) {
+    return Math.max(0, Math.max(from.minus(at).mm(), at.minus(to).mm()));
+  }
+}

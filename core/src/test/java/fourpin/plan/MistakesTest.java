@@ -1,0 +1,253 @@
+package fourpin.plan;
+
+import static fourpin.job.SampleJobs.bay;
+import static fourpin.job.SampleJobs.in;
+import static fourpin.job.SampleJobs.job;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.boring.Borer;
+import fourpin.boring.Boring;
+import fourpin.boring.way.CaseBoring;
+import fourpin.casework.CaseworkBuilder;
+import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
+import fourpin.job.Job;
+import fourpin.job.RandomJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Support;
+import fourpin.measure.Length;
+import fourpin.plan.MistakeReport.Rescue;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Mistakes on a bookcase 84 in high and 12 in deep of 23/32 in plywood: in each side 68 holes of
+ * 1/4 in, 3/8 in deep, from 10 7/32 to 77 7/32 in in rows 1 1/2 and 9 27/32 in from the front edge.
+ * The guide is 80 in long. All figures are worked out by hand.
+ */
+class MistakesTest {
+
+  private static CaseDraft draft(Bay... bays) {
+    CaseDraft draft = new CaseDraft();
+    draft.bays = List.of(bays);
+    return draft;
+  }
+
+  private static List<MistakeReport> guided(CaseDraft draft) {
+    Job job = job(draft.order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    return reports(job, boring, List.of(GuidedBookcase.boring(boring)));
+  }
+
+  private static List<MistakeReport> marked(CaseDraft draft) {
+    Job job = job(draft.order());
+    return reports(job, Borer.bore(job, CaseworkBuilder.build(job)), List.of());
+  }
+
+  private static List<MistakeReport> reports(Job job, Boring boring, List<CaseBoring> borings) {
+    return Mistakes.of(job, boring, BenchProgram.of(job, boring, borings), borings);
+  }
+
+  private static MistakeReport of(List<MistakeReport> reports, Mistake mistake) {
+    return reports.stream().filter(r -> r.mistake() == mistake).findFirst().orElseThrow();
+  }
+
+  private static void set(CaseDraft draft, Setting setting, String inches) {
+    draft.settings = draft.settings.with(setting, new SettingValue.OfLength(in(inches)));
+  }
+
+  @Test
+  void should_try_every_mistake_in_each_way() {
+    assertThat(guided(draft(bay(2))))
+        .extracting(MistakeReport::mistake)
+        .containsExactly(Mistake.values());
+    assertThat(marked(draft(bay(2))))
+        .extracting(MistakeReport::mistake)
+        .containsExactly(Mistake.values());
+    assertThat(guided(draft(bay(2))))
+        .extracting(MistakeReport::part)
+        .containsExactly("L", "L", "L", "R", "L", "L", "L");
+  }
+
+  /**
+   * 80 - 77 7/32 = 2 25/32 in is the lowest hole then; beside the wanted 10 7/32 lies 9 25/32, 7/16
+   * lower. Rims are 7/16 - 1/4 = 3/16 in apart. A hole at 3 25/32 lies in the bottom's dado.
+   */
+  @Test
+  void should_turn_the_guide_end_for_end() {
+    MistakeReport report = of(guided(draft(bay(2))), Mistake.END_FOR_END);
+    assertThat(report.shows())
+        .isEqualTo(
+            "136 of 136 holes are not as wanted: the lowest of them, in the front row, bay 1, is"
+                + " 7/16 in lower. It shows first at level 1 of bay 1, for a shelf whose underside"
+                + " lies 10 11/32 in above the foot.");
+    assertThat(report.test())
+        .endsWith(
+            " The last hole of the front row, bay 1 lies 77 7/32 in from the index end; 69 25/32 in"
+                + " would be this mistake.");
+    assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
+    assertThat(report.how()).contains("only 3/16 in of wood lies between rims");
+  }
+
+  /** 84 - 77 7/32 = 6 25/32 in is the lowest hole then, 84 - 10 7/32 = 73 25/32 the last. */
+  @ParameterizedTest
+  @CsvSource({"PANEL_TURNED, true", "PANEL_TURNED, false", "END_FOR_END, false"})
+  void should_turn_the_panel_or_the_stick(Mistake mistake, boolean guide) {
+    CaseDraft draft = draft(bay(2));
+    MistakeReport report = of(guide ? guided(draft) : marked(draft), mistake);
+    assertThat(report.shows()).contains("136 of 136 holes", "is 7/16 in lower");
+    assertThat(report.test())
+        .endsWith("77 7/32 in from the index end; 73 25/32 in would be this mistake.");
+    // The front row keeps 1 1/2 - 1/8 = 1 3/8 in from the edge; nothing is nearer.
+    assertThat(report.rescue()).isEqualTo(Rescue.OTHERS_ALIKE);
+    assertThat(report.how()).contains("at least 1 3/8 in clear");
+  }
+
+  @Test
+  void should_call_a_turned_panel_with_balanced_rows_harmless() {
+    CaseDraft draft = draft(bay(2));
+    draft.settings = draft.settings.with(Setting.BALANCE, new SettingValue.OfChoice("balanced"));
+    MistakeReport report = of(marked(draft), Mistake.PANEL_TURNED);
+    assertThat(report.shows()).isEqualTo("Nothing: the rows are the same from both ends.");
+    assertThat(report.rescue()).isEqualTo(Rescue.NOT_NEEDED);
+  }
+
+  /** 12 - 1 1/2 = 10 1/2 in, 9 in off; to the back row's rims 9 27/32 - 1 1/2 - 1/4 = 8 3/32. */
+  @ParameterizedTest
+  @CsvSource({"true", "false"})
+  void should_set_a_row_out_from_the_wrong_edge(boolean guide) {
+    CaseDraft draft = draft(bay(2));
+    MistakeReport report = of(guide ? guided(draft) : marked(draft), Mistake.WRONG_EDGE);
+    assertThat(report.shows())
+        .startsWith(
+            "68 of 136 holes are not as wanted: the lowest of them, in the front row, bay 1, is 9 in"
+                + " further from the index edge.");
+    assertThat(report.test())
+        .isEqualTo(
+            "Measure from the index edge to the row. The front row, bay 1 lies 1 1/2 in from it; 10"
+                + " 1/2 in would be this mistake.");
+    assertThat(report.rescue()).isEqualTo(Rescue.BORE_AGAIN);
+    assertThat(report.how()).contains("At least 8 3/32 in of wood");
+  }
+
+  /** 3/8 in from both faces of 23/32 in leaves nothing, 1/4 in leaves 7/32. */
+  @ParameterizedTest
+  @CsvSource({"3/8, PLUG, no wood would be left", "1/4, BORE_AGAIN, 7/32 in of wood stays"})
+  void should_bore_a_second_left_side(String depth, Rescue rescue, String how) {
+    CaseDraft draft = draft(bay(2));
+    set(draft, Setting.HOLE_DEPTH, depth);
+    MistakeReport report = of(marked(draft), Mistake.SECOND_LEFT);
+    assertThat(report.part()).isEqualTo("R");
+    assertThat(report.shows())
+        .startsWith("All 136 holes are bored into the reverse, none into the face.");
+    assertThat(report.rescue()).isEqualTo(rescue);
+    assertThat(report.how()).contains(how);
+  }
+
+  @Test
+  void should_skip_a_hole() {
+    MistakeReport guided = of(guided(draft(bay(2))), Mistake.HOLE_SKIPPED);
+    assertThat(guided.shows())
+        .startsWith(
+            "1 of 136 holes is not as wanted: the lowest of them, in the front row, bay 1, is 1 in"
+                + " higher.")
+        .endsWith("At the bench: guide G has no hole 70.");
+    assertThat(guided.test())
+        .endsWith("lies 10 7/32 in from the index end; 11 7/32 in would be this mistake.");
+    assertThat(guided.rescue()).isEqualTo(Rescue.BORE_AGAIN);
+    assertThat(guided.how()).contains("At least 3/4 in of wood");
+    assertThat(of(marked(draft(bay(2))), Mistake.HOLE_SKIPPED).shows())
+        .endsWith("At the bench: stick North has no mark 69.");
+  }
+
+  /**
+   * The bit of the guide has a point of 1/16 in: 23/32 - 3/8 - 1/8 - 1/16 = 5/32 in is left; with a
+   * slip of 1/4 in 1/32, with 9/32 nothing; with 3/8 even the full diameter goes through.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1/8, USE, 5/32 in of wood is left",
+    "1/4, USE, 1/32 in of wood is left",
+    "9/32, LOST, comes out",
+    "3/8, LOST, comes out"
+  })
+  void should_let_the_stop_slip(String slip, Rescue rescue, String how) {
+    CaseDraft draft = draft(bay(2));
+    set(draft, Setting.STOP_SLIP, slip);
+    MistakeReport report = of(guided(draft), Mistake.STOP_SLIPPED);
+    String shown = slip.equals("3/8") ? "Every hole goes right through" : slip + " in deeper";
+    assertThat(report.shows()).contains(shown);
+    assertThat(report.rescue()).isEqualTo(rescue);
+    assertThat(report.how()).contains(how);
+  }
+
+  /**
+   * From 1/4 in to 7 mm it is 0.65 mm, from 5 mm to 1/4 in 1.35 mm, from 3/16 in (4.76 mm) to 5 mm
+   * 0.24 mm, which is not loose. Sleeves of 9/32 in (7.14 mm) and 7 mm take in the wider holes. No
+   * pin is wider than 7 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "6.35, SLEEVE, 9/32 in for 1/4 in pins",
+    "5, SLEEVE, 7 mm for 5 mm pins",
+    "4.7625, USE, hardly wobbles",
+    "7, BORE_AGAIN, once more with the right bit",
+    "6, OTHERS_ALIKE, take pins for 1/4 in"
+  })
+  void should_bore_with_another_bit(double mm, Rescue rescue, String how) {
+    Length stem = Length.nearestMm(mm);
+    Bay pinned = bay(2);
+    Bay other = pinned.with(new Support.Pins(stem, in("3/8"), in("3/8"), stem.over(2)));
+    MistakeReport report = of(marked(draft(other)), Mistake.OTHER_BIT);
+    assertThat(report.shows()).contains("136 of 136 holes");
+    assertThat(report.rescue()).isEqualTo(rescue);
+    assertThat(report.how()).contains(how);
+  }
+
+  @Test
+  void should_say_nothing_of_a_case_without_pins() {
+    CaseDraft draft = draft(bay(2));
+    draft.bays =
+        List.of(
+            new Bay(
+                Optional.empty(), List.of(), Optional.empty(), Optional.empty(), Optional.empty()));
+    assertThat(marked(draft)).isEmpty();
+  }
+
+  static LongStream batches() {
+    return LongStream.range(0, 5);
+  }
+
+  /** What is never the same as wanted must never pass for it, whatever the job and the way. */
+  @ParameterizedTest
+  @MethodSource("batches")
+  void should_notice_mistakes_on_random_jobs(long batch) {
+    Set<Mistake> always =
+        Set.of(Mistake.SECOND_LEFT, Mistake.HOLE_SKIPPED, Mistake.STOP_SLIPPED, Mistake.OTHER_BIT);
+    int seen = 0;
+    for (long seed = batch * 20; seed < (batch + 1) * 20; seed++) {
+      Job job = RandomJobs.of(seed);
+      Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+      for (MistakeReport report : reports(job, boring, HandMadeWays.of(boring, seed))) {
+        boolean harmless = report.shows().startsWith("Nothing: ");
+        assertThat(harmless && always.contains(report.mistake()))
+            .as("seed %d: %s", seed, report)
+            .isFalse();
+        if (harmless) {
+          assertThat(report.rescue()).isEqualTo(Rescue.NOT_NEEDED);
+        }
+        assertThat(report.test()).isNotEmpty();
+        assertThat(report.how()).isNotEmpty();
+        seen++;
+      }
+    }
+    assertThat(seen).isGreaterThan(20);
+  }
+}
