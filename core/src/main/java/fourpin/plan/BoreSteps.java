@@ -96,8 +96,8 @@ final class BoreSteps {
             + strip(guide)
             + block(guide)
             + " Seen with its zero on the left and its index edge towards you, write A on the side"
-            + " that shows and B on the other; write the numbers of the holes on both, and an"
-            + " arrow to the index edge.",
+            + " that shows and B on the other; write the numbers of the holes on both, and"
+            + " FRONT EDGE along its index edge.",
         steps.make(),
         "Measure first, middle and last hole from zero again, and the distance of each from the"
             + " index edge. What runs in the holes goes into every one that is not masked.",

@@ -91,12 +91,16 @@ final class GuideSteps {
 
   private Step clamp(Part part, Clamping clamping) {
     PieceLayout layout = PieceLayout.of(part);
+    boolean front = clamping.edge() == Face.FRONT;
     return new Step.ClampGuide(
         guide.mark(),
         part.mark(),
         layout.surface(clamping.face()),
         new Against(Surface.INDEX_END, layout.surface(Face.BOTTOM), clamping.along()),
-        new Against(Surface.INDEX_EDGE, layout.surface(clamping.edge()), clamping.across()),
+        new Against(
+            front ? Surface.INDEX_EDGE : Surface.FAR_EDGE,
+            layout.surface(clamping.edge()),
+            clamping.across()),
         showing(clamping),
         rest(clamping.bearing()));
   }
@@ -111,12 +115,10 @@ final class GuideSteps {
 
   /**
    * Upright with its zero down and its index edge to the front, the guide shows A to the left,
-   * which is the way that a right side's inside looks; at the back edge or on a left side it is
-   * turned over.
+   * which is the way that a right side's inside looks; on a left side it is turned over.
    */
   private static Side showing(Clamping clamping) {
-    boolean front = clamping.edge() == Face.FRONT;
-    return front == (clamping.face() == Face.LEFT) ? Side.A : Side.B;
+    return clamping.face() == Face.LEFT ? Side.A : Side.B;
   }
 
   private String purpose(Clamping clamping) {

@@ -323,7 +323,7 @@ class BenchProgramTest {
     assertThat(bored.stream().map(PlannedStep::parts))
         .containsExactly(List.of(), List.of(), List.of("L"), List.of("R"));
     assertThat(bored.get(0).words())
-        .contains("80 3/4 in long, 3 in wide", "Screw a block 3/4 in thick on behind zero");
+        .contains("80 3/4 in long, 3 1/2 in wide", "Screw a block 3/4 in thick on behind zero");
     assertThat(bored.get(0).items().get(1))
         .isEqualTo("Guide “G”: on both sides, tape over hole 1: nothing is bored through it.");
     // 3/8 in hole + 1/4 in guide = 5/8 in stop (common practice).
@@ -336,8 +336,8 @@ class BenchProgramTest {
             "L: guide “G” on the face, its side B showing: its block against the index end; its"
                 + " index edge flush with the index edge.",
             "L: front row, bay 1: through guide “G” bore holes 2 to 69: 68 holes in all.",
-            "L: guide “G” on the face, its side A showing: its block against the index end; its"
-                + " index edge against a strip 21/32 in wide, which lies flush with the far edge.",
+            "L: guide “G” on the face, its side B showing: its block against the index end; its far"
+                + " edge against a strip 5/32 in wide, which lies flush with the far edge.",
             "L: back row, bay 1: through guide “G” bore holes 2 to 69: 68 holes in all.");
     assertThat(bored.get(3).items().getFirst()).contains("its side A showing", "flush");
     assertThat(bored.get(2).check())

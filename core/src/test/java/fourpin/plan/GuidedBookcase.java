@@ -25,10 +25,10 @@ final class GuidedBookcase {
   private GuidedBookcase() {}
 
   /**
-   * A guide of hardboard 1/4 in thick with holes 3/8 in, 1 in apart, from 10 7/32 in above the foot
-   * on, 1 1/2 in from its index edge: as the rows of the bookcase lie, front rows flush. The back
-   * rows are 9 27/32 in from the front edge of sides 12 in deep: 2 5/32 in from the back edge, so
-   * that a strip of 21/32 in keeps the guide off it.
+   * A guide of hardboard 1/4 in thick and 3 1/2 in wide with holes 3/8 in, 1 in apart, from 10 7/32
+   * in above the foot on, 1 1/2 in from its index edge: as the rows of the bookcase lie, front rows
+   * flush. The back rows are 9 27/32 in from the front edge of sides 12 in deep: 2 5/32 in from the
+   * back edge. The holes are 2 in from the guide's far edge, so a strip of 5/32 in keeps it off.
    */
   static CaseBoring boring(Boring boring) {
     List<Guide.GuideHole> holes = new ArrayList<>();
@@ -47,7 +47,7 @@ final class GuidedBookcase {
             new Guide.Make.Bored("hardboard offcut"),
             "hardboard",
             in("80"),
-            in("3"),
+            in("3 1/2"),
             in("1/4"),
             holes,
             in("3/4"));
@@ -58,7 +58,7 @@ final class GuidedBookcase {
     for (String part : List.of("L", "R")) {
       Face face = part.equals("L") ? Face.RIGHT : Face.LEFT;
       clampings.add(clamping(part, face, Row.Name.FRONT, Face.FRONT, in("0")));
-      clampings.add(clamping(part, face, Row.Name.BACK, Face.BACK, in("21/32")));
+      clampings.add(clamping(part, face, Row.Name.BACK, Face.BACK, in("5/32")));
     }
     Method method = new Method.Guided(guide, bit, clampings);
     return boring(boring, Way.ROUTER_GUIDE, method);

@@ -225,10 +225,15 @@ final class HandMadeWays {
         new Guide.Make.Bored("MDF"),
         "MDF",
         length,
-        across.times(2),
+        width(),
         GUIDE,
         all,
         assembled ? Length.ZERO : Length.mm(20));
+  }
+
+  /** Wider behind the holes than before them, so that its edges can't be mixed up unseen. */
+  private Length width() {
+    return across.times(2).plus(Length.mm(9));
   }
 
   private Clamping clamping(Stretch s, List<Reach> reaches) {
@@ -240,7 +245,7 @@ final class HandMadeWays {
         s.face(),
         s.row().name(),
         edge,
-        in.minus(across),
+        in.minus(edge == Face.FRONT ? across : width().minus(across)),
         s.along(),
         s.bearing(),
         reaches);
