@@ -43,6 +43,13 @@ public record BayGrid(
     return row.name().name().toLowerCase(Locale.ROOT) + " row, bay " + bay;
   }
 
+  /**
+   * What the groove of a row is for, in the words of the features: "standard, front row, bay 2".
+   */
+  public String groove(Row row) {
+    return Fitting.STANDARD + purpose(row);
+  }
+
   /** Of a hole, a standard in its groove or a cleat strip, from front to back. */
   private Length breadth() {
     return support instanceof Support.Cleats cleats ? cleats.width() : diameter;

@@ -24,8 +24,16 @@ import java.util.Map;
  * Strips with half-round notches in the edges that look at each other, loose cleats that lie in
  * them, and the shelves notched to pass the strips.
  *
- * <p>A notch is a through hole whose centre lies on the strip's edge. The straight part of a cleat
- * reaches from strip to strip and its rounded ends, half its height in radius, lie in the notches.
+ * <p>The front and the back strip of a run are bored as one blank on its middle line and ripped
+ * apart there, so the centre of a notch lies half a kerf outside the strip's edge. The straight
+ * part of a cleat reaches from centre to centre and its rounded ends, half its height in radius,
+ * lie in the notches.
+ *
+ * <p>At the strip's edge a notch of radius r then ends r - sqrt(r² - (k/2)²) above the lowest point
+ * of a whole hole, for a kerf k: 0.003 in for holes of 1 1/2 in and a kerf of 1/8 in. The round of
+ * a cleat rises there likewise, with half the cleat's height for r, so that a cleat lies as in a
+ * whole hole to within that; and alike in all notches, so that shelves lie level. Levels leave it
+ * out.
  */
 final class CleatStrips {
 
@@ -78,11 +86,11 @@ final class CleatStrips {
 
   private List<Feature> notches(Face inside, Row row, Run run) {
     Length surface = surface(inside).plus(cleats.thickness().times(inside.direction()));
-    Length edge = edge(row, row.name() == Row.Name.FRONT ? Face.BACK : Face.FRONT);
+    Length line = line(row);
     List<Feature> notches = new ArrayList<>();
     for (Level level : grid.levels()) {
       if (level.height().isMoreThan(run.bottom()) && level.height().isLessThan(run.top())) {
-        Point centre = new Point(surface, edge, level.height());
+        Point centre = new Point(surface, line, level.height());
         notches.add(
             new Feature.Hole(
                 Feature.Hole.Use.SUPPORT,
@@ -90,7 +98,7 @@ final class CleatStrips {
                 centre,
                 cleats.bore(),
                 cleats.thickness(),
-                "half-round notch, " + grid.purpose(row)));
+                "notch for cleats, bay " + bay.number()));
       }
     }
     return notches;
@@ -110,6 +118,14 @@ final class CleatStrips {
     return side == Face.FRONT ? front : front.plus(cleats.width());
   }
 
+  /** The middle line of the blank: half a kerf beyond the edge that looks at the other strip. */
+  private Length line(Row row) {
+    Length kerf = built.order().settings().length(Setting.KERF);
+    return row.name() == Row.Name.FRONT
+        ? edge(row, Face.BACK).plus(kerf.over(2))
+        : edge(row, Face.FRONT).minus(kerf.minus(kerf.over(2)));
+  }
+
   private void seat(Face inside, BayGrid.Seat seat) {
     Part shelf = built.part(seat.shelf());
     if (haveRoomForCleats()) {
@@ -121,17 +137,17 @@ final class CleatStrips {
 
   /** Rows that cross are found as too close; no cleat lies between them. */
   private boolean haveRoomForCleats() {
-    Length front = edge(grid.rows().getFirst(), Face.BACK);
-    return edge(grid.rows().getLast(), Face.FRONT).isMoreThan(front.minus(cleats.cleatHeight()));
+    Length front = line(grid.rows().getFirst());
+    return line(grid.rows().getLast()).isMoreThan(front.minus(cleats.cleatHeight()));
   }
 
   private Part cleat(Face inside, BayGrid.Seat seat) {
-    Length front = edge(grid.rows().getFirst(), Face.BACK);
-    Length back = edge(grid.rows().getLast(), Face.FRONT);
+    Length front = line(grid.rows().getFirst());
+    Length back = line(grid.rows().getLast());
     Length half = cleats.cleatHeight().over(2);
     Length underside = grid.levels().get(seat.level() - 1).underside();
     Run height = new Run(underside.minus(cleats.cleatHeight()), underside);
-    Sum length = Sum.of("between strips", back.minus(front)).plus(2, "rounded end", half);
+    Sum length = Sum.of("between notches", back.minus(front)).plus(2, "rounded end", half);
     return new Part(
         seat.shelf().replace("-S", "-C") + side(inside),
         "loose cleat",

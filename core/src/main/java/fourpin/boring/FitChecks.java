@@ -59,7 +59,8 @@ final class FitChecks {
       case Support.Standards standards -> standards(standards);
       case Support.Cleats cleats -> {
         pitch();
-        cleatHeight(cleats);
+        findings.addAll(
+            new CleatChecks(cleats, grid.bay(), bay.clear(), reporter).findings(settings));
         engagement(cleats.cleatThickness(), "cleat");
       }
     }
@@ -376,26 +377,6 @@ final class FitChecks {
                     + reporter.text(standards.soldIn()),
                 "a shelf that does not move")
             .list());
-  }
-
-  /** The ends of a cleat are round, half its height in radius, and lie in half-round notches. */
-  private void cleatHeight(Support.Cleats cleats) {
-    if (!cleats.cleatHeight().isMoreThan(cleats.bore())) {
-      return;
-    }
-    add(
-        Severity.ERROR,
-        "cleat-too-high",
-        Reporter.say(
-            "The cleats of bay %d are %s high and do not go into notches of %s.",
-            grid.bay(), reporter.text(cleats.cleatHeight()), reporter.text(cleats.bore())),
-        List.of(
-            Reporter.remedy(
-                "set cleat-height to " + reporter.text(cleats.bore()) + " or less",
-                "lighter cleats"),
-            Reporter.remedy(
-                "set bore to " + reporter.text(cleats.cleatHeight()) + " or more",
-                "another bit, and a pitch that leaves wood between the notches")));
   }
 
   private Part shelf() {

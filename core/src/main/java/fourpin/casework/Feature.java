@@ -41,7 +41,8 @@ public sealed interface Feature {
   /**
    * A round hole square to its face.
    *
-   * @param centre on the face; on its rim where half a hole is wanted, as in a notched strip
+   * @param centre on the face; beyond its edge where part of a hole is wanted, as in a strip that
+   *     is bored as a blank of two and ripped through the holes: half a kerf outside
    * @param depth to the full diameter; the part's thickness for a through hole
    */
   record Hole(Use use, Face face, Point centre, Length diameter, Length depth, String purpose)

@@ -9,7 +9,6 @@ import fourpin.boring.way.Guide.Make;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
-import fourpin.casework.Part.Role;
 import fourpin.job.Job;
 import fourpin.job.Support;
 import fourpin.job.Way;
@@ -217,20 +216,17 @@ final class BoreSteps {
         List.of());
   }
 
+  /** Cleat strips are bored as blanks, apart from the rest. */
   private void marked(Part part) {
-    boolean strip = part.role() == Role.STRIP;
+    if (CleatBlank.isStrip(part)) {
+      return;
+    }
     add(
         part,
         Manner.BY_HAND,
-        strip
-            ? "Clamp a second strip, or waste, against the edge that the row lies on, and bore on"
-                + " the line between them: half of each hole falls into either. "
-            : "Draw each row with a gauge from the index edge, mark its heights from the stick,"
-                + " prick every centre with a punch, and bore with a stop on the bit. ",
-        strip
-            ? "A cleat lies in the first, the middle and the last notch down to the bottom."
-            : "Lay the stick on again when done: every hole on its mark, none too many. "
-                + tryPlug(),
+        "Draw each row with a gauge from the index edge, mark its heights from the stick,"
+            + " prick every centre with a punch, and bore with a stop on the bit. ",
+        "Lay the stick on again when done: every hole on its mark, none too many. " + tryPlug(),
         List.of(Cautions.DRILL, Cautions.DUST));
   }
 

@@ -5,6 +5,7 @@ import fourpin.bench.Step;
 import fourpin.bench.Wording;
 import fourpin.boring.BayGrid;
 import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Method;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.casework.Part.CutWhen;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -37,10 +39,15 @@ final class CaseProgram {
   private final Sticks sticks;
   private final AssemblySteps assembly;
   private final Lifting lifting;
+  private final GrooveSteps grooves;
+  private final List<CaseBoring> borings;
   private final BoreSteps rows;
   private final List<Step> steps = new ArrayList<>();
   private final List<PlannedStep> printed = new ArrayList<>();
 
+  /**
+   * @param borings how bays get their places for shelves, of this case and others
+   */
   CaseProgram(Job job, BuiltCase built, List<BayGrid> grids, List<CaseBoring> borings) {
     this.job = job;
     this.built = built;
@@ -49,6 +56,8 @@ final class CaseProgram {
     this.sticks = new Sticks(built, ways);
     this.assembly = new AssemblySteps(job, built, grids);
     this.lifting = new Lifting(job, built);
+    this.borings = borings.stream().filter(b -> b.caseName().equals(built.order().name())).toList();
+    this.grooves = new GrooveSteps(job, this.borings);
     this.rows = new BoreSteps(job, ways, sticks, grids, this::add);
     write();
   }
@@ -67,12 +76,14 @@ final class CaseProgram {
     boolean after = BenchProgram.boresAfterAssembly(built);
     List<Part> loose = now.stream().filter(p -> !after || p.role() == Role.STRIP).toList();
     List<Part> standing = now.stream().filter(p -> after && p.role() != Role.STRIP).toList();
-    cut(Stage.CUT, now);
+    List<Part> pieces = CleatBlank.cut(built, now);
+    cut(Stage.CUT, pieces);
     strips(Stage.CUT, now);
     edge(Stage.EDGE, now);
-    mark(Stage.MARK, now);
+    mark(Stage.MARK, pieces);
     joints(Stage.JOINT, now);
     rows.bore(loose);
+    cleats(now);
     printed.addAll(assembly.upToAssembly());
     rows.bore(standing);
     toMeasure(parts(later, Role.BACK), assembly::measureBack, assembly::fastenBack);
@@ -236,17 +247,20 @@ final class CaseProgram {
   private void joints(Stage stage, List<Part> parts) {
     for (Part part : parts) {
       StepWriter writer = writer(part);
-      List<Step> cuts = writer.channels();
+      List<Step.Channel> all = writer.channels();
+      List<Step.Channel> cuts = all.stream().filter(c -> grooves.method(c).isEmpty()).toList();
       if (!cuts.isEmpty()) {
         add(
             stage,
             List.of(part),
-            "Set fence and depth for each cut; index edge to the fence, index end to the stop.",
+            "Set fence and depth for each cut; index edge to the fence, index end to the stop."
+                + EdgingCuts.words(part),
             cuts,
             "Try each cut in scrap of the same stock first: what goes in slides home by hand,"
                 + " without rattling.",
             List.of(Cautions.ROUTER, Cautions.SAW, Cautions.DUST));
       }
+      grooves(stage, part, all);
       List<Step> screws = writer.screws();
       if (!screws.isEmpty()) {
         add(
@@ -260,6 +274,28 @@ final class CaseProgram {
     }
   }
 
+  private void grooves(Stage stage, Part part, List<Step.Channel> channels) {
+    Map<Method.Grooved, List<Step>> passes = new LinkedHashMap<>();
+    for (Step.Channel channel : channels) {
+      grooves
+          .method(channel)
+          .ifPresent(
+              m ->
+                  passes
+                      .computeIfAbsent(m, _ -> new ArrayList<>())
+                      .add(grooves.passes(channel, m)));
+    }
+    passes.forEach(
+        (method, steps) ->
+            add(
+                stage,
+                List.of(part),
+                grooves.words(method),
+                steps,
+                grooves.check(),
+                grooves.cautions(method)));
+  }
+
   /** Takes steps that are done together, typed and in words. */
   interface Log {
     void add(
@@ -271,11 +307,56 @@ final class CaseProgram {
         List<Caution> cautions);
   }
 
+  /** Strips are bored as blanks and ripped apart, at the bench however the case is bored. */
+  private void cleats(List<Part> parts) {
+    CleatSteps cleats =
+        new CleatSteps(CleatBlank.of(built, parts), this::writer, borings, job.style());
+    List<Step> bores = cleats.bores();
+    if (!bores.isEmpty()) {
+      add(
+          Stage.BORE,
+          cleats.wood(),
+          cleats.boring(),
+          bores,
+          "A square laid across two blanks of a bay, lower ends level, meets the same centres.",
+          List.of(Cautions.LARGE_BIT, Cautions.DRILL, Cautions.DUST));
+    }
+    List<Step> rips = cleats.rips();
+    if (!rips.isEmpty()) {
+      add(
+          Stage.BORE,
+          cleats.strips(),
+          "Rip each blank on its middle line, through the holes, and mark its strips at once. Leave"
+              + " the sawn edges unplaned: planing would lower every notch.",
+          rips,
+          "Both strips of a blank are equally wide, and half the saw cut is missing from each half"
+              + " of a hole.",
+          List.of(Cautions.SAW, Cautions.NARROW_RIP, Cautions.DUST));
+    }
+    round(cleats, parts(parts, Role.CLEAT));
+  }
+
+  private void round(CleatSteps cleats, List<Part> loose) {
+    loose.stream()
+        .collect(
+            Collectors.groupingBy(p -> p.width().total(), LinkedHashMap::new, Collectors.toList()))
+        .forEach(
+            (_, alike) ->
+                add(
+                    Stage.BORE,
+                    alike,
+                    cleats.rounding(alike.getFirst()),
+                    List.of(),
+                    "A cleat lies in the first, the middle and the last pair of notches down to the"
+                        + " bottom, without pressing the strips apart.",
+                    List.of(Cautions.SMALL, Cautions.DUST)));
+  }
+
   private void add(
       Stage stage,
       List<Part> parts,
       String start,
-      List<Step> typed,
+      List<? extends Step> typed,
       String check,
       List<Caution> cautions) {
     steps.addAll(typed);

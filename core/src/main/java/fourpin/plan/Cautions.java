@@ -58,6 +58,13 @@ final class Cautions {
           "machine",
           "Keep hands out while it is live, and work by the guards and instructions of its maker."
               + " Run a new program once without the panel, with the bits above it.");
+  static final Caution LARGE_BIT =
+      new Caution(
+          "large bits",
+          "A large bit that catches turns the work or the drill: clamp the work and let it bear on a"
+              + " stop on the side that it would turn to, never hold it by hand. Run the bit as slowly"
+              + " as its maker states, lift it often to clear the chips, and hold a hand drill by its"
+              + " side handle with both hands.");
   static final Caution METAL =
       new Caution("metal", "Clamp metal to saw it, wear eye protection, and file off the burrs.");
   // Limits: OSHA and NIOSH wood dust pages (15 and 5 mg/m3; 1 mg/m3).

@@ -94,9 +94,10 @@ final class Costs {
         Source.GEOMETRY);
   }
 
+  /** A hole on the line between two cleat strips is bored once. */
   private static long holes(BuiltCase built) {
     long each =
-        built.parts().stream()
+        CleatBlank.cut(built, built.parts()).stream()
             .flatMap(p -> p.features().stream())
             .filter(f -> f instanceof Hole hole && hole.use() == Hole.Use.SUPPORT)
             .count();

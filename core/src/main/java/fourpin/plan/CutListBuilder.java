@@ -45,7 +45,7 @@ final class CutListBuilder {
 
   private void add(BuiltCase built) {
     Map<List<Object>, List<Part>> alike = new LinkedHashMap<>();
-    for (Part part : built.parts()) {
+    for (Part part : CleatBlank.cut(built, built.parts())) {
       alike.computeIfAbsent(key(part), _ -> new ArrayList<>()).add(part);
     }
     alike.values().forEach(parts -> items.add(item(built, parts)));
@@ -70,7 +70,7 @@ final class CutListBuilder {
         items.size() + 1,
         built.order().name(),
         parts.stream().map(Part::mark).toList(),
-        first.role().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+        name(first),
         first.role(),
         first.material(),
         parts.size() * built.order().quantity(),
@@ -82,6 +82,12 @@ final class CutListBuilder {
         direction(first.material()),
         notes(first),
         first.when());
+  }
+
+  private static String name(Part part) {
+    return CleatBlank.isStrip(part)
+        ? part.name()
+        : part.role().name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private Direction direction(String material) {

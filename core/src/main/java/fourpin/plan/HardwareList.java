@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.LongStream;
 
 /** Counts what is bought by the piece or by length. */
 final class HardwareList {
@@ -90,8 +91,10 @@ final class HardwareList {
         standards.mounting() == Mounting.LET_IN ? "standard, let in" : "standard, surface";
     StandardCut cut = new StandardCut(built.order().settings(), style);
     for (BayGrid.Run run : grid.runs()) {
-      String size = style.text(standards.width()) + ", cut to " + style.text(cut.length(run));
-      put(name, size, new Entry(Kind.CUT_LENGTHS, ends, Length.ZERO, 0, where));
+      for (Length piece : cut.pieces(run, standards)) {
+        String size = style.text(standards.width()) + ", cut to " + style.text(piece);
+        put(name, size, new Entry(Kind.CUT_LENGTHS, ends, Length.ZERO, 0, where));
+      }
     }
     String sold = style.text(standards.width()) + ", " + style.text(standards.soldIn()) + " long";
     add(name + " as sold", sold, standardsSold(grid, standards, cut, ends), 0, where);
@@ -106,18 +109,11 @@ final class HardwareList {
   private static long standardsSold(
       BayGrid grid, Support.Standards standards, StandardCut cut, long ends) {
     List<Length> left = new ArrayList<>();
-    long joined = 0;
-    for (Length piece :
-        grid.runs().stream().map(cut::length).sorted(Comparator.reverseOrder()).toList()) {
-      if (piece.isMoreThan(standards.soldIn())) {
-        joined += ends * Math.ceilDiv(piece.picometres(), standards.soldIn().picometres());
-      } else {
-        for (long i = 0; i < ends; i++) {
-          cutFrom(left, piece, standards);
-        }
-      }
-    }
-    return left.size() + joined;
+    grid.runs().stream()
+        .flatMap(run -> cut.pieces(run, standards).stream())
+        .sorted(Comparator.reverseOrder())
+        .forEach(piece -> LongStream.range(0, ends).forEach(_ -> cutFrom(left, piece, standards)));
+    return left.size();
   }
 
   private static void cutFrom(List<Length> left, Length piece, Support.Standards standards) {
@@ -135,7 +131,7 @@ final class HardwareList {
   /** Standards and strips are screwed on alike; no screw comes out of the panel behind. */
   private void runScrews(BuiltCase built, BayGrid grid, long ends) {
     StandardCut cut = new StandardCut(built.order().settings(), style);
-    long screws = grid.runs().stream().mapToLong(run -> ends * cut.screws(run)).sum();
+    long screws = grid.runs().stream().mapToLong(run -> ends * screws(cut, run, grid)).sum();
     Length panel = built.part(built.bays().get(grid.bay() - 1).left()).thickness();
     String size =
         grid.support() instanceof Support.Cleats cleats
@@ -145,6 +141,12 @@ final class HardwareList {
                 + style.text(cleats.thickness().plus(panel))
             : "to suit their holes, shorter than " + style.text(panel);
     add("screw for standards and strips", size, screws, 0, built.order().name());
+  }
+
+  private static long screws(StandardCut cut, BayGrid.Run run, BayGrid grid) {
+    return grid.support() instanceof Support.Standards standards
+        ? cut.screws(run, standards)
+        : cut.screws(run.length());
   }
 
   private String pinSize(Support.Pins pins) {

@@ -66,8 +66,8 @@ final class StepWriter {
     return name.name().toLowerCase(Locale.ROOT);
   }
 
-  List<Step> channels() {
-    List<Step> steps = new ArrayList<>();
+  List<Step.Channel> channels() {
+    List<Step.Channel> steps = new ArrayList<>();
     for (Feature feature : part.features()) {
       if (feature instanceof Channel channel) {
         steps.add(channel(channel));
@@ -76,7 +76,7 @@ final class StepWriter {
     return steps;
   }
 
-  private Step channel(Channel channel) {
+  private Step.Channel channel(Channel channel) {
     Span length = layout.alongLength(channel.volume());
     Span width = layout.acrossWidth(channel.volume());
     Span thickness = layout.throughThickness(channel.volume());
@@ -88,7 +88,8 @@ final class StepWriter {
     };
   }
 
-  private Step channel(Channel channel, Surface surface, Span along, Span across, Length depth) {
+  private Step.Channel channel(
+      Channel channel, Surface surface, Span along, Span across, Length depth) {
     Step.Channel.Shape shape = Step.Channel.Shape.valueOf(channel.kind().name());
     return new Step.Channel(part.mark(), shape, surface, along, across, depth, channel.purpose());
   }

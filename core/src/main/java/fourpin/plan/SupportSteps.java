@@ -56,12 +56,12 @@ final class SupportSteps {
       case Support.Pins _ -> Optional.empty();
       case Support.Sleeved _ ->
           Optional.of("Press the sleeves into the holes of bay " + grid.bay() + ", flanges home.");
-      case Support.Standards _ ->
+      case Support.Standards standards ->
           Optional.of(
               "Bay "
                   + grid.bay()
                   + ": cut the standards to "
-                  + lengths(grid)
+                  + lengths(grid, standards)
                   + ", all from the same numbered end; screw them on with that end down and"
                   + " standing on the panel below, "
                   + places(grid, Length.ZERO)
@@ -69,7 +69,8 @@ final class SupportSteps {
                   + style.text(settings().length(Setting.STANDARD_PLAY))
                   + " free above, "
                   + screws()
-                  + ".");
+                  + "."
+                  + joints(grid, standards));
       case Support.Cleats cleats ->
           Optional.of(
               "Bay "
@@ -83,13 +84,33 @@ final class SupportSteps {
     };
   }
 
-  private String lengths(BayGrid grid) {
-    StandardCut cut = new StandardCut(settings(), style);
+  private String lengths(BayGrid grid, Support.Standards standards) {
     List<String> lengths = new ArrayList<>();
     for (Run run : grid.runs()) {
-      lengths.add(2 * grid.rows().size() + " of " + style.text(cut.length(run)));
+      List<String> pieces = pieces(run, standards).stream().map(style::text).toList();
+      String made = pieces.size() == 1 ? "" : ", each of " + String.join(" and ", pieces);
+      String length =
+          style.text(pieces(run, standards).stream().reduce(Length::plus).orElseThrow());
+      lengths.add(2 * grid.rows().size() + " of " + length + made);
     }
     return String.join(", ", lengths);
+  }
+
+  private List<Length> pieces(Run run, Support.Standards standards) {
+    return new StandardCut(settings(), style).pieces(run, standards);
+  }
+
+  /** How to join a standard that is longer than it is sold. */
+  private String joints(BayGrid grid, Support.Standards standards) {
+    boolean joined = grid.runs().stream().anyMatch(r -> pieces(r, standards).size() > 1);
+    return joined
+        ? " A standard in pieces is butted: each piece stands with its numbered end on the one below,"
+            + " which is cut square at a whole number of slots from its own numbered end, so that the"
+            + " slots keep their pitch of "
+            + style.text(standards.slotPitch())
+            + " across the joint. Hold an offcut with slots beside the joint while the upper piece is"
+            + " screwed on; put a screw near each end of each piece."
+        : "";
   }
 
   private String screws() {

@@ -439,7 +439,10 @@ class BorerTest {
     assertThat(strip.length().total()).isEqualTo(in("79 1/16"));
     assertThat(strip.box().low().y()).isEqualTo(in("3/4"));
     Feature.Hole notch = (Feature.Hole) strip.features().getFirst();
-    assertThat(notch.centre().y()).isEqualTo(in("2 1/4"));
+    // Bored on the middle line of a blank: half a kerf of 1/8 beyond the strip's edge at 2 1/4.
+    assertThat(notch.centre().y()).isEqualTo(in("2 5/16"));
+    Feature.Hole behind = (Feature.Hole) built.part("1-LB").features().getFirst();
+    assertThat(built.part("1-LB").box().low().y().minus(behind.centre().y())).isEqualTo(in("1/16"));
     // The cleat lies on the notch's lowest point, 5/8 below its centre, and carries the shelf
     // 1 1/8 above that.
     Part cleat = built.part("1-C1L");
@@ -452,8 +455,8 @@ class BorerTest {
             .levels()
             .get(boring.grids().getFirst().seats().getFirst().level() - 1);
     assertThat(level.height().minus(cleat.box().low().z())).isEqualTo(in("5/8"));
-    // From strip to strip, 9 27/32 - 3/4 less 2 1/4, and two rounded ends of 9/16.
-    assertThat(cleat.length().total()).isEqualTo(in("7 31/32"));
+    // From strip to strip, 9 27/32 - 3/4 less 2 1/4, less a kerf, and two rounded ends of 9/16.
+    assertThat(cleat.length().total()).isEqualTo(in("7 27/32"));
     assertThat(shelf.features()).hasSize(4);
     Feature.Channel cut = (Feature.Channel) shelf.features().getFirst();
     assertThat(cut.volume().overlaps(strip.box())).isTrue();

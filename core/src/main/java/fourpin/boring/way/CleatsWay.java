@@ -1,30 +1,143 @@
 package fourpin.boring.way;
 
+import fourpin.boring.way.Method.How;
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.casework.Feature;
+import fourpin.casework.Part;
 import fourpin.job.Setting;
 import fourpin.job.Support;
+import fourpin.job.Support.Cleats;
+import fourpin.job.Tool;
+import fourpin.job.Tool.DrillPress;
+import fourpin.job.Tool.PlainBit;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Cleat strips, bored as one blank and ripped in two. */
+/**
+ * Cleat strips, bored as one blank for the front and the back strip and ripped in two. On the drill
+ * press blanks of one bay are bored in a stack, as far as bit and quill reach through it.
+ */
 final class CleatsWay implements WayCheck {
+
+  /** Bit and fence of the saw. */
+  private static final int SET_UPS = 2;
+
+  private static final int STRIPS = 2;
 
   @Override
   public Proposal of(Group group) {
-    if (!(group.support() instanceof Support.Cleats)) {
+    if (!(group.support() instanceof Support.Cleats cleats)) {
       return group.hasPins()
           ? Pins.instead("cleats")
           : Proposal.changed("the bays stand on standards", "state cleats");
     }
-    return new Proposal.Can(
-        new Method.Blanks(Bits.assumed(group), 1),
-        new Work(
-            1,
-            0,
-            group.holes(),
-            Setting.PRESS_SECONDS,
-            new Work.Making(Setting.STICK_MINUTES, 0),
-            Optional.empty(),
-            List.of()),
-        List.of());
+    return new Shop(group, cleats).proposal();
+  }
+
+  /** What the shop has for these cleats. */
+  private record Shop(Group group, Cleats cleats) {
+
+    Proposal proposal() {
+      Optional<PlainBit> bit =
+          group.shop().all(PlainBit.class).stream()
+              .filter(b -> b.diameter().equals(cleats.bore()))
+              .filter(b -> b.reach().isAtLeast(cleats.thickness()))
+              .min(Comparator.comparing(b -> b.toBuy().isPresent()));
+      Optional<DrillPress> press =
+          group.shop().all(DrillPress.class).stream()
+              .filter(d -> d.toBuy().isEmpty() && d.stroke().isAtLeast(cleats.thickness()))
+              .findFirst();
+      int stack = stack(bit, press);
+      return new Proposal.Can(
+          new Method.Blanks(
+              press.isPresent() ? How.DRILL_PRESS : How.BY_HAND, setting(bit, stack), stack),
+          work(bit, press, stack),
+          notes(bit, press, stack));
+    }
+
+    private int asked() {
+      return group.settings().count(Setting.BLANK_STACK);
+    }
+
+    /** Both blanks of a bay have their holes at the same heights. */
+    private int stack(Optional<PlainBit> bit, Optional<DrillPress> press) {
+      if (press.isEmpty()) {
+        return 1;
+      }
+      Length reach =
+          Length.min(press.get().stroke(), bit.map(PlainBit::reach).orElse(press.get().stroke()));
+      long through = reach.wholeTimes(cleats.thickness());
+      return (int) Math.max(1, Math.min(Math.min(asked(), STRIPS), through));
+    }
+
+    private BitSetting setting(Optional<PlainBit> bit, int stack) {
+      return new BitSetting(
+          bit.map(PlainBit::name)
+              .orElseGet(() -> "large bit of " + group.text(cleats.bore()) + " (assumed)"),
+          cleats.bore(),
+          Length.ZERO,
+          Length.ZERO,
+          cleats.thickness().times(stack),
+          bit.map(PlainBit::point).orElseGet(() -> group.settings().length(Setting.BIT_POINT)),
+          Length.ZERO);
+    }
+
+    private Work work(Optional<PlainBit> bit, Optional<DrillPress> press, int stack) {
+      return new Work(
+          SET_UPS,
+          Math.ceilDiv(blanks().size(), stack),
+          Math.ceilDiv(blanks().stream().mapToLong(this::holes).sum(), stack),
+          press.isPresent() ? Setting.PRESS_SECONDS : Setting.HOLE_SECONDS,
+          new Work.Making(Setting.STICK_MINUTES, 0),
+          Optional.empty(),
+          bit.stream().filter(b -> b.toBuy().isPresent()).map(Tool.class::cast).toList());
+    }
+
+    private long holes(Part strip) {
+      return strip.features().stream().filter(f -> f instanceof Feature.Hole).count();
+    }
+
+    /** One for each front strip: on both uprights of each bay, for each run. */
+    private List<Part> blanks() {
+      return group.grids().stream()
+          .flatMap(
+              g ->
+                  group.built().parts().stream()
+                      .filter(p -> p.role() == Part.Role.STRIP)
+                      .filter(p -> isFront(p, g.bay() + "-L") || isFront(p, g.bay() + "-R")))
+          .toList();
+    }
+
+    private static boolean isFront(Part strip, String start) {
+      return strip.mark().startsWith(start + "F");
+    }
+
+    private List<Reason> notes(Optional<PlainBit> bit, Optional<DrillPress> press, int stack) {
+      List<Reason> notes = new ArrayList<>();
+      if (bit.isEmpty()) {
+        String size = group.text(cleats.bore());
+        String deep = group.text(cleats.thickness());
+        notes.add(
+            new Reason(
+                "a bit of " + size + " that reaches " + deep + " is taken for granted",
+                "state it among the tools"));
+      }
+      if (press.isEmpty()) {
+        notes.add(
+            new Reason(
+                "without a drill press holes as large as these are hard to bore square",
+                "state a drill press whose quill travels " + group.text(cleats.thickness())));
+      }
+      if (stack < asked()) {
+        notes.add(
+            new Reason(
+                stack == 1 ? "blanks are bored one by one" : "blanks are bored two by two",
+                "a longer bit and more travel, if there are blanks alike"));
+      }
+      return notes;
+    }
   }
 }

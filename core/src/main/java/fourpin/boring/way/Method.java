@@ -34,13 +34,26 @@ public sealed interface Method {
    * Grooves for standards.
    *
    * @param tool name of the router bit or saw, in words
-   * @param passes side by side for the width, {@code depths} one below the other
+   * @param cut width of one pass
+   * @param passes side by side for the width
+   * @param depths one below the other, rising; the last is the groove's
    */
-  record Grooved(String tool, Length cut, int passes, int depths) implements Method {}
+  record Grooved(Cutter cutter, String tool, Length cut, int passes, List<Length> depths)
+      implements Method {
+    public Grooved {
+      depths = List.copyOf(depths);
+    }
+  }
+
+  /** What cuts grooves. */
+  enum Cutter {
+    ROUTER,
+    SAW
+  }
 
   /** Standards that are screwed on; nothing is bored or grooved but screw holes. */
   record ScrewedOn() implements Method {}
 
   /** Pairs of cleat strips bored as one blank and ripped. @param stack blanks bored together */
-  record Blanks(BitSetting bit, int stack) implements Method {}
+  record Blanks(How how, BitSetting bit, int stack) implements Method {}
 }

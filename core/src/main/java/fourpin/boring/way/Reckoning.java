@@ -40,8 +40,11 @@ final class Reckoning {
     this.settings = group.settings();
     stop(can.method());
     Figure setUps = count("set-ups", "set-ups of bit, stop or fence", work.setUps());
-    Figure clampings = copies("clampings", "clampings of the guide", work.clampings());
-    Figure holes = copies("holes", "holes to bore", work.holes());
+    Figure clampings = copies("clampings", "clampings of guide, panel or blank", work.clampings());
+    Figure holes =
+        can.method() instanceof Method.Grooved
+            ? copies("passes", "passes of the cutter", work.holes())
+            : copies("holes", "holes to bore", work.holes());
     Figure making = making();
     this.minutes = time(setUps, clampings, holes, making);
     this.purchases = prices();

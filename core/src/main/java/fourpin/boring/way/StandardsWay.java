@@ -1,7 +1,9 @@
 package fourpin.boring.way;
 
+import fourpin.boring.BayGrid.Run;
 import fourpin.job.Setting;
 import fourpin.job.Support;
+import fourpin.job.Tool;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,21 +17,53 @@ final class StandardsWay implements WayCheck {
           ? Pins.instead("standards")
           : Proposal.changed("the bays stand on cleats", "state standards");
     }
-    boolean letIn = standards.mounting() == Support.Mounting.LET_IN;
-    Method method =
-        letIn
-            ? new Method.Grooved("router bit or saw", group.diameter(), 1, 1)
-            : new Method.ScrewedOn();
+    return standards.mounting() == Support.Mounting.LET_IN
+        ? grooved(new Grooves(group))
+        : new Proposal.Can(
+            new Method.ScrewedOn(),
+            work(0, 0, screws(group), Setting.HOLE_SECONDS, List.of()),
+            List.of());
+  }
+
+  /** One fence for each pass of each row, and one stop for each depth. */
+  private static Proposal grooved(Grooves grooves) {
+    Grooves.Choice choice = grooves.choice();
+    Method.Grooved method = choice.method();
+    int each = method.passes() * method.depths().size();
+    int setUps = method.passes() * grooves.rows() + method.depths().size();
     return new Proposal.Can(
         method,
-        new Work(
-            letIn ? 1 : 0,
-            0,
-            0,
-            Setting.HOLE_SECONDS,
-            new Work.Making(Setting.STICK_MINUTES, 0),
-            Optional.empty(),
-            List.of()),
-        List.of());
+        work(
+            setUps,
+            grooves.faces(),
+            (long) grooves.count() * each,
+            Setting.PASS_SECONDS,
+            choice.bought()),
+        choice.notes());
+  }
+
+  private static Work work(
+      int setUps, long clampings, long cuts, Setting seconds, List<Tool> bought) {
+    return new Work(
+        setUps,
+        clampings,
+        cuts,
+        seconds,
+        new Work.Making(Setting.STANDARD_MINUTES, 0),
+        Optional.empty(),
+        bought);
+  }
+
+  /** One near each end of a standard, the others no further apart than the setting. */
+  private static long screws(Group group) {
+    return group.columns().stream()
+        .flatMap(c -> c.grid().runs().stream())
+        .mapToLong(run -> screws(group, run))
+        .sum();
+  }
+
+  private static long screws(Group group, Run run) {
+    long spacing = group.settings().length(Setting.SCREW_SPACING).picometres();
+    return Math.ceilDiv(run.length().picometres(), spacing) + 1;
   }
 }

@@ -9,9 +9,9 @@ import java.util.Optional;
  * What a way takes, for one copy of a case.
  *
  * @param setUps settings of a bit, its stop or a fence, with a test; one serves all copies
- * @param clampings of a guide, each step along counted
- * @param holes bored
- * @param seconds for one hole
+ * @param clampings of a guide, each step along counted; of panels and blanks without a guide
+ * @param holes bored; passes of the cutter where grooves are cut
+ * @param seconds for one hole or pass
  * @param making of guide, stick or program; one serves all copies
  * @param wear of a guide's hole by 100 holes, {@code uses} how often the most used of its holes is
  *     bored through; none without a guide
