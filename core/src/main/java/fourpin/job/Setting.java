@@ -594,7 +594,7 @@ public enum Setting {
       "1",
       "600",
       "time for one pass of router or saw along a groove, seconds",
-      memory("six feet at 2 in a second, laid on and lifted off included")),
+      memory("six feet at 2 to 3 in a second, laid on and lifted off included")),
   STANDARD_MINUTES(
       "standard-minutes",
       Kind.NUMBER,
