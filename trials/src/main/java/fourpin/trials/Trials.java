@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
     name = "trials/run",
     mixinStandardHelpOptions = true,
     description = "Measures the program; passes and fails nothing.",
-    subcommands = {PlanTrial.class, FuzzTrial.class, CuttingTrial.class})
+    subcommands = {PlanTrial.class, FuzzTrial.class, CuttingTrial.class, BoringTrial.class})
 public final class Trials implements Runnable {
 
   private static final int CANNOT_MEASURE = 3;

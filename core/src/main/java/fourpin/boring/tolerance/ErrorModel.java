@@ -28,13 +28,14 @@ public record ErrorModel(List<Cause> causes, List<Position> positions) {
   /**
    * One cause of error.
    *
+   * @param which of its kind: which hole, which clamping
    * @param deviation standard deviation, mm; a uniform cause reaches the square root of 3 times as
    *     far to either side
    */
-  public record Cause(String name, Shape shape, double deviation) {
+  public record Cause(CauseKind kind, String which, Shape shape, double deviation) {
     public Cause {
       if (!(deviation >= 0 && Double.isFinite(deviation))) {
-        throw new IllegalArgumentException(name + " can't deviate by " + deviation + " mm");
+        throw new IllegalArgumentException(kind + " can't deviate by " + deviation + " mm");
       }
     }
   }

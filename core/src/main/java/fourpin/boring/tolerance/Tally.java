@@ -47,6 +47,11 @@ public final class Tally {
     return cases;
   }
 
+  /** Cases in which at least one position misses by more than the limit. */
+  public int casesBeyond() {
+    return casesBeyond;
+  }
+
   /** Share of cases in which at least one position misses by more than the limit. */
   public double oddsOfAny() {
     return (double) casesBeyond / cases;

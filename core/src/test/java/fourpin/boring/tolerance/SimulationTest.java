@@ -22,14 +22,14 @@ class SimulationTest {
   /** Four holes each with an error of its own, a common seat to the left, play in each hole. */
   private static ErrorModel model(int positions) {
     List<Cause> causes = new ArrayList<>();
-    causes.add(new Cause("seat", Shape.NORMAL, 0.2));
-    causes.add(new Cause("loose stop", Shape.UNIFORM, 0.1));
+    causes.add(new Cause(CauseKind.SEAT, "", Shape.NORMAL, 0.2));
+    causes.add(new Cause(CauseKind.PLAY, "stop", Shape.UNIFORM, 0.1));
     List<Position> places = new ArrayList<>();
     for (int p = 0; p < positions; p++) {
       List<List<Term>> corners = new ArrayList<>();
       for (int corner = 0; corner < 4; corner++) {
-        causes.add(new Cause("wander", Shape.NORMAL, 0.15));
-        causes.add(new Cause("play", Shape.UNIFORM, 0.05));
+        causes.add(new Cause(CauseKind.WANDER, "", Shape.NORMAL, 0.15));
+        causes.add(new Cause(CauseKind.PLAY, "", Shape.UNIFORM, 0.05));
         int last = causes.size() - 1;
         List<Term> terms = new ArrayList<>(List.of(new Term(last - 1, 1), new Term(last, 1)));
         if (corner == 0) {
@@ -103,7 +103,9 @@ class SimulationTest {
     Term seat = new Term(0, 1);
     Position place = new Position(1, 1, List.of(seat), List.of(), List.of(), List.of());
     ErrorModel model =
-        new ErrorModel(List.of(new Cause("seat", Shape.NORMAL, 0.5)), List.of(place, place, place));
+        new ErrorModel(
+            List.of(new Cause(CauseKind.SEAT, "", Shape.NORMAL, 0.5)),
+            List.of(place, place, place));
     Tally tally = run(model, 4);
     assertThat(tally.oddsOfAny()).isEqualTo(tally.odds(2)).isBetween(0.08, 0.14);
     assertThat(tally.expected()).isCloseTo(3 * tally.odds(0), within(1e-12));
@@ -114,7 +116,7 @@ class SimulationTest {
     List<Term> hole = List.of(new Term(0, 1));
     ErrorModel model =
         new ErrorModel(
-            List.of(new Cause("guide hole", Shape.NORMAL, 0.5)),
+            List.of(new Cause(CauseKind.GUIDE_HOLE, "", Shape.NORMAL, 0.5)),
             List.of(new Position(1, 1, hole, hole, hole, hole)));
     Tally tally = Simulation.run(model, Miss.GAP, 0, CASES, 5);
     assertThat(tally.oddsOfAny()).isZero();

@@ -1,0 +1,151 @@
+package fourpin.boring.tolerance;
+
+import fourpin.boring.BayGrid;
+import fourpin.boring.BayGrid.Level;
+import fourpin.boring.tolerance.ErrorModel.Position;
+import fourpin.boring.tolerance.ErrorModel.Term;
+import fourpin.boring.tolerance.Miss.Corner;
+import fourpin.boring.way.Method;
+import fourpin.casework.BuiltCase;
+import fourpin.job.Support;
+import fourpin.job.Way;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * From a way of boring to the errors of its holes.
+ *
+ * <p>What is taken for granted: heights count from the end that the case stands on, shelves are
+ * flat and rigid, panels are. A pin that is loose in its hole may sit anywhere in it, held by
+ * friction, which is the cautious view: under load pins go down alike. A middle row is left out,
+ * since a shelf reaches it only when it bends. Of several copies of a case, the last is modelled,
+ * since the guide is worn most by then.
+ */
+public final class ErrorModels {
+
+  private final BuiltCase built;
+  private final List<BayGrid> grids;
+  private final CauseBook book;
+
+  private ErrorModels(BuiltCase built, List<BayGrid> grids) {
+    this.built = built;
+    this.grids = grids;
+    this.book = new CauseBook(built.order().settings());
+  }
+
+  /**
+   * The errors of one way.
+   *
+   * @param grids the bays bored that way, of the case {@code built}
+   * @param alteration what is done otherwise; means nothing where no guide is used
+   * @return positions whose four holes the way makes; none where it makes no such
+   */
+  public static ErrorModel of(
+      BuiltCase built, List<BayGrid> grids, Way way, Method method, Alteration alteration) {
+    return new ErrorModels(built, grids).model(way, method, alteration);
+  }
+
+  private ErrorModel model(Way way, Method method, Alteration alteration) {
+    Map<Hole, List<Term>> errors =
+        method instanceof Method.Guided guided
+            ? new GuidedErrors(built, grids, way, guided, alteration, book).errors()
+            : unguided(method);
+    List<Position> positions = new ArrayList<>();
+    for (BayGrid grid : grids) {
+      for (Level level : grid.levels()) {
+        List<List<Term>> corners = corners(grid, level, errors);
+        if (corners.size() == Corner.values().length) {
+          positions.add(
+              new Position(
+                  grid.bay(),
+                  level.number(),
+                  corners.get(Corner.LEFT_FRONT.ordinal()),
+                  corners.get(Corner.LEFT_BACK.ordinal()),
+                  corners.get(Corner.RIGHT_FRONT.ordinal()),
+                  corners.get(Corner.RIGHT_BACK.ordinal())));
+        }
+      }
+    }
+    return new ErrorModel(book.causes(), positions);
+  }
+
+  /** Holes that the way does not make are missing; the bench run tells of them. */
+  private List<List<Term>> corners(BayGrid grid, Level level, Map<Hole, List<Term>> errors) {
+    List<List<Term>> corners = new ArrayList<>();
+    for (Corner corner : Corner.values()) {
+      Hole hole = new Hole(grid.bay(), level.number(), corner);
+      if (errors.containsKey(hole)) {
+        List<Term> terms = new ArrayList<>(errors.get(hole));
+        terms.add(book.uniform(CauseKind.PIN, hole.text(), looseness(grid) / 2));
+        corners.add(terms);
+      }
+    }
+    return corners;
+  }
+
+  /** Clearance of a pin in its hole, mm. */
+  private static double looseness(BayGrid grid) {
+    return switch (grid.support()) {
+      case Support.Pins pins -> grid.diameter().minus(pins.diameter()).mm();
+      case Support.Sleeved sleeved -> grid.diameter().minus(sleeved.outside()).mm();
+      case Support.Standards _, Support.Cleats _ -> 0;
+    };
+  }
+
+  private Map<Hole, List<Term>> unguided(Method method) {
+    Map<Hole, List<Term>> errors = new LinkedHashMap<>();
+    for (BayGrid grid : grids) {
+      for (Level level : grid.levels()) {
+        for (Corner corner : Corner.values()) {
+          Hole hole = new Hole(grid.bay(), level.number(), corner);
+          errors.put(hole, unguided(method, hole, run(grid, level)));
+        }
+      }
+    }
+    return errors;
+  }
+
+  private List<Term> unguided(Method method, Hole hole, int run) {
+    String row = "bay " + hole.bay() + " " + hole.corner() + " " + run;
+    String side = "bay " + hole.bay() + " " + Hole.sideOf(hole.corner());
+    String level = Integer.toString(hole.level());
+    return switch (method) {
+      case Method.Guided _ -> throw new IllegalArgumentException("holes of a guide are not marked");
+      case Method.Marked marked -> marked(marked.how(), hole, row);
+      case Method.Programmed _ ->
+          List.of(book.normal(CauseKind.SEAT, side), book.normal(CauseKind.MACHINE, hole.text()));
+      case Method.Grooved _, Method.ScrewedOn _ ->
+          List.of(book.normal(CauseKind.CUT, row), book.normal(CauseKind.SLOT, hole.text()));
+      case Method.Blanks _ ->
+          List.of(
+              book.normal(CauseKind.SEAT, row), book.normal(CauseKind.PRESS, side + " " + level));
+    };
+  }
+
+  /** The stick is laid on anew for each row; its marks are the same for all. */
+  private List<Term> marked(Method.How how, Hole hole, String row) {
+    List<Term> terms = new ArrayList<>();
+    terms.add(book.normal(CauseKind.SEAT, row));
+    String mark = "bay " + hole.bay() + " level " + hole.level();
+    terms.add(book.normal(CauseKind.STICK, mark));
+    switch (how) {
+      case BY_HAND -> {
+        terms.add(book.normal(CauseKind.MARK, hole.text()));
+        terms.add(book.normal(CauseKind.WANDER, hole.text()));
+      }
+      case DRILL_PRESS -> terms.add(book.normal(CauseKind.PRESS, hole.text()));
+    }
+    return terms;
+  }
+
+  /** The stretch of standard or strip that a level lies in; 0 for the first, and for pins. */
+  private static int run(BayGrid grid, Level level) {
+    int run = 0;
+    for (int i = 0; i < grid.runs().size(); i++) {
+      run = grid.runs().get(i).bottom().isLessThan(level.height()) ? i : run;
+    }
+    return run;
+  }
+}

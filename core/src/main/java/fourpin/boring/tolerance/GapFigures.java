@@ -1,0 +1,173 @@
+package fourpin.boring.tolerance;
+
+import fourpin.boring.tolerance.ErrorModel.Position;
+import fourpin.boring.tolerance.ErrorModel.Term;
+import fourpin.boring.tolerance.NetError.Share;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The figures of a way's gaps, each with its working. */
+final class GapFigures {
+
+  private static final Source VARIANCES =
+      new Source("variances of independent errors add up", "any statistics", Standing.DERIVED);
+  private static final Source SIMULATED =
+      new Source("cases simulated with seeded random numbers", "", Standing.DERIVED);
+
+  private final String prefix;
+  private final ErrorModel model;
+  private final GapTable table;
+  private final Settings settings;
+
+  /**
+   * @param prefix of the figures' ids
+   */
+  GapFigures(String prefix, ErrorModel model, GapTable table, Settings settings) {
+    this.prefix = prefix;
+    this.model = model;
+    this.table = table;
+    this.settings = settings;
+  }
+
+  /** Those that need no simulation; the gap first, then the odds. */
+  List<Figure> exact() {
+    PositionGap worst = table.worst();
+    boolean normal = worst.gap().reaches().isEmpty();
+    return List.of(
+        figure(
+            "gap",
+            "gap under a fourth pin that 95 of 100 shelves stay within, " + at(worst),
+            length(worst.usual()),
+            (normal ? "1.96 s" : "g with P(|X| ≤ g) = 0.95") + ", s = √(s1² + s2² + ...)",
+            causes(worst, Miss.GAP),
+            VARIANCES),
+        figure(
+            "odds",
+            "odds that a shelf rocks so that it is felt, " + at(worst),
+            percent(worst.odds()),
+            normal ? "100 erfc(L / (s √2))" : "100 P(|X| > L), X normal and uniform errors summed",
+            List.of(limit(), deviation(worst.gap())),
+            VARIANCES),
+        figure(
+            "mean-gap",
+            "gap under a fourth pin, mean, " + at(worst),
+            length(worst.gap().mean()),
+            normal ? "s √(2 / π)" : "mean of |X|",
+            List.of(deviation(worst.gap())),
+            VARIANCES),
+        figure(
+            "places-that-rock",
+            "places of a case that rock so that it is felt, mean",
+            Quantity.of(table.expected(), QuantityUnit.RATIO),
+            "sum of the odds of all places",
+            List.of(
+                new Input("n", "places", Quantity.count(table.places().size()), Source.GEOMETRY),
+                limit()),
+            VARIANCES),
+        figure(
+            "slope",
+            "height from left to right that 95 of 100 shelves stay within",
+            length(table.slope()),
+            "h with P(|Y| ≤ h) = 0.95, Y = (LF + LB - RF - RB) / 2, s = √(s1² + s2² + ...)",
+            causes(table.steepest(), Miss.SLOPE),
+            VARIANCES));
+  }
+
+  /** Odds that at least one of several places rocks. */
+  Figure simulated(String what, String title, Tally tally) {
+    return figure(
+        what,
+        title,
+        percent(tally.oddsOfAny()),
+        "100 k / n",
+        List.of(
+            new Input(
+                "k", "cases in which one does", Quantity.count(tally.casesBeyond()), SIMULATED),
+            new Input("n", "cases simulated", Quantity.count(tally.cases()), SIMULATED),
+            limit()),
+        SIMULATED);
+  }
+
+  private static String at(PositionGap place) {
+    return "bay " + place.bay() + " level " + place.level();
+  }
+
+  private Input limit() {
+    return new Input(
+        "L",
+        Setting.FEEL_LIMIT.meaning(),
+        length(table.limit()),
+        settings.source(Setting.FEEL_LIMIT));
+  }
+
+  private static Input deviation(Spread spread) {
+    return new Input("s", "standard deviation", length(spread.deviation()), VARIANCES);
+  }
+
+  /** What each kind of cause comes to; a kind that cancels comes to nothing, and is shown. */
+  private List<Input> causes(PositionGap place, Miss miss) {
+    Position position = position(place);
+    Map<CauseKind, Double> variances = new EnumMap<>(CauseKind.class);
+    kinds(position).forEach(kind -> variances.put(kind, 0.0));
+    for (Share share : NetError.of(model, position, miss).shares()) {
+      variances.merge(share.cause().kind(), share.deviation() * share.deviation(), Double::sum);
+    }
+    List<Input> inputs = new ArrayList<>();
+    variances.forEach((kind, variance) -> inputs.add(input(inputs.size() + 1, kind, variance)));
+    return inputs;
+  }
+
+  private Input input(int number, CauseKind kind, double variance) {
+    String meaning = kind.title() + (variance == 0 ? ": the same in all holes, cancels" : "");
+    return new Input("s" + number, meaning, length(Math.sqrt(variance)), source(kind));
+  }
+
+  private Set<CauseKind> kinds(Position position) {
+    Set<CauseKind> kinds = EnumSet.noneOf(CauseKind.class);
+    for (List<Term> terms : position.corners().values()) {
+      terms.stream()
+          .map(term -> model.causes().get(term.cause()))
+          .filter(cause -> cause.deviation() > 0)
+          .forEach(cause -> kinds.add(cause.kind()));
+    }
+    return kinds;
+  }
+
+  private Position position(PositionGap place) {
+    return model.positions().get(table.places().indexOf(place));
+  }
+
+  private Source source(CauseKind kind) {
+    return kind.setting().map(settings::source).orElse(Source.GEOMETRY);
+  }
+
+  private Figure figure(
+      String what,
+      String title,
+      Quantity value,
+      String formula,
+      List<Input> inputs,
+      Source source) {
+    return new Figure(prefix + "/" + what, title, value, formula, inputs, source);
+  }
+
+  private static Quantity length(double mm) {
+    return Quantity.of(mm, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity percent(double share) {
+    return Quantity.of(share * 100, QuantityUnit.PER_CENT);
+  }
+}

@@ -1,0 +1,16 @@
+package fourpin.boring.tolerance;
+
+/**
+ * How a shelf lies at one place.
+ *
+ * @param level number in the bay's grid
+ * @param gap how the gap under the fourth pin is spread
+ * @param slope how the difference in height from left to right is spread
+ * @param odds that the gap is more than the one felt, 0 to 1
+ * @param usual gap that 95 of 100 shelves stay within, mm
+ */
+public record PositionGap(int bay, int level, Spread gap, Spread slope, double odds, double usual) {
+
+  /** Of all shelves that are said to stay within a distance. */
+  public static final double USUAL_SHARE = 0.95;
+}

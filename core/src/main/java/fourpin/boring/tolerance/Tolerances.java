@@ -1,0 +1,183 @@
+package fourpin.boring.tolerance;
+
+import fourpin.boring.BayGrid;
+import fourpin.boring.BayGrid.Seat;
+import fourpin.boring.tolerance.Change.Outcome;
+import fourpin.boring.tolerance.ErrorModel.Position;
+import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Method;
+import fourpin.boring.way.Precision;
+import fourpin.boring.way.WayAnswer;
+import fourpin.casework.BuiltCase;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.job.Way;
+import fourpin.measure.Figure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How well heights are held by a way of boring, and what would hold them better. */
+public final class Tolerances {
+
+  /** Odds near one half are then good to 1.6 in 100 (one standard error). */
+  private static final int CASES = 1_000;
+
+  private static final long SEED = 20_260_101;
+  private static final double PER_CENT = 100;
+
+  private final BuiltCase built;
+  private final List<BayGrid> grids;
+  private final Settings settings;
+
+  private Tolerances(BuiltCase built, List<BayGrid> grids) {
+    this.built = built;
+    this.grids = grids;
+    this.settings = built.order().settings();
+  }
+
+  /** For the choice among ways: the odds at the worst place, without simulation. */
+  public static Precision precision() {
+    return (built, grids, way, method) -> new Tolerances(built, grids).rocking(way, method);
+  }
+
+  /**
+   * The levelness of the chosen way, with what to change.
+   *
+   * @param built the case that is bored
+   * @return none where no shelf has a place
+   */
+  public static Optional<Levelness> of(CaseBoring boring, BuiltCase built) {
+    return new Tolerances(built, boring.grids()).levelness(boring);
+  }
+
+  private double limit() {
+    return settings.length(Setting.FEEL_LIMIT).mm();
+  }
+
+  private ErrorModel model(Way way, Method method, Alteration alteration) {
+    return ErrorModels.of(built, grids, way, method, alteration);
+  }
+
+  private Optional<GapTable> table(ErrorModel model) {
+    return model.positions().isEmpty()
+        ? Optional.empty()
+        : Optional.of(GapTable.of(model, limit()));
+  }
+
+  private Optional<Precision.Rocking> rocking(Way way, Method method) {
+    ErrorModel model = model(way, method, Alteration.NONE);
+    return table(model)
+        .map(
+            table ->
+                new Precision.Rocking(
+                    table.worst().odds() * PER_CENT, figures(way, model, table).exact()));
+  }
+
+  private GapFigures figures(Way way, ErrorModel model, GapTable table) {
+    return new GapFigures(
+        Figure.id(built.order().name(), "boring" + group(), way.key()), model, table, settings);
+  }
+
+  /** Bays that are not bored like all others of the case are named. */
+  private String group() {
+    long shelved = built.order().bays().stream().filter(b -> b.shelves().isPresent()).count();
+    if (shelved == grids.size()) {
+      return "";
+    }
+    StringBuilder name = new StringBuilder("/bay");
+    grids.forEach(g -> name.append('-').append(g.bay()));
+    return name.toString();
+  }
+
+  private Optional<Levelness> levelness(CaseBoring boring) {
+    ErrorModel model = model(boring.chosen(), boring.method(), Alteration.NONE);
+    return table(model).map(table -> levelness(boring, model, table));
+  }
+
+  private Levelness levelness(CaseBoring boring, ErrorModel model, GapTable table) {
+    Tally places = simulated(model);
+    Tally shelves = simulated(planned(model));
+    GapFigures writer = figures(boring.chosen(), model, table);
+    List<Figure> figures = new ArrayList<>(writer.exact());
+    figures.add(
+        writer.simulated(
+            "odds-any-place", "odds that a shelf would rock somewhere in the case", places));
+    figures.add(
+        writer.simulated(
+            "odds-any-shelf", "odds that a shelf rocks where the plan lays it", shelves));
+    return new Levelness(
+        boring.caseName(),
+        boring.chosen(),
+        limit(),
+        table.places(),
+        table.worst(),
+        table.expected(),
+        places.oddsOfAny(),
+        shelves.oddsOfAny(),
+        changes(boring, table.outcome()),
+        figures);
+  }
+
+  private Tally simulated(ErrorModel model) {
+    return Simulation.run(model, Miss.GAP, limit(), CASES, SEED);
+  }
+
+  /** Only the places where the plan lays a shelf. */
+  private ErrorModel planned(ErrorModel model) {
+    return new ErrorModel(
+        model.causes(), model.positions().stream().filter(this::holdsShelf).toList());
+  }
+
+  private boolean holdsShelf(Position position) {
+    return grids.stream()
+        .filter(g -> g.bay() == position.bay())
+        .flatMap(g -> g.seats().stream())
+        .mapToInt(Seat::level)
+        .anyMatch(level -> level == position.level());
+  }
+
+  private List<Change> changes(CaseBoring boring, Outcome before) {
+    List<Change> changes = new ArrayList<>();
+    changes.add(shims(before));
+    if (boring.method() instanceof Method.Guided guided) {
+      for (Alteration alteration : Alteration.values()) {
+        if (alteration.matters(guided)) {
+          table(model(boring.chosen(), guided, alteration))
+              .map(t -> new Change(alteration.title(), before, t.outcome(), alteration.cost()))
+              .ifPresent(changes::add);
+        }
+      }
+    }
+    boring.answers().stream()
+        .filter(answer -> answer.way() != boring.chosen())
+        .forEach(answer -> otherWay(answer, before).ifPresent(changes::add));
+    return changes;
+  }
+
+  /** As many shims as come nearest to the gap leave half a shim at most. */
+  private Change shims(Outcome before) {
+    double left = Math.min(before.gap(), settings.length(Setting.SHIM).mm() / 2);
+    return new Change(
+        "shims on the low pin",
+        before,
+        new Outcome(left > limit() ? before.odds() : 0, left, before.slope()),
+        "minutes at each shelf that rocks");
+  }
+
+  private Optional<Change> otherWay(WayAnswer answer, Outcome before) {
+    return answer
+        .method()
+        .flatMap(method -> table(model(answer.way(), method, Alteration.NONE)))
+        .map(t -> new Change(answer.way().title(), before, t.outcome(), cost(answer)));
+  }
+
+  private String cost(WayAnswer answer) {
+    List<String> costs =
+        answer.figures().stream()
+            .filter(f -> f.id().endsWith("/minutes") || f.id().endsWith("/cost"))
+            .map(f -> f.title() + " " + f.value().text(settings.unit()))
+            .toList();
+    return String.join(", ", costs);
+  }
+}

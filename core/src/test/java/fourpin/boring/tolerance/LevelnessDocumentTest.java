@@ -1,0 +1,224 @@
+package fourpin.boring.tolerance;
+
+import static fourpin.job.SampleJobs.in;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.boring.way.BitSetting;
+import fourpin.boring.way.Method;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Settings;
+import fourpin.job.Way;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * What is worked out against what is simulated, each kind of way in turn. The figures stand in
+ * {@code docs/levelness.md}, which is held to them; {@code -Ddocuments=write} writes it anew.
+ */
+class LevelnessDocumentTest {
+
+  private static final Path DOCUMENT = Path.of("..", "docs", "levelness.md");
+  private static final int CASES = 20_000;
+  private static final long SEED = 11;
+
+  /** Four standard errors are exceeded by chance once in 16,000 comparisons. */
+  private static final double ERRORS_ALLOWED = 4;
+
+  private static final BitSetting BIT =
+      new BitSetting("bit", in("1/4"), in("0"), in("0"), in("3/8"), in("1/8"), in("3/16"));
+
+  /** One kind of way, and the limit that makes its odds neither rare nor certain. */
+  private record Example(String name, ErrorModel model, double limit) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  /** The worst place of an example, both ways. */
+  private record Compared(
+      Example example, Spread exact, double odds, Tally tally, int place, int places) {
+
+    static Compared of(Example example) {
+      GapTable table = GapTable.of(example.model(), example.limit());
+      int place = table.places().indexOf(table.worst());
+      Tally tally = Simulation.run(example.model(), Miss.GAP, example.limit(), CASES, SEED);
+      return new Compared(
+          example, table.worst().gap(), table.worst().odds(), tally, place, table.places().size());
+    }
+
+    /** Standard error of simulated odds. */
+    double error() {
+      return Math.sqrt(odds * (1 - odds) / CASES);
+    }
+
+    double oddsOff() {
+      return error() == 0 ? 0 : (tally.odds(place) - odds) / error();
+    }
+
+    double meanOff() {
+      double spread = Math.sqrt(square(exact.deviation()) - square(exact.mean()));
+      return spread == 0 ? 0 : (tally.mean(place) - exact.mean()) / (spread / Math.sqrt(CASES));
+    }
+
+    private static double square(double x) {
+      return x * x;
+    }
+
+    String row() {
+      return String.format(
+          Locale.ROOT,
+          "| %s | %d | %.4f | %.2f | %.4f | %.4f | %.4f | %.2f | %.4f | %.4f | %.2f | %.4f |%n",
+          example.name(),
+          places,
+          exact.deviation(),
+          example.limit(),
+          odds,
+          tally.odds(place),
+          error(),
+          oddsOff(),
+          exact.mean(),
+          tally.mean(place),
+          meanOff(),
+          exact.within(0.95));
+    }
+  }
+
+  static Stream<Example> examples() {
+    Workshop shop = Workshop.with(Workshop.defaults());
+    Workshop loose =
+        Workshop.with(
+            Workshop.defaults().with(Setting.HOLE_ALLOWANCE, new SettingValue.OfNumber(0.3)));
+    Workshop soft =
+        Workshop.with(Workshop.defaults().with(Setting.WEAR_BIT, new SettingValue.OfNumber(2)));
+    return Stream.of(
+        new Example("guide's holes alone, 0.5 mm, one guide", holes(Alteration.NONE), 0.1),
+        new Example("the same, one panel turned", holes(Alteration.RIGHT_FROM_TOP), 0.1),
+        new Example("the same, one row turned", holes(Alteration.ONE_ROW_FROM_TOP), 0.5),
+        new Example("the same, guide made anew", holes(Alteration.ONE_ROW_NEW_GUIDE), 0.5),
+        guided("centring bit in a guide", shop, Way.CENTRING_GUIDE, shop.guided("0.005"), 0.8),
+        guided("the same, loose pins", loose, Way.CENTRING_GUIDE, loose.guided("0.005"), 0.8),
+        guided("router, slip 1/64 in", shop, Way.ROUTER_GUIDE, shop.guided("1/64"), 0.6),
+        guided(
+            "hardboard, wears 2 mm in 100 holes", soft, Way.HARDBOARD_STRIP, soft.guided("0"), 0.8),
+        guided("tapered nose in a strap", shop, Way.STEEL_STRAP, shop.tapered("0.01"), 0.8),
+        guided("short guide, moved along", shop, Way.CENTRING_GUIDE, shop.stepped("0.005"), 0.8),
+        new Example(
+            "both rows in one clamping",
+            shop.model(Way.CENTRING_GUIDE, shop.guided("0.005"), Alteration.ROWS_TOGETHER),
+            0.8),
+        unguided("story stick by hand", shop, marked(Method.How.BY_HAND), 0.8),
+        unguided("drill press at marks", shop, marked(Method.How.DRILL_PRESS), 0.8),
+        unguided("machine", shop, new Method.Programmed("borer", BIT), 0.2),
+        unguided("standards", shop, new Method.ScrewedOn(), 0.8),
+        unguided("cleats", shop, new Method.Blanks(BIT, 1), 0.4));
+  }
+
+  /** Two standard deviations are 1 mm. */
+  private static ErrorModel holes(Alteration alteration) {
+    Settings settings = Workshop.only(Setting.GUIDE_HOLE_ERROR, "1 mm");
+    Workshop shop = Workshop.with(settings);
+    return shop.model(Way.CENTRING_GUIDE, shop.guided("0"), alteration);
+  }
+
+  private static Example guided(
+      String name, Workshop shop, Way way, Method.Guided method, double limit) {
+    return new Example(name, shop.model(way, method, Alteration.NONE), limit);
+  }
+
+  private static Example unguided(String name, Workshop shop, Method method, double limit) {
+    return new Example(name, shop.model(Way.STORY_STICK, method, Alteration.NONE), limit);
+  }
+
+  private static Method marked(Method.How how) {
+    return new Method.Marked(how, BIT);
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void workedOutAndSimulatedAgree(Example example) {
+    Compared compared = Compared.of(example);
+    assertThat(Math.abs(compared.oddsOff())).isLessThan(ERRORS_ALLOWED);
+    assertThat(Math.abs(compared.meanOff())).isLessThan(ERRORS_ALLOWED);
+    double deviation = compared.exact().deviation();
+    assertThat(Math.abs(compared.tally().deviation(compared.place()) - deviation))
+        .isLessThanOrEqualTo(ERRORS_ALLOWED * deviation / Math.sqrt(2.0 * CASES));
+  }
+
+  /** All places at once: the mean of as many numbers leaves no room for a small bias. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void expectedNumbersAgree(Example example) {
+    GapTable table = GapTable.of(example.model(), example.limit());
+    Tally tally = Simulation.run(example.model(), Miss.GAP, example.limit(), CASES, SEED + 1);
+    // Places of one case hang together: at worst all of them miss at once.
+    double worst = Math.sqrt(table.worst().odds() / CASES) * table.places().size();
+    assertThat(Math.abs(tally.expected() - table.expected()))
+        .isLessThanOrEqualTo(ERRORS_ALLOWED * worst);
+  }
+
+  /** Exactly: nothing is left to be drawn. */
+  @Test
+  void oneGuideFromOneEndLeavesNoGapAtAll() {
+    for (Alteration alteration : List.of(Alteration.NONE, Alteration.RIGHT_FROM_TOP)) {
+      Tally tally = Simulation.run(holes(alteration), Miss.GAP, 0, CASES, SEED);
+      assertThat(tally.casesBeyond()).isZero();
+    }
+    Tally turned = Simulation.run(holes(Alteration.ONE_ROW_FROM_TOP), Miss.GAP, 0.1, CASES, SEED);
+    assertThat(turned.odds(0)).isGreaterThan(0.8);
+  }
+
+  @Test
+  void theDocumentIsCurrent() throws IOException {
+    StringBuilder text = new StringBuilder(HEAD);
+    examples().map(Compared::of).forEach(c -> text.append(c.row()));
+    text.append(FOOT);
+    if ("write".equals(System.getProperty("documents"))) {
+      Files.writeString(DOCUMENT, text);
+    }
+    assertThat(Files.readString(DOCUMENT))
+        .as("mvn test -pl core -Ddocuments=write writes docs/levelness.md anew")
+        .isEqualTo(text.toString());
+  }
+
+  private static final String HEAD =
+      """
+      # How level shelves lie: worked out and simulated
+
+      A rigid flat shelf lies on three of its four supports. The gap under the fourth is
+      |LF - LB - RF + RB|, the errors in height of the holes at the left front, left back, right front and right back
+      (`Miss` derives it). Each error is a sum of causes: those that holes share enter the sum once, with the sum of their
+      signs, and drop out where that is zero. Normal causes add up to a normal gap, whose odds are erfc(L / (σ √2));
+      with uniform ones (play, loose pins) they are a Fourier series of the characteristic function (`CosineSeries`).
+
+      Below, both are held against 20,000 seeded cases of a bookcase of two bays, at the place with the widest gap. The
+      standard error of simulated odds p is √(p (1 - p) / 20,000); "off" is the difference in standard errors, and the
+      test allows 4. Lengths in mm. Settings at their defaults for inches, unless said otherwise.
+
+      | way | places | σ | limit | odds, worked out | odds, simulated | standard error | off | mean gap, worked out | mean gap, simulated | off | 95 of 100 within |
+      |---|---|---|---|---|---|---|---|---|---|---|---|
+      """;
+
+  private static final String FOOT =
+      """
+
+      What to see in it:
+
+      * Errors of the guide's own holes cancel, to the last digit, where all rows of a level were bored through the same
+        hole. They also cancel where one panel was bored wholly from its other end, or through another guide: both its
+        rows share the hole, so the shelf slopes, but does not rock. They do not cancel where one row alone was turned, or
+        bored after the guide was made anew.
+      * Errors of clampings do not cancel from row to row; both rows in one clamping take them out, and leave the wander of
+        the drill.
+      * Each step along adds the fit of the pin and all that the hole missed which the pin goes into.
+      * A stick's marks cancel; what is lost is lost in marking and punching, hole by hole.
+      """;
+}

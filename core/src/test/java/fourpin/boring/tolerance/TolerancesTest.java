@@ -1,0 +1,184 @@
+package fourpin.boring.tolerance;
+
+import static fourpin.job.SampleJobs.in;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fourpin.boring.BayGrid;
+import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Method;
+import fourpin.boring.way.Precision.Rocking;
+import fourpin.boring.way.WayAnswer;
+import fourpin.boring.way.WayAnswer.Verdict;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Settings;
+import fourpin.job.Way;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class TolerancesTest {
+
+  /** Nothing wears, so that a guide without play has normal errors alone. */
+  private final Workshop shop =
+      Workshop.with(
+          Workshop.defaults()
+              .with(Setting.WEAR_STEEL, new SettingValue.OfNumber(0))
+              .with(Setting.WEAR_NOSE, new SettingValue.OfNumber(0)));
+
+  private static CaseBoring boring(Workshop shop, Way chosen, Map<Way, Method> methods) {
+    List<WayAnswer> answers = new ArrayList<>();
+    for (Way way : Way.values()) {
+      Optional<Method> method = Optional.ofNullable(methods.get(way));
+      Verdict verdict = method.isPresent() ? Verdict.POSSIBLE : Verdict.NOT_POSSIBLE;
+      answers.add(new WayAnswer(way, verdict, List.of(), method, List.of()));
+    }
+    return new CaseBoring("North", shop.grids(), answers, chosen, "tested");
+  }
+
+  private static Levelness level(Workshop shop, Way chosen, Map<Way, Method> methods) {
+    return Tolerances.of(boring(shop, chosen, methods), shop.built()).orElseThrow();
+  }
+
+  private Levelness stepped() {
+    return level(
+        shop,
+        Way.CENTRING_GUIDE,
+        Map.of(Way.CENTRING_GUIDE, shop.stepped("0"), Way.ROUTER_GUIDE, shop.guided("1/64")));
+  }
+
+  private static Figure figure(List<Figure> figures, String what) {
+    return figures.stream().filter(f -> f.id().endsWith("/" + what)).findFirst().orElseThrow();
+  }
+
+  private static double input(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(i -> i.symbol().equals(symbol))
+        .mapToDouble(i -> i.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Change change(Levelness level, String what) {
+    return level.changes().stream().filter(c -> c.what().contains(what)).findFirst().orElseThrow();
+  }
+
+  /** Wander 0.2 mm and seat 0.1 mm in four holes: 2 √0.05 = 0.447; in inches 1/64 and 1/128. */
+  @Test
+  void theWaysOwnOddsFollowFromItsErrors() {
+    Rocking rocking = rocking(shop, shop.grids());
+    double sigma = Math.sqrt(4 * (square(25.4 / 128) + square(25.4 / 256)));
+    assertThat(figure(rocking.figures(), "gap").value().value())
+        .isCloseTo(1.95996 * sigma, within(1e-4));
+    assertThat(rocking.odds())
+        .isCloseTo(100 * new Spread(sigma, List.of()).oddsBeyond(25.4 / 32), within(1e-9));
+  }
+
+  private static double square(double x) {
+    return x * x;
+  }
+
+  private static Rocking rocking(Workshop shop, List<BayGrid> grids) {
+    return Tolerances.precision()
+        .of(shop.built(), grids, Way.STEEL_STRAP, shop.guided("0"))
+        .orElseThrow();
+  }
+
+  @Test
+  void figuresCanBeWorkedOutAnewFromTheirInputs() {
+    List<Figure> figures = rocking(shop, shop.grids()).figures();
+    Figure gap = figure(figures, "gap");
+    assertThat(gap.id()).isEqualTo("north/boring/steel-strap/gap");
+    assertThat(gap.formula()).startsWith("1.96 s");
+    double variance = 0;
+    for (Input input : gap.inputs()) {
+      variance += square(input.value().value());
+    }
+    assertThat(gap.value().value()).isCloseTo(1.95996 * Math.sqrt(variance), within(1e-4));
+    Figure odds = figure(figures, "odds");
+    double again = 100 * new Spread(input(odds, "s"), List.of()).oddsBeyond(input(odds, "L"));
+    assertThat(odds.value().value()).isCloseTo(again, within(1e-9));
+  }
+
+  /** What cancels is shown as nothing, with the reason. */
+  @Test
+  void figuresTellWhatCancels() {
+    Figure gap = figure(rocking(shop, shop.grids()).figures(), "gap");
+    assertThat(gap.inputs())
+        .filteredOn(i -> i.meaning().startsWith("place of the guide's holes"))
+        .singleElement()
+        .satisfies(i -> assertThat(i.value().value()).isZero())
+        .satisfies(i -> assertThat(i.meaning()).endsWith("cancels"));
+  }
+
+  @Test
+  void baysThatAreBoredApartHaveFiguresOfTheirOwn() {
+    List<Figure> second = rocking(shop, shop.grids().subList(1, 2)).figures();
+    assertThat(second.getFirst().id()).isEqualTo("north/boring/bay-2/steel-strap/gap");
+  }
+
+  @Test
+  void everyPlaceIsThereAndSomeAreWorse() {
+    Levelness level = stepped();
+    assertThat(level.places()).hasSize(136);
+    assertThat(level.worst().level()).as("after the last step").isGreaterThan(58);
+    assertThat(level.expected())
+        .isCloseTo(level.places().stream().mapToDouble(PositionGap::odds).sum(), within(1e-9));
+    assertThat(level.anyPlace()).isGreaterThan(level.anyShelf());
+    assertThat(level.anyShelf()).isGreaterThan(0);
+    assertThat(level.figures()).extracting(Figure::id).doesNotHaveDuplicates().hasSize(7);
+    assertThat(figure(level.figures(), "odds-any-shelf").value().value())
+        .isCloseTo(100 * level.anyShelf(), within(1e-9));
+  }
+
+  @Test
+  void changesSayWhatEachBrings() {
+    Levelness level = stepped();
+    assertThat(change(level, "not moved along").after().gap())
+        .isLessThan(change(level, "not moved along").before().gap());
+    assertThat(change(level, "one clamping").after().odds()).isLessThan(level.worst().odds());
+    assertThat(change(level, "plunge router").after().odds()).isLessThan(level.worst().odds());
+    Change turned = change(level, "right-hand panels bored from their upper ends");
+    assertThat(turned.after().gap()).isCloseTo(turned.before().gap(), within(1e-9));
+    assertThat(turned.after().slope()).isGreaterThan(turned.before().slope());
+    Change oneRow = change(level, "the last row of each bay bored from the upper end");
+    assertThat(oneRow.after().gap()).isGreaterThan(oneRow.before().gap());
+  }
+
+  /** Half a shim is left at most; one too thick to help leaves the odds as they are. */
+  @Test
+  void shimsLeaveHalfTheirThickness() {
+    Change shims = change(stepped(), "shims");
+    assertThat(shims.after().gap()).isCloseTo(25.4 / 128, within(1e-9));
+    assertThat(shims.after().odds()).isZero();
+    Settings coarse = Workshop.defaults().with(Setting.SHIM, new SettingValue.OfLength(in("1/10")));
+    Workshop other = Workshop.with(coarse);
+    Change thick =
+        change(level(other, Way.STEEL_STRAP, Map.of(Way.STEEL_STRAP, other.guided("0"))), "shims");
+    assertThat(thick.after().gap()).isLessThanOrEqualTo(thick.before().gap());
+    assertThat(thick.after().odds()).isEqualTo(thick.before().odds());
+  }
+
+  @Test
+  void aGuideAsLongAsTheRowNeedsNoLongerOne() {
+    Levelness level = level(shop, Way.STEEL_STRAP, Map.of(Way.STEEL_STRAP, shop.guided("0")));
+    assertThat(level.changes()).noneMatch(c -> c.what().contains("not moved along"));
+  }
+
+  @Test
+  void theSameCaseGivesTheSameAnswer() {
+    assertThat(stepped()).isEqualTo(stepped());
+  }
+
+  @Test
+  void noPlacesNoAnswer() {
+    Workshop empty = new Workshop(shop.built(), List.of());
+    CaseBoring boring = boring(empty, Way.STEEL_STRAP, Map.of(Way.STEEL_STRAP, shop.guided("0")));
+    assertThat(Tolerances.of(boring, shop.built())).isEmpty();
+  }
+}
