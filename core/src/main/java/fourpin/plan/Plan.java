@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.boring.BayGrid;
+import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.job.Job;
@@ -12,6 +13,8 @@ import java.util.List;
  * Everything that the maker needs to know. Whatever is shown anywhere comes from here.
  *
  * @param cases in space with every feature, shelves on their levels
+ * @param borings how the bays of each case are bored, with the ways that were not taken
+ * @param mistakes what may go wrong while rows are bored, tried on one panel of each case
  * @param cutList of all cases together, in the order of the cases and their parts
  * @param materials layouts and stock by material, in the order of the job
  * @param hardware pins, screws, standards, banding ...
@@ -25,6 +28,8 @@ public record Plan(
     Job job,
     List<BuiltCase> cases,
     List<BayGrid> grids,
+    List<CaseBoring> borings,
+    List<MistakeReport> mistakes,
     List<ShelfAnswer> shelves,
     List<CutItem> cutList,
     List<MaterialPlan> materials,
@@ -37,6 +42,8 @@ public record Plan(
   public Plan {
     cases = List.copyOf(cases);
     grids = List.copyOf(grids);
+    borings = List.copyOf(borings);
+    mistakes = List.copyOf(mistakes);
     shelves = List.copyOf(shelves);
     cutList = List.copyOf(cutList);
     materials = List.copyOf(materials);

@@ -64,6 +64,8 @@ public final class Planner {
         job,
         boring.cases(),
         boring.grids(),
+        ways.borings(),
+        Mistakes.of(job, boring, program, ways.borings()),
         strength.shelves(),
         cutList,
         materials,

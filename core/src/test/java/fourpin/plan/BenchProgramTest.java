@@ -366,6 +366,23 @@ class BenchProgramTest {
                 + " end; bit 1/4 in, 3/8 in deep.");
   }
 
+  @Test
+  void should_tell_a_machine_the_coordinates_of_every_row() {
+    Job job = job(draft(bay(2)).order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    Method machine =
+        new Method.Programmed(
+            "line borer", ((Method.Guided) GuidedBookcase.boring(boring).method()).bit());
+    List<CaseBoring> borings = List.of(GuidedBookcase.boring(boring, Way.MACHINE, machine));
+    List<PlannedStep> bored = at(BenchProgram.of(job, boring, borings).printed(), Stage.BORE);
+    assertThat(bored.getFirst().words()).startsWith("Bore on the line borer by these coordinates");
+    assertThat(bored.getFirst().items().getLast())
+        .isEqualTo(
+            "L: back row, bay 1, on the face, 9 27/32 in from the index edge: 68 holes, at 10 7/32"
+                + " in to 77 7/32 in, every 1 in, from the index end; bit 1/4 in, 3/8 in deep.");
+    assertThat(hazards(bored)).containsOnly("machine", "dust");
+  }
+
   static LongStream seeds() {
     return LongStream.range(0, 60);
   }
