@@ -133,11 +133,12 @@ public final class Wording {
     List<String> settings = new ArrayList<>();
     fences.forEach((fence, depths) -> settings.add(setting(settings.size() + 1, fence, depths)));
     return say(
-        "%s for %s, on %s, %s, cut of %s: %s.",
+        "%s for %s, on %s, %s to %s from the index end, cut of %s: %s.",
         p.shape().name().toLowerCase(Locale.ROOT),
         p.purpose(),
         p.surface().words(),
-        span(p.along(), "index end"),
+        number(p.along().from()),
+        text(p.along().to()),
         text(p.cut()),
         String.join("; ", settings));
   }
