@@ -169,7 +169,7 @@ class ErrorModelsTest {
   /** A blank gives both strips of a side: its holes cancel, its seats don't. */
   @Test
   void cleatsOfOneBlankCancel() {
-    Method blanks = new Method.Blanks(BIT, 1);
+    Method blanks = new Method.Blanks(Method.How.DRILL_PRESS, BIT, 1);
     Workshop press = Workshop.with(Workshop.only(Setting.PRESS_ERROR, HALF_MM));
     deviates(press.model(Way.CLEAT_BLANK, blanks, Alteration.NONE), 0);
     Workshop seat = Workshop.with(Workshop.only(Setting.SEAT_ERROR, HALF_MM));

@@ -119,7 +119,7 @@ class LevelnessDocumentTest {
         unguided("drill press at marks", shop, marked(Method.How.DRILL_PRESS), 0.8),
         unguided("machine", shop, new Method.Programmed("borer", BIT), 0.2),
         unguided("standards", shop, new Method.ScrewedOn(), 0.8),
-        unguided("cleats", shop, new Method.Blanks(BIT, 1), 0.4));
+        unguided("cleats", shop, new Method.Blanks(Method.How.DRILL_PRESS, BIT, 1), 0.4));
   }
 
   /** Two standard deviations are 1 mm. */
