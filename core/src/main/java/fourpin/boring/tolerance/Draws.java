@@ -1,5 +1,6 @@
 package fourpin.boring.tolerance;
 
+import fourpin.boring.tolerance.ErrorModel.Position;
 import fourpin.boring.tolerance.ErrorModel.Shape;
 import fourpin.boring.tolerance.NetError.Share;
 import java.util.ArrayList;
@@ -7,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * A model made ready for drawing, in arrays of numbers.
@@ -27,8 +30,10 @@ final class Draws {
    *
    * @param normal deviation of its own normal cause
    * @param reaches of its own uniform causes
+   * @param apart 1 where it is counted apart as well, else 0
    */
-  private record Place(int[] shared, double[] factors, double normal, double[] reaches) {}
+  private record Place(
+      int[] shared, double[] factors, double normal, double[] reaches, int apart) {}
 
   private Draws(double[] sharedNormals, double[] sharedReaches, Place[] places) {
     this.sharedNormals = sharedNormals;
@@ -36,7 +41,7 @@ final class Draws {
     this.places = places;
   }
 
-  static Draws of(ErrorModel model, Miss miss) {
+  static Draws of(ErrorModel model, Miss miss, Predicate<Position> apart) {
     List<NetError> errors =
         model.positions().stream().map(p -> NetError.of(model, p, miss)).toList();
     List<Share> shared = shared(errors);
@@ -48,7 +53,10 @@ final class Draws {
     return new Draws(
         normals.stream().mapToDouble(s -> s.cause().deviation()).toArray(),
         uniforms.stream().mapToDouble(s -> Spread.reachOf(s.cause().deviation())).toArray(),
-        errors.stream().map(e -> place(e, slots)).toArray(Place[]::new));
+        IntStream.range(0, errors.size())
+            .mapToObj(
+                p -> place(errors.get(p), slots, apart.test(model.positions().get(p)) ? 1 : 0))
+            .toArray(Place[]::new));
   }
 
   /** One share of each cause that more than one position has. */
@@ -66,7 +74,7 @@ final class Draws {
     return shares.stream().filter(s -> s.cause().shape() == shape).toList();
   }
 
-  private static Place place(NetError error, Map<Integer, Integer> slots) {
+  private static Place place(NetError error, Map<Integer, Integer> slots, int apart) {
     List<Share> shared = error.shares().stream().filter(s -> slots.containsKey(s.index())).toList();
     List<Share> own = error.shares().stream().filter(s -> !slots.containsKey(s.index())).toList();
     Spread spread = new NetError(own).spread();
@@ -74,7 +82,8 @@ final class Draws {
         shared.stream().mapToInt(s -> slots.get(s.index())).toArray(),
         shared.stream().mapToDouble(Share::factor).toArray(),
         spread.normal(),
-        spread.reaches().stream().mapToDouble(Double::doubleValue).toArray());
+        spread.reaches().stream().mapToDouble(Double::doubleValue).toArray(),
+        apart);
   }
 
   /** Makes cases and counts; the loop that everything waits for, so no objects in it. */
@@ -84,20 +93,24 @@ final class Draws {
     double[] squares = new double[places.length];
     double[] shared = new double[sharedNormals.length + sharedReaches.length];
     int casesBeyond = 0;
+    int apartBeyond = 0;
     for (int made = 0; made < cases; made++) {
       drawShared(shared, random);
       int found = 0;
+      int foundApart = 0;
       for (int p = 0; p < places.length; p++) {
         double miss = Math.abs(miss(places[p], shared, random));
         int over = miss > limit ? 1 : 0;
         beyond[p] += over;
         found |= over;
+        foundApart |= over & places[p].apart;
         sums[p] += miss;
         squares[p] += miss * miss;
       }
       casesBeyond += found;
+      apartBeyond += foundApart;
     }
-    return new Tally(cases, casesBeyond, beyond, sums, squares);
+    return new Tally(cases, casesBeyond, apartBeyond, beyond, sums, squares);
   }
 
   private void drawShared(double[] shared, SplittableRandom random) {

@@ -85,17 +85,30 @@ final class GapFigures {
             VARIANCES));
   }
 
-  /** Odds that at least one of several places rocks. */
-  Figure simulated(String what, String title, Tally tally) {
+  /** Odds that at least one of several places rocks, of any and of those with a shelf. */
+  List<Figure> simulated(Tally tally) {
+    return List.of(
+        simulated(
+            "odds-any-place",
+            "odds that a shelf would rock somewhere in the case",
+            tally.casesBeyond(),
+            tally.cases()),
+        simulated(
+            "odds-any-shelf",
+            "odds that a shelf rocks where the plan lays it",
+            tally.apartBeyond(),
+            tally.cases()));
+  }
+
+  private Figure simulated(String what, String title, int found, int cases) {
     return figure(
         what,
         title,
-        percent(tally.oddsOfAny()),
+        percent((double) found / cases),
         "100 k / n",
         List.of(
-            new Input(
-                "k", "cases in which one does", Quantity.count(tally.casesBeyond()), SIMULATED),
-            new Input("n", "cases simulated", Quantity.count(tally.cases()), SIMULATED),
+            new Input("k", "cases in which one does", Quantity.count(found), SIMULATED),
+            new Input("n", "cases simulated", Quantity.count(cases), SIMULATED),
             limit()),
         SIMULATED);
   }

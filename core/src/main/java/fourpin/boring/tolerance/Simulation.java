@@ -1,7 +1,9 @@
 package fourpin.boring.tolerance;
 
+import fourpin.boring.tolerance.ErrorModel.Position;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -24,7 +26,17 @@ public final class Simulation {
    * @param seed the same seed gives the same cases
    */
   public static Tally run(ErrorModel model, Miss miss, double limit, int cases, long seed) {
-    Draws draws = Draws.of(model, miss);
+    return run(model, miss, limit, cases, seed, _ -> false);
+  }
+
+  /**
+   * The same, with some positions counted apart as well.
+   *
+   * @param apart whether a position is
+   */
+  public static Tally run(
+      ErrorModel model, Miss miss, double limit, int cases, long seed, Predicate<Position> apart) {
+    Draws draws = Draws.of(model, miss, apart);
     List<SplittableRandom> randoms = split(seed, (cases + LOT - 1) / LOT);
     return IntStream.range(0, randoms.size())
         .parallel()

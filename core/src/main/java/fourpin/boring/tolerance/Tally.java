@@ -7,6 +7,7 @@ public final class Tally {
 
   private final int cases;
   private final int casesBeyond;
+  private final int apartBeyond;
   private final int[] beyond;
   private final double[] sums;
   private final double[] squares;
@@ -15,19 +16,22 @@ public final class Tally {
    * Takes the arrays as they are.
    *
    * @param casesBeyond in which at least one position missed by more than the limit
+   * @param apartBeyond the same of the positions that are counted apart
    * @param beyond by position, in how many cases it missed by more than the limit
    * @param sums of the misses without sign, by position, mm; {@code squares} of their squares
    */
-  Tally(int cases, int casesBeyond, int[] beyond, double[] sums, double[] squares) {
+  Tally(
+      int cases, int casesBeyond, int apartBeyond, int[] beyond, double[] sums, double[] squares) {
     this.cases = cases;
     this.casesBeyond = casesBeyond;
+    this.apartBeyond = apartBeyond;
     this.beyond = beyond;
     this.sums = sums;
     this.squares = squares;
   }
 
   static Tally none(int positions) {
-    return new Tally(0, 0, new int[positions], new double[positions], new double[positions]);
+    return new Tally(0, 0, 0, new int[positions], new double[positions], new double[positions]);
   }
 
   Tally plus(Tally other) {
@@ -40,7 +44,12 @@ public final class Tally {
       bothSquares[p] += other.squares[p];
     }
     return new Tally(
-        cases + other.cases, casesBeyond + other.casesBeyond, bothBeyond, bothSums, bothSquares);
+        cases + other.cases,
+        casesBeyond + other.casesBeyond,
+        apartBeyond + other.apartBeyond,
+        bothBeyond,
+        bothSums,
+        bothSquares);
   }
 
   public int cases() {
@@ -52,9 +61,19 @@ public final class Tally {
     return casesBeyond;
   }
 
+  /** Cases in which at least one of the positions counted apart does. */
+  public int apartBeyond() {
+    return apartBeyond;
+  }
+
   /** Share of cases in which at least one position misses by more than the limit. */
   public double oddsOfAny() {
     return (double) casesBeyond / cases;
+  }
+
+  /** The same of the positions counted apart. */
+  public double oddsOfAnyApart() {
+    return (double) apartBeyond / cases;
   }
 
   /** Mean number of positions of a case that miss by more than the limit. */

@@ -96,16 +96,10 @@ public final class Tolerances {
   }
 
   private Levelness levelness(CaseBoring boring, ErrorModel model, GapTable table) {
-    Tally places = simulated(model);
-    Tally shelves = simulated(planned(model));
+    Tally tally = Simulation.run(model, Miss.GAP, limit(), CASES, SEED, this::holdsShelf);
     GapFigures writer = figures(boring.chosen(), model, table);
     List<Figure> figures = new ArrayList<>(writer.exact());
-    figures.add(
-        writer.simulated(
-            "odds-any-place", "odds that a shelf would rock somewhere in the case", places));
-    figures.add(
-        writer.simulated(
-            "odds-any-shelf", "odds that a shelf rocks where the plan lays it", shelves));
+    figures.addAll(writer.simulated(tally));
     return new Levelness(
         boring.caseName(),
         boring.chosen(),
@@ -113,22 +107,13 @@ public final class Tolerances {
         table.places(),
         table.worst(),
         table.expected(),
-        places.oddsOfAny(),
-        shelves.oddsOfAny(),
+        tally.oddsOfAny(),
+        tally.oddsOfAnyApart(),
         changes(boring, table.outcome()),
         figures);
   }
 
-  private Tally simulated(ErrorModel model) {
-    return Simulation.run(model, Miss.GAP, limit(), CASES, SEED);
-  }
-
-  /** Only the places where the plan lays a shelf. */
-  private ErrorModel planned(ErrorModel model) {
-    return new ErrorModel(
-        model.causes(), model.positions().stream().filter(this::holdsShelf).toList());
-  }
-
+  /** Whether the plan lays a shelf there. */
   private boolean holdsShelf(Position position) {
     return grids.stream()
         .filter(g -> g.bay() == position.bay())

@@ -111,6 +111,18 @@ class SimulationTest {
     assertThat(tally.expected()).isCloseTo(3 * tally.odds(0), within(1e-12));
   }
 
+  /** The same cases are counted twice, so a part can't miss where the whole does not. */
+  @Test
+  void somePositionsAreCountedApart() {
+    ErrorModel model = model(4);
+    Tally none = run(model, 6);
+    Tally all = Simulation.run(model, Miss.GAP, LIMIT, CASES, 6, p -> true);
+    Tally one = Simulation.run(model, Miss.GAP, LIMIT, CASES, 6, p -> p.level() == 2);
+    assertThat(none.apartBeyond()).isZero();
+    assertThat(all.oddsOfAnyApart()).isEqualTo(all.oddsOfAny()).isEqualTo(none.oddsOfAny());
+    assertThat(one.oddsOfAnyApart()).isEqualTo(one.odds(1)).isLessThan(one.oddsOfAny());
+  }
+
   @Test
   void whatCancelsIsNotThereAtAll() {
     List<Term> hole = List.of(new Term(0, 1));
