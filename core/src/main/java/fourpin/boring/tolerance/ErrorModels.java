@@ -118,9 +118,11 @@ public final class ErrorModels {
           List.of(book.normal(CauseKind.SEAT, side), book.normal(CauseKind.MACHINE, hole.text()));
       case Method.Grooved _, Method.ScrewedOn _ ->
           List.of(book.normal(CauseKind.CUT, row), book.normal(CauseKind.SLOT, hole.text()));
-      case Method.Blanks _ ->
-          List.of(
-              book.normal(CauseKind.SEAT, row), book.normal(CauseKind.PRESS, side + " " + level));
+      case Method.Blanks blanks -> {
+        List<Term> terms = new ArrayList<>(bored(blanks.how(), side + " " + level));
+        terms.add(book.normal(CauseKind.SEAT, row));
+        yield terms;
+      }
     };
   }
 
@@ -130,14 +132,17 @@ public final class ErrorModels {
     terms.add(book.normal(CauseKind.SEAT, row));
     String mark = "bay " + hole.bay() + " level " + hole.level();
     terms.add(book.normal(CauseKind.STICK, mark));
-    switch (how) {
-      case BY_HAND -> {
-        terms.add(book.normal(CauseKind.MARK, hole.text()));
-        terms.add(book.normal(CauseKind.WANDER, hole.text()));
-      }
-      case DRILL_PRESS -> terms.add(book.normal(CauseKind.PRESS, hole.text()));
-    }
+    terms.addAll(bored(how, hole.text()));
     return terms;
+  }
+
+  /** Of what is bored at one mark: a hole, or the notches of both strips of a blank. */
+  private List<Term> bored(Method.How how, String which) {
+    return switch (how) {
+      case BY_HAND ->
+          List.of(book.normal(CauseKind.MARK, which), book.normal(CauseKind.WANDER, which));
+      case DRILL_PRESS -> List.of(book.normal(CauseKind.PRESS, which));
+    };
   }
 
   /** The stretch of standard or strip that a level lies in; 0 for the first, and for pins. */
