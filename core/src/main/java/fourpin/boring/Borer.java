@@ -3,6 +3,7 @@ package fourpin.boring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Casework;
 import fourpin.casework.Finding;
+import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,5 +33,13 @@ public final class Borer {
       findings.addAll(borer.findings());
     }
     return new Boring(cases, grids, findings);
+  }
+
+  /**
+   * The patterns that one case of a job would have if it were changed so; no cure is tried. None if
+   * it can't be built.
+   */
+  public static List<BayGrid> grids(Job job, CaseOrder changed) {
+    return Trials.grids(job, changed);
   }
 }

@@ -109,28 +109,41 @@ final class Trials {
   }
 
   private Optional<List<Finding>> work(CaseOrder changed) {
-    Job alone =
-        new Job(
-            job.title(),
-            job.revision(),
-            job.unit(),
-            job.style(),
-            job.paper(),
-            job.currency(),
-            Optional.empty(),
-            job.materials(),
-            job.sheets(),
-            job.boards(),
-            List.of(changed),
-            job.settings(),
-            job.shop());
-    Casework casework = CaseworkBuilder.build(alone);
+    Casework casework = CaseworkBuilder.build(alone(job, changed));
     if (casework.cases().isEmpty()) {
       return Optional.empty();
     }
     List<Finding> all = new ArrayList<>(casework.findings());
-    Reporter reporter = new Reporter(changed.name(), job.style(), within(alone, changed));
-    all.addAll(new CaseBorer(casework.cases().getFirst(), reporter).findings());
+    all.addAll(borer(job, changed, casework).findings());
     return Optional.of(all);
+  }
+
+  /** The patterns that one case would have; none if it can't be built. */
+  static List<BayGrid> grids(Job job, CaseOrder changed) {
+    Casework casework = CaseworkBuilder.build(alone(job, changed));
+    return casework.cases().isEmpty() ? List.of() : borer(job, changed, casework).grids();
+  }
+
+  private static CaseBorer borer(Job job, CaseOrder changed, Casework casework) {
+    Trials none = within(alone(job, changed), changed);
+    Reporter reporter = new Reporter(changed.name(), job.style(), none);
+    return new CaseBorer(casework.cases().getFirst(), reporter);
+  }
+
+  private static Job alone(Job job, CaseOrder changed) {
+    return new Job(
+        job.title(),
+        job.revision(),
+        job.unit(),
+        job.style(),
+        job.paper(),
+        job.currency(),
+        Optional.empty(),
+        job.materials(),
+        job.sheets(),
+        job.boards(),
+        List.of(changed),
+        job.settings(),
+        job.shop());
   }
 }

@@ -21,8 +21,8 @@ import java.util.List;
  * @param steps in the order of work
  * @param totals figures of the whole job: weights, holes, minutes, costs, price
  * @param findings worst first
- * @param figures every figure of the plan that can be explained, {@code totals} and those of
- *     shelves and findings among them, each id once
+ * @param figures every figure of the plan that can be explained, {@code totals} those of shelves,
+ *     ways of boring and findings among them, each id once
  */
 public record Plan(
     Job job,

@@ -2,6 +2,8 @@ package fourpin.plan;
 
 import fourpin.boring.Borer;
 import fourpin.boring.Boring;
+import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.StripPitch;
 import fourpin.boring.way.Ways;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Casework;
@@ -23,11 +25,16 @@ import java.util.Map;
 /** From the job to the plan. */
 public final class Planner {
 
+  private final Job stated;
+
+  /** As stated, but at the pitch that a strip gives where the maker bores through one. */
   private final Job job;
+
   private final List<Finding> findings = new ArrayList<>();
 
-  private Planner(Job job) {
-    this.job = job;
+  private Planner(Job stated) {
+    this.stated = stated;
+    this.job = StripPitch.taken(stated);
   }
 
   /**
@@ -44,13 +51,14 @@ public final class Planner {
     findings.addAll(casework.findings());
     Boring boring = Borer.bore(job, casework);
     findings.addAll(boring.findings());
+    findings.addAll(StripPitch.notes(stated));
+    Ways ways = Ways.of(job, boring);
+    findings.addAll(ways.findings());
     Strength strength = StrengthChecker.check(job, boring.cases());
     findings.addAll(strength.findings());
     for (BuiltCase built : boring.cases()) {
       findings.addAll(ContentChecks.of(built, job.style()));
     }
-    Ways ways = Ways.of(job, boring);
-    findings.addAll(ways.findings());
     BenchProgram program = BenchProgram.of(job, boring, ways.borings());
     findings.addAll(ProgramCheck.of(boring.cases(), program));
     List<CutItem> cutList = CutListBuilder.of(job, boring.cases());
@@ -61,7 +69,7 @@ public final class Planner {
     findings.addAll(Costs.findings(materials));
     List<Figure> totals = totals(boring.cases(), materials);
     return new Plan(
-        job,
+        stated,
         boring.cases(),
         boring.grids(),
         ways.borings(),
@@ -73,7 +81,7 @@ public final class Planner {
         program.printed(),
         totals,
         sorted(),
-        figures(totals, strength.shelves()));
+        figures(totals, strength.shelves(), ways.borings()));
   }
 
   private List<Figure> totals(List<BuiltCase> cases, List<MaterialPlan> materials) {
@@ -91,10 +99,14 @@ public final class Planner {
     return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
   }
 
-  private List<Figure> figures(List<Figure> totals, List<ShelfAnswer> shelves) {
+  private List<Figure> figures(
+      List<Figure> totals, List<ShelfAnswer> shelves, List<CaseBoring> borings) {
     Map<String, Figure> byId = new LinkedHashMap<>();
     totals.forEach(f -> byId.putIfAbsent(f.id(), f));
     shelves.forEach(s -> s.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
+    borings.stream()
+        .flatMap(b -> b.answers().stream())
+        .forEach(a -> a.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     findings.forEach(f -> f.figures().forEach(figure -> byId.putIfAbsent(figure.id(), figure)));
     return List.copyOf(byId.values());
   }

@@ -27,15 +27,29 @@ final class Answers {
       case STORY_STICK -> new StickWay();
       case GROOVED_STANDARDS -> new StandardsWay();
       case CLEAT_BLANK -> new CleatsWay();
-      case HARDBOARD_STRIP, CENTRING_GUIDE, ROUTER_GUIDE, STEEL_STRAP, DRILL_PRESS, MACHINE ->
-          new Later();
+      case HARDBOARD_STRIP -> new StripWay();
+      case CENTRING_GUIDE -> new CentringWay();
+      case ROUTER_GUIDE -> new RouterWay();
+      case STEEL_STRAP -> new StrapWay();
+      case DRILL_PRESS -> new PressWay();
+      case MACHINE -> new MachineWay();
     };
   }
 
   Answers(Group group, Precision precision) {
     this.group = group;
     this.precision = precision;
-    this.answers = Stream.of(Way.values()).map(way -> answered(way, check(way).of(group))).toList();
+    this.answers = Stream.of(Way.values()).map(way -> answered(way, proposal(way))).toList();
+  }
+
+  private Proposal proposal(Way way) {
+    boolean forHoles = way != Way.GROOVED_STANDARDS && way != Way.CLEAT_BLANK;
+    if (forHoles && !group.hasPins()) {
+      return Pins.needed(group);
+    }
+    return forHoles && way != Way.STORY_STICK && group.holes() == 0
+        ? Proposal.cannot("there is no level to bore", "see what is found in these bays")
+        : check(way).of(group);
   }
 
   /** One for each way, in the order of the ways. */

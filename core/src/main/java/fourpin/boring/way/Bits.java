@@ -1,6 +1,8 @@
 package fourpin.boring.way;
 
+import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
+import fourpin.job.Tool.CentringBit;
 import fourpin.job.Tool.PlainBit;
 import fourpin.measure.Length;
 import java.util.Comparator;
@@ -19,6 +21,28 @@ final class Bits {
         .filter(b -> b.reach().isAtLeast(group.depth()))
         .sorted(Comparator.comparing(b -> b.toBuy().isPresent()))
         .toList();
+  }
+
+  /** The shop's self-centring bits of the group's diameter. */
+  static List<CentringBit> centring(Group group) {
+    return group.shop().all(CentringBit.class).stream()
+        .filter(b -> b.diameter().equals(group.diameter()))
+        .toList();
+  }
+
+  /** That a bit does not reach through the guide to the depth of the hole. */
+  static List<Reason> tooShort(Group group, String name, BitSetting setting, Length reach) {
+    return setting.stop().isMoreThan(reach)
+        ? List.of(
+            new Reason(
+                "hole and guide take "
+                    + group.text(setting.stop())
+                    + ", and "
+                    + name
+                    + " reaches "
+                    + group.text(reach),
+                "take a longer bit, or use a thinner guide"))
+        : List.of();
   }
 
   static Optional<PlainBit> plain(Group group) {

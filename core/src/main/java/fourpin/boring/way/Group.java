@@ -156,6 +156,11 @@ record Group(Job job, BuiltCase built, String name, List<BayGrid> grids) {
     return columns().stream().mapToLong(c -> c.grid().levels().size()).sum();
   }
 
+  /** What is written on a guide for these bays. */
+  String mark() {
+    return "guide " + built.order().name() + (name.isEmpty() ? "" : " " + name);
+  }
+
   String text(Length length) {
     return job.style().text(length);
   }

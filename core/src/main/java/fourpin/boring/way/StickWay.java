@@ -19,9 +19,6 @@ final class StickWay implements WayCheck {
   @Override
   public Proposal of(Group group) {
     List<Reason> notes = new ArrayList<>();
-    if (!group.hasPins()) {
-      return Pins.needed(group);
-    }
     Optional<PlainBit> bit = Bits.plain(group);
     BitSetting setting = bit.map(b -> Bits.set(group, b)).orElseGet(() -> Bits.assumed(group));
     if (bit.isEmpty()) {

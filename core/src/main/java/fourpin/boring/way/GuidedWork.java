@@ -1,0 +1,54 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.job.Setting;
+import fourpin.job.Tool;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The work of boring through a guide.
+ *
+ * @param seconds for one hole
+ * @param making of the guide; its holes are counted where it is bored in the shop
+ * @param wear of its holes
+ */
+record GuidedWork(Setting seconds, Setting making, Setting wear) {
+
+  /**
+   * What can be done, or why not.
+   *
+   * @param against what speaks against the tools, whatever the guide; empty if nothing does
+   */
+  Proposal proposal(
+      Group group,
+      BitSetting bit,
+      Designed designed,
+      List<Reason> against,
+      List<Reason> notes,
+      List<Tool> bought) {
+    List<Reason> reasons = new ArrayList<>(against);
+    if (designed instanceof Designed.Failed(Reason reason)) {
+      reasons.add(reason);
+    }
+    return reasons.isEmpty() && designed instanceof Designed.Made made
+        ? new Proposal.Can(
+            new Method.Guided(made.guide(), bit, made.clampings()),
+            work(group, made, bought),
+            notes)
+        : Proposal.cannot(reasons);
+  }
+
+  private Work work(Group group, Designed.Made made, List<Tool> bought) {
+    boolean bored = made.guide().make() instanceof Guide.Make.Bored;
+    return new Work(
+        1,
+        made.places(),
+        group.holes(),
+        seconds,
+        new Work.Making(making, bored ? made.guide().holes().size() : 0),
+        Optional.of(new Work.Wear(wear, made.uses())),
+        bought);
+  }
+}

@@ -1,0 +1,151 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.Guide.GuideHole;
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.job.Setting;
+import fourpin.job.Tool.GuideStock;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** A guide that is cut and bored in the shop: one column of holes at the levels of the group. */
+final class MadeGuide {
+
+  private final Group group;
+  private final GuideStock stock;
+  private final Length hole;
+  private final Length room;
+
+  private MadeGuide(Group group, GuideStock stock, Length hole) {
+    this.group = group;
+    this.stock = stock;
+    this.hole = hole;
+    this.room = hole.over(2).plus(group.settings().length(Setting.GUIDE_WEB));
+  }
+
+  /**
+   * @param hole diameter of the guide's holes
+   */
+  static Designed of(Group group, GuideStock stock, Length hole) {
+    MadeGuide guide = new MadeGuide(group, stock, hole);
+    return Stations.of(group, guide.room)
+        .map(guide::design)
+        .orElseGet(() -> Designed.tooLow(group));
+  }
+
+  private Designed design(Stations stations) {
+    Across across = Across.made(group, room);
+    Optional<Reason> narrow = narrow(across);
+    if (narrow.isPresent()) {
+      return new Designed.Failed(narrow.get());
+    }
+    int count = count(stations);
+    Length length = length(stations, count);
+    if (count < 1) {
+      return tooShort();
+    }
+    boolean whole = count > stations.top();
+    TreeSet<Integer> bored = new TreeSet<>();
+    stations.list().forEach(s -> bored.addAll(s.levels()));
+    return Clampings.of(
+            group,
+            stations,
+            across,
+            count,
+            length,
+            i -> whole ? bored.headSet(i).size() + 1 : i + 1)
+        .<Designed>map(c -> made(stations, across, length, whole ? bored : all(count), c))
+        .orElseGet(this::tooShort);
+  }
+
+  private Designed tooShort() {
+    return Designed.tooShort(group, "a guide from " + stock.name());
+  }
+
+  private static TreeSet<Integer> all(int count) {
+    TreeSet<Integer> all = new TreeSet<>();
+    for (int i = 0; i < count; i++) {
+      all.add(i);
+    }
+    return all;
+  }
+
+  private Optional<Reason> narrow(Across across) {
+    if (across.width().isMoreThan(stock.width())) {
+      return Optional.of(
+          new Reason(
+              "the guide is "
+                  + group.text(across.width())
+                  + " wide and "
+                  + stock.name()
+                  + " is "
+                  + group.text(stock.width()),
+              "take wider stock"));
+    }
+    return group.isBoredAfterAssembly() && across.beforeTheBack().isNegative()
+        ? Optional.of(
+            new Reason(
+                "the back row lies too near to the back for a guide with holes of "
+                    + group.text(hole),
+                "bore before assembly"))
+        : Optional.empty();
+  }
+
+  private Length block() {
+    return group.isBoredAfterAssembly()
+        ? Length.ZERO
+        : group.settings().length(Setting.GUIDE_BLOCK);
+  }
+
+  private Length margin() {
+    return Length.max(room, group.settings().length(Setting.GUIDE_MARGIN));
+  }
+
+  /** How many holes a pitch apart there is length for, and no more than the levels want. */
+  private int count(Stations stations) {
+    Length fromStock = stock.length().minus(block()).minus(margin());
+    Length last =
+        stations
+            .lowestCeiling()
+            .map(ceiling -> Length.min(fromStock, ceiling.minus(room)))
+            .orElse(fromStock);
+    long holes = last.minus(stations.first()).wholeTimes(group.pitch()) + 1;
+    return (int) Math.min(holes, stations.top() + 1L);
+  }
+
+  private Length length(Stations stations, int count) {
+    Length wished = stations.first().plus(group.pitch().times(count - 1L)).plus(margin());
+    return stations.lowestCeiling().map(c -> Length.min(c, wished)).orElse(wished);
+  }
+
+  private Designed made(
+      Stations stations,
+      Across across,
+      Length length,
+      TreeSet<Integer> bored,
+      Clampings clampings) {
+    List<GuideHole> holes = new ArrayList<>();
+    for (int at : bored) {
+      holes.add(
+          new GuideHole(
+              holes.size() + 1,
+              stations.first().plus(group.pitch().times(at)),
+              across.column(),
+              hole,
+              Guide.Use.BORED));
+    }
+    Guide guide =
+        new Guide(
+            group.mark(),
+            new Guide.Make.Bored(stock.name()),
+            stock.material(),
+            length,
+            across.width(),
+            stock.thickness(),
+            holes,
+            block());
+    return new Designed.Made(guide, clampings.list(), clampings.mostUses());
+  }
+}

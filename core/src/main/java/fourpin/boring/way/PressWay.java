@@ -1,0 +1,141 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.casework.Axis;
+import fourpin.casework.Part;
+import fourpin.job.Setting;
+import fourpin.job.Tool.DrillPress;
+import fourpin.job.Tool.PlainBit;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Marked holes on the drill press: the fence gives the row, the stop the depth. */
+final class PressWay implements WayCheck {
+
+  @Override
+  public Proposal of(Group group) {
+    List<DrillPress> presses = group.shop().all(DrillPress.class);
+    List<PlainBit> bits = Bits.allPlain(group);
+    List<Reason> missing =
+        Choosing.missing(
+            new Choosing.Need("drill press", presses),
+            new Choosing.Need("plain bit of " + group.text(group.diameter()), bits));
+    if (!missing.isEmpty()) {
+      return Proposal.cannot(missing);
+    }
+    List<Proposal> proposals = new ArrayList<>();
+    for (DrillPress press : presses) {
+      bits.forEach(bit -> proposals.add(proposal(group, press, bit)));
+    }
+    return Choosing.best(proposals);
+  }
+
+  private static Proposal proposal(Group group, DrillPress press, PlainBit bit) {
+    List<Reason> against = against(group, press, Length.ZERO);
+    return against.isEmpty()
+        ? new Proposal.Can(
+            new Method.Marked(Method.How.DRILL_PRESS, Bits.set(group, bit)),
+            new Work(
+                fences(group),
+                0,
+                group.holes(),
+                Setting.PRESS_SECONDS,
+                new Work.Making(Setting.STICK_MINUTES, 0),
+                Optional.empty(),
+                Choosing.bought(press, bit)),
+            overhang(group, press))
+        : Proposal.cannot(against);
+  }
+
+  /**
+   * What speaks against a press.
+   *
+   * @param guide thickness of what lies on the panel
+   */
+  static List<Reason> against(Group group, DrillPress press, Length guide) {
+    if (group.isBoredAfterAssembly()) {
+      return List.of(
+          new Reason("a standing case does not go under " + press.name(), "bore before assembly"));
+    }
+    Length pile = thickest(group).plus(group.settings().length(Setting.PRESS_BLOCK)).plus(guide);
+    List<Reason> reasons = new ArrayList<>();
+    less(press.throat(), furthest(group))
+        .map(
+            l ->
+                reason(
+                    group,
+                    "a row lies ",
+                    l,
+                    " from the nearer edge, and the throat of " + press.name() + " is ",
+                    "bore that row by another way"))
+        .ifPresent(reasons::add);
+    less(press.opening(), pile)
+        .map(
+            l ->
+                reason(
+                    group,
+                    "panel and blocks take ",
+                    l,
+                    ", and under the bit of " + press.name() + " there is ",
+                    "use thinner blocks"))
+        .ifPresent(reasons::add);
+    less(press.stroke(), group.depth().plus(guide))
+        .map(
+            l ->
+                reason(
+                    group,
+                    "the hole takes ",
+                    l,
+                    ", and the stroke of " + press.name() + " is ",
+                    "bore less deep"))
+        .ifPresent(reasons::add);
+    return reasons;
+  }
+
+  /** What is needed and what there is. */
+  private record Lack(Length needs, Length has) {}
+
+  private static Optional<Lack> less(Length has, Length needs) {
+    return has.isLessThan(needs) ? Optional.of(new Lack(needs, has)) : Optional.empty();
+  }
+
+  private static Reason reason(Group group, String start, Lack lack, String middle, String remedy) {
+    return new Reason(start + group.text(lack.needs()) + middle + group.text(lack.has()), remedy);
+  }
+
+  private static Length nearer(Column column) {
+    return Length.min(column.fromFront(), column.fromBack());
+  }
+
+  private static Length furthest(Group group) {
+    return group.columns().stream()
+        .map(PressWay::nearer)
+        .max(Length::compareTo)
+        .orElse(Length.ZERO);
+  }
+
+  private static Length thickest(Group group) {
+    return group.panels().stream().map(Part::thickness).max(Length::compareTo).orElse(Length.ZERO);
+  }
+
+  /** One setting of the fence for each distance from an edge. */
+  private static int fences(Group group) {
+    return (int) group.columns().stream().map(PressWay::nearer).distinct().count();
+  }
+
+  private static List<Reason> overhang(Group group, DrillPress press) {
+    Length widest =
+        group.panels().stream()
+            .map(p -> p.box().size(Axis.Y))
+            .max(Length::compareTo)
+            .orElse(Length.ZERO);
+    return widest.isMoreThan(press.table())
+        ? List.of(
+            new Reason(
+                "a panel stands " + group.text(widest.minus(press.table())) + " over the table",
+                "stand a rest of the table's height beside it"))
+        : List.of();
+  }
+}

@@ -1,0 +1,135 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.job.Setting;
+import fourpin.job.Tool;
+import fourpin.job.Tool.Bushing;
+import fourpin.job.Tool.GuideStock;
+import fourpin.job.Tool.Router;
+import fourpin.job.Tool.RouterBit;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A plunge router whose bushing runs in a guide made in the shop: guide hole = bushing + slip, stop
+ * = hole + guide.
+ */
+final class RouterWay implements WayCheck {
+
+  private static final GuidedWork WORK =
+      new GuidedWork(Setting.ROUTER_SECONDS, Setting.GUIDE_MINUTES, Setting.WEAR_NOSE);
+
+  @Override
+  public Proposal of(Group group) {
+    List<Router> routers = group.shop().all(Router.class);
+    List<Bushing> bushings = group.shop().all(Bushing.class);
+    List<RouterBit> bits =
+        group.shop().all(RouterBit.class).stream()
+            .filter(b -> b.diameter().equals(group.diameter()))
+            .toList();
+    List<GuideStock> stocks = group.shop().all(GuideStock.class);
+    List<Reason> missing =
+        Choosing.missing(
+            new Choosing.Need("plunge router", routers),
+            new Choosing.Need("guide bushing", bushings),
+            new Choosing.Need("router bit of " + group.text(group.diameter()), bits),
+            new Choosing.Need("stock for guides", stocks));
+    if (!missing.isEmpty()) {
+      return Proposal.cannot(missing);
+    }
+    List<Proposal> proposals = new ArrayList<>();
+    for (Router router : routers) {
+      for (Bushing bushing : bushings) {
+        for (RouterBit bit : bits) {
+          stocks.forEach(s -> proposals.add(new Set(group, router, bushing, bit, s).proposal()));
+        }
+      }
+    }
+    return Choosing.best(proposals);
+  }
+
+  /** One router with what is fitted to it. */
+  private record Set(Group group, Router router, Bushing bushing, RouterBit bit, GuideStock stock) {
+
+    Proposal proposal() {
+      Length hole = bushing.outside().plus(group.settings().length(Setting.SLIP));
+      BitSetting setting =
+          Bits.setting(
+              group,
+              router.name() + ", " + bushing.name() + ", " + bit.name(),
+              bushing.outside(),
+              stock.thickness(),
+              Length.ZERO);
+      List<Tool> bought = Choosing.bought(router, bushing, bit, stock);
+      Designed guide = MadeGuide.of(group, stock, hole);
+      return WORK.proposal(group, setting, guide, against(setting.stop()), notes(), bought);
+    }
+
+    private List<Reason> against(Length stop) {
+      List<Reason> reasons = new ArrayList<>();
+      barrel(reasons);
+      bore(reasons);
+      stop(reasons, stop, bit.reach(), bit.name() + " reaches", "take a longer bit");
+      stop(reasons, stop, router.travel(), router.name() + " plunges", "take another router");
+      reasons.addAll(Room.lacking(group, router.name(), router.height().plus(stock.thickness())));
+      return reasons;
+    }
+
+    /** A barrel that stands through the guide lifts the base off it. */
+    private void barrel(List<Reason> reasons) {
+      if (bushing.barrel().isAtLeast(stock.thickness())) {
+        boolean same = bushing.barrel().equals(stock.thickness());
+        String guide = group.text(stock.thickness());
+        reasons.add(
+            new Reason(
+                "barrel "
+                    + group.text(bushing.barrel())
+                    + (same
+                        ? " is as long as the guide is thick"
+                        : " is longer than the " + guide + " guide"),
+                "use another guide thickness, or trim the barrel to less than " + guide));
+      }
+    }
+
+    private void bore(List<Reason> reasons) {
+      if (bit.diameter().isAtLeast(bushing.bore())) {
+        reasons.add(
+            new Reason(
+                "bit "
+                    + group.text(bit.diameter())
+                    + " does not run free in the bushing's bore of "
+                    + group.text(bushing.bore()),
+                "use a wider bushing"));
+      }
+    }
+
+    private void stop(List<Reason> reasons, Length stop, Length most, String which, String remedy) {
+      if (stop.isMoreThan(most)) {
+        reasons.add(
+            new Reason(
+                "hole and guide take "
+                    + group.text(stop)
+                    + ", and "
+                    + which
+                    + " "
+                    + group.text(most),
+                remedy + ", or use a thinner guide"));
+      }
+    }
+
+    /** The base tips where it hangs over the guide's end. */
+    private List<Reason> notes() {
+      Length margin = group.settings().length(Setting.GUIDE_MARGIN);
+      Length over = router.base().over(2).minus(margin);
+      return over.isPositive()
+          ? List.of(
+              new Reason(
+                  "at the last hole the router's base stands "
+                      + group.text(over)
+                      + " over the end of the guide",
+                  "lay a piece as thick as the guide under it"))
+          : List.of();
+    }
+  }
+}

@@ -1,0 +1,125 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.Guide.GuideHole;
+import fourpin.job.Setting;
+import fourpin.job.Tool.PerforatedStrip;
+import fourpin.job.Tool.StripKind;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A strip that is sold with holes, made a guide by a block on it (or, for a standing case, by
+ * sawing its end off square) so that one of its holes comes over the lowest level. Every m-th hole
+ * from there is used and the rest are masked.
+ */
+final class SoldGuide {
+
+  private final Group group;
+  private final PerforatedStrip strip;
+  private final Stations stations;
+
+  /** How many spaces of the strip make a pitch of the case. */
+  private final int every;
+
+  private final Across across;
+
+  private SoldGuide(Group group, PerforatedStrip strip, Stations stations) {
+    this.group = group;
+    this.strip = strip;
+    this.stations = stations;
+    this.every = (int) group.pitch().wholeTimes(strip.pitch());
+    this.across = new Across(group, strip.fromEdge(), strip.width());
+  }
+
+  /** For a strip whose pitch goes into the case's a whole number of times. */
+  static Designed of(Group group, PerforatedStrip strip) {
+    return Stations.of(group, strip.hole().over(2))
+        .map(stations -> new SoldGuide(group, strip, stations).design())
+        .orElseGet(() -> Designed.tooLow(group));
+  }
+
+  private Length block() {
+    return group.isBoredAfterAssembly()
+        ? Length.ZERO
+        : group.settings().length(Setting.GUIDE_BLOCK);
+  }
+
+  /** The strip's first hole that leaves room for the block below the guide's first. */
+  private int lowest() {
+    Length below = stations.first().plus(block()).minus(strip.fromEnd());
+    return below.isPositive()
+        ? 1
+            + (int)
+                below
+                    .plus(strip.pitch())
+                    .minus(new Length(1, below.unit()))
+                    .wholeTimes(strip.pitch())
+        : 1;
+  }
+
+  /** From the guide's zero to a hole of the strip, counted from 1. */
+  private Length along(int hole) {
+    return stations.first().plus(strip.pitch().times((long) hole - lowest()));
+  }
+
+  private Length length() {
+    Length end = strip.length().minus(strip.fromEnd()).plus(along(1));
+    return stations.lowestCeiling().map(c -> Length.min(c, end)).orElse(end);
+  }
+
+  private Designed design() {
+    if (group.isBoredAfterAssembly() && across.beforeTheBack().isNegative()) {
+      return Designed.failed(
+          strip.name() + " is too wide for the back row of a standing case",
+          "bore before assembly");
+    }
+    Length room = length().minus(strip.hole().over(2)).minus(stations.first());
+    int last = (int) Math.min(strip.holes() - lowest(), room.wholeTimes(strip.pitch()));
+    int count = Math.min(Math.floorDiv(last, every), stations.top()) + 1;
+    int shift = lowest() - first();
+    Optional<Clampings> clampings =
+        count < 1
+            ? Optional.empty()
+            : Clampings.of(group, stations, across, count, length(), i -> 1 + shift + i * every);
+    return clampings
+        .<Designed>map(c -> made(c, lowest() + last))
+        .orElseGet(() -> Designed.tooShort(group, strip.name()));
+  }
+
+  /** The strip's first hole beyond the guide's zero. */
+  private int first() {
+    int hole = lowest();
+    while (hole > 1 && along(hole - 1).isPositive()) {
+      hole--;
+    }
+    return hole;
+  }
+
+  private Designed made(Clampings clampings, int last) {
+    List<GuideHole> holes = new ArrayList<>();
+    for (int hole = first(); hole <= last; hole++) {
+      int number = hole - first() + 1;
+      holes.add(
+          new GuideHole(
+              number, along(hole), strip.fromEdge(), strip.hole(), use(clampings.used(), number)));
+    }
+    Guide guide =
+        new Guide(
+            group.mark(),
+            new Guide.Make.Sold(strip.name(), first()),
+            strip.kind() == StripKind.STEEL ? "perforated steel" : "perforated hardboard",
+            length(),
+            strip.width(),
+            strip.thickness(),
+            holes,
+            block());
+    return new Designed.Made(guide, clampings.list(), clampings.mostUses());
+  }
+
+  private static Guide.Use use(Map<Integer, Long> used, int number) {
+    return used.containsKey(number) ? Guide.Use.BORED : Guide.Use.MASKED;
+  }
+}

@@ -1,0 +1,88 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.job.Setting;
+import fourpin.job.Tool;
+import fourpin.job.Tool.CentringBit;
+import fourpin.job.Tool.DrillPress;
+import fourpin.job.Tool.HandDrill;
+import fourpin.job.Tool.PerforatedStrip;
+import fourpin.job.Tool.StripKind;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A self-centring bit through a perforated steel strap: the taper of its nose finds the strap's
+ * hole, so that no play is left.
+ */
+final class StrapWay implements WayCheck {
+
+  private static final GuidedWork BY_HAND =
+      new GuidedWork(Setting.GUIDED_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_STEEL);
+  private static final GuidedWork AT_THE_PRESS =
+      new GuidedWork(Setting.PRESS_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_STEEL);
+
+  @Override
+  public Proposal of(Group group) {
+    List<Tool> drills = new ArrayList<>(group.shop().all(HandDrill.class));
+    drills.addAll(group.shop().all(DrillPress.class));
+    List<CentringBit> bits = Bits.centring(group);
+    List<PerforatedStrip> straps = group.shop().strips(StripKind.STEEL).toList();
+    List<Reason> missing =
+        Choosing.missing(
+            new Choosing.Need("hand drill or drill press", drills),
+            new Choosing.Need("self-centring bit of " + group.text(group.diameter()), bits),
+            new Choosing.Need("perforated steel strap", straps));
+    if (!missing.isEmpty()) {
+      return Proposal.cannot(missing);
+    }
+    List<Proposal> proposals = new ArrayList<>();
+    for (Tool drill : drills) {
+      for (CentringBit bit : bits) {
+        straps.forEach(strap -> proposals.add(proposal(group, drill, bit, strap)));
+      }
+    }
+    return Choosing.best(proposals);
+  }
+
+  private static Proposal proposal(
+      Group group, Tool drill, CentringBit bit, PerforatedStrip strap) {
+    boolean press = drill instanceof DrillPress;
+    String tool = bit.name() + (press ? " in " + drill.name() : "");
+    BitSetting setting = Bits.setting(group, tool, strap.hole(), strap.thickness(), bit.point());
+    List<Reason> against = new ArrayList<>(taper(group, bit, strap));
+    against.addAll(Bits.tooShort(group, bit.name(), setting, bit.reach()));
+    against.addAll(
+        switch (drill) {
+          case HandDrill hand -> Room.lacking(group, hand.name(), hand.length());
+          case DrillPress at -> PressWay.against(group, at, strap.thickness());
+          default -> List.<Reason>of();
+        });
+    List<Tool> bought = Choosing.bought(drill, bit, strap);
+    return Strips.fitted(
+        group, strap, against, List.of(), setting, press ? AT_THE_PRESS : BY_HAND, bought);
+  }
+
+  /** The strap's hole must lie between the two ends of the taper. */
+  private static List<Reason> taper(Group group, CentringBit bit, PerforatedStrip strap) {
+    if (!strap.hole().isMoreThan(bit.tip())) {
+      return List.of(
+          new Reason(
+              "the nose does not enter the strap's holes of "
+                  + group.text(strap.hole())
+                  + ": it is "
+                  + group.text(bit.tip())
+                  + " at its tip",
+              "take a strap with wider holes, or a bit with a finer nose"));
+    }
+    return strap.hole().isAtLeast(bit.nose())
+        ? List.of(
+            new Reason(
+                "the nose of "
+                    + group.text(bit.nose())
+                    + " falls through the strap's holes of "
+                    + group.text(strap.hole()),
+                "take a strap with narrower holes, or a bit with a wider nose"))
+        : List.of();
+  }
+}

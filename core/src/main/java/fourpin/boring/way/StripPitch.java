@@ -1,0 +1,102 @@
+package fourpin.boring.way;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Place;
+import fourpin.job.CaseOrder;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Settings;
+import fourpin.job.Tool.PerforatedStrip;
+import fourpin.job.Tool.StripKind;
+import fourpin.job.Way;
+import fourpin.measure.Length;
+import fourpin.measure.LengthReader;
+import fourpin.measure.Unit;
+import java.util.List;
+import java.util.Optional;
+
+/** The pitch that a strip with holes gives a case: a whole number of its own. */
+public final class StripPitch {
+
+  private StripPitch() {}
+
+  /**
+   * The job with the pitch of those cases that are to be bored through a strip replaced by what the
+   * strip gives, the nearest to the pitch wished. Cases whose pitch fits, and all others, stay.
+   */
+  public static Job taken(Job job) {
+    return job.with(job.cases().stream().map(order -> taken(job, order)).toList());
+  }
+
+  private static CaseOrder taken(Job job, CaseOrder order) {
+    return kind(order.settings())
+        .flatMap(kind -> nearest(job, order, kind))
+        .map(pitch -> with(order, pitch))
+        .orElse(order);
+  }
+
+  /** What the cases lose or win whose pitch is replaced. */
+  public static List<Finding> notes(Job stated) {
+    return stated.cases().stream().flatMap(order -> note(stated, order).stream()).toList();
+  }
+
+  private static Optional<Finding> note(Job job, CaseOrder order) {
+    Length wished = order.settings().length(Setting.PITCH);
+    Length given = taken(job, order).settings().length(Setting.PITCH);
+    return given.equals(wished)
+        ? Optional.empty()
+        : Optional.of(
+            new Finding(
+                Finding.Severity.NOTE,
+                "pitch-of-strip",
+                Repitched.loss(job, order, "The strip", wished, given) + ".",
+                List.of(),
+                Place.of(order.name()),
+                List.of(
+                    new Finding.Remedy(
+                        "set pitch to " + job.style().text(given), "nothing more than now"))));
+  }
+
+  /** The same case at another pitch. */
+  static CaseOrder with(CaseOrder order, Length pitch) {
+    return order.with(order.settings().with(Setting.PITCH, new SettingValue.OfLength(pitch)));
+  }
+
+  private static Optional<StripKind> kind(Settings settings) {
+    return Way.named(settings.choice(Setting.WAY))
+        .flatMap(
+            way ->
+                switch (way) {
+                  case HARDBOARD_STRIP -> Optional.of(StripKind.HARDBOARD);
+                  case STEEL_STRAP -> Optional.of(StripKind.STEEL);
+                  default -> Optional.empty();
+                });
+  }
+
+  /** Of all strips of the kind, what comes nearest; the first of those that come equally near. */
+  private static Optional<Length> nearest(Job job, CaseOrder order, StripKind kind) {
+    Length wished = order.settings().length(Setting.PITCH);
+    return job.shop()
+        .strips(kind)
+        .map(strip -> nearest(strip, wished))
+        .min((a, b) -> a.minus(wished).abs().compareTo(b.minus(wished).abs()));
+  }
+
+  /** The multiple of a strip's pitch nearest to a wished one, within what the setting allows. */
+  static Length nearest(PerforatedStrip strip, Length wished) {
+    Length pitch = strip.pitch();
+    long times = wished.plus(pitch.over(2)).wholeTimes(pitch);
+    long least =
+        limit(Setting.PITCH.least())
+            .plus(pitch)
+            .minus(new Length(1, Unit.MILLIMETRE))
+            .wholeTimes(pitch);
+    long most = limit(Setting.PITCH.most()).wholeTimes(pitch);
+    return pitch.times(Math.max(1, Math.min(most, Math.max(least, times)))).in(wished.unit());
+  }
+
+  private static Length limit(String text) {
+    return new LengthReader(Unit.MILLIMETRE).read(text).orThrow();
+  }
+}

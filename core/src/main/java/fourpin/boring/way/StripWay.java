@@ -1,0 +1,75 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.job.Setting;
+import fourpin.job.Tool;
+import fourpin.job.Tool.HandDrill;
+import fourpin.job.Tool.PerforatedStrip;
+import fourpin.job.Tool.PlainBit;
+import fourpin.job.Tool.StripKind;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A plain bit by hand through a strip of perforated hardboard whose holes lead it. */
+final class StripWay implements WayCheck {
+
+  private static final GuidedWork WORK =
+      new GuidedWork(Setting.GUIDED_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_BIT);
+
+  @Override
+  public Proposal of(Group group) {
+    List<HandDrill> drills = group.shop().all(HandDrill.class);
+    List<PlainBit> bits = Bits.allPlain(group);
+    List<PerforatedStrip> strips = group.shop().strips(StripKind.HARDBOARD).toList();
+    List<Reason> missing =
+        Choosing.missing(
+            new Choosing.Need("hand drill", drills),
+            new Choosing.Need("plain bit of " + group.text(group.diameter()), bits),
+            new Choosing.Need("strip of perforated hardboard", strips));
+    if (!missing.isEmpty()) {
+      return Proposal.cannot(missing);
+    }
+    List<Proposal> proposals = new ArrayList<>();
+    for (HandDrill drill : drills) {
+      for (PlainBit bit : bits) {
+        strips.forEach(strip -> proposals.add(proposal(group, drill, bit, strip)));
+      }
+    }
+    return Choosing.best(proposals);
+  }
+
+  private static Proposal proposal(
+      Group group, HandDrill drill, PlainBit bit, PerforatedStrip strip) {
+    BitSetting setting =
+        Bits.setting(group, bit.name(), bit.diameter(), strip.thickness(), bit.point());
+    List<Reason> against = new ArrayList<>(play(group, bit, strip));
+    against.addAll(Bits.tooShort(group, bit.name(), setting, bit.reach()));
+    against.addAll(Room.lacking(group, drill.name(), drill.length()));
+    List<Tool> bought = Choosing.bought(drill, bit, strip);
+    return Strips.fitted(group, strip, against, List.of(), setting, WORK, bought);
+  }
+
+  private static List<Reason> play(Group group, PlainBit bit, PerforatedStrip strip) {
+    Length play = strip.hole().minus(bit.diameter());
+    Length most = group.settings().length(Setting.STRIP_PLAY);
+    String holes = "the strip's holes of " + group.text(strip.hole());
+    if (play.isNegative()) {
+      return List.of(
+          new Reason(
+              "bit " + group.text(bit.diameter()) + " does not go through " + holes,
+              "take a strip with wider holes"));
+    }
+    return play.isMoreThan(most)
+        ? List.of(
+            new Reason(
+                "bit "
+                    + group.text(bit.diameter())
+                    + " has "
+                    + group.text(play)
+                    + " of play in "
+                    + holes,
+                "take a strip with narrower holes, or set strip-play to " + group.text(play)))
+        : List.of();
+  }
+}

@@ -1,0 +1,45 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.job.Tool;
+import fourpin.job.Tool.PerforatedStrip;
+import fourpin.measure.Length;
+import java.util.List;
+
+/** Whether a strip's pitch goes into the case's. */
+final class Strips {
+
+  private Strips() {}
+
+  /**
+   * Boring through a strip.
+   *
+   * @param against what speaks against the tools; what the pitch would cost is worked out only if
+   *     nothing does
+   */
+  static Proposal fitted(
+      Group group,
+      PerforatedStrip strip,
+      List<Reason> against,
+      List<Reason> notes,
+      BitSetting bit,
+      GuidedWork work,
+      List<Tool> bought) {
+    if (fits(group, strip)) {
+      Designed guide = SoldGuide.of(group, strip);
+      return work.proposal(group, bit, guide, against, notes, bought);
+    }
+    return against.isEmpty() ? changed(group, strip) : Proposal.cannot(against);
+  }
+
+  private static boolean fits(Group group, PerforatedStrip strip) {
+    return group.pitch().remainder(strip.pitch()).isZero();
+  }
+
+  private static Proposal changed(Group group, PerforatedStrip strip) {
+    Length given = StripPitch.nearest(strip, group.pitch());
+    String loss =
+        Repitched.loss(group.job(), group.built().order(), strip.name(), group.pitch(), given);
+    return Proposal.changed(loss, "set pitch to " + group.text(given));
+  }
+}
