@@ -152,24 +152,30 @@ final class GuidedWork {
     return both.contains(edges.ofGuide()) && both.contains(edges.ofPiece());
   }
 
+  /** A guide that can't be pinned where it should be is not clamped there either. */
   void shift(Step.ShiftGuide shift) {
     Optional<Lying> found = lying(shift, shift.guide(), shift.piece());
-    if (found.isEmpty()) {
-      return;
+    if (found.isPresent()) {
+      lying.remove(shift.guide());
+      moved(shift, found.get()).ifPresent(moved -> lying.put(shift.guide(), moved));
     }
-    Lying lies = found.get();
+  }
+
+  private Optional<Lying> moved(Step.ShiftGuide shift, Lying lies) {
     Optional<GuideHole> pin = open(shift, lies.guide(), shift.pin());
     Optional<GuideHole> into = open(shift, lies.guide(), shift.into());
     if (pin.isEmpty() || into.isEmpty()) {
-      return;
+      return Optional.empty();
     }
     if (!lies.bored().contains(shift.into())) {
       mishap.accept(shift, "nothing was bored through hole " + shift.into() + " for the pin");
-    } else if (!pin.get().across().equals(into.get().across())) {
-      mishap.accept(shift, "with the pin in, guide " + shift.guide() + " leaves its edge");
-    } else {
-      lying.put(shift.guide(), lies.movedBy(pin.get(), into.get()));
+      return Optional.empty();
     }
+    if (!pin.get().across().equals(into.get().across())) {
+      mishap.accept(shift, "with the pin in, guide " + shift.guide() + " leaves its edge");
+      return Optional.empty();
+    }
+    return Optional.of(lies.movedBy(pin.get(), into.get()));
   }
 
   /** The holes that are made; none if the work can't be done as said. */

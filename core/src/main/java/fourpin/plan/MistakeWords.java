@@ -3,6 +3,7 @@ package fourpin.plan;
 import fourpin.bench.BenchRun.Mishap;
 import fourpin.bench.Removal.Bore;
 import fourpin.job.Setting;
+import fourpin.job.Support;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import java.util.ArrayList;
@@ -128,8 +129,11 @@ final class MistakeWords {
     return switch (mistake) {
       case END_FOR_END, PANEL_TURNED, HOLE_SKIPPED ->
           say(
-              "Stand this panel beside the next, index ends on one line: a straightedge laid across"
-                  + " holes of one level is square to both.%s",
+              BenchProgram.boresAfterAssembly(names.built())
+                  ? "Put pins into holes of one level on both uprights of the bay, front and back: a"
+                      + " straight batten on them is level, and so is one from front to back.%s"
+                  : "Stand this panel beside the next, index ends on one line: a straightedge laid"
+                      + " across holes of one level is square to both.%s",
               ends());
       case WRONG_EDGE -> say("Measure from the index edge to the row.%s", across());
       case SECOND_LEFT ->
@@ -137,11 +141,17 @@ final class MistakeWords {
               + " they are mirror images, and the joints are cut on the faces with the rows.";
       case STOP_SLIPPED ->
           say(
-              "Mark a pin at %s: it goes into the first and the last hole up to the mark and no"
+              "Mark a rod at %s: it goes into the first and the last hole up to the mark and no"
                   + " deeper.",
               text(wanted.depth()));
-      case OTHER_BIT -> "A pin goes into the first hole by hand and does not wobble in it.";
+      case OTHER_BIT ->
+          say("A %s goes into the first hole by hand and does not wobble in it.", plug(wanted));
     };
+  }
+
+  /** What goes into the holes. */
+  private String plug(Bore hole) {
+    return names.grid(hole).support() instanceof Support.Sleeved ? "sleeve" : "pin";
   }
 
   /** The distance of the last hole, or of the first where the last is right. */

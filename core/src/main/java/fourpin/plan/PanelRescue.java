@@ -98,7 +98,7 @@ final class PanelRescue {
     Length play = bit.minus(first.diameter());
     if (play.mm() <= names.settings().number(Setting.LOOSE_HOLE)) {
       return new Answer(
-          Rescue.USE, say("The holes are %s wider: a pin hardly wobbles.", text(play)));
+          Rescue.USE, say("The holes are %s wider: a %s hardly wobbles.", text(play), plug()));
     }
     return sleeve(bit)
         .map(
@@ -115,6 +115,13 @@ final class PanelRescue {
                     say(
                         "Bore all holes of the case with this bit and take pins for %s.",
                         text(bit))));
+  }
+
+  /** What goes into the holes. */
+  private String plug() {
+    return names.grid(rows.wanted().getFirst()).support() instanceof Support.Sleeved
+        ? "sleeve"
+        : "pin";
   }
 
   /** The narrowest sleeve for the pins of these rows whose hole takes in what is bored. */
@@ -199,14 +206,24 @@ final class PanelRescue {
                         "Bore what is missing out to %s, which takes in the wrong hole, and press"
                             + " in sleeves (%s).",
                         text(s.outside()), s.name())))
-        .orElseGet(
-            () ->
-                new Answer(
-                    Rescue.LOST,
-                    say(
-                        "Right and wrong holes meet by %s, and no sleeve covers both: make the"
-                            + " panel anew.",
-                        text(Length.nearestMm(-between)))));
+        .orElseGet(() -> overlapping(Length.nearestMm(-between)));
+  }
+
+  /** A bit can be led as long as its point starts in whole wood. */
+  private Answer overlapping(Length by) {
+    double radius = rows.made().getFirst().diameter().mm() / 2;
+    return rows.leastBetweenCentres() < radius
+        ? new Answer(
+            Rescue.LOST,
+            say(
+                "Right and wrong holes meet by %s, and no sleeve covers both: make the panel anew.",
+                text(by)))
+        : new Answer(
+            Rescue.PLUG,
+            say(
+                "Right and wrong holes meet by %s. Glue dowels into the wrong ones, let it dry, and"
+                    + " bore what is missing: the bit's point starts in whole wood.",
+                text(by)));
   }
 
   /** A sleeve round the right centre that covers the wrong hole beside it. */

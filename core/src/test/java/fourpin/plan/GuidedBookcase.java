@@ -31,6 +31,11 @@ final class GuidedBookcase {
    * back edge. The holes are 2 in from the guide's far edge, so a strip of 5/32 in keeps it off.
    */
   static CaseBoring boring(Boring boring) {
+    return boring(boring, in("80"));
+  }
+
+  /** The same with a guide of another length. */
+  static CaseBoring boring(Boring boring, Length length) {
     List<Guide.GuideHole> holes = new ArrayList<>();
     for (int n = 1; n <= 69; n++) {
       holes.add(
@@ -46,7 +51,7 @@ final class GuidedBookcase {
             "G",
             new Guide.Make.Bored("hardboard offcut"),
             "hardboard",
-            in("80"),
+            length,
             in("3 1/2"),
             in("1/4"),
             holes,

@@ -96,6 +96,31 @@ class MistakesTest {
     assertThat(report.how()).contains("only 3/16 in of wood lies between rims");
   }
 
+  /**
+   * End for end the holes of a guide so long miss the wanted ones by: 80 in 7/16, 79 3/4 in 5/16,
+   * 79 5/8 in 3/16, 79 1/2 in 1/16, 79 15/32 in 1/32 in; with 79 7/16 in they lie on the same
+   * lattice and only the highest are missing. Holes are 1/4 in wide: 3/16 in apart they meet by
+   * 1/16 in, the bit's point still in whole wood; a sleeve of 5/16 in covers holes that are 1/32 in
+   * apart.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "80, PLUG, only 3/16 in of wood",
+    "79 3/4, PLUG, only 1/16 in of wood",
+    "79 5/8, PLUG, meet by 1/16 in. Glue",
+    "79 1/2, LOST, meet by 3/16 in",
+    "79 15/32, SLEEVE, 5/16 in for 1/4 in pins",
+    "79 7/16, BORE_AGAIN, At least 3/4 in of wood"
+  })
+  void should_save_a_panel_by_the_wood_between_holes(String length, Rescue rescue, String how) {
+    Job job = job(draft(bay(2)).order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    List<CaseBoring> borings = List.of(GuidedBookcase.boring(boring, in(length)));
+    MistakeReport report = of(reports(job, boring, borings), Mistake.END_FOR_END);
+    assertThat(report.rescue()).isEqualTo(rescue);
+    assertThat(report.how()).contains(how);
+  }
+
   /** 84 - 77 7/32 = 6 25/32 in is the lowest hole then, 84 - 10 7/32 = 73 25/32 the last. */
   @ParameterizedTest
   @CsvSource({"PANEL_TURNED, true", "PANEL_TURNED, false", "END_FOR_END, false"})
