@@ -129,7 +129,7 @@ public final class Mistakes {
   private Optional<List<Step>> done(Mistake mistake, Blunder blunder, Part part) {
     boolean flat = !BenchProgram.boresAfterAssembly(built);
     return switch (mistake) {
-      case END_FOR_END -> Optional.of(blunder.endForEnd());
+      case END_FOR_END -> Optional.of(blunder.endForEnd()).filter(_ -> isLaidOn(part));
       case WRONG_EDGE -> Optional.of(blunder.wrongEdge());
       case PANEL_TURNED -> Optional.of(blunder.panelTurned()).filter(_ -> flat);
       case SECOND_LEFT -> Optional.of(blunder.otherFace()).filter(_ -> flat);
@@ -138,6 +138,11 @@ public final class Mistakes {
           Optional.of(blunder.deeper(built.order().settings().length(Setting.STOP_SLIP)));
       case OTHER_BIT -> Optional.of(blunder.bored(nextSize(part)));
     };
+  }
+
+  /** Whether a guide or a stick lies on the panel; a machine has neither. */
+  private boolean isLaidOn(Part part) {
+    return ways.manner(firstHole(part)) != CaseWays.Manner.MACHINE;
   }
 
   /** The next wider hole that pins are sold for; under the widest, the next narrower. */

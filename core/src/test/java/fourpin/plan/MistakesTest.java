@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fourpin.boring.Borer;
 import fourpin.boring.Boring;
 import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Method;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
@@ -16,6 +17,7 @@ import fourpin.job.RandomJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Support;
+import fourpin.job.Way;
 import fourpin.measure.Length;
 import fourpin.plan.MistakeReport.Rescue;
 import java.util.List;
@@ -74,6 +76,23 @@ class MistakesTest {
     assertThat(guided(draft(bay(2))))
         .extracting(MistakeReport::part)
         .containsExactly("L", "L", "L", "R", "L", "L", "L");
+  }
+
+  /** Neither a guide nor a stick lies on the panel, and its holes have no numbers. */
+  @Test
+  void should_try_what_a_machine_can_do_wrong() {
+    Job job = job(draft(bay(2)).order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    Method.Guided guided = (Method.Guided) GuidedBookcase.boring(boring).method();
+    Method machine = new Method.Programmed("line borer", guided.bit());
+    assertThat(reports(job, boring, List.of(GuidedBookcase.boring(boring, Way.MACHINE, machine))))
+        .extracting(MistakeReport::mistake)
+        .containsExactly(
+            Mistake.WRONG_EDGE,
+            Mistake.PANEL_TURNED,
+            Mistake.SECOND_LEFT,
+            Mistake.STOP_SLIPPED,
+            Mistake.OTHER_BIT);
   }
 
   /**
