@@ -205,11 +205,14 @@ final class ClampedGuide {
         numbers.stream().map(n -> sketch.scale().toPaper(place.v(guide.hole(n)))).toList();
     for (int number : Thinned.of(heights).among(numbers)) {
       boolean end = number == numbers.getFirst() || number == numbers.getLast();
-      String words = Integer.toString(number);
+      String name = Integer.toString(number);
+      Lettering words = end ? Drafter.label(name) : Drafter.small(name);
       double from =
-          reach.step().isEmpty() ? besideHole(sketch, place, number) : besideGuide(sketch);
+          reach.step().isEmpty()
+              ? beside(sketch, place, guide.hole(number), words)
+              : besideGuide(sketch);
       sketch.add(
-          (end ? Drafter.label(words) : Drafter.small(words))
+          words
               .with(
                   inner() == Side.LEFT ? Lettering.Align.END : Lettering.Align.START,
                   Lettering.Seat.MIDDLE)
@@ -217,10 +220,14 @@ final class ClampedGuide {
     }
   }
 
-  private double besideHole(Sketch sketch, GuidePlace place, int number) {
-    GuideHole hole = guide.hole(number);
+  /** Beside the hole where there is room on the guide, else beside the guide. */
+  private double beside(Sketch sketch, GuidePlace place, GuideHole hole, Lettering words) {
     double off = sketch.scale().toPaper(hole.diameter().mm()) / 2 + ASIDE;
-    return sketch.scale().toPaper(place.u(hole)) + (inner() == Side.LEFT ? -off : off);
+    double centre = sketch.scale().toPaper(place.u(hole));
+    double room = Math.abs(besideGuide(sketch) - centre) - ASIDE;
+    return off + words.width() > room
+        ? besideGuide(sketch)
+        : centre + (inner() == Side.LEFT ? -off : off);
   }
 
   /** Numbers of a further place keep off those of the first. */

@@ -163,10 +163,12 @@ final class DrillingPages {
     return List.of(Block.Paragraph.of("Strike out each copy that is bored and checked:" + all));
   }
 
+  /** Those of boring this panel; what was cautioned at making the guide stands at that step. */
   private List<Caution> cautions(Bored bored) {
     return plan.steps().stream()
         .filter(s -> s.stage() == PlannedStep.Stage.BORE)
-        .filter(s -> s.caseName().isEmpty() || s.caseName().equals(bored.boring.caseName()))
+        .filter(s -> s.caseName().equals(bored.boring.caseName()))
+        .filter(s -> s.parts().contains(bored.part.mark()))
         .flatMap(s -> s.cautions().stream())
         .distinct()
         .toList();

@@ -68,8 +68,10 @@ record DrillingWords(Words words) {
         switch (marked.how()) {
           case BY_HAND -> "Punch each cross, then bore square to the face, stop on.";
           case DRILL_PRESS ->
-              "Set the fence for each row and try it in scrap; hold the panel against the fence and"
-                  + " bring the bit down on each mark.";
+              "Set the fence from the centre of the bit: "
+                  + fence(bored)
+                  + ". Try it in scrap; hold the panel against the fence and bring the bit down on"
+                  + " each mark.";
         };
     return new Told(
         new SetUp(lines),
@@ -136,6 +138,20 @@ record DrillingWords(Words words) {
     return bored.grid().rows().stream()
         .map(r -> Words.lower(r.name()) + " row " + words.length(r.y().minus(front)))
         .collect(Collectors.joining(", ", "Draw the rows, from the front edge: ", "."));
+  }
+
+  /** The edge that a row is nearest to runs along the fence. */
+  private String fence(Bored bored) {
+    return bored.grid().rows().stream().map(r -> fence(bored, r)).collect(Collectors.joining("; "));
+  }
+
+  private String fence(Bored bored, BayGrid.Row row) {
+    boolean back = row.name() == BayGrid.Row.Name.BACK;
+    Length edge = bored.part().box().at(back ? Face.BACK : Face.FRONT);
+    return Words.lower(row.name())
+        + " row "
+        + words.length(row.y().minus(edge).abs())
+        + (back ? ", back edge at the fence" : ", front edge at the fence");
   }
 
   private String check(Bored bored) {

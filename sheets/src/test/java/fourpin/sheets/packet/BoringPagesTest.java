@@ -133,8 +133,9 @@ class BoringPagesTest {
             .contains(plain(job.style().text(grid.levels().getLast().height().minus(end))))
             .contains(plain(grid.levels().size() + " holes in each row"))
             .contains(plain("Strike out each copy that is bored and checked: 1 2"));
+        assertThat(page).contains(plain("Caution"));
         plan.steps().stream()
-            .filter(s -> s.stage() == PlannedStep.Stage.BORE)
+            .filter(s -> s.stage() == PlannedStep.Stage.BORE && s.parts().contains(mark))
             .flatMap(s -> s.cautions().stream())
             .forEach(c -> assertThat(page).contains(plain(c.text())));
       }
@@ -156,7 +157,8 @@ class BoringPagesTest {
     assertThat(sheets(new Method.Marked(Method.How.BY_HAND, bit("brad-point bit"))))
         .contains(plain("Lay the stick along the panel"), plain("Punch each cross"));
     assertThat(sheets(new Method.Marked(Method.How.DRILL_PRESS, bit("brad-point bit"))))
-        .contains(plain("Set the fence for each row"));
+        .contains(plain("front row 1 1/2 in, front edge at the fence"))
+        .contains(plain("back edge at the fence"));
     assertThat(sheets(new Method.Programmed("the hall's machine", bit("cutter"))))
         .contains(plain("the hall's machine"), plain("Zero is the corner"));
     Plan plan = Planner.plan(SampleJobs.readingRoom());

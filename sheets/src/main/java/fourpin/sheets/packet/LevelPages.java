@@ -1,0 +1,159 @@
+package fourpin.sheets.packet;
+
+import fourpin.boring.BayGrid;
+import fourpin.boring.tolerance.Change;
+import fourpin.boring.tolerance.Levelness;
+import fourpin.boring.tolerance.PositionGap;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.plan.Plan;
+import fourpin.sheets.drawings.GapChart;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Table;
+import fourpin.sheets.pages.Table.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How level shelves will lie at each place, and what would make them lie better. */
+final class LevelPages {
+
+  private static final double CHART_HEIGHT = 105;
+
+  /** Bays side by side on one chart. */
+  private static final int MOST_BESIDE = 4;
+
+  private static final double PER_CENT = 100;
+
+  private final Plan plan;
+  private final List<Levelness> levels;
+  private final Words words;
+
+  LevelPages(Plan plan, List<Levelness> levels, Words words) {
+    this.plan = plan;
+    this.levels = List.copyOf(levels);
+    this.words = words;
+  }
+
+  Optional<Section> section() {
+    if (levels.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.Paragraph.of(
+            "A shelf on four pins rocks when one of them stands lower than the plane of the other"
+                + " three. A bar is the gap under that pin that 95 of 100 shelves stay within at"
+                + " its level; the dashed line is the gap that is felt, and what reaches beyond it"
+                + " is black."));
+    levels.forEach(level -> blocks.addAll(blocks(level)));
+    return Optional.of(new Section("How level shelves will lie", blocks));
+  }
+
+  private List<Block> blocks(Levelness level) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Heading(level.caseName() + ": " + level.way().title()));
+    List<GapChart.Bay> bays = bays(level);
+    int charts = Math.ceilDiv(bays.size(), MOST_BESIDE);
+    int beside = Math.ceilDiv(bays.size(), charts);
+    for (int from = 0; from < bays.size(); from += beside) {
+      int to = Math.min(bays.size(), from + beside);
+      blocks.add(chart(level, bays.subList(from, to)));
+    }
+    blocks.add(Block.Paragraph.of(worst(level)));
+    blocks.add(figures(level));
+    if (!level.changes().isEmpty()) {
+      blocks.add(new Block.Heading("What each change would bring, at the worst place"));
+      blocks.add(changes(level));
+    }
+    return blocks;
+  }
+
+  private Block chart(Levelness level, List<GapChart.Bay> bays) {
+    GapChart.Limit limit = new GapChart.Limit(level.limit(), length(level.limit()));
+    return new Block.Figure(
+        new GapChart(words.fullPage().high(CHART_HEIGHT), level.caseName(), bays, limit).draw(),
+        "Bays as from the front, a bar at each level; felt from " + length(level.limit()) + ".");
+  }
+
+  private List<GapChart.Bay> bays(Levelness level) {
+    return level.places().stream()
+        .map(PositionGap::bay)
+        .distinct()
+        .map(bay -> new GapChart.Bay(bay, bars(level, bay)))
+        .toList();
+  }
+
+  private List<GapChart.Bar> bars(Levelness level, int bay) {
+    BayGrid grid =
+        plan.grids().stream()
+            .filter(g -> g.caseName().equals(level.caseName()) && g.bay() == bay)
+            .findFirst()
+            .orElseThrow();
+    return level.places().stream()
+        .filter(place -> place.bay() == bay)
+        .map(
+            place ->
+                new GapChart.Bar(
+                    place.level(),
+                    grid.levels().get(place.level() - 1).height().mm(),
+                    place.usual()))
+        .toList();
+  }
+
+  private String worst(Levelness level) {
+    PositionGap worst = level.worst();
+    return "Worst place: level "
+        + worst.level()
+        + " of bay "
+        + worst.bay()
+        + ". There 95 of 100 shelves stay within "
+        + length(worst.usual())
+        + ", and "
+        + percent(worst.odds())
+        + " rock so that it is felt.";
+  }
+
+  private Table figures(Levelness level) {
+    return new Table(
+        List.of(Table.left("Figure"), Table.right("Value"), Table.left("From")),
+        level.figures().stream()
+            .map(f -> Table.row(f.title(), words.value(f), f.source().text()))
+            .toList());
+  }
+
+  private Table changes(Levelness level) {
+    return new Table(
+        List.of(
+            Table.left("Change"),
+            Table.right("Gap now"),
+            Table.right("then"),
+            Table.right("Rock now"),
+            Table.right("then"),
+            Table.right("Left to right now"),
+            Table.right("then"),
+            Table.left("Cost")),
+        level.changes().stream().map(this::row).toList());
+  }
+
+  private Row row(Change change) {
+    return Table.row(
+        change.what(),
+        length(change.before().gap()),
+        length(change.after().gap()),
+        percent(change.before().odds()),
+        percent(change.after().odds()),
+        length(change.before().slope()),
+        length(change.after().slope()),
+        change.cost());
+  }
+
+  private String length(double mm) {
+    return words.quantity(Quantity.of(mm, QuantityUnit.LENGTH));
+  }
+
+  private String percent(double share) {
+    return words.quantity(Quantity.of(PER_CENT * share, QuantityUnit.PER_CENT));
+  }
+}

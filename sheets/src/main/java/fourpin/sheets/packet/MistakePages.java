@@ -1,0 +1,78 @@
+package fourpin.sheets.packet;
+
+import fourpin.plan.MistakeReport;
+import fourpin.plan.MistakeReport.Rescue;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Prose;
+import fourpin.sheets.pages.Table;
+import fourpin.sheets.pages.Table.Row;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What goes wrong with the first panel, how it shows, and what to do then. */
+final class MistakePages {
+
+  private final List<MistakeReport> mistakes;
+
+  MistakePages(List<MistakeReport> mistakes) {
+    this.mistakes = List.copyOf(mistakes);
+  }
+
+  Optional<Section> section() {
+    if (mistakes.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.Paragraph.of(
+            "Bore one panel, stop, and look at it with this page in hand. Each mistake was made on"
+                + " the virtual bench; what stands here is what came of it. A mistake that is found"
+                + " now costs one panel, later all of them."));
+    Map<String, List<MistakeReport>> cases = new LinkedHashMap<>();
+    mistakes.forEach(m -> cases.computeIfAbsent(m.caseName(), _ -> new ArrayList<>()).add(m));
+    cases.forEach(
+        (name, reports) -> {
+          blocks.add(new Block.Heading(name));
+          blocks.add(table(reports));
+        });
+    return Optional.of(new Section("Before you drill the second panel", blocks));
+  }
+
+  private static Table table(List<MistakeReport> reports) {
+    return new Table(
+        List.of(
+            Table.left("Mistake"),
+            Table.left("What is seen"),
+            Table.left("Test"),
+            Table.left("Rescue")),
+        reports.stream().map(MistakePages::row).toList());
+  }
+
+  private static Row row(MistakeReport report) {
+    return new Row(
+        Table.Kind.ITEM,
+        List.of(
+            Prose.bold(Words.sentence(report.mistake().title()) + ". ")
+                .then(Prose.plain(report.what())),
+            Prose.plain(report.shows()),
+            Prose.plain(report.test()),
+            Prose.bold(Words.sentence(words(report.rescue())) + ". ")
+                .then(Prose.plain(report.how()))));
+  }
+
+  private static String words(Rescue rescue) {
+    return switch (rescue) {
+      case NOT_NEEDED -> "nothing to save";
+      case USE -> "use it";
+      case OTHERS_ALIKE -> "bore all others alike";
+      case BORE_AGAIN -> "bore the wanted holes too";
+      case PLUG -> "plug and bore again";
+      case SLEEVE -> "sleeve";
+      case LOST -> "the panel is lost";
+    };
+  }
+}
