@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.boring.BayGrid;
+import fourpin.boring.tolerance.Levelness;
 import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
@@ -14,6 +15,7 @@ import java.util.List;
  *
  * @param cases in space with every feature, shelves on their levels
  * @param borings how the bays of each case are bored, with the ways that were not taken
+ * @param levelness how level shelves lie, for each of the borings that give them places
  * @param mistakes what may go wrong while rows are bored, tried on one panel of each case
  * @param cutList of all cases together, in the order of the cases and their parts
  * @param materials layouts and stock by material, in the order of the job
@@ -21,14 +23,15 @@ import java.util.List;
  * @param steps in the order of work
  * @param totals figures of the whole job: weights, holes, minutes, costs, price
  * @param findings worst first
- * @param figures every figure of the plan that can be explained, {@code totals} those of shelves,
- *     ways of boring and findings among them, each id once
+ * @param figures every figure of the plan that can be explained, {@code totals}, those of shelves,
+ *     ways of boring, levelness and findings among them, each id once
  */
 public record Plan(
     Job job,
     List<BuiltCase> cases,
     List<BayGrid> grids,
     List<CaseBoring> borings,
+    List<Levelness> levelness,
     List<MistakeReport> mistakes,
     List<ShelfAnswer> shelves,
     List<CutItem> cutList,
@@ -43,6 +46,7 @@ public record Plan(
     cases = List.copyOf(cases);
     grids = List.copyOf(grids);
     borings = List.copyOf(borings);
+    levelness = List.copyOf(levelness);
     mistakes = List.copyOf(mistakes);
     shelves = List.copyOf(shelves);
     cutList = List.copyOf(cutList);

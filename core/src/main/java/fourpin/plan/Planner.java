@@ -2,6 +2,8 @@ package fourpin.plan;
 
 import fourpin.boring.Borer;
 import fourpin.boring.Boring;
+import fourpin.boring.tolerance.Levelness;
+import fourpin.boring.tolerance.Tolerances;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.StripPitch;
 import fourpin.boring.way.Ways;
@@ -52,7 +54,7 @@ public final class Planner {
     Boring boring = Borer.bore(job, casework);
     findings.addAll(boring.findings());
     findings.addAll(StripPitch.notes(stated));
-    Ways ways = Ways.of(job, boring);
+    Ways ways = Ways.of(job, boring, Tolerances.precision());
     findings.addAll(ways.findings());
     Strength strength = StrengthChecker.check(job, boring.cases());
     findings.addAll(strength.findings());
@@ -68,11 +70,13 @@ public final class Planner {
     findings.addAll(stock.findings());
     findings.addAll(Costs.findings(materials));
     List<Figure> totals = totals(boring.cases(), materials);
+    List<Levelness> levelness = levelness(ways.borings(), boring.cases());
     return new Plan(
         stated,
         boring.cases(),
         boring.grids(),
         ways.borings(),
+        levelness,
         Mistakes.of(job, boring, program, ways.borings()),
         strength.shelves(),
         cutList,
@@ -81,7 +85,17 @@ public final class Planner {
         program.printed(),
         totals,
         sorted(),
-        figures(totals, strength.shelves(), ways.borings()));
+        figures(totals, strength.shelves(), ways.borings(), levelness));
+  }
+
+  private static List<Levelness> levelness(List<CaseBoring> borings, List<BuiltCase> cases) {
+    List<Levelness> all = new ArrayList<>();
+    for (CaseBoring boring : borings) {
+      cases.stream()
+          .filter(built -> built.order().name().equals(boring.caseName()))
+          .forEach(built -> Tolerances.of(boring, built).ifPresent(all::add));
+    }
+    return all;
   }
 
   private List<Figure> totals(List<BuiltCase> cases, List<MaterialPlan> materials) {
@@ -100,13 +114,17 @@ public final class Planner {
   }
 
   private List<Figure> figures(
-      List<Figure> totals, List<ShelfAnswer> shelves, List<CaseBoring> borings) {
+      List<Figure> totals,
+      List<ShelfAnswer> shelves,
+      List<CaseBoring> borings,
+      List<Levelness> levelness) {
     Map<String, Figure> byId = new LinkedHashMap<>();
     totals.forEach(f -> byId.putIfAbsent(f.id(), f));
     shelves.forEach(s -> s.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     borings.stream()
         .flatMap(b -> b.answers().stream())
         .forEach(a -> a.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
+    levelness.forEach(l -> l.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     findings.forEach(f -> f.figures().forEach(figure -> byId.putIfAbsent(figure.id(), figure)));
     return List.copyOf(byId.values());
   }

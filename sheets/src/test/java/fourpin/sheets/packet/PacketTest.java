@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import fourpin.bench.Caution;
+import fourpin.boring.way.CaseBoring;
 import fourpin.casework.Finding;
 import fourpin.job.Job;
 import fourpin.measure.Unit;
@@ -71,6 +72,17 @@ class PacketTest {
         assertThat(text).contains(plain(finding.what()));
         finding.remedies().forEach(r -> assertThat(text).contains(plain(r.what())));
       }
+      for (CaseBoring boring : plan.borings()) {
+        assertThat(text).contains(plain(boring.because()));
+        boring.answers().forEach(a -> assertThat(text).contains(plain(a.way().title())));
+        boring.answers().stream()
+            .flatMap(a -> a.reasons().stream())
+            .forEach(r -> assertThat(text).contains(plain(r.what()), plain(r.remedy())));
+      }
+      plan.levelness().stream()
+          .flatMap(l -> l.changes().stream())
+          .forEach(c -> assertThat(text).contains(plain(c.what())));
+      plan.mistakes().forEach(m -> assertThat(text).contains(plain(m.shows()), plain(m.test())));
       plan.hardware().forEach(h -> assertThat(text).contains(plain(h.name())));
       plan.totals().forEach(f -> assertThat(text).contains(plain(f.title())));
     }
@@ -109,6 +121,10 @@ class PacketTest {
               "Findings",
               "Views",
               "Panels",
+              "Waystobore",
+              "Drillingsheets",
+              "Howlevelshelveswilllie",
+              "Beforeyoudrillthesecondpanel",
               "Shelvesundertheirload",
               "Cutlist",
               "Cuttinglayouts",

@@ -58,6 +58,9 @@ final class PlanJson {
                     "ready", plan.readyForTheBench(),
                     "cases", all(plan.cases(), PlanJson::built),
                     "grids", all(plan.grids(), PlanJson::grid),
+                    "borings", all(plan.borings(), BoringJson::boring),
+                    "levelness", all(plan.levelness(), BoringJson::levelness),
+                    "mistakes", all(plan.mistakes(), BoringJson::mistake),
                     "shelves", all(plan.shelves(), PlanJson::shelf),
                     "cutList", all(plan.cutList(), PlanJson::item),
                     "materials", all(plan.materials(), PlanJson::material),
@@ -70,7 +73,7 @@ final class PlanJson {
   }
 
   /** Names and values in turn; an empty optional leaves its name out. */
-  private static Map<String, Object> object(Object... namesAndValues) {
+  static Map<String, Object> object(Object... namesAndValues) {
     Map<String, Object> object = new LinkedHashMap<>();
     for (int i = 0; i < namesAndValues.length; i += 2) {
       String name = (String) namesAndValues[i];
@@ -82,17 +85,17 @@ final class PlanJson {
     return object;
   }
 
-  private static <T> List<Object> all(List<T> list, Function<? super T, ?> each) {
+  static <T> List<Object> all(List<T> list, Function<? super T, ?> each) {
     List<Object> out = new ArrayList<>();
     list.forEach(t -> out.add(each.apply(t)));
     return out;
   }
 
-  private static BigDecimal mm(Length length) {
+  static BigDecimal mm(Length length) {
     return length.exactMm();
   }
 
-  private static String plain(Enum<?> constant) {
+  static String plain(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 

@@ -1,0 +1,191 @@
+package fourpin.shop.packet;
+
+import static fourpin.shop.packet.PlanJson.all;
+import static fourpin.shop.packet.PlanJson.mm;
+import static fourpin.shop.packet.PlanJson.object;
+import static fourpin.shop.packet.PlanJson.plain;
+
+import fourpin.boring.BayGrid;
+import fourpin.boring.tolerance.Change;
+import fourpin.boring.tolerance.Levelness;
+import fourpin.boring.way.BitSetting;
+import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Clamping;
+import fourpin.boring.way.Clamping.Bearing;
+import fourpin.boring.way.Clamping.Reach;
+import fourpin.boring.way.Guide;
+import fourpin.boring.way.Method;
+import fourpin.boring.way.WayAnswer;
+import fourpin.measure.Figure;
+import fourpin.plan.MistakeReport;
+import java.util.Map;
+
+/** How the bays are bored, as part of the plan for other programs. */
+final class BoringJson {
+
+  private BoringJson() {}
+
+  static Map<String, Object> boring(CaseBoring boring) {
+    return object(
+        "case", boring.caseName(),
+        "bays", all(boring.grids(), BayGrid::bay),
+        "chosen", boring.chosen().key(),
+        "because", boring.because(),
+        "ways", all(boring.answers(), BoringJson::answer));
+  }
+
+  private static Map<String, Object> answer(WayAnswer answer) {
+    return object(
+        "way", answer.way().key(),
+        "verdict", plain(answer.verdict()),
+        "reasons", all(answer.reasons(), r -> object("what", r.what(), "remedy", r.remedy())),
+        "method", answer.method().map(BoringJson::method),
+        "figures", all(answer.figures(), Figure::id));
+  }
+
+  private static Map<String, Object> method(Method method) {
+    return switch (method) {
+      case Method.Guided guided ->
+          object(
+              "kind", "guided",
+              "bit", bit(guided.bit()),
+              "guide", guide(guided.guide()),
+              "clampings", all(guided.clampings(), BoringJson::clamping));
+      case Method.Marked marked ->
+          object("kind", "marked", "how", plain(marked.how()), "bit", bit(marked.bit()));
+      case Method.Programmed programmed ->
+          object(
+              "kind", "programmed", "machine", programmed.machine(), "bit", bit(programmed.bit()));
+      case Method.Grooved grooved ->
+          object(
+              "kind", "grooved",
+              "cutter", plain(grooved.cutter()),
+              "tool", grooved.tool(),
+              "cut", mm(grooved.cut()),
+              "passes", grooved.passes(),
+              "depths", all(grooved.depths(), PlanJson::mm));
+      case Method.ScrewedOn _ -> object("kind", "screwed-on");
+      case Method.Blanks blanks ->
+          object(
+              "kind", "blanks",
+              "how", plain(blanks.how()),
+              "bit", bit(blanks.bit()),
+              "stack", blanks.stack());
+    };
+  }
+
+  private static Map<String, Object> bit(BitSetting bit) {
+    return object(
+        "tool", bit.tool(),
+        "diameter", mm(bit.diameter()),
+        "runs", mm(bit.runs()),
+        "over", mm(bit.over()),
+        "depth", mm(bit.depth()),
+        "point", mm(bit.point()),
+        "reserve", mm(bit.reserve()),
+        "stop", mm(bit.stop()));
+  }
+
+  private static Map<String, Object> guide(Guide guide) {
+    return object(
+        "mark", guide.mark(),
+        "make", make(guide.make()),
+        "material", guide.material(),
+        "length", mm(guide.length()),
+        "width", mm(guide.width()),
+        "thickness", mm(guide.thickness()),
+        "block", mm(guide.block()),
+        "holes",
+            all(
+                guide.holes(),
+                h ->
+                    object(
+                        "number", h.number(),
+                        "along", mm(h.along()),
+                        "across", mm(h.across()),
+                        "diameter", mm(h.diameter()),
+                        "use", plain(h.use()))));
+  }
+
+  private static Map<String, Object> make(Guide.Make make) {
+    return switch (make) {
+      case Guide.Make.Bored(String stock) -> object("kind", "bored", "stock", stock);
+      case Guide.Make.Sold(String strip, int first) ->
+          object("kind", "sold", "strip", strip, "first", first);
+    };
+  }
+
+  private static Map<String, Object> clamping(Clamping clamping) {
+    return object(
+        "bay", clamping.bay(),
+        "part", clamping.part(),
+        "face", plain(clamping.face()),
+        "row", plain(clamping.row()),
+        "edge", plain(clamping.edge()),
+        "across", mm(clamping.across()),
+        "along", mm(clamping.along()),
+        "bearing", bearing(clamping.bearing()),
+        "reaches", all(clamping.reaches(), BoringJson::reach));
+  }
+
+  private static Map<String, Object> bearing(Bearing bearing) {
+    return switch (bearing) {
+      case Bearing.End _ -> object("on", "end");
+      case Bearing.PanelBelow below ->
+          object("on", "panel-below", "panel", below.mark(), "spacer", mm(below.spacer()));
+    };
+  }
+
+  private static Map<String, Object> reach(Reach reach) {
+    return object(
+        "pin", reach.step().map(Clamping.Step::pin),
+        "into", reach.step().map(Clamping.Step::into),
+        "holes", reach.holes());
+  }
+
+  static Map<String, Object> levelness(Levelness level) {
+    return object(
+        "case", level.caseName(),
+        "way", level.way().key(),
+        "limit", level.limit(),
+        "worst", object("bay", level.worst().bay(), "level", level.worst().level()),
+        "expected", level.expected(),
+        "anyPlace", level.anyPlace(),
+        "anyShelf", level.anyShelf(),
+        "places",
+            all(
+                level.places(),
+                p ->
+                    object(
+                        "bay", p.bay(),
+                        "level", p.level(),
+                        "gap", p.usual(),
+                        "odds", p.odds())),
+        "changes", all(level.changes(), BoringJson::change),
+        "figures", all(level.figures(), Figure::id));
+  }
+
+  private static Map<String, Object> change(Change change) {
+    return object(
+        "what", change.what(),
+        "before", outcome(change.before()),
+        "after", outcome(change.after()),
+        "cost", change.cost());
+  }
+
+  private static Map<String, Object> outcome(Change.Outcome outcome) {
+    return object("odds", outcome.odds(), "gap", outcome.gap(), "slope", outcome.slope());
+  }
+
+  static Map<String, Object> mistake(MistakeReport report) {
+    return object(
+        "mistake", plain(report.mistake()),
+        "case", report.caseName(),
+        "part", report.part(),
+        "what", report.what(),
+        "shows", report.shows(),
+        "test", report.test(),
+        "rescue", plain(report.rescue()),
+        "how", report.how());
+  }
+}
