@@ -14,6 +14,8 @@ public final class Reference {
       new Catalogue<>(Stream.concat(WOODS.rows().stream(), PANELS.rows().stream()).toList());
   private static final Catalogue<WoodMovement> MOVEMENT =
       table("wood_movement.csv", WoodMovement::of);
+  private static final Catalogue<ElasticRatios> ELASTIC_RATIOS =
+      table("elastic_ratios.csv", ElasticRatios::of);
   private static final Catalogue<CreepFactor> CREEP = table("creep.csv", CreepFactor::of);
   private static final Catalogue<ReferenceLoad> LOADS =
       table("reference_loads.csv", ReferenceLoad::of);
@@ -47,6 +49,21 @@ public final class Reference {
 
   public static Catalogue<WoodMovement> movement() {
     return MOVEMENT;
+  }
+
+  public static Catalogue<ElasticRatios> elasticRatios() {
+    return ELASTIC_RATIOS;
+  }
+
+  /** Those of a wood, or of its kind; those of a panel's family. */
+  public static ElasticRatios ratiosOf(Substance substance) {
+    return switch (substance) {
+      case Wood wood ->
+          ELASTIC_RATIOS
+              .find(wood.name())
+              .orElseGet(() -> ELASTIC_RATIOS.get(ElasticRatios.rowOf(wood.kind())));
+      case PanelProduct panel -> ELASTIC_RATIOS.get(ElasticRatios.rowOf(panel.family()));
+    };
   }
 
   public static Catalogue<CreepFactor> creep() {

@@ -9,11 +9,14 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Unit;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ReferenceTest {
 
@@ -24,6 +27,7 @@ class ReferenceTest {
     return Stream.of(
             Reference.substances(),
             Reference.movement(),
+            Reference.elasticRatios(),
             Reference.creep(),
             Reference.loads(),
             Reference.sagLimits(),
@@ -312,5 +316,56 @@ class ReferenceTest {
     assertThat(Reference.sagLimits().get("kitchen cabinets").spanOver()).isEqualTo(192);
     assertThat(Reference.glassStresses().rows())
         .allSatisfy(row -> assertThat(row.stress().value()).isBetween(3.0, 10.0));
+  }
+
+  /** Table 5-1, Douglas-fir, as an extract of FPL-GTR-282 prints it: 0.050 and 0.078. */
+  @Test
+  void douglasFirIsAsPrinted() {
+    ElasticRatios ratios = Reference.ratiosOf(Reference.woods().get("douglas-fir, coast"));
+    assertThat(ratios.across()).isEqualTo(0.050);
+    assertThat(ratios.shear()).isEqualTo(0.078);
+  }
+
+  @Test
+  void everySubstanceBendsBothWays() {
+    assertThat(Reference.substances().rows())
+        .allSatisfy(
+            row -> {
+              ElasticRatios ratios = Reference.ratiosOf(row);
+              double free = 1 - ratios.poisson() * ratios.poisson() * ratios.across();
+              assertThat(ratios.across()).as(row.name()).isBetween(0.02, 1.0);
+              assertThat(ratios.shear()).as(row.name()).isBetween(0.03, 0.42);
+              assertThat(free).as(row.name()).isBetween(0.9, 1.0);
+            });
+  }
+
+  /** What is alike in all directions shears by {@code E / (2 (1 + ν))}. */
+  @ParameterizedTest
+  @ValueSource(strings = {"particleboard", "fibreboard", "glass"})
+  void evenMaterialsShearByTheirPoissonRatio(String family) {
+    ElasticRatios ratios = Reference.elasticRatios().get(family);
+    assertThat(ratios.across()).isEqualTo(1);
+    assertThat(ratios.shear()).isCloseTo(1 / (2 * (1 + ratios.poisson())), within(1e-6));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Wood.Kind.class)
+  void kindsAreTheMiddleOfTheirWoods(Wood.Kind kind) {
+    ElasticRatios row = Reference.elasticRatios().get(ElasticRatios.rowOf(kind));
+    assertThat(row.across()).isCloseTo(middle(kind, ElasticRatios::across), within(1e-9));
+    assertThat(row.shear()).isCloseTo(middle(kind, ElasticRatios::shear), within(1e-9));
+    assertThat(row.poisson()).isCloseTo(middle(kind, ElasticRatios::poisson), within(1e-9));
+  }
+
+  private static double middle(Wood.Kind kind, ToDoubleFunction<ElasticRatios> column) {
+    double[] sorted =
+        Reference.elasticRatios().rows().stream()
+            .filter(
+                row -> Reference.woods().find(row.name()).filter(w -> w.kind() == kind).isPresent())
+            .mapToDouble(column)
+            .sorted()
+            .toArray();
+    int half = sorted.length / 2;
+    return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
   }
 }
