@@ -1,0 +1,130 @@
+package fourpin.strength.plate;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** A plate under its loads. */
+public final class BentPlate {
+
+  /** Where an element tells curvature best, as shares of its side (points of Gauss's rule). */
+  private static final double TRUE = (1 - 1 / Math.sqrt(3)) / 2;
+
+  private static final double ON_LINE = 1e-6;
+
+  private final Plate plate;
+  private final Mesh mesh;
+  private final double[] field;
+  private final double[] pushes;
+
+  BentPlate(Plate plate, Mesh mesh, double[] field, double[] pushes) {
+    this.plate = plate;
+    this.mesh = mesh;
+    this.field = field;
+    this.pushes = pushes;
+  }
+
+  /**
+   * Moments for each mm of width, N.
+   *
+   * @param x bends along x; positive where the underside is pulled
+   * @param y bends along y
+   * @param twist of both
+   */
+  public record Moments(double x, double y, double twist) {}
+
+  /** How far it lies below the tops of level supports, mm. */
+  public double deflection(double x, double y) {
+    return mesh.weights(x, y, 0, 0).of(field);
+  }
+
+  /** How hard each support pushes, in the order of the plate's supports, N. */
+  public List<Double> reactions() {
+    return Arrays.stream(pushes).boxed().toList();
+  }
+
+  /** How many supports it has lifted off. */
+  public int lifted() {
+    int lifted = 0;
+    for (double push : pushes) {
+      lifted += push <= 0 ? 1 : 0;
+    }
+    return lifted;
+  }
+
+  /**
+   * Moments at a place, from the nearest points where the elements tell them best. Right under a
+   * point load or a support they have no bound, and what is given there says nothing.
+   */
+  public Moments moments(double x, double y) {
+    Rigidity d = rigidity(y);
+    double alongX = curvature(x, y, 2, 0);
+    double alongY = curvature(x, y, 0, 2);
+    return new Moments(
+        d.alongX() * alongX + d.coupling() * alongY,
+        d.coupling() * alongX + d.alongY() * alongY,
+        -2 * d.twist() * curvature(x, y, 1, 1));
+  }
+
+  /** How strongly it bends along x, 1/mm; positive where the underside is pulled. */
+  public double curvature(double x, double y) {
+    return curvature(x, y, 2, 0);
+  }
+
+  /** The force in each strip at {@code x}, N; positive pulls. */
+  public List<Double> stripForces(double x) {
+    return plate.strips().stream()
+        .flatMapToDouble(strips -> Arrays.stream(strips.forces(atStrips(x, strips))))
+        .boxed()
+        .toList();
+  }
+
+  /** How far the strips' pull stretches the middle of the panel along x. */
+  public double panelStrain(double x, double y) {
+    return plate.strips().stream()
+        .mapToDouble(strips -> strips.panelStrain(y, strips.forces(atStrips(x, strips))))
+        .sum();
+  }
+
+  private double[] atStrips(double x, Strips strips) {
+    return strips.strips().stream().mapToDouble(s -> curvature(x, s.y())).toArray();
+  }
+
+  private double curvature(double x, double y, int derivativeX, int derivativeY) {
+    List<Double> alongX = truest(mesh.x(), x);
+    List<Double> alongY = truest(mesh.y(), y);
+    double sum = 0;
+    for (double atX : alongX) {
+      for (double atY : alongY) {
+        sum -= mesh.weights(atX, atY, derivativeX, derivativeY).of(field);
+      }
+    }
+    return sum / (alongX.size() * alongY.size());
+  }
+
+  /** The best point nearest to a place; on a line of the mesh, those on both sides. */
+  private static List<Double> truest(Lines lines, double place) {
+    int space = lines.space(place);
+    double share = (place - lines.start(space)) / lines.side(space);
+    List<Double> points = new ArrayList<>();
+    if (share < ON_LINE && space > 0) {
+      points.add(lines.end(space - 1) - TRUE * lines.side(space - 1));
+    }
+    points.add(
+        share < 0.5
+            ? lines.start(space) + TRUE * lines.side(space)
+            : lines.end(space) - TRUE * lines.side(space));
+    return points;
+  }
+
+  private Rigidity rigidity(double y) {
+    double edge = 0;
+    for (Plate.Band band : plate.bands()) {
+      edge += band.depth();
+      if (y < edge) {
+        return band.rigidity();
+      }
+    }
+    return plate.bands().getLast().rigidity();
+  }
+}

@@ -1,0 +1,94 @@
+package fourpin.strength.plate;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The rectangles that a plate is divided into, with lines through its middle, its supports and the
+ * ends of its bands. Each crossing of lines has four unknowns: deflection, slope along x, slope
+ * along y, twist.
+ */
+final class Mesh {
+
+  static final int UNKNOWNS = 4;
+  static final int SHAPES = Hermite.SHAPES * Hermite.SHAPES;
+
+  private final Lines x;
+  private final Lines y;
+
+  /**
+   * @param parts spaces along x; two thirds as many over the depth
+   */
+  Mesh(Plate plate, int parts) {
+    List<Double> alongX = new ArrayList<>(List.of(plate.length() / 2));
+    List<Double> alongY = new ArrayList<>(List.of(plate.depth() / 2));
+    plate.supports().forEach(s -> alongX.add(s.x()));
+    plate.supports().forEach(s -> alongY.add(s.y()));
+    double edge = 0;
+    for (Plate.Band band : plate.bands()) {
+      edge += band.depth();
+      alongY.add(edge);
+    }
+    this.x = Lines.of(plate.length(), alongX, parts);
+    this.y = Lines.of(plate.depth(), alongY, Math.max(2, parts * 2 / 3));
+  }
+
+  Lines x() {
+    return x;
+  }
+
+  Lines y() {
+    return y;
+  }
+
+  int unknowns() {
+    return UNKNOWNS * x.count() * y.count();
+  }
+
+  /** The number of the first unknown of a crossing. */
+  int crossing(int column, int row) {
+    return UNKNOWNS * (column * y.count() + row);
+  }
+
+  /** The unknown that a shape of an element belongs to. */
+  int unknown(int column, int row, int shape) {
+    int i = shape / Hermite.SHAPES;
+    int j = shape % Hermite.SHAPES;
+    return crossing(column + i / 2, row + j / 2) + i % 2 + 2 * (j % 2);
+  }
+
+  /** A value at a place as a sum over the unknowns of the element there. */
+  Weights weights(double atX, double atY, int derivativeX, int derivativeY) {
+    int column = x.space(atX);
+    int row = y.space(atY);
+    double s = (atX - x.start(column)) / x.side(column);
+    double t = (atY - y.start(row)) / y.side(row);
+    int[] unknowns = new int[SHAPES];
+    double[] factors = new double[SHAPES];
+    for (int shape = 0; shape < SHAPES; shape++) {
+      unknowns[shape] = unknown(column, row, shape);
+      factors[shape] =
+          Hermite.shape(shape / Hermite.SHAPES, derivativeX, s, x.side(column))
+              * Hermite.shape(shape % Hermite.SHAPES, derivativeY, t, y.side(row));
+    }
+    return new Weights(unknowns, factors);
+  }
+
+  /** By how much each unknown counts. */
+  record Weights(int[] unknowns, double[] factors) {
+
+    double of(double[] field) {
+      double sum = 0;
+      for (int i = 0; i < unknowns.length; i++) {
+        sum += factors[i] * field[unknowns[i]];
+      }
+      return sum;
+    }
+
+    void addTo(double[] field, double times) {
+      for (int i = 0; i < unknowns.length; i++) {
+        field[unknowns[i]] += factors[i] * times;
+      }
+    }
+  }
+}

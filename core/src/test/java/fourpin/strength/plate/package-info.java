@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.strength.plate;
+
+import org.jspecify.annotations.NullMarked;
