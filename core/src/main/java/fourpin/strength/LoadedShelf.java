@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * A shelf as a beam on two lines of supports, under its own weight and an even load. Free to turn
  * on its supports, as on pins; a shelf whose ends are held is stiffer than this says. Front and
- * back edge are taken to sag alike, which a strip on one edge alone does not quite reach.
+ * back edge are taken to sag alike, which they do not with a strip on one edge alone; the plate
+ * tells.
  *
  * @param span between the supports, mm
  * @param overhang how far the shelf stands over each support, mm

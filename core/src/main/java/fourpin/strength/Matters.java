@@ -8,6 +8,7 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.reference.Constant;
+import fourpin.reference.ElasticRatios;
 import fourpin.reference.Reference;
 import fourpin.reference.Substance;
 import fourpin.reference.Substance.Family;
@@ -48,6 +49,32 @@ final class Matters {
             substance.family() == Family.GLASS ? "shear ratio of glass" : "shear ratio of wood");
     Quantity shear = Quantity.of(modulus.number() / ratio.value(), QuantityUnit.STRESS);
     return new Sourced(shear, ratio.source());
+  }
+
+  /** How a layer of it bends both ways: a modulus that the job states keeps the tables' ratios. */
+  static Flat flat(Material material) {
+    Substance substance = substance(material);
+    ElasticRatios ratios = Reference.ratiosOf(substance);
+    Sourced along = of(material).modulus();
+    Sourced across =
+        substance
+            .modulusAcross()
+            .map(a -> times(along, a.typical(), substance))
+            .orElseGet(() -> times(along, ratios.across(), ratios.source()));
+    return new Flat(
+        along,
+        across,
+        times(along, ratios.shear(), ratios.source()),
+        new Sourced(Quantity.of(ratios.poisson(), QuantityUnit.RATIO), ratios.source()));
+  }
+
+  private static Sourced times(Sourced along, Quantity across, Substance substance) {
+    double ratio = across.value() / substance.modulus().typical().value();
+    return times(along, ratio, substance.source());
+  }
+
+  private static Sourced times(Sourced along, double ratio, Source source) {
+    return new Sourced(Quantity.of(along.number() * ratio, QuantityUnit.STRESS), source);
   }
 
   static Substance substance(Material material) {

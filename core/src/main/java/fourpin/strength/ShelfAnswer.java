@@ -14,6 +14,8 @@ import java.util.List;
  * @param atReferenceLoads sag now, then after years, for each reference load in turn
  * @param supports load on each support, front and back
  * @param others the rest: tipping load of the front edge, largest load within the limit, stress
+ * @param plate what it does as a plate: sag of front edge, middle and back edge, loads on supports,
+ *     lifting off, low supports, a hand on the front edge
  */
 public record ShelfAnswer(
     String caseName,
@@ -26,12 +28,14 @@ public record ShelfAnswer(
     Figure limitYears,
     List<ReferenceSag> atReferenceLoads,
     List<Figure> supports,
-    List<Figure> others) {
+    List<Figure> others,
+    List<Figure> plate) {
 
   public ShelfAnswer {
     atReferenceLoads = List.copyOf(atReferenceLoads);
     supports = List.copyOf(supports);
     others = List.copyOf(others);
+    plate = List.copyOf(plate);
   }
 
   /** All of them, in the order they are read. */
@@ -42,6 +46,7 @@ public record ShelfAnswer(
     }
     all.addAll(supports);
     all.addAll(others);
+    all.addAll(plate);
     return all;
   }
 

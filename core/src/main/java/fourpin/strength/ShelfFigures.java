@@ -14,6 +14,7 @@ import fourpin.strength.ShelfAnswer.ReferenceSag;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Works out the figures of one shelf, each with its formula, inputs and source. */
 final class ShelfFigures {
@@ -43,7 +44,10 @@ final class ShelfFigures {
     this.loaded = shelf.loaded();
   }
 
-  ShelfAnswer answer() {
+  /**
+   * @param plate what the shelf does as a plate
+   */
+  ShelfAnswer answer(List<Figure> plate) {
     Figure now = sagNow("sag-now", "sag in the middle, now", loaded, shelf.load());
     List<ReferenceSag> references = new ArrayList<>();
     Reference.loads().rows().forEach(load -> references.add(reference(load)));
@@ -58,7 +62,8 @@ final class ShelfFigures {
         limit("limit-years", "sag allowed after years", shelf.limits().yearsOver()),
         references,
         supports(),
-        others());
+        others(),
+        plate);
   }
 
   private Figure sagNow(String id, String title, LoadedShelf under, Figure load) {
@@ -191,15 +196,20 @@ final class ShelfFigures {
 
   private List<Figure> others() {
     List<Figure> figures = new ArrayList<>();
-    if (shelf.bearing() instanceof Bearing.Rows rows) {
-      figures.add(tipping(rows));
-    }
+    tipping().ifPresent(figures::add);
     figures.add(largestLoad());
     figures.add(longestSpan());
     figures.add(stress());
     figures.add(weight());
     figures.add(section());
     return figures;
+  }
+
+  /** Nothing for a shelf in joints. */
+  Optional<Figure> tipping() {
+    return shelf.bearing() instanceof Bearing.Rows rows
+        ? Optional.of(tipping(rows))
+        : Optional.empty();
   }
 
   /** The empty shelf tips about its front row; one that does so by itself takes no load at all. */

@@ -35,7 +35,7 @@ final class ShelfFindings {
     this.shelves = shelves;
     this.first = shelves.getFirst();
     this.read = reader.read(first);
-    this.answer = new ShelfFigures(read).answer();
+    this.answer = new ShelfFigures(read).answer(List.of());
   }
 
   List<Finding> all() {

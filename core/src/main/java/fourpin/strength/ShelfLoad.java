@@ -13,6 +13,7 @@ import fourpin.measure.Sourced;
 import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The load on a shelf: as the bay states it, else as the case does, else as the settings say.
@@ -39,6 +40,15 @@ public record ShelfLoad(String what, Sourced given) {
         .or(order::load)
         .map(ShelfLoad::of)
         .orElseGet(() -> unstated(order));
+  }
+
+  /** How deep the things are that stand in a bay, where the job names them. */
+  static Optional<Sourced> depthOfThings(CaseOrder order, int bay) {
+    return order.bays().get(bay - 1).load().or(order::load).stream()
+        .filter(Load.Holds.class::isInstance)
+        .map(load -> Reference.things().get(((Load.Holds) load).thing()))
+        .map(thing -> new Sourced(Quantity.of(thing.depth()), thing.source()))
+        .findFirst();
   }
 
   private static ShelfLoad unstated(CaseOrder order) {

@@ -23,6 +23,7 @@ import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
+import fourpin.strength.ShelfOnSupports.Doubt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,11 +58,14 @@ final class ShelfReader {
         shelf.mark(),
         prefix(shelf),
         section(shelf),
+        flats(shelf),
         span,
         overhang(shelf, span),
         load(shelf),
+        ShelfLoad.depthOfThings(built.order(), space(shelf).number()),
         bearing(shelf),
-        limits(material(shelf)));
+        limits(material(shelf)),
+        doubt());
   }
 
   Settings settings() {
@@ -82,6 +86,14 @@ final class ShelfReader {
         Matters.ratio(Setting.SAG_LIMIT, settings),
         Matters.ratio(Setting.SAG_LIMIT_YEARS, settings),
         material.kind() == Material.Kind.GLASS ? Optional.of(glassStress()) : Optional.empty());
+  }
+
+  private Doubt doubt() {
+    return new Doubt(
+        setback(Setting.LOW_SUPPORT, Length.ZERO),
+        new Sourced(
+            Quantity.of(settings.number(Setting.HAND_PUSH), QuantityUnit.FORCE),
+            settings.source(Setting.HAND_PUSH)));
   }
 
   private Sourced glassStress() {
@@ -192,6 +204,15 @@ final class ShelfReader {
     return new Section(layers);
   }
 
+  /** In the order of the section's layers. */
+  private List<Flat> flats(Part shelf) {
+    List<Flat> flats = new ArrayList<>(List.of(Matters.flat(material(shelf))));
+    for (Face face : List.of(Face.FRONT, Face.BACK)) {
+      strip(shelf, face).map(s -> Matters.flat(job.material(s.material()))).ifPresent(flats::add);
+    }
+    return flats;
+  }
+
   private Layer layer(Edging strip, String name, double front) {
     return new Layer(
         name,
@@ -244,8 +265,15 @@ final class ShelfReader {
     Sourced front = setback(where.getFirst(), rowsBack);
     Sourced back = setback(where.getLast(), rowsBack.negated());
     return front.number() + back.number() < shelf.box().size(Axis.Y).mm()
-        ? new Bearing.Rows(front, back)
+        ? new Bearing.Rows(front, back, rowCount(shelf))
         : new Bearing.WholeEnd();
+  }
+
+  /** Loose cleats run from front to back, and have no middle row. */
+  private Bearing.Count rowCount(Part shelf) {
+    boolean deep = shelf.box().size(Axis.Y).isMoreThan(settings.length(Setting.MIDDLE_ROW_FROM));
+    boolean cleats = support(shelf).filter(Support.Cleats.class::isInstance).isPresent();
+    return deep && !cleats ? Bearing.Count.THREE : Bearing.Count.TWO;
   }
 
   private Sourced setback(Setting setting, Length further) {

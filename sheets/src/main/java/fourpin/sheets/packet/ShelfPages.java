@@ -39,6 +39,12 @@ final class ShelfPages {
                     "Each shelf as a beam on its supports, with its edging; sag in the middle. This tells how far it bends, "
                         + "not that a case is safe: loads, woods and rules are those listed under \"What this rests on\"."),
                 atStatedLoad(alike),
+                new Block.Heading("The same shelves as plates"),
+                Block.Paragraph.of(
+                    "Front and back edge apart, on supports that push and never pull, at the stated load. A shelf rocks on "
+                        + "one low support until enough stands on it; what this takes, and how far a support may lie low "
+                        + "under the stated load, stands in the last columns."),
+                asPlates(alike),
                 new Block.Heading("The same shelves at other loads"),
                 atReferenceLoads(alike),
                 new Block.Heading("Loads on supports, and limits"),
@@ -82,6 +88,42 @@ final class ShelfPages {
         words.value(s.limitYears()));
   }
 
+  private Table asPlates(Map<List<String>, List<ShelfAnswer>> alike) {
+    return new Table(
+        List.of(
+            Table.left("Case"),
+            Table.left("Shelves"),
+            Table.right("Front edge"),
+            Table.right("Middle"),
+            Table.right("Back edge"),
+            Table.right("Front, load in a row there"),
+            Table.right("Rocks until"),
+            Table.right("May lie low")),
+        alike.values().stream().map(this::asPlate).toList());
+  }
+
+  private Row asPlate(List<ShelfAnswer> shelves) {
+    ShelfAnswer s = shelves.getFirst();
+    return Table.row(
+        s.caseName(),
+        marks(shelves),
+        plate(s, "plate-front"),
+        plate(s, "plate-middle"),
+        plate(s, "plate-back"),
+        plate(s, "plate-front-row"),
+        plate(s, "low-support-load"),
+        plate(s, "low-support-closed"));
+  }
+
+  /** A figure by the last level of its id; a dash where the shelf has none. */
+  private String plate(ShelfAnswer shelf, String last) {
+    return shelf.plate().stream()
+        .filter(figure -> figure.id().endsWith("/" + last))
+        .findFirst()
+        .map(words::value)
+        .orElse("–");
+  }
+
   private Table atReferenceLoads(Map<List<String>, List<ShelfAnswer>> alike) {
     List<Row> rows = new ArrayList<>();
     for (List<ShelfAnswer> shelves : alike.values()) {
@@ -112,6 +154,7 @@ final class ShelfPages {
     for (List<ShelfAnswer> shelves : alike.values()) {
       List<Figure> figures = new ArrayList<>(shelves.getFirst().supports());
       figures.addAll(shelves.getFirst().others());
+      figures.addAll(shelves.getFirst().plate());
       figures.forEach(
           f ->
               rows.add(

@@ -1,0 +1,45 @@
+package fourpin.strength;
+
+import fourpin.measure.Sourced;
+import fourpin.strength.plate.Rigidity;
+
+/**
+ * What a layer of a shelf is made of, as far as it bends both ways and twists.
+ *
+ * @param along modulus of elasticity along the shelf, MPa
+ * @param across likewise from front to back
+ * @param shear modulus in the plane of the shelf, MPa
+ * @param poisson how much it narrows across for each part that it is stretched along
+ */
+public record Flat(Sourced along, Sourced across, Sourced shear, Sourced poisson) {
+
+  /** As a plate. @param thickness mm */
+  public Rigidity plate(double thickness) {
+    return Rigidity.of(
+        along.number(), across.number(), poisson.number(), shear.number(), thickness);
+  }
+
+  /**
+   * As a strip on edge, spread over its width: it bends as a bar and twists as one.
+   *
+   * @param width from front to back, mm
+   * @param height mm
+   */
+  public Rigidity strip(double width, double height) {
+    double cubed = height * height * height / 12;
+    double twist = shear.number() * torsion(width, height) / (4 * width);
+    return Rigidity.bar(along.number() * cubed, across.number() * cubed, twist);
+  }
+
+  /**
+   * Torsion constant of a rectangle, mm⁴: {@code a b³ (1/3 - 0.21 b / a (1 - b⁴ / (12 a⁴)))}, a the
+   * longer side (Roark's Formulas for Stress and Strain, torsion of a rectangular section; from
+   * memory).
+   */
+  static double torsion(double one, double other) {
+    double a = Math.max(one, other);
+    double b = Math.min(one, other);
+    double ratio = b / a;
+    return a * b * b * b * (1.0 / 3 - 0.21 * ratio * (1 - Math.pow(ratio, 4) / 12));
+  }
+}

@@ -1,0 +1,360 @@
+package fourpin.strength;
+
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
+import fourpin.strength.PlateAnswer.Bends;
+import fourpin.strength.PlateAnswer.Hand;
+import fourpin.strength.PlateAnswer.LowSupport;
+import fourpin.strength.PlateAnswer.Relieved;
+import fourpin.strength.PlateAnswer.Stress;
+import fourpin.strength.Section.Layer;
+import fourpin.strength.ShelfOnSupports.Bearing;
+import fourpin.strength.plate.Rigidity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The figures of one shelf as a plate, each with its formula, inputs and source. */
+final class PlateFigures {
+
+  static final Source PLATE =
+      new Source(
+          "thin plate on points that only push, solved by bicubic rectangles of Bogner, Fox and Schmit",
+          "Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. (1959), art. 85;"
+              + " checked as docs/plate-convergence.md shows",
+          Standing.DERIVED);
+
+  private static final Source RIGIDITY =
+      new Source(
+          "thin plates",
+          "Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. (1959), art. 85",
+          Standing.DERIVED);
+
+  private static final Source STATICS =
+      new Source("statics of the bent plate", "", Standing.DERIVED);
+  private static final double GRAVITY = 9.80665;
+  private static final String BENDING =
+      " of Dx w,xxxx + 2 (D1 + 2 Dxy) w,xxyy + Dy w,yyyy = p, D1 = ν Dy, w = 0 where a support pushes";
+
+  private final ShelfOnSupports shelf;
+  private final PlateAnswer answer;
+  private final Layer panel;
+  private final Flat flat;
+
+  PlateFigures(ShelfOnSupports shelf, PlateAnswer answer) {
+    this.shelf = shelf;
+    this.answer = answer;
+    this.panel = shelf.section().layers().getFirst();
+    this.flat = shelf.flats().getFirst();
+  }
+
+  /** All of them, in the order they are read. */
+  List<Figure> all() {
+    List<Figure> all = new ArrayList<>();
+    answer.loaded().ifPresent(bends -> all.addAll(loaded(bends)));
+    row().ifPresent(all::add);
+    lowLoad().ifPresent(all::add);
+    lowClosed().ifPresent(all::add);
+    answer.hand().ifPresent(hand -> all.addAll(hand(hand)));
+    all.addAll(List.of(along(), across(), twist()));
+    return all;
+  }
+
+  private List<Figure> loaded(Bends bends) {
+    Figure front = sag("plate-front", "sag of the front edge", "w(l / 2, 0)", bends.front());
+    List<Figure> figures = new ArrayList<>(List.of(front));
+    figures.add(
+        sag("plate-middle", "sag in the middle of the depth", "w(l / 2, D / 2)", bends.middle()));
+    figures.add(sag("plate-back", "sag of the back edge", "w(l / 2, D)", bends.back()));
+    figures.add(years(front));
+    figures.add(stress(bends.stress()));
+    if (shelf.bearing() instanceof Bearing.Rows rows) {
+      figures.addAll(pushes(rows, bends.pushes()));
+      figures.add(
+          figure(
+              "plate-lifted",
+              "supports that the loaded shelf lifts off",
+              Quantity.count(bends.lifted()),
+              "number of supports with r = 0",
+              bending(),
+              PLATE));
+    }
+    return figures;
+  }
+
+  private Figure sag(String id, String title, String place, double value) {
+    return figure(id, title + ", as a plate", length(value), place + BENDING, bending(), PLATE);
+  }
+
+  private Figure years(Figure front) {
+    Sourced creep = shelf.limits().creep();
+    return figure(
+        "plate-front-years",
+        "sag of the front edge after years, as a plate",
+        length(front.value().value() * creep.number()),
+        "k s",
+        List.of(
+            creep.input("k", "sag after years over sag at first"),
+            new Input("s", front.title(), front.value(), front.source())),
+        creep.source());
+  }
+
+  private Figure stress(Stress stress) {
+    boolean inPanel = stress.layer().equals(panel);
+    String name = stress.layer().name();
+    return figure(
+        "plate-stress",
+        "bending stress in the " + name + " in the middle of the span, as a plate",
+        Quantity.of(stress.all(), QuantityUnit.STRESS),
+        inPanel ? "6 Mx / t² + σₘ" : "E w,xx t / 2 + σₘ",
+        List.of(
+            new Input(
+                inPanel ? "6 Mx / t²" : "E w,xx t / 2",
+                "stress from the bending of the " + name,
+                Quantity.of(stress.bending(), QuantityUnit.STRESS),
+                PLATE),
+            new Input("t", "thickness", length(stress.layer().thickness()), Source.GEOMETRY),
+            new Input(
+                "σₘ",
+                "stress from strips and panel pulling at each other",
+                Quantity.of(stress.pull(), QuantityUnit.STRESS),
+                PLATE)),
+        PLATE);
+  }
+
+  private List<Figure> pushes(Bearing.Rows rows, List<Double> pushes) {
+    List<String> names =
+        switch (rows.count()) {
+          case TWO -> List.of("front", "back");
+          case THREE -> List.of("front", "middle", "back");
+        };
+    List<Figure> figures = new ArrayList<>();
+    for (int row = 0; row < names.size(); row++) {
+      figures.add(
+          figure(
+              "plate-load-" + names.get(row),
+              "load on each " + names.get(row) + " support, as a plate",
+              force(Math.max(pushes.get(2 * row), pushes.get(2 * row + 1))),
+              "r with Σ r = (q + g) l, r > 0 where w = 0, r = 0 where w < 0",
+              bending(),
+              PLATE));
+    }
+    return figures;
+  }
+
+  private Optional<Figure> row() {
+    return answer.row().flatMap(sag -> shelf.standing().map(deep -> row(sag, deep)));
+  }
+
+  private Figure row(double sag, Sourced deep) {
+    List<Input> inputs = new ArrayList<>(bending());
+    inputs.add(deep.input("d", "depth of the things, standing at the front edge"));
+    return figure(
+        "plate-front-row",
+        "sag of the front edge, the load in a row along it",
+        length(sag),
+        "w(l / 2, 0), p = q / d from 0 to d," + BENDING,
+        inputs,
+        PLATE);
+  }
+
+  /** How much has to stand on the shelf until it does not rock on a low support. */
+  Optional<Figure> lowLoad() {
+    return answer.low().map(LowSupport::empty).map(this::lowLoad);
+  }
+
+  private Figure lowLoad(Relieved relieved) {
+    return figure(
+        "low-support-load",
+        "load, spread evenly, until which it rocks on one low support",
+        Quantity.of(relieved.closedBy() / GRAVITY, QuantityUnit.MASS),
+        "max(0, R - r₀) / (s × 9.80665 m/s²)",
+        relieved(relieved),
+        STATICS);
+  }
+
+  /** How far a support may lie low until the loaded shelf rocks. */
+  Optional<Figure> lowClosed() {
+    return answer.low().map(LowSupport::loaded).map(this::lowClosed);
+  }
+
+  private Figure lowClosed(Relieved relieved) {
+    double total = load();
+    List<Input> inputs = new ArrayList<>(relieved(relieved));
+    inputs.add(new Input("Q", "load on the shelf", force(total), shelf.load().source()));
+    return figure(
+        "low-support-closed",
+        "how far one support may lie low until the loaded shelf rocks",
+        length(shelf.doubt().low().number() * relieved.times(total)),
+        "d (r₀ + s Q) / R",
+        inputs,
+        STATICS);
+  }
+
+  /** The stated load on the whole shelf, N. */
+  double load() {
+    return shelf.load().value().value() * shelf.loaded().length();
+  }
+
+  private List<Input> relieved(Relieved relieved) {
+    return List.of(
+        shelf.doubt().low().input("d", "how far one support lies low"),
+        new Input(
+            "R",
+            "how much less the support pushes that the low one relieves most",
+            force(relieved.relief()),
+            PLATE),
+        new Input("r₀", "its push under the empty shelf", force(relieved.own()), PLATE),
+        new Input(
+            "s",
+            "its share of an even load",
+            Quantity.of(relieved.share(), QuantityUnit.RATIO),
+            PLATE),
+        input("Dxy", twist()));
+  }
+
+  private List<Figure> hand(Hand hand) {
+    List<Input> inputs = new ArrayList<>(bending());
+    inputs.set(
+        0, shelf.doubt().hand().input("F", "push of a hand on the middle of the front edge"));
+    Figure front =
+        figure(
+            "hand-front",
+            "front edge of the empty shelf under a hand, as a plate",
+            length(hand.front()),
+            "w(l / 2, 0), F at (l / 2, 0)," + BENDING,
+            inputs,
+            PLATE);
+    return shelf.bearing() instanceof Bearing.Rows
+        ? List.of(
+            front,
+            figure(
+                "hand-lifted",
+                "supports that the empty shelf lifts off under a hand on its front edge",
+                Quantity.count(hand.lifted()),
+                "number of supports with r = 0",
+                inputs,
+                PLATE))
+        : List.of(front);
+  }
+
+  private List<Input> bending() {
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()));
+    inputs.add(
+        new Input(
+            "g",
+            "the shelf's own weight",
+            Quantity.of(shelf.section().weight(), QuantityUnit.LINE_LOAD),
+            STATICS));
+    inputs.add(
+        new Input("l", "length of the shelf", length(shelf.loaded().length()), Source.GEOMETRY));
+    inputs.add(
+        new Input("D", "depth of the shelf", length(shelf.section().depth()), Source.GEOMETRY));
+    inputs.addAll(held());
+    inputs.addAll(List.of(input("Dx", along()), input("Dy", across()), input("Dxy", twist())));
+    inputs.add(flat.poisson().input("ν", "Poisson ratio of the " + panel.name()));
+    inputs.addAll(strips());
+    return inputs;
+  }
+
+  private List<Input> held() {
+    return switch (shelf.bearing()) {
+      case Bearing.WholeEnd() ->
+          List.of(new Input("L", "ends hinged over", shelf.span().value(), shelf.span().source()));
+      case Bearing.Rows rows ->
+          List.of(
+              new Input("c", "end over each support", length(shelf.overhang()), STATICS),
+              rows.front().input("a", "front edge to the front row"),
+              rows.back().input("b", "back edge to the back row"));
+    };
+  }
+
+  private List<Input> strips() {
+    List<Input> inputs = new ArrayList<>();
+    for (int i = 1; i < shelf.section().layers().size(); i++) {
+      Layer strip = shelf.section().layers().get(i);
+      double own = strip.modulus() * strip.area() * strip.thickness() * strip.thickness() / 12;
+      double twist =
+          shelf.flats().get(i).shear().number() * Flat.torsion(strip.width(), strip.thickness());
+      inputs.add(stiffness("E I", strip.name() + " about its own middle", own));
+      inputs.add(stiffness("G J", strip.name() + " in twist", twist));
+      inputs.add(
+          new Input(
+              "e",
+              "middle of the " + strip.name() + " below that of the " + panel.name(),
+              length(strip.middle() - panel.middle()),
+              Source.GEOMETRY));
+    }
+    return inputs;
+  }
+
+  private static Input stiffness(String symbol, String what, double value) {
+    return new Input(
+        symbol,
+        "stiffness of the " + what,
+        Quantity.of(value, QuantityUnit.BENDING_STIFFNESS),
+        STATICS);
+  }
+
+  private static Input input(String symbol, Figure figure) {
+    return new Input(symbol, figure.title(), figure.value(), figure.source());
+  }
+
+  private Figure along() {
+    return rigidity("along", "along the span", "E₁ t³ / (12 (1 - ν² E₂ / E₁))", plate().alongX());
+  }
+
+  private Figure across() {
+    return rigidity(
+        "across", "from front to back", "E₂ t³ / (12 (1 - ν² E₂ / E₁))", plate().alongY());
+  }
+
+  private Rigidity plate() {
+    return flat.plate(panel.thickness());
+  }
+
+  private Figure rigidity(String id, String way, String formula, double value) {
+    return figure(
+        "plate-stiffness-" + id,
+        "stiffness of the " + panel.name() + " " + way + ", each mm of width",
+        Quantity.of(value, QuantityUnit.MOMENT),
+        formula,
+        List.of(
+            flat.along().input("E₁", "modulus of elasticity along"),
+            flat.across().input("E₂", "modulus of elasticity across"),
+            flat.poisson().input("ν", "Poisson ratio"),
+            new Input("t", "thickness", length(panel.thickness()), Source.GEOMETRY)),
+        RIGIDITY);
+  }
+
+  private Figure twist() {
+    return figure(
+        "plate-stiffness-twist",
+        "stiffness of the " + panel.name() + " in twist, each mm of width",
+        Quantity.of(plate().twist(), QuantityUnit.MOMENT),
+        "G t³ / 12",
+        List.of(
+            flat.shear().input("G", "shear modulus in its plane"),
+            new Input("t", "thickness", length(panel.thickness()), Source.GEOMETRY)),
+        RIGIDITY);
+  }
+
+  private Figure figure(
+      String id, String title, Quantity value, String formula, List<Input> inputs, Source source) {
+    return new Figure(shelf.prefix() + "/" + id, title, value, formula, inputs, source);
+  }
+
+  private static Quantity length(double mm) {
+    return Quantity.of(mm, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
+  }
+}

@@ -1,0 +1,332 @@
+package fourpin.strength;
+
+import static fourpin.job.SampleJobs.in;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Severity;
+import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
+import fourpin.job.Edging;
+import fourpin.job.Job;
+import fourpin.job.Load;
+import fourpin.job.Material;
+import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Shelves;
+import fourpin.job.Sizes;
+import fourpin.measure.CommaDecimals;
+import fourpin.measure.Figure;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the plan says of shelves as plates. */
+@ExtendWith(CommaDecimals.class)
+class PlateFiguresTest {
+
+  private static final double GRAVITY = 9.80665;
+
+  private static Strength check(CaseDraft draft, Material... more) {
+    Job job = SampleJobs.job(draft.order());
+    List<Material> materials = new ArrayList<>(job.materials());
+    materials.addAll(List.of(more));
+    Job all =
+        new Job(
+            job.title(),
+            job.revision(),
+            job.unit(),
+            job.style(),
+            job.paper(),
+            job.currency(),
+            job.room(),
+            materials,
+            job.sheets(),
+            job.boards(),
+            job.cases(),
+            job.settings(),
+            job.shop());
+    return StrengthChecker.check(all, CaseworkBuilder.build(all).cases());
+  }
+
+  /** Two bays with one shelf each. */
+  private static CaseDraft shelves(String material, Edging... edging) {
+    CaseDraft draft = new CaseDraft();
+    Shelves one = new Shelves(new Shelves.Placing.Evenly(1), material, List.of(edging), in("0"));
+    Bay bay =
+        new Bay(
+            Optional.empty(),
+            List.of(),
+            Optional.of(one),
+            Optional.of(SampleJobs.pins()),
+            Optional.empty());
+    draft.bays = List.of(bay, bay);
+    return draft;
+  }
+
+  private static void load(CaseDraft draft, double newtonPerMm) {
+    draft.load = Optional.of(new Load.PerLength(Quantity.of(newtonPerMm, QuantityUnit.LINE_LOAD)));
+  }
+
+  private static void set(CaseDraft draft, Setting setting, SettingValue value) {
+    draft.settings = draft.settings.with(setting, value);
+  }
+
+  private static Material glass(String thickness) {
+    return new Material(
+        "glass",
+        Material.Kind.GLASS,
+        "glass, tempered",
+        in(thickness),
+        Optional.empty(),
+        Material.Grain.NONE,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static Optional<Figure> find(ShelfAnswer shelf, String end) {
+    return shelf.figures().stream().filter(f -> f.id().endsWith("/" + end)).findFirst();
+  }
+
+  private static double value(ShelfAnswer shelf, String end) {
+    return find(shelf, end).orElseThrow().value().value();
+  }
+
+  private static double input(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(input -> input.symbol().equals(symbol))
+        .mapToDouble(input -> input.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Finding> ofKind(Strength strength, String kind) {
+    return strength.findings().stream().filter(f -> f.kind().equals(kind)).toList();
+  }
+
+  /** Without a strip, beam and plate of the same shelf are 5 % apart at the most. */
+  @ParameterizedTest
+  @ValueSource(strings = {"ply", "oak"})
+  void aPlainShelfSagsAsItsBeam(String material) {
+    ShelfAnswer shelf = check(shelves(material)).shelves().getFirst();
+    double beam = shelf.sagNow().value().value();
+    for (String place : List.of("plate-front", "plate-middle", "plate-back")) {
+      assertThat(value(shelf, place)).isCloseTo(beam, withPercentage(5));
+    }
+    assertThat(value(shelf, "plate-stress")).isCloseTo(value(shelf, "stress"), withPercentage(5));
+    assertThat(value(shelf, "plate-load-front"))
+        .isCloseTo(value(shelf, "load-front"), withPercentage(0.01));
+    assertThat(value(shelf, "plate-front-years"))
+        .isCloseTo(
+            value(shelf, "plate-front") * input(find(shelf, "sag-years").orElseThrow(), "k"),
+            within(1e-9));
+  }
+
+  /** A strip holds its own edge up; the other one is little better off than without it. */
+  @Test
+  void aStripInFrontHoldsTheFrontUp() {
+    double bare = value(check(shelves("ply")).shelves().getFirst(), "plate-back");
+    CaseDraft draft = shelves("ply", SampleJobs.strip("3/4", "1 1/2"));
+    ShelfAnswer shelf = check(draft).shelves().getFirst();
+    double beam = shelf.sagNow().value().value();
+    assertThat(value(shelf, "plate-front")).isLessThan(beam);
+    assertThat(value(shelf, "plate-back")).isBetween(beam, bare);
+    assertThat(find(shelf, "plate-stress").orElseThrow().title()).contains("front strip");
+  }
+
+  /**
+   * The same by the energy of two half waves, worked by hand with {@code w = (A + B η) sin(π x /
+   * l)}, η from -1 at the strip to 1: a plate stiff across sags 0.69 and 2.16 times as far as the
+   * beam.
+   */
+  @Test
+  void aStripInFrontDoesWhatTheEnergySays() {
+    CaseDraft draft = shelves("ply", SampleJobs.strip("3/4", "1 1/2"));
+    ShelfAnswer shelf = check(draft).shelves().getFirst();
+    double beam = shelf.sagNow().value().value();
+    assertThat(value(shelf, "plate-front") / beam).isCloseTo(0.69, within(0.1));
+    assertThat(value(shelf, "plate-back") / beam).isCloseTo(2.16, within(0.2));
+  }
+
+  /**
+   * Where the beam holds and an edge does not, it is told, until the load is what the cure says.
+   */
+  @Test
+  void anEdgeThatSagsMoreThanTheBeamIsTold() {
+    CaseDraft draft = shelves("ply", SampleJobs.strip("3/4", "1 1/2"));
+    load(draft, 0.25);
+    Strength strength = check(draft);
+    assertThat(ofKind(strength, "sag")).isEmpty();
+    Finding edge = ofKind(strength, "edge-sags").getFirst();
+    assertThat(edge.severity()).isEqualTo(Severity.DOUBT);
+    assertThat(edge.what()).contains("the back edge sags").contains("are allowed");
+    assertThat(edge.figures())
+        .extracting(Figure::id)
+        .containsExactly("north/shelf-1-s1/plate-back");
+    assertThat(edge.remedies()).hasSize(2);
+    CaseDraft plain = shelves("ply");
+    load(plain, 0.01);
+    assertThat(ofKind(check(plain), "edge-sags")).isEmpty();
+  }
+
+  /** Books less deep than the shelf, lined up with its front, bend the front edge more. */
+  @Test
+  void booksAtTheFrontBendTheFront() {
+    ShelfAnswer shelf = check(shelves("ply")).shelves().getFirst();
+    Figure row = find(shelf, "plate-front-row").orElseThrow();
+    assertThat(row.value().value()).isGreaterThan(value(shelf, "plate-front"));
+    assertThat(input(row, "d")).isEqualTo(6.5 * 25.4);
+    CaseDraft unnamed = shelves("ply");
+    load(unnamed, 0.3);
+    assertThat(find(check(unnamed).shelves().getFirst(), "plate-front-row")).isEmpty();
+  }
+
+  /** The formulas that are printed, worked out from the inputs that are printed. */
+  @Test
+  void theWorkingOfALowSupportGivesItsFigures() {
+    CaseDraft draft = shelves("oak");
+    set(draft, Setting.LOW_SUPPORT, new SettingValue.OfLength(in("1/8")));
+    ShelfAnswer shelf = check(draft).shelves().getFirst();
+    Figure load = find(shelf, "low-support-load").orElseThrow();
+    double newton = (input(load, "R") - input(load, "r₀")) / input(load, "s");
+    assertThat(newton).isPositive();
+    assertThat(load.value().value()).isCloseTo(newton / GRAVITY, within(1e-9));
+    Figure closed = find(shelf, "low-support-closed").orElseThrow();
+    double pushes = input(closed, "r₀") + input(closed, "s") * input(closed, "Q");
+    assertThat(closed.value().value())
+        .isCloseTo(input(closed, "d") * pushes / input(closed, "R"), within(1e-9));
+  }
+
+  /** A stiff shelf under a light load rocks on a low support; a limp one, or level pins, do not. */
+  @Test
+  void stiffShelvesRock() {
+    CaseDraft draft = shelves("oak");
+    load(draft, 0.005);
+    set(draft, Setting.LOW_SUPPORT, new SettingValue.OfLength(in("3/16")));
+    List<Finding> rocks = ofKind(check(draft), "shelf-rocks");
+    assertThat(rocks).hasSize(1);
+    assertThat(rocks.getFirst().severity()).isEqualTo(Severity.DOUBT);
+    assertThat(rocks.getFirst().what())
+        .startsWith("shelves 1-S1, 2-S1: with one support 0.188 in low, it rocks until ");
+    assertThat(rocks.getFirst().figures()).hasSize(2);
+    load(draft, 1);
+    assertThat(ofKind(check(draft), "shelf-rocks")).isEmpty();
+    load(draft, 0.005);
+    set(draft, Setting.LOW_SUPPORT, new SettingValue.OfLength(in("0")));
+    Strength level = check(draft);
+    assertThat(ofKind(level, "shelf-rocks")).isEmpty();
+    assertThat(find(level.shelves().getFirst(), "low-support-load")).isEmpty();
+  }
+
+  /** The hand that tips the shelf is the one that statics names. */
+  @Test
+  void aHandTipsAShelfWhereStaticsSaysSo() {
+    CaseDraft draft = shelves("ply");
+    double tips = value(check(draft).shelves().getFirst(), "tipping");
+    set(draft, Setting.HAND_PUSH, new SettingValue.OfNumber(0.99 * tips));
+    Strength before = check(draft);
+    assertThat(ofKind(before, "shelf-tips")).isEmpty();
+    assertThat(value(before.shelves().getFirst(), "hand-front")).isPositive();
+    set(draft, Setting.HAND_PUSH, new SettingValue.OfNumber(1.01 * tips));
+    Strength after = check(draft);
+    assertThat(ofKind(after, "shelf-tips").getFirst().severity()).isEqualTo(Severity.ERROR);
+    assertThat(ofKind(after, "shelf-tips").getFirst().figures()).hasSize(1);
+    assertThat(find(after.shelves().getFirst(), "hand-front")).isEmpty();
+  }
+
+  @Test
+  void deepShelvesLieOnSixSupports() {
+    CaseDraft draft = shelves("ply");
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("84"), in("20"));
+    ShelfAnswer shelf = check(draft).shelves().getFirst();
+    Figure front = find(shelf, "plate-load-front").orElseThrow();
+    double all =
+        2
+            * (front.value().value()
+                + value(shelf, "plate-load-middle")
+                + value(shelf, "plate-load-back"));
+    assertThat(all)
+        .isCloseTo((input(front, "q") + input(front, "g")) * input(front, "l"), within(1e-6));
+    assertThat(value(shelf, "plate-load-middle")).isGreaterThan(front.value().value());
+  }
+
+  @Test
+  void fixedShelvesAreHingedAtTheirEnds() {
+    CaseDraft draft = new CaseDraft();
+    Bay held =
+        new Bay(
+            Optional.empty(),
+            List.of(in("42")),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    draft.bays = List.of(held, held);
+    ShelfAnswer shelf = check(draft).shelves().getFirst();
+    double beam = shelf.sagNow().value().value();
+    assertThat(value(shelf, "plate-front")).isCloseTo(beam, withPercentage(4));
+    assertThat(shelf.plate())
+        .extracting(Figure::id)
+        .noneMatch(id -> id.contains("low-support") || id.contains("plate-load"));
+  }
+
+  @Test
+  void glassIsStressedAsItsBeamSays() {
+    ShelfAnswer shelf = check(shelves("glass"), glass("1/2")).shelves().getFirst();
+    assertThat(value(shelf, "plate-stress")).isCloseTo(value(shelf, "stress"), withPercentage(6));
+  }
+
+  /** Rows that a bay moves off its shelf leave no plate to speak of. */
+  @Test
+  void shelvesBesideTheirSupportsAreNoPlates() {
+    CaseDraft draft = shelves("ply");
+    set(draft, Setting.FRONT_ROW, new SettingValue.OfLength(in("5")));
+    Bay bay = draft.bays.getFirst();
+    Bay moved =
+        new Bay(
+            bay.width(),
+            bay.fixedShelves(),
+            bay.shelves(),
+            bay.supports(),
+            bay.load(),
+            in("7"),
+            in("0"));
+    draft.bays = List.of(moved, moved);
+    assertThat(check(draft).shelves()).allSatisfy(s -> assertThat(s.plate()).isEmpty());
+  }
+
+  @Test
+  void shelvesAlikeAreBentOnce() {
+    PlateBending.Memory memory = new PlateBending.Memory();
+    CaseDraft draft = shelves("ply");
+    Job job = SampleJobs.job(draft.order());
+    ShelfReader reader = new ShelfReader(job, CaseworkBuilder.build(job).cases().getFirst());
+    List<ShelfPlate> plates =
+        reader.shelves().stream().flatMap(s -> ShelfPlate.of(reader.read(s)).stream()).toList();
+    assertThat(plates).hasSize(2);
+    assertThat(memory.of(plates.get(0))).isSameAs(memory.of(plates.get(1)));
+  }
+
+  /**
+   * Torsion of a rectangle, {@code k a b³}: k 0.1406, 0.196, 0.229, 0.263, 0.312 for sides as 1,
+   * 1.5, 2, 3 and 10 to 1 (Timoshenko and Goodier, Theory of Elasticity, table of chapter 10, from
+   * memory).
+   */
+  @ParameterizedTest
+  @CsvSource({"1, 0.1406", "1.5, 0.196", "2, 0.229", "3, 0.263", "10, 0.312"})
+  void stripsTwistAsTheTableSays(double ratio, double factor) {
+    assertThat(Flat.torsion(20, ratio * 20) / (ratio * 160_000))
+        .isCloseTo(factor, withPercentage(0.5));
+    assertThat(Flat.torsion(ratio * 20, 20)).isEqualTo(Flat.torsion(20, ratio * 20));
+  }
+}
