@@ -158,7 +158,7 @@ record Group(Job job, BuiltCase built, String name, List<BayGrid> grids) {
 
   /** What is written on a guide for these bays. */
   String mark() {
-    return "guide " + built.order().name() + (name.isEmpty() ? "" : " " + name);
+    return built.order().name() + (name.isEmpty() ? "" : " " + name);
   }
 
   String text(Length length) {

@@ -1,5 +1,6 @@
 package fourpin.shop.line;
 
+import fourpin.boring.way.CaseBoring;
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
@@ -68,6 +69,7 @@ final class Summary {
                 write(
                     "holes",
                     holes + total("job/boring-time").map(t -> ", " + t + " to bore").orElse("")));
+    plan.borings().forEach(this::write);
     worst().ifPresent(this::write);
     weights();
     total("job/stock-to-buy").ifPresent(sum -> write("to buy", money(sum) + " of stock"));
@@ -100,6 +102,10 @@ final class Summary {
             + counted(built.bays().size(), "bay")
             + ", "
             + shelves(built));
+  }
+
+  private void write(CaseBoring boring) {
+    write("way", boring.caseName() + ": " + boring.chosen().title());
   }
 
   private static String shelves(BuiltCase built) {
