@@ -73,13 +73,7 @@ public final class DrillingView {
     String up = face.name().toLowerCase(Locale.ROOT);
     return Drawing.toScale(
         Drafter.name(built.order().name(), part.mark(), up, "drilling"),
-        built.order().name()
-            + ", "
-            + part.mark()
-            + ", "
-            + up
-            + " face up, with guide "
-            + guide.mark(),
+        built.order().name() + ", " + part.mark() + ", " + up + " face up, with " + guide.mark(),
         description(),
         scale,
         drafter.note(),
@@ -123,11 +117,7 @@ public final class DrillingView {
     List<String> lines = new ArrayList<>();
     lines.add(title(index));
     lines.add(
-        "guide "
-            + guide.mark()
-            + ", side "
-            + new ClampedGuide(drafter, part, guide, clamping).sideUp()
-            + " up");
+        "side " + new ClampedGuide(drafter, part, guide, clamping).sideUp() + " of the guide up");
     clamping.reaches().forEach(reach -> lines.add(holes(reach)));
     return IntStream.range(0, lines.size())
         .mapToObj(i -> under(lines.get(i)).at(new Point(middle, bottom - i * LINE)))

@@ -58,7 +58,7 @@ public final class GuideEndView {
     words(sketch);
     return Drawing.toScale(
         Drafter.name("guide", guide.mark(), "end"),
-        "Block's end of guide " + guide.mark(),
+        "Block's end of " + guide.mark(),
         "The stop block, the first holes, and at the left the guide from its front edge.",
         scale,
         drafter.note(),

@@ -53,7 +53,7 @@ public final class GuideView {
     words(sketch);
     return Drawing.toScale(
         Drafter.name("guide", guide.mark()),
-        "Guide " + guide.mark() + ", " + guide.material(),
+        guide.mark() + ", " + guide.material(),
         description(),
         scale,
         drafter.note(),

@@ -65,10 +65,10 @@ final class GuidePages {
     Guide guide = guided.guide();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.NewPage());
-    blocks.add(new Block.Heading("Guide " + guide.mark() + " for " + WayPages.title(boring)));
+    blocks.add(new Block.Heading(Words.sentence(guide.mark()) + " for " + WayPages.title(boring)));
     blocks.add(Block.Paragraph.of(make(guide)));
     blocks.addAll(drawn(guide));
-    blocks.add(new Block.Heading("How guide " + guide.mark() + " is used"));
+    blocks.add(new Block.Heading("How " + guide.mark() + " is used"));
     blocks.add(new Block.Bullets(use(guided).map(Prose::plain).toList()));
     return blocks;
   }
@@ -109,7 +109,7 @@ final class GuidePages {
     Block figure =
         new Block.Figure(
             new GuideView(tall, guide).draw(),
-            "Guide " + guide.mark() + ", side A up. Holes with a cross are masked.");
+            Words.sentence(guide.mark()) + ", side A up. Holes with a cross are masked.");
     return fits
         ? List.of(new Block.Beside(List.of(figure), SHARE, List.of(end, holes(guide, BESIDE))))
         : List.of(

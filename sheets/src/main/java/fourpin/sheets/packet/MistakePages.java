@@ -44,11 +44,7 @@ final class MistakePages {
 
   private static Table table(List<MistakeReport> reports) {
     return new Table(
-        List.of(
-            Table.left("Mistake"),
-            Table.left("What is seen"),
-            Table.left("Test"),
-            Table.left("Rescue")),
+        List.of(Table.left("Mistake, and what is seen"), Table.left("Test"), Table.left("Rescue")),
         reports.stream().map(MistakePages::row).toList());
   }
 
@@ -57,8 +53,7 @@ final class MistakePages {
         Table.Kind.ITEM,
         List.of(
             Prose.bold(Words.sentence(report.mistake().title()) + ". ")
-                .then(Prose.plain(report.what())),
-            Prose.plain(report.shows()),
+                .then(Prose.plain(report.what() + " " + report.shows())),
             Prose.plain(report.test()),
             Prose.bold(Words.sentence(words(report.rescue())) + ". ")
                 .then(Prose.plain(report.how()))));

@@ -29,7 +29,6 @@ final class WayPages {
           new Shown("clampings", "Clamp"),
           new Shown("holes", "Holes"),
           new Shown("minutes", "Time"),
-          new Shown("to-buy", "To buy"),
           new Shown("cost", "Cost"),
           new Shown("gap", "Gap"),
           new Shown("odds", "Odds"),

@@ -114,7 +114,7 @@ class DrillingViewTest {
     List<String> words = words(draw(mark, face));
     assertThat(words)
         .contains(mark, front, "TOP", "1: front row", "2: back row")
-        .contains("guide G1, side " + side + " up");
+        .contains("side " + side + " of the guide up");
     assertThat(words).filteredOn(w -> w.startsWith("holes 3 to ")).hasSize(2);
   }
 
