@@ -49,7 +49,13 @@ public final class BoardCutter {
   }
 
   public Layout cut(BoardProblem boards) {
-    SheetProblem problem = boards.asSheets();
+    return cut(boards.asSheets());
+  }
+
+  /**
+   * @param problem of which only crosscuts are left to choose
+   */
+  Layout cut(SheetProblem problem) {
     Inflated inflated = new Inflated(problem);
     LowerBound bound = new Bounds(inflated, inflated.fittingDemand()).bound();
     Outcome start = new StripCutter().search(inflated, bound);

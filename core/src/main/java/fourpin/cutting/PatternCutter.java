@@ -20,6 +20,7 @@ public final class PatternCutter implements SheetCutter {
 
   private static final StripCutter.Effort FIRST = new StripCutter.Effort(20_000_000, 256);
 
+  private final StripCutter.Effort first;
   private final long steps;
   private final BooleanSupplier stop;
 
@@ -34,7 +35,19 @@ public final class PatternCutter implements SheetCutter {
    * @param stop asked now and then; once true, the best layout so far is the answer
    */
   public PatternCutter(long steps, BooleanSupplier stop) {
+    this(FIRST, steps, stop);
+  }
+
+  /**
+   * @param first for the answer that is then bettered
+   */
+  PatternCutter(StripCutter.Effort first, long steps) {
+    this(first, steps, Work.NEVER);
+  }
+
+  private PatternCutter(StripCutter.Effort first, long steps, BooleanSupplier stop) {
     Require.notNegative(steps, "steps");
+    this.first = first;
     this.steps = steps;
     this.stop = stop;
   }
@@ -43,7 +56,7 @@ public final class PatternCutter implements SheetCutter {
   public Layout cut(SheetProblem problem) {
     Inflated inflated = new Inflated(problem);
     LowerBound bound = new Bounds(inflated, inflated.fittingDemand()).bound();
-    Outcome start = new StripCutter(FIRST).search(inflated, bound);
+    Outcome start = new StripCutter(first).search(inflated, bound);
     Found found = found(inflated, start, bound);
     Trees trees = new Trees(problem, inflated);
     return new Layout(

@@ -82,9 +82,13 @@ final class SheetPricing implements Pricing {
     if (options.isEmpty()) {
       return new Priced(0, List.of());
     }
-    return table(panel.length(), panel.width(), options, worth, wanted)
+    return table(panel.length(), panel.width(), options, worth, wanted, mostSteps())
         .map(table -> priced(index, table, wanted))
         .orElseGet(() -> new Priced(ceiling(panel, options, worth, wanted), List.of()));
+  }
+
+  private long mostSteps() {
+    return Math.min(MOST_STEPS / STEPS_PER_WORK, work.left()) * STEPS_PER_WORK;
   }
 
   private Priced priced(int index, GuillotineTable table, int[] wanted) {
@@ -94,9 +98,9 @@ final class SheetPricing implements Pricing {
     return new Priced(table.best(), List.of(column));
   }
 
-  /** No table where it would be too large. */
+  /** No table where it would be too large, or take more work than is left. */
   private Optional<GuillotineTable> table(
-      long length, long width, List<Option> options, long[] worth, int[] wanted) {
+      long length, long width, List<Option> options, long[] worth, int[] wanted, long most) {
     Optional<NormalSizes> lengths = sizes(length, options, Option::dx, wanted);
     Optional<NormalSizes> widths = sizes(width, options, Option::dy, wanted);
     if (lengths.isEmpty() || widths.isEmpty()) {
@@ -105,7 +109,7 @@ final class SheetPricing implements Pricing {
     long x = lengths.get().count();
     long y = widths.get().count();
     long steps = x * y * (x + y) / 4;
-    if (steps > MOST_STEPS) {
+    if (steps > most) {
       return Optional.empty();
     }
     work.spend(steps / STEPS_PER_WORK + 1);
@@ -132,7 +136,9 @@ final class SheetPricing implements Pricing {
                         o.lay()))
             .toList();
     boolean lost = coarse.stream().anyMatch(o -> o.dx() == 0 || o.dy() == 0);
-    return lost ? Long.MAX_VALUE : table(GRID, GRID, coarse, worth, wanted).orElseThrow().best();
+    return lost
+        ? Long.MAX_VALUE
+        : table(GRID, GRID, coarse, worth, wanted, MOST_STEPS).orElseThrow().best();
   }
 
   private static long onGrid(long size, long whole) {

@@ -23,6 +23,11 @@ final class Work {
     done += steps;
   }
 
+  /** Steps that may still be done. */
+  long left() {
+    return Math.max(most - done, 0);
+  }
+
   boolean spent() {
     return done >= most || stop.getAsBoolean();
   }

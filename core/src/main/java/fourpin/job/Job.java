@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param style how lengths are printed
  * @param currency the sign before amounts of money; may be empty
  * @param materials each name once
- * @param cases at least one, each name once
+ * @param cases each name once; none only where parts and stock alone are cut
  * @param settings what holds for the whole job; a case may set its own over it
  * @param shop what it is made with
  */

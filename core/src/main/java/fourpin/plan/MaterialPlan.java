@@ -1,11 +1,18 @@
 package fourpin.plan;
 
+import fourpin.cutting.CuttingOrder;
 import fourpin.cutting.Layout;
+import fourpin.cutting.Saw;
+import fourpin.cutting.SetUp;
+import fourpin.cutting.SheetPattern;
 import fourpin.cutting.SheetProblem;
 import fourpin.job.Material;
+import fourpin.measure.Figure;
+import fourpin.measure.Length;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * How one material is cut.
@@ -20,12 +27,57 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
     stock = List.copyOf(stock);
   }
 
+  /** What of it matters at the saw. */
+  public CutMaterial cut() {
+    return new CutMaterial(material.name(), layouts, stock);
+  }
+
   /**
    * A layout with the problem that it answers; marks in it are labels of the cut list.
    *
-   * @param title "3/4 oak plywood, sheets" or "oak, boards 5 1/2 wide"
+   * @param title "sheets" or "boards 5 1/2 in wide, cut to length"
+   * @param sheets how many sheets or boards, and the fewest that any layout needs
+   * @param gap by how much the cost may be above the least possible, in per cent
+   * @param kept offcuts that are worth keeping, in the order of cutting
+   * @param small names of pieces that are too small to be held safely when they are cut
    */
-  public record StockLayout(String title, SheetProblem problem, Layout layout) {}
+  public record StockLayout(
+      String title,
+      SheetProblem problem,
+      Layout layout,
+      Figure sheets,
+      Figure gap,
+      List<Kept> kept,
+      List<String> small) {
+    public StockLayout {
+      kept = List.copyOf(kept);
+      small = List.copyOf(small);
+    }
+
+    /** The set-ups for each sheet that is cut in its own way, in the order of the layout. */
+    public List<List<SetUp>> setUps() {
+      return setUps(layout, problem.saw());
+    }
+
+    static List<List<SetUp>> setUps(Layout layout, Saw saw) {
+      List<SheetPattern> patterns = layout.patterns();
+      return IntStream.range(0, patterns.size())
+          .mapToObj(i -> CuttingOrder.of(patterns.get(i), i + 1, saw))
+          .toList();
+    }
+
+    List<Figure> figures() {
+      return List.of(sheets, gap);
+    }
+  }
+
+  /**
+   * An offcut to keep.
+   *
+   * @param name as it is lettered at the saw
+   * @param count of sheets that are cut alike, each of which leaves one
+   */
+  public record Kept(String name, Length length, Length width, int count) {}
 
   /**
    * Sheets or boards taken.

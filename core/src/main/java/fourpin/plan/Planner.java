@@ -12,7 +12,6 @@ import fourpin.casework.Casework;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.casework.Finding;
 import fourpin.contents.ContentChecks;
-import fourpin.cutting.StripCutter;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.strength.ShelfAnswer;
@@ -65,7 +64,7 @@ public final class Planner {
     findings.addAll(ProgramCheck.of(boring.cases(), program));
     List<CutItem> cutList = CutListBuilder.of(job, boring.cases());
     findings.addAll(MaterialChecks.of(job, cutList));
-    StockPlanner stock = new StockPlanner(job, new StripCutter());
+    StockPlanner stock = new StockPlanner(job);
     List<MaterialPlan> materials = stock.plan(cutList);
     findings.addAll(stock.findings());
     findings.addAll(Costs.findings(materials));
@@ -82,10 +81,10 @@ public final class Planner {
         cutList,
         materials,
         HardwareList.of(job, boring.cases(), boring.grids()),
-        program.printed(),
+        new SmallCautions(cutList, materials).at(program.printed()),
         totals,
         sorted(),
-        figures(totals, strength.shelves(), ways.borings(), levelness));
+        figures(totals, strength.shelves(), ways.borings(), levelness, materials));
   }
 
   private static List<Levelness> levelness(List<CaseBoring> borings, List<BuiltCase> cases) {
@@ -117,9 +116,14 @@ public final class Planner {
       List<Figure> totals,
       List<ShelfAnswer> shelves,
       List<CaseBoring> borings,
-      List<Levelness> levelness) {
+      List<Levelness> levelness,
+      List<MaterialPlan> materials) {
     Map<String, Figure> byId = new LinkedHashMap<>();
     totals.forEach(f -> byId.putIfAbsent(f.id(), f));
+    materials.stream()
+        .flatMap(m -> m.layouts().stream())
+        .flatMap(l -> l.figures().stream())
+        .forEach(f -> byId.putIfAbsent(f.id(), f));
     shelves.forEach(s -> s.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     borings.stream()
         .flatMap(b -> b.answers().stream())

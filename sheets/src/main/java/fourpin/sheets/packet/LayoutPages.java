@@ -1,12 +1,13 @@
 package fourpin.sheets.packet;
 
-import fourpin.cutting.CuttingOrder;
+import fourpin.bench.Caution;
 import fourpin.cutting.Direction;
 import fourpin.cutting.Piece;
 import fourpin.cutting.SawStep;
 import fourpin.cutting.SetUp;
 import fourpin.cutting.SheetPattern;
 import fourpin.cutting.Unplaced;
+import fourpin.plan.CutMaterial;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.Plan;
@@ -26,20 +27,37 @@ final class LayoutPages {
 
   private static final double VIEW_HEIGHT = 110;
 
-  private final Plan plan;
+  private final List<CutMaterial> materials;
+  private final List<Caution> cautions;
   private final Words words;
   private final CautionSigns signs = new CautionSigns();
 
-  LayoutPages(Plan plan, Words words) {
-    this.plan = plan;
+  /**
+   * @param cautions of the steps that send the maker to these pages
+   */
+  LayoutPages(List<CutMaterial> materials, List<Caution> cautions, Words words) {
+    this.materials = materials;
+    this.cautions = cautions;
     this.words = words;
   }
 
+  static LayoutPages of(Plan plan, Words words) {
+    return new LayoutPages(
+        plan.materials().stream().map(MaterialPlan::cut).toList(),
+        plan.steps().stream()
+            .filter(step -> step.stage() == PlannedStep.Stage.CUT)
+            .flatMap(step -> step.cautions().stream())
+            .distinct()
+            .toList(),
+        words);
+  }
+
   Optional<Section> section() {
-    if (plan.materials().isEmpty()) {
+    if (materials.isEmpty()) {
       return Optional.empty();
     }
     List<Block> blocks = new ArrayList<>();
+    blocks.add(howNear());
     blocks.add(
         Block.Paragraph.of(
             "Each cut goes through the whole piece. Pieces are lettered as they come off, trimmed"
@@ -47,19 +65,79 @@ final class LayoutPages {
                 + " stands in brackets with its line of the cut list. Write the part's mark on it"
                 + " at once. What waits is cut when the case stands and has been measured: leave"
                 + " its piece of the sheet whole until then."));
-    for (MaterialPlan material : plan.materials()) {
+    blocks.addAll(keep());
+    for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
-        blocks.addAll(layout(material.material().name() + ", " + layout.title(), layout));
+        blocks.addAll(layout(title(material, layout), layout));
       }
     }
     return Optional.of(new Section("Cutting layouts", blocks));
   }
 
+  private static String title(CutMaterial material, StockLayout layout) {
+    return material.material() + ", " + layout.title();
+  }
+
+  /** Offcuts with the names that they get at the saw. */
+  private List<Block> keep() {
+    List<Table.Row> rows = new ArrayList<>();
+    for (CutMaterial material : materials) {
+      for (StockLayout layout : material.layouts()) {
+        layout.kept().forEach(k -> rows.add(row(title(material, layout), k)));
+      }
+    }
+    return rows.isEmpty()
+        ? List.of()
+        : List.of(
+            new Block.Heading("Worth keeping of what is left over"),
+            new Table(
+                List.of(
+                    Table.left("Cut from"),
+                    Table.left("Piece"),
+                    Table.right("Length, " + words.unit()),
+                    Table.right("Width"),
+                    Table.right("How many")),
+                rows));
+  }
+
+  private Table.Row row(String title, MaterialPlan.Kept kept) {
+    return Table.row(
+        title,
+        kept.name(),
+        words.number(kept.length()),
+        words.number(kept.width()),
+        Integer.toString(kept.count()));
+  }
+
+  /** How much stock the layouts take, and how much any others would take at least. */
+  private Table howNear() {
+    List<Table.Row> rows = new ArrayList<>();
+    for (CutMaterial material : materials) {
+      for (StockLayout layout : material.layouts()) {
+        rows.add(
+            Table.row(
+                title(material, layout),
+                words.value(layout.sheets()),
+                Long.toString(layout.layout().bound().sheets()),
+                words.value(layout.gap()),
+                layout.sheets().id()));
+      }
+    }
+    return new Table(
+        List.of(
+            Table.left("Cut from"),
+            Table.right("Take"),
+            Table.right("No layout needs fewer than"),
+            Table.right("Cost above the least, at most"),
+            Table.left("Figure")),
+        rows);
+  }
+
   private List<Block> layout(String title, StockLayout layout) {
     List<Block> blocks = new ArrayList<>();
-    List<SheetPattern> patterns = layout.layout().patterns();
-    for (int i = 0; i < patterns.size(); i++) {
-      blocks.addAll(pattern(title, layout, patterns.get(i), i + 1));
+    List<List<SetUp>> setUps = layout.setUps();
+    for (int i = 0; i < setUps.size(); i++) {
+      blocks.add(pattern(title, layout, i + 1, setUps.get(i)));
     }
     if (!layout.layout().unplaced().isEmpty()) {
       blocks.add(leftOut(title, layout.layout().unplaced()));
@@ -76,7 +154,8 @@ final class LayoutPages {
             .toList());
   }
 
-  private List<Block> pattern(String title, StockLayout layout, SheetPattern pattern, int number) {
+  private Block pattern(String title, StockLayout layout, int number, List<SetUp> setUps) {
+    SheetPattern pattern = layout.layout().patterns().get(number - 1);
     LayoutView view = new LayoutView(words.fullPage().high(VIEW_HEIGHT), pattern, number, title);
     String count = pattern.quantity() == 1 ? "" : ", cut " + pattern.quantity() + " alike";
     List<Block> page = new ArrayList<>();
@@ -85,19 +164,25 @@ final class LayoutPages {
         new Block.Figure(
             view.draw(),
             "Stock " + pattern.sheet().name() + ". Numbers are lines of the cut list."));
-    page.add(order(CuttingOrder.of(pattern, number, layout.problem().saw())));
-    page.addAll(cautions());
-    return List.of(new Block.Together(page));
+    page.add(order(setUps));
+    small(layout, number).ifPresent(page::add);
+    page.addAll(signs.at(cautions));
+    return new Block.Together(page);
   }
 
-  /** The cautions of the steps that send the maker to this page. */
-  private List<Block> cautions() {
-    return signs.at(
-        plan.steps().stream()
-            .filter(step -> step.stage() == PlannedStep.Stage.CUT)
-            .flatMap(step -> step.cautions().stream())
-            .distinct()
-            .toList());
+  /** The pieces of one sheet that are too small to be held. */
+  private static Optional<Block> small(StockLayout layout, int number) {
+    String sheet = "S" + number;
+    List<String> small =
+        layout.small().stream()
+            .filter(piece -> piece.equals(sheet) || piece.startsWith(sheet + "-"))
+            .toList();
+    return small.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Block.Paragraph(
+                Prose.bold("Too small to be held safely when they are cut: ")
+                    .then(Prose.plain(Words.list(small) + ". See the caution."))));
   }
 
   private Table order(List<SetUp> setUps) {

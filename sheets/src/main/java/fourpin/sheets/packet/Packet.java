@@ -32,7 +32,7 @@ public record Packet(Booklet booklet) {
             new MistakePages(plan.mistakes()).section(),
             new ShelfPages(plan, words).section(),
             new CutListPages(plan, words).section(),
-            new LayoutPages(plan, words).section(),
+            LayoutPages.of(plan, words).section(),
             new BuyingPages(plan, words).section(),
             new StepPages(plan).section(),
             Optional.of(new GroundsPages(plan, words).section()));

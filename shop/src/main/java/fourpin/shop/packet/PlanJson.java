@@ -261,6 +261,10 @@ final class PlanJson {
                 l ->
                     object(
                         "title", l.title(),
+                        "sheets", l.sheets().id(),
+                        "gap", l.gap().id(),
+                        "smallPieces", l.small(),
+                        "kept", all(l.kept(), PlanJson::kept),
                         "patterns", all(l.layout().patterns(), PlanJson::pattern),
                         "leftOut",
                             all(
@@ -289,6 +293,14 @@ final class PlanJson {
         "quantity", pattern.quantity(),
         "parts", all(pattern.parts(), PlanJson::placed),
         "offcuts", all(pattern.offcuts(), PlanJson::placed));
+  }
+
+  private static Map<String, Object> kept(MaterialPlan.Kept kept) {
+    return object(
+        "name", kept.name(),
+        "length", mm(kept.length()),
+        "width", mm(kept.width()),
+        "count", kept.count());
   }
 
   private static Map<String, Object> placed(Placed placed) {

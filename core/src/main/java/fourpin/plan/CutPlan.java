@@ -1,0 +1,36 @@
+package fourpin.plan;
+
+import fourpin.bench.Caution;
+import fourpin.casework.Finding;
+import fourpin.job.Job;
+import fourpin.measure.Figure;
+import java.util.List;
+
+/**
+ * How parts come out of stock, for parts that belong to no case.
+ *
+ * @param job title, unit, paper, currency and settings; without cases, materials and stock
+ * @param materials in the order in which they are wanted
+ * @param cautions for the saw
+ * @param findings worst first
+ * @param figures every figure that can be explained
+ */
+public record CutPlan(
+    Job job,
+    List<CutMaterial> materials,
+    List<Caution> cautions,
+    List<Finding> findings,
+    List<Figure> figures) {
+
+  public CutPlan {
+    materials = List.copyOf(materials);
+    cautions = List.copyOf(cautions);
+    findings = List.copyOf(findings);
+    figures = List.copyOf(figures);
+  }
+
+  /** Whether every part has a place. */
+  public boolean complete() {
+    return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.ERROR);
+  }
+}

@@ -1,0 +1,81 @@
+package fourpin.plan;
+
+import fourpin.cutting.Layout;
+import fourpin.cutting.SheetPattern;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How many sheets a layout takes, and how near that is proven to be to the best.
+ *
+ * @param id "job/oak-ply/sheets"
+ * @param what "oak-ply, sheets"
+ * @param cost whether the prices are money or areas
+ */
+record LayoutFigures(String id, String what, QuantityUnit cost) {
+
+  private static final double PER_CENT = 100;
+  private static final double COINS = 100;
+  private static final double SQUARE_MM_PER_SQUARE_M = 1e6;
+
+  private static final Source COUNTED =
+      new Source("the layouts, sawn on trial", "", Standing.DERIVED);
+
+  /** The bound holds for these parts on this stock with this saw, whatever the cuts. */
+  private static final Source BOUND =
+      new Source(
+          "Gilmore and Gomory, Operations Research 9 (1961), and Farley, Operations Research 38"
+              + " (1990); Fekete and Schepers, Mathematical Programming 91 (2001)",
+          "worths of parts of which no sheet holds more than it costs",
+          Standing.FROM_MEMORY);
+
+  Figure sheets(Layout layout) {
+    List<Input> inputs = new ArrayList<>();
+    for (SheetPattern pattern : layout.patterns()) {
+      String number = Integer.toString(inputs.size() + 1);
+      inputs.add(
+          new Input(
+              "n" + number,
+              "cut as layout S" + number,
+              Quantity.count(pattern.quantity()),
+              COUNTED));
+    }
+    inputs.add(
+        new Input(
+            "L",
+            "no layout of these parts needs fewer",
+            Quantity.count(layout.bound().sheets()),
+            BOUND));
+    return new Figure(
+        id, what, Quantity.count(layout.sheets()), "n1 + n2 + ..., at least L", inputs, COUNTED);
+  }
+
+  /** By cost, or by number where the least cost is nothing: stock on hand is free. */
+  Figure gap(Layout layout) {
+    boolean free = layout.bound().price() == 0;
+    Quantity found = free ? Quantity.count(layout.sheets()) : cost(layout.price());
+    Quantity least = free ? Quantity.count(layout.bound().sheets()) : cost(layout.bound().price());
+    double gap = free ? layout.sheetGap() : layout.priceGap();
+    String counted = free ? "number" : cost == QuantityUnit.MONEY ? "cost" : "area";
+    return new Figure(
+        id + "-gap",
+        what + ": " + counted + " above the least possible, at most",
+        Quantity.of(PER_CENT * gap, QuantityUnit.PER_CENT),
+        "100 (C - L) / L",
+        List.of(
+            new Input("C", counted + " of the layouts", found, COUNTED),
+            new Input("L", "no layout of these parts comes to less", least, BOUND)),
+        Source.GEOMETRY);
+  }
+
+  private Quantity cost(long price) {
+    double divided = cost == QuantityUnit.MONEY ? COINS : SQUARE_MM_PER_SQUARE_M;
+    return Quantity.of(price / divided, cost);
+  }
+}

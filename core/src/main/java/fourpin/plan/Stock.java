@@ -1,0 +1,30 @@
+package fourpin.plan;
+
+import fourpin.job.Supply;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * Sheets or boards of one size, alike for the saw.
+ *
+ * @param name different for each stock of a material
+ * @param count how many there are; empty means as many as wanted
+ * @param price of one, where it is stated
+ */
+public record Stock(
+    String name,
+    Length length,
+    Length width,
+    Optional<Integer> count,
+    Optional<BigDecimal> price,
+    Supply supply) {
+
+  /** The name of the stock that stands in this place among those of its material, from 1. */
+  public static String name(
+      int place, Length length, Length width, Supply supply, LengthStyle style) {
+    String size = style.number(length) + " x " + style.text(width);
+    return place + ": " + size + (supply == Supply.ON_HAND ? ", on hand" : "");
+  }
+}

@@ -1,0 +1,277 @@
+package fourpin.plan;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Place;
+import fourpin.cutting.Fault;
+import fourpin.cutting.Layout;
+import fourpin.cutting.Origin;
+import fourpin.cutting.Part;
+import fourpin.cutting.Piece;
+import fourpin.cutting.Reusable;
+import fourpin.cutting.Saw;
+import fourpin.cutting.SetUp;
+import fourpin.cutting.SheetGrain;
+import fourpin.cutting.SheetPattern;
+import fourpin.cutting.SheetProblem;
+import fourpin.cutting.SmallPieces;
+import fourpin.cutting.StockSheet;
+import fourpin.cutting.ThoroughCutter;
+import fourpin.cutting.Trim;
+import fourpin.cutting.Unplaced;
+import fourpin.cutting.VirtualSaw;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.job.Supply;
+import fourpin.measure.Figure;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.measure.QuantityUnit;
+import fourpin.plan.MaterialPlan.Kept;
+import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.plan.MaterialPlan.StockUse;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * Lays the parts of one material out on its stock, and has every layout sawn on trial. Boards are
+ * ripped and crosscut like narrow sheets, except that parts exactly as wide as a board only need
+ * crosscuts.
+ */
+final class StockCutter {
+
+  private static final int COIN_DECIMALS = 2;
+
+  private final Settings settings;
+  private final LengthStyle style;
+  private final Wanted wanted;
+  private final QuantityUnit costs;
+  private final Reusable reusable;
+  private final Map<String, Long> taken = new LinkedHashMap<>();
+  private final List<StockLayout> layouts = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  /** Parts that are laid out together. @param level the last level of the ids of its figures */
+  private record Lot(String title, String level, List<Part> parts, List<Stock> stock, Saw saw) {}
+
+  private StockCutter(Settings settings, LengthStyle style, Wanted wanted) {
+    this.settings = settings;
+    this.style = style;
+    this.wanted = wanted;
+    this.costs = costs(wanted.stock());
+    this.reusable =
+        new Reusable(settings.length(Setting.OFFCUT_LENGTH), settings.length(Setting.OFFCUT_WIDTH));
+  }
+
+  /** Money where everything to be bought has a price; else area, so that less is still better. */
+  private static QuantityUnit costs(List<Stock> stock) {
+    List<Stock> bought = stock.stream().filter(s -> s.supply() == Supply.TO_BUY).toList();
+    boolean priced = bought.stream().allMatch(s -> s.price().isPresent());
+    return priced ? QuantityUnit.MONEY : QuantityUnit.AREA;
+  }
+
+  /** What came of one material. */
+  record Cut(List<StockLayout> layouts, List<StockUse> stock, List<Finding> findings) {}
+
+  static Cut cut(Settings settings, LengthStyle style, Wanted wanted) {
+    StockCutter cutter = new StockCutter(settings, style, wanted);
+    if (wanted.stock().isEmpty()) {
+      cutter.noStock();
+    } else {
+      cutter.lots().forEach(cutter::cut);
+    }
+    return new Cut(cutter.layouts, cutter.uses(), cutter.findings);
+  }
+
+  private List<Lot> lots() {
+    if (wanted.kind() == Wanted.Kind.SHEETS) {
+      Saw saw = saw(Trim.allRound(settings.length(Setting.SHEET_TRIM)));
+      return List.of(new Lot("sheets", "sheets", wanted.parts(), wanted.stock(), saw));
+    }
+    List<Lot> lots = new ArrayList<>();
+    List<Part> rest = new ArrayList<>(wanted.parts());
+    for (Length width : wanted.stock().stream().map(Stock::width).distinct().sorted().toList()) {
+      List<Part> same = rest.stream().filter(p -> p.width().equals(width)).toList();
+      rest.removeAll(same);
+      if (!same.isEmpty()) {
+        lots.add(toLength(width, same));
+      }
+    }
+    if (!rest.isEmpty()) {
+      lots.add(ripped(rest));
+    }
+    return lots;
+  }
+
+  private Lot toLength(Length width, List<Part> parts) {
+    return new Lot(
+        "boards " + style.text(width) + " wide, cut to length",
+        "boards " + style.number(width),
+        parts,
+        wanted.stock().stream().filter(s -> s.width().equals(width)).toList(),
+        saw(Trim.ends(settings.length(Setting.BOARD_TRIM))));
+  }
+
+  /** One edge is straightened, to lie against the fence. */
+  private Lot ripped(List<Part> parts) {
+    Length ends = settings.length(Setting.BOARD_TRIM);
+    Length edge = settings.length(Setting.BOARD_EDGE_TRIM);
+    return new Lot(
+        "boards, ripped and cut to length",
+        "boards ripped",
+        parts,
+        wanted.stock(),
+        saw(new Trim(edge, Length.ZERO, ends, ends)));
+  }
+
+  private Saw saw(Trim trim) {
+    return new Saw(settings.length(Setting.KERF), trim);
+  }
+
+  private void cut(Lot lot) {
+    SheetProblem problem = new SheetProblem(lot.parts, sheets(lot), lot.saw);
+    Reusable kept =
+        new Reusable(settings.length(Setting.OFFCUT_LENGTH), settings.length(Setting.OFFCUT_WIDTH));
+    Layout layout = new ThoroughCutter(kept).cut(problem);
+    check(problem, layout);
+    layout.patterns().forEach(p -> taken.merge(p.sheet().name(), (long) p.quantity(), Long::sum));
+    LayoutFigures figures =
+        new LayoutFigures(
+            Figure.id("job", level(wanted.material()), level(lot.level)),
+            wanted.material() + ", " + lot.title,
+            costs);
+    List<List<SetUp>> setUps = StockLayout.setUps(layout, lot.saw);
+    layouts.add(
+        new StockLayout(
+            lot.title,
+            problem,
+            layout,
+            figures.sheets(layout),
+            figures.gap(layout),
+            kept(layout, setUps),
+            small(setUps)));
+  }
+
+  /** Fractions of an inch make no levels. */
+  private static String level(String name) {
+    return name.replace('/', '-');
+  }
+
+  private List<String> small(List<List<SetUp>> setUps) {
+    Length least = settings.length(Setting.SMALL_PIECE);
+    return setUps.stream().flatMap(order -> SmallPieces.of(order, least).stream()).toList();
+  }
+
+  private List<Kept> kept(Layout layout, List<List<SetUp>> setUps) {
+    List<Kept> kept = new ArrayList<>();
+    for (int i = 0; i < setUps.size(); i++) {
+      SheetPattern pattern = layout.patterns().get(i);
+      setUps.get(i).stream()
+          .flatMap(setUp -> setUp.steps().stream())
+          .flatMap(step -> Stream.concat(Stream.of(step.near()), step.far().stream()))
+          .filter(piece -> piece.content() instanceof Piece.Content.LeftOver)
+          .filter(piece -> reusable.keeps(piece.length(), piece.width(), pattern.sheet()))
+          .map(p -> new Kept(p.name(), p.length(), p.width(), pattern.quantity()))
+          .forEach(kept::add);
+    }
+    return kept;
+  }
+
+  private List<StockSheet> sheets(Lot lot) {
+    return lot.stock.stream().map(this::sheet).toList();
+  }
+
+  private StockSheet sheet(Stock stock) {
+    long before = taken.getOrDefault(stock.name(), 0L);
+    return new StockSheet(
+        stock.name(),
+        stock.length(),
+        stock.width(),
+        SheetGrain.ALONG_LENGTH,
+        stock
+            .count()
+            .map(c -> fourpin.cutting.Supply.of((int) Math.max(0, c - before)))
+            .orElse(fourpin.cutting.Supply.unlimited()),
+        cost(stock),
+        stock.supply() == Supply.ON_HAND ? Origin.ON_HAND : Origin.TO_BUY);
+  }
+
+  /** In the smallest coin, or in square millimetres. */
+  private long cost(Stock stock) {
+    if (stock.supply() == Supply.ON_HAND) {
+      return 0;
+    }
+    return costs == QuantityUnit.AREA
+        ? Math.round(stock.length().mm() * stock.width().mm())
+        : stock
+            .price()
+            .map(p -> p.setScale(COIN_DECIMALS, RoundingMode.HALF_UP))
+            .map(p -> p.unscaledValue().longValueExact())
+            .orElse(0L);
+  }
+
+  private List<StockUse> uses() {
+    List<StockUse> uses = new ArrayList<>();
+    for (Stock s : wanted.stock()) {
+      long count = taken.getOrDefault(s.name(), 0L);
+      if (count > 0) {
+        long buy = s.supply() == Supply.TO_BUY ? count : 0;
+        uses.add(new StockUse(s.name(), count, buy, s.price()));
+      }
+    }
+    return uses;
+  }
+
+  /** The layout is sawn by code that knows nothing of how it was found. */
+  private void check(SheetProblem problem, Layout layout) {
+    for (Fault fault : VirtualSaw.check(problem, layout)) {
+      throw new IllegalStateException(
+          "the layout of " + wanted.material() + " can't be sawn: " + fault);
+    }
+    layout.unplaced().forEach(this::unplaced);
+  }
+
+  private void unplaced(Unplaced unplaced) {
+    String why =
+        switch (unplaced.reason()) {
+          case TOO_LONG -> "it is longer than any of the stock, trimmed";
+          case TOO_WIDE -> "it is wider than any of the stock, trimmed";
+          case NO_SHEET_BOTH_WAYS -> "no piece of stock is both long and wide enough";
+          case GRAIN_FORBIDS_TURNING -> "it would fit only across the grain";
+          case NO_SHEETS_LEFT -> "the stock is used up";
+        };
+    error(
+        "not-laid-out",
+        unplaced.count()
+            + " of line "
+            + unplaced.mark()
+            + " can't be cut from "
+            + wanted.material()
+            + ": "
+            + why,
+        new Remedy("state more or larger stock of " + wanted.material(), "its price"),
+        new Remedy("make the case smaller, or divide the part", "looks"));
+  }
+
+  private void noStock() {
+    long parts = wanted.parts().stream().mapToLong(Part::count).sum();
+    error(
+        "no-stock",
+        parts
+            + " parts are to be cut from "
+            + wanted.material()
+            + ", of which the job states no stock",
+        new Remedy(
+            "state the sheets or boards of " + wanted.material() + " that can be bought",
+            "nothing"));
+  }
+
+  private void error(String kind, String what, Remedy... remedies) {
+    findings.add(new Finding(Severity.ERROR, kind, what, List.of(), Place.JOB, List.of(remedies)));
+  }
+}

@@ -1,0 +1,157 @@
+package fourpin.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ThoroughCutterTest {
+  private static final Reusable KEPT = new Reusable(Length.inches(12), Length.inches(4));
+
+  private static Layout sound(SheetProblem problem) {
+    Layout layout = new ThoroughCutter(KEPT).cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    return layout;
+  }
+
+  private static Merit merit(SheetProblem problem, Layout layout) {
+    return Merit.of(problem, layout, KEPT);
+  }
+
+  static LongStream seeds() {
+    return LongStream.range(0, 25);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void everyLayoutIsSoundNoWorseThanTheQuickOneAndTheSameAgain(long seed) {
+    SheetProblem problem = Examples.bookcases(seed);
+    Layout layout = sound(problem);
+    Layout quick = new StripCutter().cut(problem);
+    assertThat(merit(problem, layout)).isLessThanOrEqualTo(merit(problem, quick));
+    assertThat(layout.price()).isGreaterThanOrEqualTo(layout.bound().price());
+    assertThat(layout.sheets()).isGreaterThanOrEqualTo(layout.bound().sheets());
+    assertThat(new ThoroughCutter(KEPT).cut(problem)).isEqualTo(layout);
+  }
+
+  /** What fits with a wide kerf fits without one. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void aWiderKerfNeverGains(long seed) {
+    SheetProblem thin = Examples.bookcases(seed);
+    Layout wide = sound(withKerf(thin, Length.inches(3, 16)));
+    Layout none = sound(withKerf(thin, Length.ZERO));
+    if (wide.unplaced().isEmpty()) {
+      assertThat(none.bound().price()).isLessThanOrEqualTo(wide.price());
+      assertThat(none.unplaced()).isEmpty();
+    }
+  }
+
+  private static SheetProblem withKerf(SheetProblem problem, Length kerf) {
+    return new SheetProblem(problem.parts(), problem.stock(), new Saw(kerf, problem.saw().trim()));
+  }
+
+  /** The optimum can only fall, so the bound with more stock is below what was found with less. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void moreStockNeverLiftsTheBoundAboveWhatLessStockCameTo(long seed) {
+    SheetProblem problem = Examples.bookcases(seed);
+    Layout less = sound(problem);
+    List<StockSheet> stock = new ArrayList<>(problem.stock());
+    stock.add(Examples.sheet("more", 144, 60, Supply.unlimited(), 9500));
+    Layout more = sound(new SheetProblem(problem.parts(), stock, problem.saw()));
+    if (less.unplaced().isEmpty()) {
+      assertThat(more.unplaced()).isEmpty();
+      assertThat(more.bound().price()).isLessThanOrEqualTo(less.price());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void theSameStockAtAHigherPriceIsNotTaken(long seed) {
+    SheetProblem problem = Examples.bookcases(seed);
+    List<StockSheet> stock = new ArrayList<>(problem.stock());
+    stock.add(Examples.sheet("dear", 96, 48, Supply.unlimited(), 6001));
+    assertThat(sound(new SheetProblem(problem.parts(), stock, problem.saw())).patterns())
+        .noneMatch(pattern -> pattern.sheet().name().equals("dear"));
+  }
+
+  /**
+   * Boards cut into three without waste, their parts mixed: there is a layout on no more boards
+   * than that by construction, and largest first does not find it.
+   */
+  @ParameterizedTest
+  @ValueSource(longs = {0, 1, 2, 3, 4, 5})
+  void makesDoWithTheStockThereIsWhereTheQuickAnswerRunsOut(long seed) {
+    SheetProblem problem = triples(new Random(seed), 20);
+    assertThat(new StripCutter().cut(problem).unplaced()).isNotEmpty();
+    assertThat(sound(problem).unplaced()).isEmpty();
+  }
+
+  private static SheetProblem triples(Random random, int boards) {
+    List<Part> parts = new ArrayList<>();
+    for (int board = 0; board < boards; board++) {
+      int first = 20 + random.nextInt(30);
+      int second = 20 + random.nextInt(30);
+      for (int length : new int[] {first, second, 100 - first - second}) {
+        parts.add(Examples.part("P" + parts.size(), Length.inches(length), Length.inches(3), 1));
+      }
+    }
+    StockSheet board = Examples.sheet("board", 100, 3, Supply.of(boards), 1000);
+    return new SheetProblem(parts, List.of(board), new Saw(Length.ZERO, Trim.NONE));
+  }
+
+  /** Two shelves of 30 by 24 in, one above the other, leave one piece of 66 by 48. */
+  @Test
+  void leavesOneLargeOffcutRatherThanTwo() {
+    SheetProblem problem =
+        new SheetProblem(
+            List.of(Examples.part("shelf", Length.inches(30), Length.inches(24), 2)),
+            List.of(Examples.plywood()),
+            new Saw(Length.ZERO, Trim.NONE));
+    Layout layout = sound(problem);
+    assertThat(KEPT.largest(layout.patterns().getFirst()))
+        .isEqualTo(Length.inches(66).mm() * Length.inches(48).mm());
+  }
+
+  @Test
+  void offcutsTooSmallToKeepAreWorthNothing() {
+    SheetProblem problem =
+        new SheetProblem(
+            List.of(Examples.part("panel", Length.inches(93), Length.inches(45), 1)),
+            List.of(Examples.plywood()),
+            new Saw(Length.ZERO, Trim.NONE));
+    assertThat(merit(problem, sound(problem)).worth()).isZero();
+  }
+
+  /** The textbook rolls, of which the optimum is 73: only crosscuts are left to choose. */
+  @Test
+  void cutsBoardsToLengthByTheCutterForBoards() {
+    SheetProblem problem =
+        Published.boards("wiki-rolls", Length.mm(10), Length.inches(1, 8)).asSheets();
+    Layout layout = sound(problem);
+    assertThat(layout.sheets()).isEqualTo(new BoardCutter().cut(problem).sheets());
+    assertThat(layout.bound().sheets()).isEqualTo(73);
+  }
+
+  /** A rip of a piece shorter than what can be held, and a crosscut of one short both ways. */
+  @Test
+  void namesPiecesTooSmallToHold() {
+    SheetProblem problem =
+        new SheetProblem(
+            List.of(Examples.part("block", Length.inches(6), Length.inches(5), 1)),
+            List.of(Examples.sheet("rest", 10, 8, Supply.of(1), 0)),
+            Examples.SAW);
+    SheetPattern pattern = sound(problem).patterns().getFirst();
+    List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw());
+    assertThat(SmallPieces.of(setUps, Length.inches(12))).hasSize(2).startsWith("S1");
+    assertThat(SmallPieces.of(setUps, Length.inches(5))).isEmpty();
+  }
+}

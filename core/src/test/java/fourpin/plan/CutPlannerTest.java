@@ -1,0 +1,185 @@
+package fourpin.plan;
+
+import static fourpin.job.SampleJobs.in;
+import static fourpin.job.SampleJobs.job;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.bench.Caution;
+import fourpin.casework.Finding;
+import fourpin.cutting.Edge;
+import fourpin.cutting.Grain;
+import fourpin.cutting.Part;
+import fourpin.cutting.SetUp;
+import fourpin.cutting.VirtualSaw;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.SettingReader;
+import fourpin.job.Supply;
+import fourpin.measure.Figure;
+import fourpin.measure.Unit;
+import fourpin.plan.MaterialPlan.Kept;
+import fourpin.plan.MaterialPlan.StockLayout;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Layouts worked out by hand: kerf 1/8, sheets trimmed by 1/4 all round, boards by 1 at the ends.
+ */
+class CutPlannerTest {
+
+  private static Part part(String mark, String length, String width, int count) {
+    return new Part(mark, in(length), in(width), count, Grain.FIXED);
+  }
+
+  private static Stock stock(String length, String width, String price) {
+    return new Stock(
+        length + " x " + width,
+        in(length),
+        in(width),
+        Optional.empty(),
+        price.isEmpty() ? Optional.empty() : Optional.of(new BigDecimal(price)),
+        Supply.TO_BUY);
+  }
+
+  private static Wanted sheets(List<Part> parts, Stock... stock) {
+    return new Wanted("ply", Wanted.Kind.SHEETS, parts, List.of(stock));
+  }
+
+  private static Wanted boards(List<Part> parts, Stock... stock) {
+    return new Wanted("oak", Wanted.Kind.BOARDS, parts, List.of(stock));
+  }
+
+  private static CutPlan plan(Wanted... wanted) {
+    return CutPlanner.plan(job(), List.of(wanted));
+  }
+
+  private static Job with(Setting setting, String value) {
+    Job job = job();
+    return new Job(
+        job.title(),
+        job.revision(),
+        job.unit(),
+        job.style(),
+        job.paper(),
+        job.currency(),
+        job.room(),
+        job.materials(),
+        job.sheets(),
+        job.boards(),
+        job.cases(),
+        job.settings().with(setting, SettingReader.read(setting, value, Unit.INCH).orThrow()),
+        job.shop());
+  }
+
+  private static StockLayout only(CutPlan plan) {
+    assertThat(plan.materials()).hasSize(1);
+    assertThat(plan.materials().getFirst().layouts()).hasSize(1);
+    StockLayout layout = plan.materials().getFirst().layouts().getFirst();
+    assertThat(VirtualSaw.check(layout.problem(), layout.layout())).isEmpty();
+    return layout;
+  }
+
+  /**
+   * Four of 47 1/2 by 23 1/2 and their kerfs fill 95 1/2 by 47 1/2 less 3/8: one sheet for four.
+   */
+  @Test
+  void tellsHowManySheetsAndThatNoLayoutNeedsFewer() {
+    CutPlan plan =
+        plan(sheets(List.of(part("side", "47 1/2", "23 1/2", 9)), stock("96", "48", "92")));
+    StockLayout layout = only(plan);
+    assertThat(layout.sheets().id()).isEqualTo("job/ply/sheets");
+    assertThat(layout.sheets().value().value()).isEqualTo(3);
+    assertThat(layout.sheets().inputs())
+        .filteredOn(input -> input.symbol().equals("L"))
+        .singleElement()
+        .satisfies(least -> assertThat(least.value().value()).isEqualTo(3));
+    assertThat(layout.gap().value().value()).isZero();
+    assertThat(plan.figures())
+        .extracting(Figure::id)
+        .containsExactly("job/ply/sheets", "job/ply/sheets-gap");
+    assertThat(plan.complete()).isTrue();
+  }
+
+  /** The gap is of money only where all that is bought has a price. */
+  @Test
+  void comparesByAreaWhereAPriceIsMissing() {
+    Wanted half =
+        sheets(
+            List.of(part("side", "40", "20", 2)), stock("96", "48", "92"), stock("60", "48", ""));
+    StockLayout layout = only(plan(half));
+    assertThat(layout.gap().title()).contains("area above the least possible");
+    assertThat(layout.layout().patterns())
+        .extracting(p -> p.sheet().name())
+        .containsExactly("60 x 48");
+  }
+
+  /** 96 less twice 1 holds three of 31 and two kerfs; a board to each three. */
+  @Test
+  void cutsPartsAsWideAsTheBoardToLength() {
+    StockLayout layout =
+        only(plan(boards(List.of(part("rail", "31", "5 1/2", 7)), stock("96", "5 1/2", "31.50"))));
+    assertThat(layout.title()).isEqualTo("boards 5 1/2 in wide, cut to length");
+    assertThat(layout.sheets().id()).isEqualTo("job/oak/boards-5-1-2");
+    assertThat(layout.sheets().value().value()).isEqualTo(3);
+    assertThat(layout.layout().bound().sheets()).isEqualTo(3);
+  }
+
+  /**
+   * Five strips of 1 and the four kerfs between them are 5 1/2, the whole board: once 1/8 is gone
+   * from its edge, the fifth needs another board.
+   */
+  @Test
+  void straightensOneEdgeOfBoardsThatAreRipped() {
+    Wanted strips = boards(List.of(part("strip", "90", "1", 5)), stock("96", "5 1/2", "31.50"));
+    StockLayout straight =
+        only(CutPlanner.plan(with(Setting.BOARD_EDGE_TRIM, "0"), List.of(strips)));
+    assertThat(straight.sheets().value().value()).isEqualTo(1);
+    StockLayout rough = only(plan(strips));
+    assertThat(rough.sheets().value().value()).isEqualTo(2);
+    assertThat(rough.setUps().getFirst())
+        .anyMatch(s -> s instanceof SetUp.TrimEdge trim && trim.edge() == Edge.NEAR_EDGE);
+  }
+
+  @Test
+  void namesWhatIsWorthKeeping() {
+    Wanted one = sheets(List.of(part("side", "60", "47 1/2", 1)), stock("96", "48", "92"));
+    assertThat(only(plan(one)).kept())
+        .singleElement()
+        .satisfies(
+            kept -> {
+              // 95 1/2 less 60 and the kerf.
+              assertThat(kept.length()).isEqualTo(in("35 3/8"));
+              assertThat(kept.width()).isEqualTo(in("47 1/2"));
+            });
+    assertThat(only(CutPlanner.plan(with(Setting.OFFCUT_LENGTH, "48"), List.of(one))).kept())
+        .extracting(Kept::name)
+        .isEmpty();
+  }
+
+  @Test
+  void warnsOfPiecesTooSmallToHold() {
+    Wanted blocks = sheets(List.of(part("block", "4", "3", 40)), stock("24", "24", "9"));
+    CutPlan plan = plan(blocks);
+    assertThat(only(plan).small()).isNotEmpty();
+    assertThat(plan.cautions()).extracting(Caution::hazard).contains("small pieces");
+    CutPlan large = plan(sheets(List.of(part("side", "60", "20", 2)), stock("96", "48", "92")));
+    assertThat(only(large).small()).isEmpty();
+    assertThat(large.cautions()).extracting(Caution::hazard).doesNotContain("small pieces");
+  }
+
+  @Test
+  void saysWhatHasNoPlace() {
+    CutPlan plan =
+        plan(
+            sheets(List.of(part("side", "120", "12", 2)), stock("96", "48", "92")),
+            boards(List.of(part("rail", "30", "2", 1))));
+    assertThat(plan.complete()).isFalse();
+    assertThat(plan.findings())
+        .extracting(Finding::what)
+        .containsExactly(
+            "2 of line side can't be cut from ply: it is longer than any of the stock, trimmed",
+            "1 parts are to be cut from oak, of which the job states no stock");
+  }
+}
