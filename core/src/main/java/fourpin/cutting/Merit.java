@@ -1,42 +1,73 @@
 package fourpin.cutting;
 
+import fourpin.measure.Length;
 import java.util.Comparator;
 import java.util.List;
 
 /**
  * What one layout is better by than another of the same problem: fewer parts left out (by area),
- * then less price, then less area of stock, then more worth of what is left over, then fewer
- * set-ups of the saw. The better one comes first.
+ * then less price, then less area of stock, then more worth of what is left over, then fewer pieces
+ * too small to be held, then fewer set-ups of the saw. The better one comes first.
  *
  * @param missing area of the parts left out, in square millimetres
  * @param price in the smallest coin
  * @param area of all sheets taken, in square millimetres
  * @param worth sum over the sheets of the largest offcut of each that is kept, in square
  *     millimetres: one large piece is worth more than the same wood in strips
+ * @param small pieces that are too small to be held when they are cut, sheets that are cut alike
+ *     counted once
  * @param setUps of the saw, sheets that are cut alike counted once
  */
-public record Merit(double missing, long price, double area, double worth, long setUps)
+public record Merit(double missing, long price, double area, double worth, long small, long setUps)
     implements Comparable<Merit> {
   private static final Comparator<Merit> ORDER =
       Comparator.comparingDouble(Merit::missing)
           .thenComparingLong(Merit::price)
           .thenComparingDouble(Merit::area)
           .thenComparing(Comparator.comparingDouble(Merit::worth).reversed())
+          .thenComparingLong(Merit::small)
           .thenComparingLong(Merit::setUps);
 
+  /**
+   * What counts besides price and area.
+   *
+   * @param kept offcuts that are worth something
+   * @param least length of a piece that can be held at the saw
+   */
+  public record Aims(Reusable kept, Length least) {}
+
   /** The merit of a layout. */
-  public static Merit of(SheetProblem problem, Layout layout, Reusable kept) {
+  public static Merit of(SheetProblem problem, Layout layout, Aims aims) {
     List<SheetPattern> patterns = layout.patterns();
+    List<OfSheet> sheets =
+        patterns.stream().map(pattern -> OfSheet.of(pattern, problem.saw(), aims)).toList();
     return new Merit(
         layout.unplaced().stream().mapToDouble(u -> area(problem, u)).sum(),
         layout.price(),
         patterns.stream().mapToDouble(Merit::area).sum(),
-        patterns.stream().mapToDouble(p -> kept.largest(p) * p.quantity()).sum(),
-        patterns.stream().mapToLong(p -> setUps(p, problem.saw())).sum());
+        patterns.stream().mapToDouble(p -> aims.kept.largest(p) * p.quantity()).sum(),
+        sheets.stream().mapToLong(OfSheet::small).sum(),
+        sheets.stream().mapToLong(OfSheet::setUps).sum());
   }
 
-  static long setUps(SheetPattern pattern, Saw saw) {
-    return CuttingOrder.of(pattern, 1, saw).size();
+  /** What one sheet adds to the last three; the better one comes first. */
+  record OfSheet(double worth, long small, long setUps) implements Comparable<OfSheet> {
+    private static final Comparator<OfSheet> ORDER =
+        Comparator.comparingDouble(OfSheet::worth)
+            .reversed()
+            .thenComparingLong(OfSheet::small)
+            .thenComparingLong(OfSheet::setUps);
+
+    static OfSheet of(SheetPattern pattern, Saw saw, Aims aims) {
+      List<SetUp> setUps = CuttingOrder.of(pattern, 1, saw);
+      return new OfSheet(
+          aims.kept.largest(pattern), SmallPieces.of(setUps, aims.least).size(), setUps.size());
+    }
+
+    @Override
+    public int compareTo(OfSheet other) {
+      return ORDER.compare(this, other);
+    }
   }
 
   private static double area(SheetPattern pattern) {

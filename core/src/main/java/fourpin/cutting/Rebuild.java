@@ -11,8 +11,9 @@ import java.util.Map;
 
 /**
  * Lays each sheet of a layout out anew with the same parts, for a larger reusable offcut, then for
- * fewer set-ups: pressed into the shortest and the narrowest piece of the sheet that takes them, so
- * that the rest comes off whole, and with first cuts of either way. What is no better is not taken.
+ * fewer small pieces and set-ups: pressed into the shortest and the narrowest piece of the sheet
+ * that takes them, so that the rest comes off whole, and with first cuts of either way. What is no
+ * better is not taken.
  */
 final class Rebuild {
   private static final StripCutter.Effort EFFORT = new StripCutter.Effort(0, 128);
@@ -24,7 +25,7 @@ final class Rebuild {
   private static final Direction[][] WAYS = {{Direction.RIP}, {Direction.CROSSCUT}};
 
   private final SheetProblem problem;
-  private final Reusable kept;
+  private final Merit.Aims aims;
   private final Strips.Tools tools =
       new Strips.Tools(new Knapsack(EFFORT.cells()), new Knapsack(EFFORT.cells()), BREADTH);
   private final long most;
@@ -35,9 +36,9 @@ final class Rebuild {
   /**
    * @param most knapsack steps; once they are spent, further sheets stay as they are
    */
-  Rebuild(SheetProblem problem, Reusable kept, long most) {
+  Rebuild(SheetProblem problem, Merit.Aims aims, long most) {
     this.problem = problem;
-    this.kept = kept;
+    this.aims = aims;
     this.most = most;
   }
 
@@ -66,9 +67,7 @@ final class Rebuild {
   }
 
   private Comparator<SheetPattern> order() {
-    return Comparator.comparingDouble(kept::largest)
-        .reversed()
-        .thenComparingLong(p -> Merit.setUps(p, problem.saw()));
+    return Comparator.comparing(pattern -> Merit.OfSheet.of(pattern, problem.saw(), aims));
   }
 
   private SheetPattern better(Load load, SheetPattern pattern) {

@@ -31,13 +31,13 @@ public final class ThoroughCutter implements SheetCutter {
 
   private static final long REBUILD_STEPS_PER_PART = 10_000;
 
-  private final Reusable kept;
+  private final Merit.Aims aims;
 
   /**
-   * @param kept which offcuts are worth something
+   * @param aims what counts besides price and area
    */
-  public ThoroughCutter(Reusable kept) {
-    this.kept = kept;
+  public ThoroughCutter(Merit.Aims aims) {
+    this.aims = aims;
   }
 
   @Override
@@ -45,10 +45,10 @@ public final class ThoroughCutter implements SheetCutter {
     List<Layout> found = found(problem);
     Layout best =
         found.stream()
-            .min(Comparator.comparing(layout -> Merit.of(problem, layout, kept)))
+            .min(Comparator.comparing(layout -> Merit.of(problem, layout, aims)))
             .orElseThrow();
     List<SheetPattern> rebuilt =
-        new Rebuild(problem, kept, rebuildSteps(problem)).better(best.patterns());
+        new Rebuild(problem, aims, rebuildSteps(problem)).better(best.patterns());
     return new Layout(rebuilt, best.unplaced(), found.getLast().bound());
   }
 

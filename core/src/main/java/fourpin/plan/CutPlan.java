@@ -10,6 +10,7 @@ import java.util.List;
  * How parts come out of stock, for parts that belong to no case.
  *
  * @param job title, unit, paper, currency and settings; without cases, materials and stock
+ * @param wanted what was asked for, by material
  * @param materials in the order in which they are wanted
  * @param cautions for the saw
  * @param findings worst first
@@ -17,12 +18,14 @@ import java.util.List;
  */
 public record CutPlan(
     Job job,
+    List<Wanted> wanted,
     List<CutMaterial> materials,
     List<Caution> cautions,
     List<Finding> findings,
     List<Figure> figures) {
 
   public CutPlan {
+    wanted = List.copyOf(wanted);
     materials = List.copyOf(materials);
     cautions = List.copyOf(cautions);
     findings = List.copyOf(findings);

@@ -27,7 +27,7 @@ public final class CutPlanner {
       materials.add(new CutMaterial(each.material(), cut.layouts(), cut.stock()));
       findings.addAll(cut.findings());
     }
-    return new CutPlan(frame, materials, cautions(materials), findings, figures(materials));
+    return new CutPlan(frame, wanted, materials, cautions(materials), findings, figures(materials));
   }
 
   private static List<Figure> figures(List<CutMaterial> materials) {

@@ -6,6 +6,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Place;
 import fourpin.cutting.Fault;
 import fourpin.cutting.Layout;
+import fourpin.cutting.Merit;
 import fourpin.cutting.Origin;
 import fourpin.cutting.Part;
 import fourpin.cutting.Piece;
@@ -135,9 +136,8 @@ final class StockCutter {
 
   private void cut(Lot lot) {
     SheetProblem problem = new SheetProblem(lot.parts, sheets(lot), lot.saw);
-    Reusable kept =
-        new Reusable(settings.length(Setting.OFFCUT_LENGTH), settings.length(Setting.OFFCUT_WIDTH));
-    Layout layout = new ThoroughCutter(kept).cut(problem);
+    Merit.Aims aims = new Merit.Aims(reusable, settings.length(Setting.SMALL_PIECE));
+    Layout layout = new ThoroughCutter(aims).cut(problem);
     check(problem, layout);
     layout.patterns().forEach(p -> taken.merge(p.sheet().name(), (long) p.quantity(), Long::sum));
     LayoutFigures figures =

@@ -15,14 +15,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ThoroughCutterTest {
   private static final Reusable KEPT = new Reusable(Length.inches(12), Length.inches(4));
 
+  private static final Merit.Aims AIMS = new Merit.Aims(KEPT, Length.inches(12));
+
   private static Layout sound(SheetProblem problem) {
-    Layout layout = new ThoroughCutter(KEPT).cut(problem);
+    Layout layout = new ThoroughCutter(AIMS).cut(problem);
     assertThat(VirtualSaw.check(problem, layout)).isEmpty();
     return layout;
   }
 
   private static Merit merit(SheetProblem problem, Layout layout) {
-    return Merit.of(problem, layout, KEPT);
+    return Merit.of(problem, layout, AIMS);
   }
 
   static LongStream seeds() {
@@ -38,7 +40,7 @@ class ThoroughCutterTest {
     assertThat(merit(problem, layout)).isLessThanOrEqualTo(merit(problem, quick));
     assertThat(layout.price()).isGreaterThanOrEqualTo(layout.bound().price());
     assertThat(layout.sheets()).isGreaterThanOrEqualTo(layout.bound().sheets());
-    assertThat(new ThoroughCutter(KEPT).cut(problem)).isEqualTo(layout);
+    assertThat(new ThoroughCutter(AIMS).cut(problem)).isEqualTo(layout);
   }
 
   /** What fits with a wide kerf fits without one. */
@@ -139,6 +141,21 @@ class ThoroughCutterTest {
     Layout layout = sound(problem);
     assertThat(layout.sheets()).isEqualTo(new BoardCutter().cut(problem).sheets());
     assertThat(layout.bound().sheets()).isEqualTo(73);
+  }
+
+  /** Pegs of 5 by 1 in: ripped off the whole board and then cut to length, not the other way. */
+  @Test
+  void ripsLongPiecesRatherThanShortOnes() {
+    SheetProblem problem =
+        new SheetProblem(
+            List.of(Examples.part("peg", Length.inches(5), Length.inches(1), 12)),
+            List.of(Examples.sheet("rest", 16, 6, Supply.of(1), 0)),
+            Examples.SAW);
+    SheetPattern pattern = sound(problem).patterns().getFirst();
+    assertThat(CuttingOrder.of(pattern, 1, problem.saw()))
+        .filteredOn(s -> s instanceof SetUp.CutTo cut && cut.direction() == Direction.RIP)
+        .flatExtracting(SetUp::steps)
+        .allMatch(step -> ((SawStep) step).from().length().isAtLeast(Length.inches(12)));
   }
 
   /** A rip of a piece shorter than what can be held, and a crosscut of one short both ways. */

@@ -1,6 +1,7 @@
 package fourpin.shop;
 
 import fourpin.shop.line.CheckCommand;
+import fourpin.shop.line.CutCommand;
 import fourpin.shop.line.ExplainCommand;
 import fourpin.shop.line.PlanCommand;
 import java.util.Optional;
@@ -28,7 +29,7 @@ import picocli.CommandLine.Spec;
       "3:a failure of the program itself"
     },
     exitCodeOnExecutionException = 3,
-    subcommands = {PlanCommand.class, CheckCommand.class, ExplainCommand.class})
+    subcommands = {PlanCommand.class, CheckCommand.class, ExplainCommand.class, CutCommand.class})
 public final class Main implements Runnable {
 
   @Spec CommandSpec spec;

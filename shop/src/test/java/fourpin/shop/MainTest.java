@@ -52,6 +52,8 @@ class MainTest {
                          nothing.
               explain  Shows where a figure of the plan comes from; without FIGURE, lists
                          them.
+              cut      Lays parts out on sheets and boards, from two tables, and writes the
+                         layouts.
 
             Exit codes:
               0   good

@@ -27,17 +27,42 @@ final class LayoutPages {
 
   private static final double VIEW_HEIGHT = 110;
 
+  private static final String HOW_TO_READ =
+      "Each cut goes through the whole piece. Pieces are lettered as they come off, trimmed edges"
+          + " too: sheet S1 trimmed on four edges goes on with S1-E. A finished part stands in"
+          + " brackets with its line of the cut list. Write the part's mark on it at once.";
+
+  /** What is told besides. */
+  enum Told {
+    OF_CASES(
+        " What waits is cut when the case stands and has been measured: leave its piece of the"
+            + " sheet whole until then."),
+    OF_PARTS("");
+
+    private final String more;
+
+    Told(String more) {
+      this.more = more;
+    }
+
+    String more() {
+      return more;
+    }
+  }
+
   private final List<CutMaterial> materials;
   private final List<Caution> cautions;
+  private final Told told;
   private final Words words;
   private final CautionSigns signs = new CautionSigns();
 
   /**
    * @param cautions of the steps that send the maker to these pages
    */
-  LayoutPages(List<CutMaterial> materials, List<Caution> cautions, Words words) {
+  LayoutPages(List<CutMaterial> materials, List<Caution> cautions, Told told, Words words) {
     this.materials = materials;
     this.cautions = cautions;
+    this.told = told;
     this.words = words;
   }
 
@@ -49,6 +74,7 @@ final class LayoutPages {
             .flatMap(step -> step.cautions().stream())
             .distinct()
             .toList(),
+        Told.OF_CASES,
         words);
   }
 
@@ -58,13 +84,7 @@ final class LayoutPages {
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(howNear());
-    blocks.add(
-        Block.Paragraph.of(
-            "Each cut goes through the whole piece. Pieces are lettered as they come off, trimmed"
-                + " edges too: sheet S1 trimmed on four edges goes on with S1-E. A finished part"
-                + " stands in brackets with its line of the cut list. Write the part's mark on it"
-                + " at once. What waits is cut when the case stands and has been measured: leave"
-                + " its piece of the sheet whole until then."));
+    blocks.add(Block.Paragraph.of(HOW_TO_READ + told.more()));
     blocks.addAll(keep());
     for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {

@@ -4,9 +4,7 @@ import fourpin.casework.Finding;
 import fourpin.job.Job;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
-import fourpin.shop.packet.PacketFolder;
 import fourpin.shop.packet.PlanFiles;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -34,35 +32,10 @@ public final class PlanCommand extends Task {
       out().println("No packet was written: not every case can be built as stated.");
       return PLAN_HAS_ERRORS;
     }
-    return write(plan, out.orElseGet(this::beside));
-  }
-
-  private int write(Plan plan, Path folder) {
-    try {
-      new PacketFolder(folder).replace(PlanFiles.of(plan));
-    } catch (PacketFolder.RefusedException e) {
-      err().println("fourpin: " + e.getMessage());
-      return INPUT_WRONG;
-    } catch (IOException e) {
-      err()
-          .println(
-              "fourpin: the packet could not be written to "
-                  + folder
-                  + " ("
-                  + reason(e)
-                  + "). A former packet is as it was.");
-      return OUR_FAILURE;
-    }
-    out().println("The packet is in " + folder + ".");
-    return plan.readyForTheBench() ? GOOD : PLAN_HAS_ERRORS;
-  }
-
-  private static String reason(IOException e) {
-    return Optional.ofNullable(e.getMessage()).orElse("") + ", " + e.getClass().getSimpleName();
-  }
-
-  private Path beside() {
-    String name = job().getFileName().toString().replaceFirst("\\.[^.]*$", "");
-    return job().resolveSibling(name + ".packet");
+    return write(
+        "packet",
+        out.orElseGet(() -> beside(job(), ".packet")),
+        PlanFiles.of(plan),
+        plan.readyForTheBench() ? GOOD : PLAN_HAS_ERRORS);
   }
 }

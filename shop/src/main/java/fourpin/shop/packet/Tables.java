@@ -142,7 +142,7 @@ final class Tables {
     return cells;
   }
 
-  private static String mm(Length length) {
+  static String mm(Length length) {
     return decimal(length, Unit.MILLIMETRE);
   }
 

@@ -1,0 +1,148 @@
+package fourpin.sheets.packet;
+
+import fourpin.casework.Finding;
+import fourpin.cutting.Grain;
+import fourpin.cutting.Part;
+import fourpin.job.Setting;
+import fourpin.plan.CutMaterial;
+import fourpin.plan.CutPlan;
+import fourpin.plan.MaterialPlan.StockUse;
+import fourpin.plan.Wanted;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Prose;
+import fourpin.sheets.pages.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The pages for parts that are cut without a case: what to know, the parts, the layouts. */
+public final class CutPacket {
+
+  private static final List<Setting> SETTINGS =
+      List.of(
+          Setting.KERF,
+          Setting.SHEET_TRIM,
+          Setting.BOARD_TRIM,
+          Setting.BOARD_EDGE_TRIM,
+          Setting.OFFCUT_LENGTH,
+          Setting.OFFCUT_WIDTH,
+          Setting.SMALL_PIECE);
+
+  private final CutPlan plan;
+  private final Words words;
+
+  private CutPacket(CutPlan plan) {
+    this.plan = plan;
+    this.words = new Words(plan.job());
+  }
+
+  /** The same plan gives the same packet. Every figure in it stands in the plan. */
+  public static Packet compose(CutPlan plan) {
+    return new Packet(new CutPacket(plan).booklet());
+  }
+
+  private Booklet booklet() {
+    LayoutPages layouts =
+        new LayoutPages(plan.materials(), plan.cautions(), LayoutPages.Told.OF_PARTS, words);
+    return new Booklet(
+        plan.job().title(),
+        "Cutting layouts",
+        plan.job().title(),
+        plan.job().revision(),
+        warning(),
+        words.paper(),
+        Stream.of(Optional.of(first()), layouts.section()).flatMap(Optional::stream).toList());
+  }
+
+  private Optional<String> warning() {
+    return plan.complete() ? Optional.empty() : Optional.of("NOT COMPLETE: parts have no place");
+  }
+
+  private Section first() {
+    List<Block> blocks = new ArrayList<>();
+    if (!plan.findings().isEmpty()) {
+      List<Prose> texts = plan.findings().stream().map(Finding::what).map(Prose::plain).toList();
+      blocks.add(new Block.Callout(Block.Sign.ERROR, "Parts without a place", texts));
+    }
+    blocks.add(new Block.Heading("Sheets and boards"));
+    blocks.add(stock());
+    blocks.add(new Block.Heading("Cut list"));
+    blocks.add(parts());
+    blocks.add(new Block.Heading("Settings in force"));
+    blocks.add(settings());
+    blocks.add(new Block.Heading("Cautions, each again at the layouts"));
+    blocks.add(new Block.Bullets(plan.cautions().stream().map(FirstPages::prose).toList()));
+    return new Section("What is cut from what", blocks);
+  }
+
+  private Table stock() {
+    List<Table.Row> rows = new ArrayList<>();
+    for (CutMaterial material : plan.materials()) {
+      material.stock().forEach(use -> rows.add(row(material, use)));
+    }
+    return new Table(
+        List.of(
+            Table.left("Material"),
+            Table.left("Size"),
+            Table.right("Use"),
+            Table.right("Buy"),
+            Table.right("Each")),
+        rows);
+  }
+
+  private static Table.Row row(CutMaterial material, StockUse use) {
+    return Table.row(
+        material.material(),
+        use.size(),
+        Long.toString(use.count()),
+        Long.toString(use.buy()),
+        use.each().map(java.math.BigDecimal::toPlainString).orElse(""));
+  }
+
+  private Table parts() {
+    List<Table.Row> rows = new ArrayList<>();
+    for (Wanted wanted : plan.wanted()) {
+      wanted.parts().forEach(part -> rows.add(row(wanted, part)));
+    }
+    return new Table(
+        List.of(
+            Table.left("Line and part"),
+            Table.left("Material"),
+            Table.right("Make"),
+            Table.right("Length, " + words.unit()),
+            Table.right("Width"),
+            Table.left("Grain")),
+        rows);
+  }
+
+  private Table.Row row(Wanted wanted, Part part) {
+    return Table.row(
+        part.mark(),
+        wanted.material(),
+        Integer.toString(part.count()),
+        words.number(part.length()),
+        words.number(part.width()),
+        part.grain() == Grain.FIXED ? "length" : "any");
+  }
+
+  private Table settings() {
+    return new Table(
+        List.of(
+            Table.left("Setting"),
+            Table.right("Value"),
+            Table.left("What it is"),
+            Table.left("From")),
+        SETTINGS.stream().map(this::row).toList());
+  }
+
+  private Table.Row row(Setting setting) {
+    return Table.row(
+        setting.key(),
+        words.length(plan.job().settings().length(setting)),
+        setting.meaning(),
+        plan.job().settings().source(setting).text());
+  }
+}

@@ -1,0 +1,226 @@
+package fourpin.shop.cut;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import fourpin.measure.Spelling;
+import fourpin.shop.yaml.Place;
+import fourpin.shop.yaml.Problem;
+import fourpin.shop.yaml.TreeReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A table of comma-separated values (RFC 4180) with the names of its columns in the first line, in
+ * any order and case. Semicolons part the cells where the first line has them and no comma. UTF-8.
+ */
+final class CsvTable {
+
+  /** More parts than a shop cuts at a time; keeps hostile input cheap. */
+  private static final int MOST_ROWS = 5_000;
+
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  private final List<Column> columns;
+  private final List<Problem> problems;
+  private final List<Row> rows = new ArrayList<>();
+
+  /** The cells of one line by the names of their columns. */
+  record Row(Place place, Map<String, Cell> cells) {
+
+    /** The cell, empty where the table does not have the column. */
+    Cell cell(String column) {
+      return cells.getOrDefault(column, new Cell("", place));
+    }
+  }
+
+  private CsvTable(List<Column> columns, List<Problem> problems) {
+    this.columns = columns;
+    this.problems = problems;
+  }
+
+  /**
+   * The rows that could be read.
+   *
+   * @param problems gets what is wrong
+   */
+  static List<Row> read(byte[] bytes, List<Column> columns, List<Problem> problems) {
+    CsvTable table = new CsvTable(columns, problems);
+    if (bytes.length > TreeReader.MOST_BYTES) {
+      table.wrong(
+          Place.START,
+          "the file",
+          "it is larger than 1 MB",
+          "cut in several goes, each on its own");
+    } else {
+      text(bytes).ifPresentOrElse(table::read, table::notText);
+    }
+    return table.rows;
+  }
+
+  private static Optional<String> text(byte[] bytes) {
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return Optional.of(
+          text.startsWith(BYTE_ORDER_MARK) ? text.substring(BYTE_ORDER_MARK.length()) : text);
+    } catch (CharacterCodingException e) {
+      return Optional.empty();
+    }
+  }
+
+  private void notText() {
+    wrong(Place.START, "the file", "it is not text in UTF-8", "save it as CSV UTF-8");
+  }
+
+  private void read(String text) {
+    String head = text.lines().findFirst().orElse("");
+    char separator = head.contains(";") && !head.contains(",") ? ';' : ',';
+    List<CsvRecord> records = records(text, separator);
+    if (records.isEmpty()) {
+      wrong(Place.START, "the file", "it is empty", "write the names of the columns in line 1");
+      return;
+    }
+    CsvText places = new CsvText(text, separator);
+    List<String> names = head(cells(records.getFirst(), places));
+    for (CsvRecord each : records.subList(1, records.size())) {
+      row(cells(each, places), names);
+    }
+    places.open().ifPresent(this::quotes);
+    if (records.size() == 1 && problems.isEmpty()) {
+      wrong(Place.START, "the file", "it has no line below its first", "write a line for each");
+    }
+    if (missing(names)) {
+      rows.clear();
+    }
+  }
+
+  /** Without a column there is no use in saying at every line that nothing stands there. */
+  private boolean missing(List<String> names) {
+    return columns.stream()
+        .anyMatch(c -> c.need() == Column.Need.REQUIRED && !names.contains(c.name()));
+  }
+
+  /** As many as can be read. */
+  private List<CsvRecord> records(String text, char separator) {
+    List<CsvRecord> records = new ArrayList<>();
+    try (CsvReader<CsvRecord> reader =
+        CsvReader.builder()
+            .fieldSeparator(separator)
+            .allowExtraFields(true)
+            .allowMissingFields(true)
+            .ofCsvRecord(text)) {
+      for (CsvRecord each : reader) {
+        if (records.size() > MOST_ROWS) {
+          wrong(
+              new Place((int) each.getStartingLineNumber(), 1),
+              "the file",
+              "it has more than " + MOST_ROWS + " lines",
+              "cut in several goes, each on its own");
+          return records;
+        }
+        records.add(each);
+      }
+    } catch (CsvParseException e) {
+      int line = records.isEmpty() ? 1 : (int) records.getLast().getStartingLineNumber() + 1;
+      quotes(new Place(line, 1));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return records;
+  }
+
+  private void quotes(Place place) {
+    wrong(
+        place,
+        "the line",
+        "a quote is opened and not closed, or something stands after a closed one",
+        "write a quote within quotes twice, or leave all quotes out: 31 1/2 in");
+  }
+
+  private static List<Cell> cells(CsvRecord line, CsvText places) {
+    places.goTo(line.getStartingLineNumber());
+    List<Cell> cells = new ArrayList<>();
+    for (String field : line.getFields()) {
+      cells.add(new Cell(field.strip(), places.next()));
+    }
+    return cells;
+  }
+
+  /** The names of the columns, empty for those that say nothing. */
+  private List<String> head(List<Cell> cells) {
+    List<String> names = new ArrayList<>();
+    for (Cell cell : cells) {
+      names.add(known(cell, names));
+    }
+    for (Column column : columns) {
+      if (column.need() == Column.Need.REQUIRED && !names.contains(column.name())) {
+        wrong(
+            Place.START,
+            "the first line",
+            "it has no column '" + column.name() + "'",
+            "write the columns " + String.join(", ", names()) + " in any order");
+      }
+    }
+    return names;
+  }
+
+  private List<String> names() {
+    return columns.stream().map(Column::name).toList();
+  }
+
+  private String known(Cell cell, List<String> before) {
+    String name = cell.text().toLowerCase(Locale.ROOT);
+    if (name.isEmpty()) {
+      return "";
+    }
+    if (!names().contains(name)) {
+      wrong(
+          cell.place(),
+          "column " + Problem.quoted(cell.text()),
+          "there is no such column",
+          Spelling.nearest(name, names())
+              .map(near -> "did you mean '" + near + "'?")
+              .orElse("the columns are " + String.join(", ", names())));
+      return "";
+    }
+    if (before.contains(name)) {
+      wrong(cell.place(), "column '" + name + "'", "it stands twice", "leave one of them out");
+    }
+    return name;
+  }
+
+  private void row(List<Cell> cells, List<String> names) {
+    if (cells.stream().allMatch(Cell::isEmpty)) {
+      return;
+    }
+    Map<String, Cell> byName = new LinkedHashMap<>();
+    for (int i = 0; i < Math.min(cells.size(), names.size()); i++) {
+      if (!names.get(i).isEmpty()) {
+        byName.putIfAbsent(names.get(i), cells.get(i));
+      }
+    }
+    for (int i = names.size(); i < cells.size(); i++) {
+      if (!cells.get(i).isEmpty()) {
+        wrong(
+            cells.get(i).place(),
+            Problem.quoted(cells.get(i).text()),
+            "there are more cells than columns",
+            "put quotes round a cell that holds a comma");
+      }
+    }
+    rows.add(new Row(new Place(cells.getFirst().place().line(), 1), byName));
+  }
+
+  private void wrong(Place place, String thing, String rule, String remedy) {
+    problems.add(new Problem(place, thing, rule, remedy));
+  }
+}

@@ -1,0 +1,158 @@
+package fourpin.shop.cut;
+
+import fourpin.cutting.Part;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.measure.Spelling;
+import fourpin.measure.Unit;
+import fourpin.plan.Stock;
+import fourpin.plan.Wanted;
+import fourpin.shop.yaml.Problem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Reads a table of parts and one of stock. Never throws for what they hold. */
+public final class CutReader {
+
+  private final Optional<Unit> bare;
+  private final List<Problem> ofParts = new ArrayList<>();
+  private final List<Problem> ofStock = new ArrayList<>();
+  private final Cells partCells;
+  private final Cells stockCells;
+
+  /** What came of it. */
+  public sealed interface Outcome {
+
+    /**
+     * @param wanted by material, in the order of the parts
+     * @param style that lengths are printed in: of the unit stated, else of the first part's
+     */
+    record Good(List<Wanted> wanted, LengthStyle style) implements Outcome {}
+
+    /** All that is wrong in both tables, each in the order of its lines; at least one thing. */
+    record Refused(List<Problem> ofParts, List<Problem> ofStock) implements Outcome {
+      public Refused {
+        ofParts = ofParts.stream().sorted(Comparator.comparing(Problem::place)).toList();
+        ofStock = ofStock.stream().sorted(Comparator.comparing(Problem::place)).toList();
+      }
+    }
+  }
+
+  private CutReader(Optional<Unit> bare) {
+    this.bare = bare;
+    this.partCells = new Cells(bare, ofParts);
+    this.stockCells = new Cells(bare, ofStock);
+  }
+
+  /**
+   * Reads both tables.
+   *
+   * @param bare unit of a number without one; without it such numbers are refused
+   */
+  public static Outcome read(byte[] parts, byte[] stock, Optional<Unit> bare) {
+    return new CutReader(bare).read(parts, stock);
+  }
+
+  private Outcome read(byte[] parts, byte[] stock) {
+    List<StockRow> stockRows = new ArrayList<>();
+    for (CsvTable.Row row : CsvTable.read(stock, StockRow.COLUMNS, ofStock)) {
+      StockRow.read(row, stockCells).ifPresent(stockRows::add);
+    }
+    List<PartRow> partRows = new ArrayList<>();
+    int number = 0;
+    for (CsvTable.Row row : CsvTable.read(parts, PartRow.COLUMNS, ofParts)) {
+      number++;
+      PartRow.read(row, number, partCells).ifPresent(partRows::add);
+    }
+    oneKindEach(stockRows);
+    boolean stockRead = ofStock.isEmpty();
+    LengthStyle style = style(partRows);
+    List<Wanted> wanted = stockRead ? wanted(partRows, stockRows, style) : List.of();
+    return ofParts.isEmpty() && ofStock.isEmpty()
+        ? new Outcome.Good(wanted, style)
+        : new Outcome.Refused(ofParts, ofStock);
+  }
+
+  private LengthStyle style(List<PartRow> parts) {
+    Unit unit = bare.orElse(parts.isEmpty() ? Unit.MILLIMETRE : parts.getFirst().length().unit());
+    return unit.customary() ? LengthStyle.FRACTIONS : LengthStyle.MILLIMETRES;
+  }
+
+  private void oneKindEach(List<StockRow> stock) {
+    Map<String, Wanted.Kind> kinds = new LinkedHashMap<>();
+    for (StockRow row : stock) {
+      if (kinds.computeIfAbsent(row.material(), _ -> row.kind()) != row.kind()) {
+        stockCells.wrong(
+            "kind",
+            row.kindCell(),
+            "'" + row.material() + "' is both sheets and boards",
+            "give one of them another name");
+      }
+    }
+  }
+
+  /** Material by material, in the order of the parts; stock that nobody wants is left alone. */
+  private List<Wanted> wanted(List<PartRow> parts, List<StockRow> stock, LengthStyle style) {
+    Map<String, List<PartRow>> byMaterial = new LinkedHashMap<>();
+    parts.forEach(
+        p -> byMaterial.computeIfAbsent(p.material().text(), _ -> new ArrayList<>()).add(p));
+    List<Wanted> wanted = new ArrayList<>();
+    byMaterial.forEach(
+        (material, rows) -> {
+          List<StockRow> its = stock.stream().filter(s -> s.material().equals(material)).toList();
+          if (its.isEmpty()) {
+            rows.forEach(row -> noStock(row, stock));
+          } else {
+            wanted.add(wanted(material, rows, its, style));
+          }
+        });
+    return wanted;
+  }
+
+  private void noStock(PartRow row, List<StockRow> stock) {
+    Set<String> names = stock.stream().map(StockRow::material).collect(Collectors.toSet());
+    partCells.wrong(
+        "material",
+        row.material(),
+        "no stock is of that material",
+        Spelling.nearest(row.material().text(), names.stream().sorted().toList())
+            .map(near -> "did you mean '" + near + "'?")
+            .orElse("add a line with it to the stock"));
+  }
+
+  private Wanted wanted(
+      String material, List<PartRow> rows, List<StockRow> stock, LengthStyle style) {
+    List<Part> parts = new ArrayList<>();
+    for (PartRow row : rows) {
+      width(row, stock)
+          .ifPresent(
+              w -> parts.add(new Part(row.mark(), row.length(), w, row.count(), row.grain())));
+    }
+    List<Stock> sizes = new ArrayList<>();
+    for (StockRow s : stock) {
+      String name = Stock.name(sizes.size() + 1, s.length(), s.width(), s.supply(), style);
+      sizes.add(new Stock(name, s.length(), s.width(), s.count(), s.price(), s.supply()));
+    }
+    return new Wanted(material, stock.getFirst().kind(), parts, sizes);
+  }
+
+  /** A part without a width is as wide as the boards, if these are all of one width. */
+  private Optional<Length> width(PartRow row, List<StockRow> stock) {
+    List<Length> widths = stock.stream().map(StockRow::width).distinct().toList();
+    boolean boards = stock.getFirst().kind() == Wanted.Kind.BOARDS;
+    if (row.width().isEmpty() && !(boards && widths.size() == 1)) {
+      partCells.wrong(
+          "width",
+          row.widthCell(),
+          "only parts from boards of one width may leave theirs out",
+          "write the width");
+    }
+    return row.width().or(() -> Optional.of(widths.getFirst()));
+  }
+}

@@ -1,0 +1,70 @@
+package fourpin.shop.cut;
+
+import fourpin.job.Supply;
+import fourpin.measure.Length;
+import fourpin.plan.Wanted;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** A line of the table of stock. */
+record StockRow(
+    String material,
+    Wanted.Kind kind,
+    Cell kindCell,
+    Length length,
+    Length width,
+    Optional<Integer> count,
+    Optional<BigDecimal> price,
+    Supply supply) {
+
+  static final List<Column> COLUMNS =
+      List.of(
+          Column.required("material"),
+          Column.required("length"),
+          Column.required("width"),
+          Column.optional("count"),
+          Column.optional("price"),
+          Column.optional("kind"),
+          Column.optional("supply"));
+
+  private static final Map<String, Wanted.Kind> KINDS =
+      new TreeMap<>(Map.of("sheet", Wanted.Kind.SHEETS, "board", Wanted.Kind.BOARDS));
+  private static final Map<String, Supply> SUPPLIES =
+      new TreeMap<>(Map.of("to-buy", Supply.TO_BUY, "on-hand", Supply.ON_HAND));
+
+  /** Empty where something in the line is wrong. */
+  static Optional<StockRow> read(CsvTable.Row row, Cells cells) {
+    Optional<String> material = cells.name("material", row.cell("material"));
+    Optional<Length> length = cells.length("length", row.cell("length"), "50 mm", "8 m");
+    Optional<Length> width = cells.length("width", row.cell("width"), "10 mm", "4 m");
+    Cell count = row.cell("count");
+    Optional<Integer> counted = count.isEmpty() ? Optional.empty() : cells.count("count", count);
+    Cell price = row.cell("price");
+    Optional<BigDecimal> priced = price.isEmpty() ? Optional.empty() : cells.price(price);
+    Optional<Wanted.Kind> kind = cells.word("kind", row.cell("kind"), Wanted.Kind.SHEETS, KINDS);
+    Optional<Supply> supply = cells.word("supply", row.cell("supply"), Supply.TO_BUY, SUPPLIES);
+    if (supply.equals(Optional.of(Supply.ON_HAND)) && count.isEmpty()) {
+      cells.wrong(
+          "supply", row.cell("supply"), "what is on hand has a count", "write how many there are");
+    }
+    return material.isEmpty()
+            || length.isEmpty()
+            || width.isEmpty()
+            || kind.isEmpty()
+            || supply.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new StockRow(
+                material.get(),
+                kind.get(),
+                row.cell("kind"),
+                length.get(),
+                width.get(),
+                counted,
+                priced,
+                supply.get()));
+  }
+}

@@ -1,0 +1,216 @@
+package fourpin.shop.line;
+
+import fourpin.casework.Finding;
+import fourpin.job.Job;
+import fourpin.job.Paper;
+import fourpin.job.Setting;
+import fourpin.job.SettingReader;
+import fourpin.job.SettingValue;
+import fourpin.job.Settings;
+import fourpin.job.Shop;
+import fourpin.measure.LengthStyle;
+import fourpin.measure.Reading;
+import fourpin.measure.Spelling;
+import fourpin.measure.Unit;
+import fourpin.plan.CutMaterial;
+import fourpin.plan.CutPlan;
+import fourpin.plan.CutPlanner;
+import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.plan.Wanted;
+import fourpin.shop.cut.CutReader;
+import fourpin.shop.file.Opened;
+import fourpin.shop.packet.CutFiles;
+import fourpin.shop.yaml.Problem;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Lays parts out on stock, both from tables, without a job. */
+@Command(
+    name = "cut",
+    mixinStandardHelpOptions = true,
+    description = "Lays parts out on sheets and boards, from two tables, and writes the layouts.")
+public final class CutCommand extends Errand {
+
+  /** What the cutting hangs on. */
+  private static final List<Setting> SETTINGS =
+      List.of(
+          Setting.KERF,
+          Setting.SHEET_TRIM,
+          Setting.BOARD_TRIM,
+          Setting.BOARD_EDGE_TRIM,
+          Setting.OFFCUT_LENGTH,
+          Setting.OFFCUT_WIDTH,
+          Setting.SMALL_PIECE);
+
+  private static final int MOST_MESSAGES = 50;
+
+  /** The units of bare numbers. */
+  enum BareUnit {
+    inch(Unit.INCH),
+    mm(Unit.MILLIMETRE);
+
+    private final Unit unit;
+
+    BareUnit(Unit unit) {
+      this.unit = unit;
+    }
+  }
+
+  @Parameters(index = "0", paramLabel = "PARTS", description = "The table of parts (CSV).")
+  private Path parts;
+
+  @Parameters(index = "1", paramLabel = "STOCK", description = "The table of stock (CSV).")
+  private Path stock;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Where the layouts go (default: a folder beside PARTS, named after it).")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(
+      names = "--unit",
+      paramLabel = "UNIT",
+      description = "inch or mm, for numbers without a unit and for printing.")
+  private Optional<BareUnit> unit = Optional.empty();
+
+  @Option(
+      names = "--set",
+      paramLabel = "KEY=VALUE",
+      description = "A setting, as in a job file: kerf, sheet-trim, board-trim, ...")
+  private Map<String, String> set = new LinkedHashMap<>();
+
+  /** picocli sets the fields before the command runs. */
+  @SuppressWarnings("NullAway.Init")
+  CutCommand() {}
+
+  @Override
+  int run() {
+    List<String> wrong = new ArrayList<>();
+    Optional<CutReader.Outcome.Good> read = read(wrong);
+    LengthStyle style = read.map(CutReader.Outcome.Good::style).orElse(LengthStyle.MILLIMETRES);
+    Settings settings = settings(style.unit(), wrong);
+    wrong.stream().limit(MOST_MESSAGES).forEach(err()::println);
+    if (wrong.size() > MOST_MESSAGES) {
+      err().println("fourpin: and " + (wrong.size() - MOST_MESSAGES) + " more errors");
+    }
+    return wrong.isEmpty() && read.isPresent()
+        ? cut(frame(style, settings), read.get().wanted())
+        : INPUT_WRONG;
+  }
+
+  private Optional<CutReader.Outcome.Good> read(List<String> wrong) {
+    Optional<byte[]> partsRead = open(parts, wrong);
+    Optional<byte[]> stockRead = open(stock, wrong);
+    if (partsRead.isEmpty() || stockRead.isEmpty()) {
+      return Optional.empty();
+    }
+    return switch (CutReader.read(partsRead.get(), stockRead.get(), unit.map(u -> u.unit))) {
+      case CutReader.Outcome.Good good -> Optional.of(good);
+      case CutReader.Outcome.Refused(var ofParts, var ofStock) -> {
+        ofParts.forEach(p -> wrong.add(p.text(parts.toString())));
+        ofStock.forEach(p -> wrong.add(p.text(stock.toString())));
+        yield Optional.empty();
+      }
+    };
+  }
+
+  private static Optional<byte[]> open(Path file, List<String> wrong) {
+    return switch (Opened.open(file, "check its name and folder", "name the table itself")) {
+      case Opened.Bytes bytes -> Optional.of(bytes.bytes());
+      case Opened.Refused(String name, String rule, String remedy) -> {
+        wrong.add(Problem.ofFile(name, rule, remedy));
+        yield Optional.empty();
+      }
+    };
+  }
+
+  private Settings settings(Unit printed, List<String> wrong) {
+    Map<Setting, SettingValue> values = new EnumMap<>(Setting.class);
+    set.forEach(
+        (key, text) -> {
+          switch (setting(key, text)) {
+            case Reading.Good<Map.Entry<Setting, SettingValue>>(var value) ->
+                values.put(value.getKey(), value.getValue());
+            case Reading.Bad<Map.Entry<Setting, SettingValue>>(String rule, String remedy) ->
+                wrong.add(Problem.ofFile("--set " + key + "=" + text, rule, remedy));
+          }
+        });
+    return Settings.standard(printed).with(values);
+  }
+
+  private Reading<Map.Entry<Setting, SettingValue>> setting(String key, String text) {
+    List<String> keys = SETTINGS.stream().map(Setting::key).toList();
+    Optional<Setting> named = Setting.named(key).filter(SETTINGS::contains);
+    if (named.isEmpty()) {
+      return Reading.bad(
+          "cutting has no such setting",
+          Spelling.nearest(key, keys)
+              .map(near -> "did you mean '" + near + "'?")
+              .orElse("it has " + String.join(", ", keys)));
+    }
+    if (unit.isEmpty() && text.strip().matches("[\\d./ -]+")) {
+      return Reading.bad("a length without a unit", "write it like 1/8 in or 3.2 mm");
+    }
+    Unit bare = unit.map(u -> u.unit).orElse(Unit.MILLIMETRE);
+    return SettingReader.read(named.get(), text, bare)
+        .then(value -> Reading.good(Map.entry(named.get(), value)));
+  }
+
+  /** What is printed on every page, and how. */
+  private Job frame(LengthStyle style, Settings settings) {
+    boolean inches = style.unit().customary();
+    return new Job(
+        parts.getFileName().toString().replaceFirst("\\.[^.]*$", ""),
+        "A",
+        inches ? Unit.INCH : Unit.MILLIMETRE,
+        style,
+        inches ? Paper.LETTER : Paper.A4,
+        "",
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        settings,
+        Shop.NONE);
+  }
+
+  private int cut(Job frame, List<Wanted> wanted) {
+    CutPlan plan = CutPlanner.plan(frame, wanted);
+    plan.materials().stream().flatMap(CutCommand::told).forEach(out()::println);
+    plan.findings().stream().map(CutCommand::told).forEach(out()::println);
+    return write(
+        "cutting",
+        out.orElseGet(() -> beside(parts, ".cutting")),
+        CutFiles.of(plan),
+        plan.complete() ? GOOD : PLAN_HAS_ERRORS);
+  }
+
+  private static Stream<String> told(CutMaterial material) {
+    return material.layouts().stream().map(layout -> told(material, layout));
+  }
+
+  private static String told(CutMaterial material, StockLayout layout) {
+    return material.material()
+        + ", "
+        + layout.title()
+        + ": "
+        + layout.layout().sheets()
+        + "; no layout needs fewer than "
+        + layout.layout().bound().sheets();
+  }
+
+  private static String told(Finding finding) {
+    return finding.severity().name().toLowerCase(java.util.Locale.ROOT) + ": " + finding.what();
+  }
+}

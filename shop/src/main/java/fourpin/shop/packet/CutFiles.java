@@ -1,0 +1,29 @@
+package fourpin.shop.packet;
+
+import fourpin.plan.CutPlan;
+import fourpin.sheets.packet.CutPacket;
+import fourpin.sheets.packet.Packet;
+import fourpin.sheets.packet.PdfPacket;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every file of a cutting without a job. */
+public final class CutFiles {
+
+  private CutFiles() {}
+
+  /** The same plan gives the same files, byte for byte. */
+  public static List<PacketFile> of(CutPlan plan) {
+    Packet packet = CutPacket.compose(plan);
+    CutTables tables = new CutTables(plan);
+    List<PacketFile> files = new ArrayList<>();
+    files.add(PacketFile.of("cutting.pdf", PdfPacket.write(packet)));
+    files.add(PacketFile.of("layouts.csv", tables.layouts().text()));
+    files.add(PacketFile.of("cutting-order.csv", tables.order().text()));
+    files.add(PacketFile.of("stock.csv", tables.stock().text()));
+    packet
+        .svgs()
+        .forEach((name, svg) -> files.add(PacketFile.of("drawings/" + name + ".svg", svg)));
+    return files;
+  }
+}

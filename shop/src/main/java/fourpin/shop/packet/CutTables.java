@@ -1,0 +1,182 @@
+package fourpin.shop.packet;
+
+import fourpin.cutting.Direction;
+import fourpin.cutting.Node;
+import fourpin.cutting.Piece;
+import fourpin.cutting.Placed;
+import fourpin.cutting.SawStep;
+import fourpin.cutting.SetUp;
+import fourpin.cutting.SheetPattern;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.plan.CutMaterial;
+import fourpin.plan.CutPlan;
+import fourpin.plan.MaterialPlan.StockLayout;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Layouts, cutting order and stock for spreadsheets: lengths as printed, and in millimetres to
+ * reckon with.
+ */
+final class CutTables {
+
+  private static final List<String> LAYOUT_COLUMNS =
+      List.of(
+          "material",
+          "cut from",
+          "layout",
+          "alike",
+          "stock",
+          "what",
+          "part",
+          "length",
+          "width",
+          "x mm",
+          "y mm",
+          "length mm",
+          "width mm");
+  private static final List<String> ORDER_COLUMNS =
+      List.of(
+          "material",
+          "cut from",
+          "layout",
+          "set-up",
+          "saw",
+          "setting",
+          "setting mm",
+          "piece",
+          "near",
+          "near is",
+          "far",
+          "far is");
+
+  private final CutPlan plan;
+  private final LengthStyle style;
+
+  CutTables(CutPlan plan) {
+    this.plan = plan;
+    this.style = plan.job().style();
+  }
+
+  /** Where every part and every offcut lies, from the near end and the near edge of its sheet. */
+  Csv layouts() {
+    List<List<String>> lines = new ArrayList<>();
+    for (CutMaterial material : plan.materials()) {
+      for (StockLayout layout : material.layouts()) {
+        List<SheetPattern> patterns = layout.layout().patterns();
+        for (int i = 0; i < patterns.size(); i++) {
+          SheetPattern pattern = patterns.get(i);
+          List<String> start =
+              List.of(
+                  material.material(),
+                  layout.title(),
+                  "S" + (i + 1),
+                  Integer.toString(pattern.quantity()),
+                  pattern.sheet().name());
+          Stream.concat(pattern.parts().stream(), pattern.offcuts().stream())
+              .forEach(placed -> lines.add(row(start, placed)));
+        }
+      }
+    }
+    return new Csv(LAYOUT_COLUMNS, lines);
+  }
+
+  private List<String> row(List<String> start, Placed placed) {
+    Optional<String> part =
+        placed.node() instanceof Node.Finished finished
+            ? Optional.of(finished.mark())
+            : Optional.empty();
+    List<String> row = new ArrayList<>(start);
+    row.add(part.isPresent() ? "part" : "left over");
+    row.add(part.orElse(""));
+    row.add(style.number(placed.length()));
+    row.add(style.number(placed.width()));
+    Stream.of(placed.x(), placed.y(), placed.length(), placed.width())
+        .map(Tables::mm)
+        .forEach(row::add);
+    return row;
+  }
+
+  /** Every pass at the saw, in order. */
+  Csv order() {
+    List<List<String>> lines = new ArrayList<>();
+    for (CutMaterial material : plan.materials()) {
+      for (StockLayout layout : material.layouts()) {
+        List<List<SetUp>> setUps = layout.setUps();
+        for (int sheet = 0; sheet < setUps.size(); sheet++) {
+          List<String> start = List.of(material.material(), layout.title(), "S" + (sheet + 1));
+          lines.addAll(passes(start, setUps.get(sheet)));
+        }
+      }
+    }
+    return new Csv(ORDER_COLUMNS, lines);
+  }
+
+  private List<List<String>> passes(List<String> start, List<SetUp> setUps) {
+    List<List<String>> lines = new ArrayList<>();
+    for (int i = 0; i < setUps.size(); i++) {
+      for (SawStep step : setUps.get(i).steps()) {
+        List<String> row = new ArrayList<>(start);
+        row.add(Integer.toString(i + 1));
+        row.add(saw(setUps.get(i)));
+        row.add(style.number(setting(setUps.get(i))));
+        row.add(Tables.mm(setting(setUps.get(i))));
+        row.add(step.from().name());
+        row.add(step.near().name());
+        row.add(is(step.near()));
+        row.add(step.far().map(Piece::name).orElse(""));
+        row.add(step.far().map(CutTables::is).orElse(""));
+        lines.add(row);
+      }
+    }
+    return lines;
+  }
+
+  private static String saw(SetUp setUp) {
+    return switch (setUp) {
+      case SetUp.TrimEdge trim ->
+          "trim " + trim.edge().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      case SetUp.CutTo cut -> cut.direction() == Direction.RIP ? "rip" : "crosscut";
+    };
+  }
+
+  private static Length setting(SetUp setUp) {
+    return switch (setUp) {
+      case SetUp.TrimEdge trim -> trim.off();
+      case SetUp.CutTo cut -> cut.fence();
+    };
+  }
+
+  private static String is(Piece piece) {
+    return switch (piece.content()) {
+      case Piece.Content.ToCut _ -> "to cut";
+      case Piece.Content.FinishedPart part -> part.mark();
+      case Piece.Content.LeftOver _ -> "left over";
+      case Piece.Content.TrimWaste _ -> "waste";
+    };
+  }
+
+  /** What is taken of each stock. */
+  Csv stock() {
+    List<List<String>> lines =
+        plan.materials().stream()
+            .flatMap(
+                m ->
+                    m.stock().stream()
+                        .map(
+                            use ->
+                                List.of(
+                                    m.material(),
+                                    use.size(),
+                                    Long.toString(use.count()),
+                                    Long.toString(use.buy()),
+                                    use.each().map(BigDecimal::toPlainString).orElse(""))))
+            .toList();
+    return new Csv(List.of("material", "size", "needed", "to buy", "price of one"), lines);
+  }
+}

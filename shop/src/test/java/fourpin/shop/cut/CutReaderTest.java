@@ -1,0 +1,223 @@
+package fourpin.shop.cut;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.cutting.Grain;
+import fourpin.cutting.Part;
+import fourpin.job.Supply;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.measure.Unit;
+import fourpin.plan.Stock;
+import fourpin.plan.Wanted;
+import fourpin.shop.yaml.Problem;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CutReaderTest {
+
+  private static final String PARTS = "part,material,length,width,count,grain\n";
+  private static final String STOCK = "material,length,width,count,price,kind,supply\n";
+  private static final String SIDE = PARTS + "side,ply,72 in,11 in,2,length\n";
+  private static final String SHEET = STOCK + "ply,96 in,48 in,,92.50,sheet,\n";
+
+  private static CutReader.Outcome read(String parts, String stock, Optional<Unit> bare) {
+    return CutReader.read(
+        parts.getBytes(StandardCharsets.UTF_8), stock.getBytes(StandardCharsets.UTF_8), bare);
+  }
+
+  private static CutReader.Outcome.Good good(String parts, String stock, Optional<Unit> bare) {
+    CutReader.Outcome outcome = read(parts, stock, bare);
+    assertThat(outcome).isInstanceOf(CutReader.Outcome.Good.class);
+    return (CutReader.Outcome.Good) outcome;
+  }
+
+  private static String problems(String parts, String stock) {
+    return switch (read(parts, stock, Optional.empty())) {
+      case CutReader.Outcome.Good _ -> "";
+      case CutReader.Outcome.Refused(List<Problem> ofParts, List<Problem> ofStock) ->
+          Stream.concat(
+                  ofParts.stream().map(p -> p.text("p")), ofStock.stream().map(p -> p.text("s")))
+              .collect(Collectors.joining("\n"));
+    };
+  }
+
+  @Test
+  void readsBothTables() {
+    CutReader.Outcome.Good read =
+        good(
+            SIDE + "shelf,ply,\"34 1/2\"\"\",11\",,any\n",
+            SHEET + "ply,40 in,30 in,1,,sheet,on-hand\nash,8 ft,5 1/2 in,,,board,\n",
+            Optional.empty());
+    assertThat(read.style()).isEqualTo(LengthStyle.FRACTIONS);
+    assertThat(read.wanted())
+        .containsExactly(
+            new Wanted(
+                "ply",
+                Wanted.Kind.SHEETS,
+                List.of(
+                    new Part("1 side", Length.inches(72), Length.inches(11), 2, Grain.FIXED),
+                    new Part("2 shelf", Length.inches(69, 2), Length.inches(11), 1, Grain.FREE)),
+                List.of(
+                    new Stock(
+                        "1: 96 x 48 in",
+                        Length.inches(96),
+                        Length.inches(48),
+                        Optional.empty(),
+                        Optional.of(new BigDecimal("92.50")),
+                        Supply.TO_BUY),
+                    new Stock(
+                        "2: 40 x 30 in, on hand",
+                        Length.inches(40),
+                        Length.inches(30),
+                        Optional.of(1),
+                        Optional.empty(),
+                        Supply.ON_HAND))));
+  }
+
+  /** As spreadsheets of other countries write them: semicolons, CRLF, a mark at the start. */
+  @Test
+  void readsSemicolonsAndAnyOrderAndCase() {
+    CutReader.Outcome.Good read =
+        good(
+            "\uFEFFWidth;LENGTH;Part;Material\r\n280;720;side;ply\r\n\r\n;;;\r\n",
+            "material;length;width\r\nply;2500;1250\r\n",
+            Optional.of(Unit.MILLIMETRE));
+    assertThat(read.style()).isEqualTo(LengthStyle.MILLIMETRES);
+    assertThat(read.wanted().getFirst().parts())
+        .containsExactly(new Part("1 side", Length.mm(720), Length.mm(280), 1, Grain.FIXED));
+  }
+
+  @Test
+  void aPartWithoutAWidthIsAsWideAsTheBoards() {
+    CutReader.Outcome.Good read =
+        good(
+            PARTS + "rail,ash,30 in,,4,\n",
+            STOCK + "ash,8 ft,5 1/2 in,,,board,\nash,6 ft,5 1/2 in,,,board,\n",
+            Optional.empty());
+    assertThat(read.wanted().getFirst().parts().getFirst().width()).isEqualTo(Length.inches(11, 2));
+  }
+
+  static Stream<Arguments> bad() {
+    return Stream.of(
+        Arguments.of(
+            PARTS + "side,ply,72,11 in,2,length\n",
+            SHEET,
+            "p:2:10: error: length '72': a length without a unit. Write the unit, as in 31 1/2 in or"
+                + " 800 mm, or state it for all with --unit inch or --unit mm."),
+        Arguments.of(
+            PARTS + "side,ply,9 m,11 in,2,length\n",
+            SHEET,
+            "p:2:10: error: length '9 m': it is from 5 mm to 8 m. Check the number and its unit."),
+        Arguments.of(
+            PARTS + "side,ply,72 in,11 in,0,along\n,ply,72 in,11 in,1.5,\n",
+            SHEET,
+            """
+            p:2:22: error: count '0': it is a whole number from 1 to 9999. Write how many.
+            p:2:24: error: grain 'along': it is one of any, length. Choose one of them, or leave it empty.
+            p:3:1: error: part '': nothing stands there. Write a name.
+            p:3:18: error: count '1.5': it is a whole number from 1 to 9999. Write how many."""),
+        Arguments.of(
+            PARTS + "\"two\nlines\",pyl,72 in,11 in,2,\n",
+            SHEET,
+            "p:3:8: error: material 'pyl': no stock is of that material. Did you mean 'ply'?"),
+        Arguments.of(
+            PARTS + "rail,ply,30 in,,4,\n",
+            SHEET,
+            "p:2:16: error: width '': only parts from boards of one width may leave theirs out."
+                + " Write the width."),
+        Arguments.of(
+            SIDE,
+            STOCK + "ply,96 in,48 in,x,$92,plank,on-hand\nply,96 in,48 in,,,,on-hand\n",
+            """
+            s:2:17: error: count 'x': it is a whole number from 1 to 9999. Write how many.
+            s:2:19: error: price '$92': it is an amount like 92 or 92.50. Write digits, with a point before cents, and no sign of money.
+            s:2:23: error: kind 'plank': it is one of board, sheet. Choose one of them, or leave it empty.
+            s:3:20: error: supply 'on-hand': what is on hand has a count. Write how many there are."""),
+        Arguments.of(
+            SIDE,
+            SHEET + "ply,8 ft,5 in,,,board,\n",
+            "s:3:17: error: kind 'board': 'ply' is both sheets and boards. Give one of them another"
+                + " name."),
+        Arguments.of(
+            "part,material,lenght,width,part\nside,ply,72 in,11 in,x,y\n",
+            SHEET,
+            """
+            p:1:1: error: the first line: it has no column 'length'. Write the columns part, material, length, width, count, grain in any order.
+            p:1:15: error: column 'lenght': there is no such column. Did you mean 'length'?
+            p:1:28: error: column 'part': it stands twice. Leave one of them out.
+            p:2:24: error: 'y': there are more cells than columns. Put quotes round a cell that holds a comma."""),
+        Arguments.of(
+            PARTS + "\"side,ply,72 in,11 in,2,\n",
+            SHEET,
+            "p:2:1: error: the line: a quote is opened and not closed, or something stands after a"
+                + " closed one. Write a quote within quotes twice, or leave all quotes out: 31 1/2"
+                + " in."),
+        Arguments.of(
+            "",
+            PARTS,
+            """
+            p:1:1: error: the file: it is empty. Write the names of the columns in line 1."""));
+  }
+
+  @ParameterizedTest
+  @MethodSource("bad")
+  void tellsEveryErrorWithItsPlace(String parts, String stock, String messages) {
+    assertThat(problems(parts, stock)).startsWith(messages);
+  }
+
+  @Test
+  void refusesWhatIsNotText() {
+    byte[] latin =
+        "part,material,length,width\nTür,ply,1 m,1 m\n".getBytes(StandardCharsets.ISO_8859_1);
+    CutReader.Outcome outcome =
+        CutReader.read(latin, SHEET.getBytes(StandardCharsets.UTF_8), Optional.empty());
+    assertThat(((CutReader.Outcome.Refused) outcome).ofParts().getFirst().text("p"))
+        .isEqualTo("p:1:1: error: the file: it is not text in UTF-8. Save it as CSV UTF-8.");
+  }
+
+  static LongStream seeds() {
+    return LongStream.range(0, 200);
+  }
+
+  /** Tables with letters left out, doubled and changed, the signs of the format above all. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void neverThrowsForWhatATableHolds(long seed) {
+    Random random = new Random(seed);
+    CutReader.Outcome outcome = read(spoilt(SIDE, random), spoilt(SHEET, random), Optional.empty());
+    switch (outcome) {
+      case CutReader.Outcome.Good read -> assertThat(read.wanted()).isNotEmpty();
+      case CutReader.Outcome.Refused(var ofParts, var ofStock) ->
+          assertThat(ofParts.size() + ofStock.size()).isPositive();
+    }
+  }
+
+  private static String spoilt(String text, Random random) {
+    String signs = "\",;\n\r\t '½/-0é\uFEFF";
+    StringBuilder spoilt = new StringBuilder(text);
+    IntStream.range(0, random.nextInt(8))
+        .forEach(
+            _ -> {
+              int at = random.nextInt(spoilt.length());
+              char sign = signs.charAt(random.nextInt(signs.length()));
+              switch (random.nextInt(3)) {
+                case 0 -> spoilt.deleteCharAt(at);
+                case 1 -> spoilt.insert(at, sign);
+                default -> spoilt.setCharAt(at, sign);
+              }
+            });
+    return spoilt.toString();
+  }
+}

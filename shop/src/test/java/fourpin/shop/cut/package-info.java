@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.shop.cut;
+
+import org.jspecify.annotations.NullMarked;

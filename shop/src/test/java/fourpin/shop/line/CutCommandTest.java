@@ -1,0 +1,159 @@
+package fourpin.shop.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** What a maker sees of a cutting without a job. */
+class CutCommandTest {
+
+  private static final Path EXAMPLES = Path.of("..", "examples");
+  private static final Path PARTS = EXAMPLES.resolve("tool-rack-parts.csv");
+  private static final Path STOCK = EXAMPLES.resolve("tool-rack-stock.csv");
+
+  @TempDir private Path shop;
+
+  private static String run(Object... args) {
+    StringWriter told = new StringWriter();
+    PrintWriter out = new PrintWriter(told);
+    CommandLine line = new CommandLine(new CutCommand()).setOut(out).setErr(out);
+    int code = line.execute(Stream.of(args).map(Object::toString).toArray(String[]::new));
+    return code + "\n" + told;
+  }
+
+  private static Map<String, String> files(Path folder) throws IOException {
+    Map<String, String> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        files.put(
+            folder.relativize(file).toString().replace('\\', '/'),
+            new String(Files.readAllBytes(file), java.nio.charset.StandardCharsets.ISO_8859_1));
+      }
+    }
+    return files;
+  }
+
+  @Test
+  void writesEveryFileOfTheExampleAndTheSameBytesAgain() throws IOException {
+    Path first = shop.resolve("first");
+    Path second = shop.resolve("second");
+    assertThat(run(PARTS, STOCK, "--out", first))
+        .isEqualTo(
+            """
+            0
+            birch ply, sheets: 3; no layout needs fewer than 3
+            back ply, sheets: 2; no layout needs fewer than 2
+            ash, boards 5 1/2 in wide, cut to length: 1; no layout needs fewer than 1
+            ash, boards, ripped and cut to length: 1; no layout needs fewer than 1
+            The cutting is in %s.
+            """
+                .formatted(first));
+    run(PARTS, STOCK, "--out", second);
+    assertThat(files(first)).isEqualTo(files(second));
+    assertThat(files(first).keySet())
+        .contains("cutting.pdf", "layouts.csv", "cutting-order.csv", "stock.csv")
+        .anyMatch(name -> name.startsWith("drawings/") && name.endsWith(".svg"));
+  }
+
+  /** Counted in the table of layouts against the table of parts. */
+  @Test
+  void everyPartStandsInTheLayouts() throws IOException {
+    Path out = shop.resolve("out");
+    run(PARTS, STOCK, "--out", out);
+    List<String> layouts = Files.readAllLines(out.resolve("layouts.csv"));
+    Map<String, Long> cut = new TreeMap<>();
+    for (String line : layouts.subList(1, layouts.size())) {
+      // The name of the stock may hold a comma, so count from the end.
+      String[] cells = line.split(",");
+      long alike = Long.parseLong(line.replaceFirst(".*,S\\d+,(\\d+),.*", "$1"));
+      String part = cells[cells.length - 7];
+      if (!part.isEmpty()) {
+        cut.merge(part, alike, Long::sum);
+      }
+    }
+    assertThat(cut)
+        .isEqualTo(
+            new TreeMap<>(
+                Map.of(
+                    "1 side",
+                    4L,
+                    "2 shelf",
+                    10L,
+                    "3 divider",
+                    6L,
+                    "4 kick",
+                    2L,
+                    "5 back",
+                    2L,
+                    "6 rail",
+                    4L,
+                    "7 drawer front",
+                    6L,
+                    "8 peg",
+                    12L)));
+  }
+
+  @Test
+  void saysWhichPartsHaveNoPlaceAndWritesTheRest() throws IOException {
+    Path stock = shop.resolve("stock.csv");
+    Files.writeString(
+        stock,
+        """
+        material,length,width,count,kind
+        birch ply,8 ft,4 ft,1,sheet
+        back ply,8 ft,4 ft,,sheet
+        ash,8 ft,5 1/2 in,,board
+        """);
+    String told = run(PARTS, stock, "--out", shop.resolve("out"));
+    assertThat(told)
+        .startsWith("1\n")
+        .containsPattern("error: \\d+ of line \\d [a-z]+ can't be cut from birch ply")
+        .contains("The cutting is in");
+    assertThat(shop.resolve("out/cutting.pdf")).exists();
+  }
+
+  @Test
+  void tellsAllThatIsWrongAndWritesNothing() throws IOException {
+    Path parts = shop.resolve("parts.csv");
+    Files.writeString(parts, "part,material,length,width\nside,ply,72,11 in\n");
+    Path stock = shop.resolve("stock.csv");
+    Files.writeString(stock, "material,length,width,price\nply,96 in,48 in,dear\n");
+    Path out = shop.resolve("out");
+    assertThat(run(parts, stock, "--out", out, "--set", "kref=3 mm", "--set", "sheet-trim=1/4"))
+        .isEqualTo(
+            """
+            2
+            %s:2:10: error: length '72': a length without a unit. Write the unit, as in 31 1/2 in or 800 mm, or state it for all with --unit inch or --unit mm.
+            %s:2:17: error: price 'dear': it is an amount like 92 or 92.50. Write digits, with a point before cents, and no sign of money.
+            --set kref=3 mm: error: cutting has no such setting. Did you mean 'kerf'?
+            --set sheet-trim=1/4: error: a length without a unit. Write it like 1/8 in or 3.2 mm.
+            """
+                .formatted(parts, stock));
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void aWiderKerfTakesNoFewerSheets() {
+    String thin = run(PARTS, STOCK, "--out", shop.resolve("thin"), "--set", "kerf=0.5 mm");
+    String wide = run(PARTS, STOCK, "--out", shop.resolve("wide"), "--set", "kerf=8 mm");
+    assertThat(sheets(wide)).isGreaterThanOrEqualTo(sheets(thin));
+  }
+
+  private static int sheets(String told) {
+    return told.lines()
+        .filter(line -> line.contains("; no layout"))
+        .mapToInt(line -> Integer.parseInt(line.replaceFirst(".*: (\\d+); no.*", "$1")))
+        .sum();
+  }
+}
