@@ -120,7 +120,7 @@ public final class DrillingView {
         "side " + new ClampedGuide(drafter, part, guide, clamping).sideUp() + " of the guide up");
     clamping.reaches().forEach(reach -> lines.add(holes(reach)));
     return IntStream.range(0, lines.size())
-        .mapToObj(i -> under(lines.get(i)).at(new Point(middle, bottom - i * LINE)))
+        .mapToObj(i -> under(lines.get(i), i).at(new Point(middle, bottom - i * LINE)))
         .map(Mark.class::cast)
         .toList();
   }
@@ -133,7 +133,9 @@ public final class DrillingView {
         .orElse(holes);
   }
 
-  private static Lettering under(String words) {
-    return Drafter.label(words).with(Lettering.Align.MIDDLE, Lettering.Seat.TOP);
+  /** The row large, the rest narrow, so that words do not make the picture small. */
+  private static Lettering under(String words, int line) {
+    return (line == 0 ? Drafter.label(words) : Drafter.small(words))
+        .with(Lettering.Align.MIDDLE, Lettering.Seat.TOP);
   }
 }
