@@ -50,10 +50,14 @@ final class PlateFindings {
 
   /** Where the beam sum holds, which takes all of the depth to sag alike, and an edge does not. */
   private Optional<Finding> edge(Bends bends) {
-    double sag = Math.max(bends.middle(), Math.max(bends.front(), bends.back()));
+    double sag = most(bends);
     return read.limits().sagHolds(read.loaded()) && sag > allowed()
         ? Optional.of(edge(bends, sag))
         : Optional.empty();
+  }
+
+  private static double most(Bends bends) {
+    return Math.max(bends.middle(), Math.max(bends.front(), bends.back()));
   }
 
   private Finding edge(Bends bends, double sag) {
@@ -84,15 +88,29 @@ final class PlateFindings {
 
   private List<Remedy> edgeCures(double sag) {
     List<Remedy> cures = new ArrayList<>();
-    if (read.section().layers().size() == 2) {
-      cures.add(new Remedy("give the other edge a strip as well", "one more strip"));
-    }
+    otherStrip().ifPresent(cures::add);
     double load = read.loaded().total() * allowed() / sag - read.section().weight();
     if (load > 0) {
       Quantity most = Quantity.of(load, QuantityUnit.LINE_LOAD);
       cures.add(new Remedy("keep the load to " + most.textAtMost(job.unit()), "room for less"));
     }
     return cures;
+  }
+
+  /** The same strip on the other edge, if the shelf then holds as a plate. */
+  private Optional<Remedy> otherStrip() {
+    return read.withStripsOnBothEdges()
+        .flatMap(ShelfPlate::of)
+        .flatMap(plate -> PlateBending.of(plate).loaded())
+        .map(PlateFindings::most)
+        .filter(sag -> sag <= allowed())
+        .map(
+            sag ->
+                new Remedy(
+                    "give the other edge the same strip: no place sags by more than "
+                        + length(sag)
+                        + " now",
+                    "one more strip for each shelf"));
   }
 
   private Finding tips() {

@@ -36,6 +36,11 @@ public record Section(List<Layer> layers) {
       }
     }
 
+    /** The same of another width, elsewhere over the depth. */
+    Layer at(double otherFront, double otherWidth) {
+      return new Layer(name, matter, otherWidth, thickness, otherFront, top);
+    }
+
     double area() {
       return width * thickness;
     }

@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.measure.Figure;
 import fourpin.measure.Sourced;
+import fourpin.strength.Section.Layer;
 import java.util.List;
 import java.util.Optional;
 
@@ -61,6 +62,41 @@ public record ShelfOnSupports(
 
     /** Over the whole depth, in a joint. */
     record WholeEnd() implements Bearing {}
+  }
+
+  /**
+   * With the strip of one edge on the other edge too; nothing for a shelf without just one strip.
+   */
+  Optional<ShelfOnSupports> withStripsOnBothEdges() {
+    Layer panel = section.layers().getFirst();
+    Layer strip = section.layers().getLast();
+    double left = panel.width() - strip.width();
+    return section.layers().size() == 2 && left > 0
+        ? Optional.of(withStrips(panel, strip, left))
+        : Optional.empty();
+  }
+
+  private ShelfOnSupports withStrips(Layer panel, Layer strip, double width) {
+    double front = Math.min(panel.front(), strip.front());
+    List<Layer> layers =
+        List.of(
+            panel.at(front + strip.width(), width),
+            strip.at(front, strip.width()),
+            strip.at(front + strip.width() + width, strip.width()));
+    List<Flat> all = List.of(flats.getFirst(), flats.getLast(), flats.getLast());
+    return new ShelfOnSupports(
+        caseName,
+        mark,
+        prefix,
+        new Section(layers),
+        all,
+        span,
+        overhang,
+        load,
+        standing,
+        bearing,
+        limits,
+        doubt);
   }
 
   public LoadedShelf loaded() {

@@ -122,9 +122,7 @@ record ShelfPlate(
     Flat flat = shelf.flats().get(index);
     return new Band(
         layer.width(),
-        index == 0
-            ? flat.plate(layer.thickness())
-            : flat.strip(layer.width(), layer.thickness()));
+        index == 0 ? flat.plate(layer.thickness()) : flat.strip(layer.width(), layer.thickness()));
   }
 
   private static Optional<Strips> strips(ShelfOnSupports shelf) {

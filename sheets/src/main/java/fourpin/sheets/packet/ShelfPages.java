@@ -16,6 +16,16 @@ import java.util.Optional;
 /** What each shelf does under its load; shelves of the same figures stand together. */
 final class ShelfPages {
 
+  /** The figures of a shelf as a plate that stand in columns, by the last level of their ids. */
+  private static final List<String> PLATE_COLUMNS =
+      List.of(
+          "plate-front",
+          "plate-middle",
+          "plate-back",
+          "plate-front-row",
+          "low-support-load",
+          "low-support-closed");
+
   private final Plan plan;
   private final Words words;
 
@@ -104,24 +114,22 @@ final class ShelfPages {
 
   private Row asPlate(List<ShelfAnswer> shelves) {
     ShelfAnswer s = shelves.getFirst();
-    return Table.row(
-        s.caseName(),
-        marks(shelves),
-        plate(s, "plate-front"),
-        plate(s, "plate-middle"),
-        plate(s, "plate-back"),
-        plate(s, "plate-front-row"),
-        plate(s, "low-support-load"),
-        plate(s, "low-support-closed"));
+    List<String> cells = new ArrayList<>(List.of(s.caseName(), marks(shelves)));
+    PLATE_COLUMNS.forEach(column -> cells.add(plate(s, column)));
+    return Table.row(cells.toArray(String[]::new));
   }
 
   /** A figure by the last level of its id; a dash where the shelf has none. */
   private String plate(ShelfAnswer shelf, String last) {
     return shelf.plate().stream()
-        .filter(figure -> figure.id().endsWith("/" + last))
+        .filter(figure -> last(figure).equals(last))
         .findFirst()
         .map(words::value)
         .orElse("–");
+  }
+
+  private static String last(Figure figure) {
+    return figure.id().substring(figure.id().lastIndexOf('/') + 1);
   }
 
   private Table atReferenceLoads(Map<List<String>, List<ShelfAnswer>> alike) {
@@ -154,7 +162,9 @@ final class ShelfPages {
     for (List<ShelfAnswer> shelves : alike.values()) {
       List<Figure> figures = new ArrayList<>(shelves.getFirst().supports());
       figures.addAll(shelves.getFirst().others());
-      figures.addAll(shelves.getFirst().plate());
+      shelves.getFirst().plate().stream()
+          .filter(figure -> !PLATE_COLUMNS.contains(last(figure)))
+          .forEach(figures::add);
       figures.forEach(
           f ->
               rows.add(
