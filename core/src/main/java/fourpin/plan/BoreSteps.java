@@ -71,6 +71,7 @@ final class BoreSteps {
           Stage.BORE,
           List.of(part),
           "Clamp the guide as each line says and bore. "
+              + held(boring)
               + PANEL
               + " Brush the chips off before the"
               + " guide is laid on or moved.",
@@ -81,7 +82,19 @@ final class BoreSteps {
   }
 
   private static Caution tool(GuidedBoring boring) {
-    return boring.way() == Way.ROUTER_GUIDE ? Cautions.PLUNGE : Cautions.DRILL;
+    return switch (boring.method().how()) {
+      case DRILL_PRESS -> Cautions.PRESS;
+      case BY_HAND -> boring.way() == Way.ROUTER_GUIDE ? Cautions.PLUNGE : Cautions.DRILL;
+    };
+  }
+
+  private static String held(GuidedBoring boring) {
+    return switch (boring.method().how()) {
+      case DRILL_PRESS ->
+          "Panel and guide go under the drill press together, both ends held up level with the"
+              + " table: bring each hole of the guide under the bit. ";
+      case BY_HAND -> "";
+    };
   }
 
   private void make(GuidedBoring boring, GuideSteps steps) {

@@ -1,5 +1,6 @@
 package fourpin.plan;
 
+import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Finding;
@@ -25,7 +26,6 @@ import java.util.List;
  */
 final class Costs {
 
-  private static final double SECONDS_PER_MINUTE = 60;
   private static final double MINUTES_PER_HOUR = 60;
   private static final double PER_CENT = 100;
 
@@ -35,11 +35,14 @@ final class Costs {
     this.settings = job.settings();
   }
 
-  List<Figure> figures(List<BuiltCase> cases, List<MaterialPlan> materials) {
+  /**
+   * @param borings the ways that the plan takes
+   */
+  List<Figure> figures(
+      List<BuiltCase> cases, List<MaterialPlan> materials, List<CaseBoring> borings) {
     List<Figure> figures = new ArrayList<>();
-    Figure holes = holes(cases);
-    Figure minutes = minutes(holes);
-    figures.add(holes);
+    Figure minutes = minutes(borings);
+    figures.add(holes(cases));
     figures.add(minutes);
     List<StockUse> used = materials.stream().flatMap(m -> m.stock().stream()).toList();
     boolean some = used.stream().anyMatch(u -> u.each().isPresent());
@@ -104,16 +107,24 @@ final class Costs {
     return each * built.order().quantity();
   }
 
-  private Figure minutes(Figure holes) {
-    double seconds = settings.number(Setting.HOLE_SECONDS);
+  /** Making guides, setting up, clamping and boring. */
+  private static Figure minutes(List<CaseBoring> borings) {
+    double sum = 0;
+    List<Input> inputs = new ArrayList<>();
+    for (CaseBoring boring : borings) {
+      for (Figure each : boring.minutes().stream().toList()) {
+        String symbol = "t" + (inputs.size() + 1);
+        String meaning = boring.caseName() + ", " + boring.chosen().title();
+        sum += each.value().value();
+        inputs.add(new Input(symbol, meaning, each.value(), each.source()));
+      }
+    }
     return new Figure(
         "job/boring-time",
-        "time to bore them",
-        Quantity.of(holes.value().value() * seconds / SECONDS_PER_MINUTE, QuantityUnit.TIME),
-        "n s / 60",
-        List.of(
-            new Input("n", "holes", holes.value(), Source.GEOMETRY),
-            setting("s", Setting.HOLE_SECONDS)),
+        "time to bore and groove for supports, by the ways taken",
+        Quantity.of(sum, QuantityUnit.TIME),
+        "t1 + t2 + ...",
+        inputs,
         Source.GEOMETRY);
   }
 

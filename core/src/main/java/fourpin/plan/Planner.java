@@ -68,7 +68,7 @@ public final class Planner {
     List<MaterialPlan> materials = stock.plan(cutList);
     findings.addAll(stock.findings());
     findings.addAll(Costs.findings(materials));
-    List<Figure> totals = totals(boring.cases(), materials);
+    List<Figure> totals = totals(boring.cases(), materials, ways.borings());
     List<Levelness> levelness = levelness(ways.borings(), boring.cases());
     return new Plan(
         stated,
@@ -97,13 +97,14 @@ public final class Planner {
     return all;
   }
 
-  private List<Figure> totals(List<BuiltCase> cases, List<MaterialPlan> materials) {
+  private List<Figure> totals(
+      List<BuiltCase> cases, List<MaterialPlan> materials, List<CaseBoring> borings) {
     Weights weights = new Weights(job);
     List<Figure> totals = new ArrayList<>();
     for (BuiltCase built : cases) {
       totals.addAll(weights.figures(built, Figure.id(built.order().name())));
     }
-    totals.addAll(new Costs(job).figures(cases, materials));
+    totals.addAll(new Costs(job).figures(cases, materials, borings));
     return totals;
   }
 

@@ -65,7 +65,7 @@ final class GuidedBookcase {
       clampings.add(clamping(part, face, Row.Name.FRONT, Face.FRONT, in("0")));
       clampings.add(clamping(part, face, Row.Name.BACK, Face.BACK, in("5/32")));
     }
-    Method method = new Method.Guided(guide, bit, clampings);
+    Method method = new Method.Guided(Method.How.BY_HAND, guide, bit, clampings);
     return boring(boring, Way.ROUTER_GUIDE, method);
   }
 

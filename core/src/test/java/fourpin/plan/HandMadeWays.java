@@ -210,7 +210,8 @@ final class HandMadeWays {
       clampings.add(clamping(s, List.of(new Reach(Optional.empty(), numbers))));
     }
     Length length = used.last().plus(Length.mm(30));
-    return new Method.Guided(guide(mark, length, holes.values()), bit(GUIDE), clampings);
+    return new Method.Guided(
+        Method.How.BY_HAND, guide(mark, length, holes.values()), bit(GUIDE), clampings);
   }
 
   private GuideHole hole(int number, Length along, Use use) {
@@ -269,7 +270,8 @@ final class HandMadeWays {
       holes.add(hole(i + 1, first.plus(pitch.times(i)), Use.BORED));
     }
     Length length = holes.getLast().along().plus(Length.mm(10));
-    return Optional.of(new Method.Guided(guide(mark, length, holes), bit(GUIDE), clampings));
+    return Optional.of(
+        new Method.Guided(Method.How.BY_HAND, guide(mark, length, holes), bit(GUIDE), clampings));
   }
 
   private Optional<List<Reach>> reaches(List<Length> heights, Length first, Length pitch) {

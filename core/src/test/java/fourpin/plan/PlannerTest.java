@@ -96,8 +96,11 @@ class PlannerTest {
     Plan plan = Planner.plan(job(divided().order()));
     double stock = figure(plan, "job/stock-used").value().value();
     double holes = figure(plan, "job/holes").value().value();
-    // Defaults: no waste, 25 % mark-up, 16 s a hole at 60 an hour, 15 % contingency.
-    double expected = (stock * 1.25 + holes * 16 / 3600 * 60) * 1.15;
+    // Defaults: 10 min for the stick, 5 for one set-up, 16 s a hole.
+    double minutes = 10 + 5 + holes * 16 / 60;
+    assertThat(figure(plan, "job/boring-time").value().value()).isCloseTo(minutes, within(1e-9));
+    // Defaults: no waste, 25 % mark-up, 60 an hour, 15 % contingency.
+    double expected = (stock * 1.25 + minutes / 60 * 60) * 1.15;
     assertThat(figure(plan, "job/price").value().value()).isCloseTo(expected, within(1e-9));
     assertThat(holes)
         .isEqualTo(plan.grids().stream().mapToDouble(g -> g.levels().size() * 4).sum());

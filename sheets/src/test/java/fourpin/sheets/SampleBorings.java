@@ -111,7 +111,7 @@ public final class SampleBorings {
             grid.depth(),
             SampleJobs.in("1/16"),
             SampleJobs.in("5/16"));
-    return new Method.Guided(guide, bit, clampings(built, grids, guide));
+    return new Method.Guided(Method.How.BY_HAND, guide, bit, clampings(built, grids, guide));
   }
 
   private static Guide guide(BuiltCase built, BayGrid grid) {

@@ -209,9 +209,9 @@ class MainTest {
         .contains("job/holes = ")
         .contains("  holes to bore for supports\n");
     assertThat(run("explain", job, "job/boring-time").out())
-        .startsWith("time to bore them: ")
-        .contains("\n  id      job/boring-time\n  formula n s / 60\n  n = ")
-        .contains("\n  s = 16  time for one hole, seconds; ");
+        .startsWith("time to bore and groove for supports, by the ways taken: ")
+        .contains("\n  id      job/boring-time\n  formula t1 + t2 + ...\n  t1 = ")
+        .contains("  bookcase, plunge router with a bushing");
   }
 
   @Test

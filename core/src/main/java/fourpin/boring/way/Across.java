@@ -1,9 +1,11 @@
 package fourpin.boring.way;
 
 import fourpin.boring.BayGrid.Row;
+import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.casework.Face;
 import fourpin.measure.Length;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a guide's one column of holes comes over every row. Before assembly the guide lies at the
@@ -62,5 +64,21 @@ record Across(Group group, Length column, Length width) {
   Length beforeTheBack() {
     return least(
         group.columns().stream().map(c -> beforeTheBack(c).minus(width.minus(column))).toList());
+  }
+
+  /**
+   * That the face frame of a standing case leaves no room for a guide that stands over the front.
+   */
+  Optional<Reason> overTheFrame() {
+    Length over = least(group.columns().stream().map(this::spacer).toList()).abs();
+    boolean stands = group.columns().stream().anyMatch(c -> spacer(c).isNegative());
+    return stands && group.isBoredAfterAssembly() && group.built().order().faceFrame().isPresent()
+        ? Optional.of(
+            new Reason(
+                "the guide would stand "
+                    + group.text(over)
+                    + " over the front edge, where the face frame is",
+                "bore before assembly, or set the front row further back"))
+        : Optional.empty();
   }
 }

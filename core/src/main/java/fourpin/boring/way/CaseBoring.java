@@ -2,7 +2,9 @@ package fourpin.boring.way;
 
 import fourpin.boring.BayGrid;
 import fourpin.job.Way;
+import fourpin.measure.Figure;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How the bays of one case that are bored alike get their holes.
@@ -28,5 +30,13 @@ public record CaseBoring(
   /** How the chosen way is done. */
   public Method method() {
     return answer(chosen).method().orElseThrow();
+  }
+
+  /** Time that the chosen way takes for all copies; none where there is no level to bore. */
+  public Optional<Figure> minutes() {
+    boolean some = grids.stream().anyMatch(g -> !g.levels().isEmpty());
+    return answer(chosen).figures().stream()
+        .filter(f -> some && f.id().endsWith("/" + Reckoning.MINUTES))
+        .findFirst();
   }
 }

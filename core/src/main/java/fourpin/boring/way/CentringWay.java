@@ -14,7 +14,8 @@ import java.util.List;
 final class CentringWay implements WayCheck {
 
   private static final GuidedWork WORK =
-      new GuidedWork(Setting.GUIDED_SECONDS, Setting.GUIDE_MINUTES, Setting.WEAR_NOSE);
+      new GuidedWork(
+          Method.How.BY_HAND, Setting.GUIDED_SECONDS, Setting.GUIDE_MINUTES, Setting.WEAR_NOSE);
 
   @Override
   public Proposal of(Group group) {

@@ -10,11 +10,12 @@ import java.util.Optional;
 /**
  * The work of boring through a guide.
  *
+ * @param how what holds the drill or the router
  * @param seconds for one hole
  * @param making of the guide; its holes are counted where it is bored in the shop
  * @param wear of its holes
  */
-record GuidedWork(Setting seconds, Setting making, Setting wear) {
+record GuidedWork(Method.How how, Setting seconds, Setting making, Setting wear) {
 
   /**
    * What can be done, or why not.
@@ -34,7 +35,7 @@ record GuidedWork(Setting seconds, Setting making, Setting wear) {
     }
     return reasons.isEmpty() && designed instanceof Designed.Made made
         ? new Proposal.Can(
-            new Method.Guided(made.guide(), bit, made.clampings()),
+            new Method.Guided(how, made.guide(), bit, made.clampings()),
             work(group, made, bought),
             notes)
         : Proposal.cannot(reasons);

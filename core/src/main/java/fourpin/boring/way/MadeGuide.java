@@ -90,7 +90,7 @@ final class MadeGuide {
                 "the back row lies too near to the back for a guide with holes of "
                     + group.text(hole),
                 "bore before assembly"))
-        : Optional.empty();
+        : across.overTheFrame();
   }
 
   private Length block() {

@@ -6,8 +6,13 @@ import java.util.List;
 /** How a way is done for one group of bays. */
 public sealed interface Method {
 
-  /** Through a guide. @param clampings in the order of work */
-  record Guided(Guide guide, BitSetting bit, List<Clamping> clampings) implements Method {
+  /**
+   * Through a guide.
+   *
+   * @param how what holds the drill or the router
+   * @param clampings in the order of work
+   */
+  record Guided(How how, Guide guide, BitSetting bit, List<Clamping> clampings) implements Method {
     public Guided {
       clampings = List.copyOf(clampings);
     }
@@ -21,7 +26,7 @@ public sealed interface Method {
    */
   record Marked(How how, BitSetting bit) implements Method {}
 
-  /** What holds the drill at a mark. */
+  /** What holds the drill. */
   enum How {
     BY_HAND,
     DRILL_PRESS

@@ -20,6 +20,9 @@ import java.util.List;
  */
 final class Reckoning {
 
+  /** What ids of figures of time end with. */
+  static final String MINUTES = "minutes";
+
   private static final double SECONDS_PER_MINUTE = 60;
   private static final double MINUTES_PER_HOUR = 60;
   private static final double PER_WEAR = 100;
@@ -153,7 +156,7 @@ final class Reckoning {
             + clampings.value().value() * settings.number(Setting.CLAMP_MINUTES)
             + holes.value().value() * settings.number(work.seconds()) / SECONDS_PER_MINUTE;
     return add(
-        "minutes",
+        MINUTES,
         "time to bore this way",
         Quantity.of(value, QuantityUnit.TIME),
         "m + u t + c k + n s / 60",

@@ -18,7 +18,8 @@ import java.util.List;
 final class RouterWay implements WayCheck {
 
   private static final GuidedWork WORK =
-      new GuidedWork(Setting.ROUTER_SECONDS, Setting.GUIDE_MINUTES, Setting.WEAR_NOSE);
+      new GuidedWork(
+          Method.How.BY_HAND, Setting.ROUTER_SECONDS, Setting.GUIDE_MINUTES, Setting.WEAR_NOSE);
 
   @Override
   public Proposal of(Group group) {

@@ -1,6 +1,7 @@
 package fourpin.boring.way;
 
 import fourpin.boring.way.Guide.GuideHole;
+import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
 import fourpin.job.Tool.PerforatedStrip;
 import fourpin.job.Tool.StripKind;
@@ -75,6 +76,10 @@ final class SoldGuide {
       return Designed.failed(
           strip.name() + " is too wide for the back row of a standing case",
           "bore before assembly");
+    }
+    Optional<Reason> frame = across.overTheFrame();
+    if (frame.isPresent()) {
+      return new Designed.Failed(frame.get());
     }
     Length room = length().minus(strip.hole().over(2)).minus(stations.first());
     int last = (int) Math.min(strip.holes() - lowest(), room.wholeTimes(strip.pitch()));

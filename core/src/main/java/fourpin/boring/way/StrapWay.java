@@ -18,9 +18,11 @@ import java.util.List;
 final class StrapWay implements WayCheck {
 
   private static final GuidedWork BY_HAND =
-      new GuidedWork(Setting.GUIDED_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_STEEL);
+      new GuidedWork(
+          Method.How.BY_HAND, Setting.GUIDED_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_STEEL);
   private static final GuidedWork AT_THE_PRESS =
-      new GuidedWork(Setting.PRESS_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_STEEL);
+      new GuidedWork(
+          Method.How.DRILL_PRESS, Setting.PRESS_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_STEEL);
 
   @Override
   public Proposal of(Group group) {

@@ -15,7 +15,8 @@ import java.util.List;
 final class StripWay implements WayCheck {
 
   private static final GuidedWork WORK =
-      new GuidedWork(Setting.GUIDED_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_BIT);
+      new GuidedWork(
+          Method.How.BY_HAND, Setting.GUIDED_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_BIT);
 
   @Override
   public Proposal of(Group group) {

@@ -252,6 +252,7 @@ class ErrorModelsTest {
     Method.Guided good = shop.stepped("0");
     Method.Guided bad =
         new Method.Guided(
+            Method.How.BY_HAND,
             good.guide(),
             good.bit(),
             good.clampings().stream()

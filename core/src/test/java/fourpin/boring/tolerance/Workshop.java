@@ -142,7 +142,7 @@ record Workshop(BuiltCase built, List<BayGrid> grids) {
     BitSetting bit =
         new BitSetting(
             "a bit in a nose", in("1/4"), runs, in("1/4"), in("3/8"), in("1/8"), in("3/16"));
-    return new Method.Guided(guide, bit, clampings(foot, reaches));
+    return new Method.Guided(Method.How.BY_HAND, guide, bit, clampings(foot, reaches));
   }
 
   private List<Clamping> clampings(Length foot, List<Reach> reaches) {

@@ -34,12 +34,18 @@ record DrillingWords(Words words) {
   }
 
   Told guided(Bored bored, Guide guide, List<Clamping> clampings) {
-    BitSetting bit = ((Method.Guided) bored.boring().method()).bit();
+    Method.Guided guided = (Method.Guided) bored.boring().method();
+    BitSetting bit = guided.bit();
     List<SetUp.Line> lines = new ArrayList<>(bit(bit));
     String side = clampings.getFirst().face() == Face.LEFT ? "A" : "B";
     lines.add(new SetUp.Line("Guide", guide.mark() + ", side " + side + " up"));
     lines.add(new SetUp.Line("Holes", holes(clampings)));
     List<String> steps = new ArrayList<>(List.of(lay(bored), scrap(bit)));
+    if (guided.how() == Method.How.DRILL_PRESS) {
+      steps.add(
+          "Move panel and guide under the drill press together, both ends held up level with the"
+              + " table, and bring each hole of the guide under the bit.");
+    }
     ClampingWords clamped = new ClampingWords(words);
     for (Clamping clamping : clampings) {
       String reaches =

@@ -94,7 +94,8 @@ class BoringPagesTest {
             g.thickness(),
             g.holes(),
             g.block());
-    CaseBoring strap = with(boring, new Method.Guided(sold, guided.bit(), guided.clampings()));
+    CaseBoring strap =
+        with(boring, new Method.Guided(Method.How.BY_HAND, sold, guided.bit(), guided.clampings()));
     assertThat(text(job, new GuidePages(List.of(strap), new Words(job)).section()))
         .contains(plain("Hole 1 is hole 4 of the strip"));
   }

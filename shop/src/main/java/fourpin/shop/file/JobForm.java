@@ -101,7 +101,7 @@ final class JobForm {
           "the shop file with the tools, as seen from the job file's folder");
   private static final Key<StockForm.Stock> STOCK =
       Key.optional("stock", StockForm.FORM, "none", "sheets and boards, on hand or to buy");
-  private static final Key<List<CaseOrder>> CASES =
+  static final Key<List<CaseOrder>> CASES =
       Key.required(
           "cases", new Named<>("a case", CaseForm.FORM, MOST_CASES), "each under its name");
 

@@ -72,6 +72,11 @@ public final class JobReader {
 
   private static Outcome read(Yaml.Entries root, List<Problem> found, ShopFiles shops) {
     List<Problem> all = new ArrayList<>(found);
+    Optional<Yaml.Entry> tools = root.entry(ShopForm.TOOLS.name());
+    if (tools.isPresent() && root.entry(JobForm.CASES.name()).isEmpty()) {
+      all.add(shopFile(tools.get()));
+      return new Outcome.Refused(all, ShopProblems.NONE);
+    }
     Optional<Opened> file = shopFile(root, shops, all);
     FileReader.Read<ShopForm.Stated> shop =
         file.map(ShopReader::read)
@@ -81,6 +86,15 @@ public final class JobReader {
         ? new Outcome.Good(job.value().get())
         : new Outcome.Refused(
             job.problems(), new ShopProblems(file.map(Opened::path).orElse(""), shop.problems()));
+  }
+
+  /** What its keys are for is better said once than of each of them that no job has. */
+  private static Problem shopFile(Yaml.Entry tools) {
+    return new Problem(
+        tools.key().place(),
+        tools.key().text(),
+        "this is a shop file: it states tools, and no cases",
+        "give the file of a job; it reads the shop file beside it, or the one it names");
   }
 
   private static FileReader.Read<Job> read(

@@ -29,7 +29,7 @@ final class ShopForm {
           SettingsForm.FORM,
           "as a job has them",
           "what holds for every job of the shop; a job's own settings go over them");
-  private static final Key<List<Tool>> TOOLS =
+  static final Key<List<Tool>> TOOLS =
       Key.optional(
           "tools",
           new Named<>("a tool", ToolForm.KIND, MOST_TOOLS),

@@ -102,6 +102,23 @@ class JobReaderTest {
         .allMatch(m -> m.startsWith("job.yaml:"));
   }
 
+  /** Said once, not of each key that no job has. */
+  @Test
+  void knowsAShopFileThatIsGivenAsAJob() {
+    String shop =
+        """
+        shop: Harrow Mill workshop
+        unit: inch
+        tools:
+          hand-drill: {kind: hand-drill, length: 9 1/2}
+        """;
+
+    assertThat(messages(shop.getBytes(StandardCharsets.UTF_8)))
+        .isEqualTo(
+            "job.yaml:3:1: error: tools: this is a shop file: it states tools, and no cases. Give"
+                + " the file of a job; it reads the shop file beside it, or the one it names.");
+  }
+
   @Test
   void leavesOutWhatTheMakerNeedNotState() {
     Job job = good(BadInputs.plain());
