@@ -39,10 +39,11 @@ final class Answers {
   Answers(Group group, Precision precision) {
     this.group = group;
     this.precision = precision;
-    this.answers = Stream.of(Way.values()).map(way -> answered(way, proposal(way))).toList();
+    this.answers = Stream.of(Way.values()).map(way -> answered(way, proposal(group, way))).toList();
   }
 
-  private Proposal proposal(Way way) {
+  /** What a way comes to before it is reckoned. */
+  static Proposal proposal(Group group, Way way) {
     boolean forHoles = way != Way.GROOVED_STANDARDS && way != Way.CLEAT_BLANK;
     if (forHoles && !group.hasPins()) {
       return Pins.needed(group);

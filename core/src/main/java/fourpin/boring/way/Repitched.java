@@ -2,6 +2,7 @@ package fourpin.boring.way;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.Borer;
+import fourpin.casework.CaseworkBuilder;
 import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.measure.Length;
@@ -16,6 +17,15 @@ record Repitched(int levels, int seated) {
 
   static Repitched at(Job job, CaseOrder order, Length pitch) {
     return of(Borer.grids(job, StripPitch.with(order, pitch)));
+  }
+
+  /** What is bored alike at another pitch; none if the case can't be built. */
+  static List<Group> groups(Job job, CaseOrder order, Length pitch) {
+    CaseOrder changed = StripPitch.with(order, pitch);
+    Job alone = job.with(List.of(changed));
+    return CaseworkBuilder.build(alone).cases().stream()
+        .flatMap(built -> Group.of(alone, built, Borer.grids(alone, changed)).stream())
+        .toList();
   }
 
   private static Repitched of(List<BayGrid> grids) {

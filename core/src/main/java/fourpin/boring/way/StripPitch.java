@@ -13,6 +13,7 @@ import fourpin.job.Way;
 import fourpin.measure.Length;
 import fourpin.measure.LengthReader;
 import fourpin.measure.Unit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,15 +24,18 @@ public final class StripPitch {
 
   /**
    * The job with the pitch of those cases that are to be bored through a strip replaced by what the
-   * strip gives, the nearest to the pitch wished. Cases whose pitch fits, and all others, stay.
+   * strip gives, the nearest to the pitch wished at which all their bays on pins can be bored so.
+   * Cases whose pitch fits stay, and those that can't be bored through a strip at any of its
+   * pitches.
    */
   public static Job taken(Job job) {
     return job.with(job.cases().stream().map(order -> taken(job, order)).toList());
   }
 
   private static CaseOrder taken(Job job, CaseOrder order) {
-    return kind(order.settings())
-        .flatMap(kind -> nearest(job, order, kind))
+    return strips(order.settings())
+        .flatMap(way -> nearest(job, order, way))
+        .filter(pitch -> !pitch.equals(order.settings().length(Setting.PITCH)))
         .map(pitch -> with(order, pitch))
         .orElse(order);
   }
@@ -63,24 +67,33 @@ public final class StripPitch {
     return order.with(order.settings().with(Setting.PITCH, new SettingValue.OfLength(pitch)));
   }
 
-  private static Optional<StripKind> kind(Settings settings) {
-    return Way.named(settings.choice(Setting.WAY))
-        .flatMap(
-            way ->
-                switch (way) {
-                  case HARDBOARD_STRIP -> Optional.of(StripKind.HARDBOARD);
-                  case STEEL_STRAP -> Optional.of(StripKind.STEEL);
-                  default -> Optional.empty();
-                });
+  private static Optional<Way> strips(Settings settings) {
+    return Way.named(settings.choice(Setting.WAY)).filter(way -> kind(way).isPresent());
+  }
+
+  private static Optional<StripKind> kind(Way way) {
+    return switch (way) {
+      case HARDBOARD_STRIP -> Optional.of(StripKind.HARDBOARD);
+      case STEEL_STRAP -> Optional.of(StripKind.STEEL);
+      default -> Optional.empty();
+    };
   }
 
   /** Of all strips of the kind, what comes nearest; the first of those that come equally near. */
-  private static Optional<Length> nearest(Job job, CaseOrder order, StripKind kind) {
+  private static Optional<Length> nearest(Job job, CaseOrder order, Way way) {
     Length wished = order.settings().length(Setting.PITCH);
     return job.shop()
-        .strips(kind)
+        .strips(kind(way).orElseThrow())
         .map(strip -> nearest(strip, wished))
-        .min((a, b) -> a.minus(wished).abs().compareTo(b.minus(wished).abs()));
+        .sorted(Comparator.comparing(given -> given.minus(wished).abs()))
+        .filter(given -> isPossible(Repitched.groups(job, order, given), way))
+        .findFirst();
+  }
+
+  private static boolean isPossible(List<Group> groups, Way way) {
+    List<Group> pins = groups.stream().filter(Group::hasPins).toList();
+    return !pins.isEmpty()
+        && pins.stream().allMatch(g -> Answers.proposal(g, way) instanceof Proposal.Can);
   }
 
   /** The multiple of a strip's pitch nearest to a wished one, within what the setting allows. */

@@ -5,6 +5,7 @@ import fourpin.job.Tool;
 import fourpin.job.Tool.PerforatedStrip;
 import fourpin.measure.Length;
 import java.util.List;
+import java.util.Optional;
 
 /** Whether a strip's pitch goes into the case's. */
 final class Strips {
@@ -38,8 +39,20 @@ final class Strips {
 
   private static Proposal changed(Group group, PerforatedStrip strip) {
     Length given = StripPitch.nearest(strip, group.pitch());
+    Optional<Designed> guide = at(group, given).map(g -> SoldGuide.of(g, strip));
+    if (guide.isPresent() && guide.get() instanceof Designed.Failed(Reason reason)) {
+      return Proposal.cannot(List.of(reason));
+    }
     String loss =
         Repitched.loss(group.job(), group.built().order(), strip.name(), group.pitch(), given);
     return Proposal.changed(loss, "set pitch to " + group.text(given));
+  }
+
+  /** The same bays at another pitch; none if nothing would be bored there. */
+  private static Optional<Group> at(Group group, Length pitch) {
+    int bay = group.grids().getFirst().bay();
+    return Repitched.groups(group.job(), group.built().order(), pitch).stream()
+        .filter(g -> g.holes() > 0 && g.grids().stream().anyMatch(b -> b.bay() == bay))
+        .findFirst();
   }
 }

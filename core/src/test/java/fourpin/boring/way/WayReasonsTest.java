@@ -1,0 +1,522 @@
+package fourpin.boring.way;
+
+import static fourpin.boring.way.ToolKit.answer;
+import static fourpin.boring.way.ToolKit.bit;
+import static fourpin.boring.way.ToolKit.borer;
+import static fourpin.boring.way.ToolKit.bushing;
+import static fourpin.boring.way.ToolKit.centring;
+import static fourpin.boring.way.ToolKit.draft;
+import static fourpin.boring.way.ToolKit.drill;
+import static fourpin.boring.way.ToolKit.press;
+import static fourpin.boring.way.ToolKit.router;
+import static fourpin.boring.way.ToolKit.routerBit;
+import static fourpin.boring.way.ToolKit.routing;
+import static fourpin.boring.way.ToolKit.sheet;
+import static fourpin.boring.way.ToolKit.strap;
+import static fourpin.boring.way.ToolKit.strip;
+import static fourpin.job.SampleJobs.in;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.boring.way.WayAnswer.Verdict;
+import fourpin.job.CaseDraft;
+import fourpin.job.FaceFrame;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Sizes;
+import fourpin.job.Support;
+import fourpin.job.Tool;
+import fourpin.job.Tool.StripKind;
+import fourpin.job.Way;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * What is said of each way where something speaks against it; one table, and so a long file. Holes
+ * are 1/4 in, 3/8 in deep, 1 in apart, in sides of 84 x 12 x 23/32 in; rows lie 1 1/2 in from the
+ * front edge and 2 5/32 in from the back edge and are 67 in long. A nose of 3/8 in runs in guide
+ * holes 0.005 in wider.
+ */
+class WayReasonsTest {
+
+  private static final String STATE_ONE = "state one in the shop file";
+  private static final String EARLIER = "bore before assembly";
+
+  /** One row of the table. @param says each reason with its remedy after a bar */
+  private record Told(
+      String when,
+      Way way,
+      Consumer<CaseDraft> change,
+      List<Tool> tools,
+      Verdict verdict,
+      List<String> says) {
+    @Override
+    public String toString() {
+      return way.key() + ": " + when;
+    }
+  }
+
+  private static Told no(String when, Way way, List<Tool> tools, String... says) {
+    return no(when, way, _ -> {}, tools, says);
+  }
+
+  private static Told no(
+      String when, Way way, Consumer<CaseDraft> change, List<Tool> tools, String... says) {
+    return new Told(when, way, change, tools, Verdict.NOT_POSSIBLE, List.of(says));
+  }
+
+  private static Told changed(
+      String when, Way way, Consumer<CaseDraft> change, List<Tool> tools, String... says) {
+    return new Told(when, way, change, tools, Verdict.IF_CHANGED, List.of(says));
+  }
+
+  private static Told can(
+      String when, Way way, Consumer<CaseDraft> change, List<Tool> tools, String... says) {
+    return new Told(when, way, change, tools, Verdict.POSSIBLE, List.of(says));
+  }
+
+  private static Consumer<CaseDraft> with(Setting setting, String inches) {
+    return d -> d.settings = d.settings.with(setting, new SettingValue.OfLength(in(inches)));
+  }
+
+  /** 10 in outside leave 8 9/16 in between the sides. */
+  private static void narrow(CaseDraft draft) {
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("10"), in("84"), in("12"));
+    standing(draft);
+  }
+
+  private static void standing(CaseDraft draft) {
+    SettingValue after = new SettingValue.OfChoice("after-assembly");
+    draft.settings = draft.settings.with(Setting.DRILL, after);
+  }
+
+  private static Consumer<CaseDraft> on(Support support) {
+    return d -> d.bays = List.of(ToolKit.on(support));
+  }
+
+  private static void framed(CaseDraft draft) {
+    standing(draft);
+
+    draft.faceFrame =
+        Optional.of(
+            new FaceFrame(
+                "oak",
+                in("1 1/2"),
+                Optional.empty(),
+                in("2"),
+                in("2"),
+                in("0"),
+                FaceFrame.Scribe.NONE));
+  }
+
+  private static Support standards() {
+    return new Support.Standards(
+        Support.Mounting.LET_IN,
+        in("5/8"),
+        in("3/16"),
+        in("1/2"),
+        in("1/4"),
+        in("1/16"),
+        in("1/8"),
+        in("96"));
+  }
+
+  private static Support cleats() {
+    return new Support.Cleats("oak", in("1 1/2"), in("3/4"), in("1 1/2"), in("1 1/4"), in("5/8"));
+  }
+
+  static Stream<Told> hardboardStrip() {
+    return Stream.of(
+        no(
+            "no tools",
+            Way.HARDBOARD_STRIP,
+            List.of(),
+            "no hand drill is stated|" + STATE_ONE,
+            "no plain bit of 1/4 in is stated|" + STATE_ONE,
+            "no strip of perforated hardboard is stated|" + STATE_ONE),
+        no(
+            "a bit wider than the holes",
+            Way.HARDBOARD_STRIP,
+            List.of(drill(), bit(), strip("3/16", "1")),
+            "bit 1/4 in does not go through the strip's holes of 3/16 in|take a strip with wider"
+                + " holes"),
+        no(
+            "a bit that wobbles",
+            Way.HARDBOARD_STRIP,
+            List.of(drill(), bit(), strip("9/32", "1")),
+            "bit 1/4 in has 1/32 in of play in the strip's holes of 9/32 in|take a strip with"
+                + " narrower holes, or set strip-play to 1/32 in"),
+        no(
+            "a bit too short for hole and strip",
+            Way.HARDBOARD_STRIP,
+            List.of(drill(), bit("1/4", "1/2"), strip("1/4", "1")),
+            "hole and guide take 5/8 in, and bit reaches 1/2 in|take a longer bit, or use a thinner"
+                + " guide"),
+        no(
+            "no room for the drill",
+            Way.HARDBOARD_STRIP,
+            WayReasonsTest::narrow,
+            List.of(drill(), bit(), strip("1/4", "1")),
+            "drill needs 9 1/2 in before the face, and bay 1 is 8 9/16 in wide|bore before"
+                + " assembly, or take a shorter tool"),
+        no(
+            "one hole is no strip",
+            Way.HARDBOARD_STRIP,
+            List.of(drill(), bit(), ToolKit.strip(StripKind.HARDBOARD, "1/4", "1", "1")),
+            "strip is too short to be stepped along rows 67 in long|take a longer piece, or set"
+                + " rows to full so that there is a hole for the pin"),
+        changed(
+            "a pitch that is no multiple",
+            Way.HARDBOARD_STRIP,
+            _ -> {},
+            List.of(drill(), bit(), strip("1/4", "3/4")),
+            "strip gives 3/4 in, not 1 in: 90 levels instead of 68|set pitch to 3/4 in"),
+        changed(
+            "no pins",
+            Way.HARDBOARD_STRIP,
+            on(standards()),
+            List.of(drill(), bit(), strip("1/4", "1")),
+            "the bays stand on standards|state pins"),
+        can(
+            "tools that fit",
+            Way.HARDBOARD_STRIP,
+            _ -> {},
+            List.of(drill(), bit(), strip("1/4", "1"))));
+  }
+
+  static Stream<Told> centringGuide() {
+    List<Tool> kit = List.of(drill(), centring("3/8", "3/8", "1"), sheet());
+    return Stream.of(
+        no(
+            "no tools",
+            Way.CENTRING_GUIDE,
+            List.of(),
+            "no hand drill is stated|" + STATE_ONE,
+            "no self-centring bit of 1/4 in is stated|" + STATE_ONE,
+            "no stock for guides is stated|" + STATE_ONE),
+        no(
+            "a bit too short for hole and guide",
+            Way.CENTRING_GUIDE,
+            List.of(drill(), centring("3/8", "3/8", "1/2"), sheet()),
+            "hole and guide take 5/8 in, and centring bit reaches 1/2 in|take a longer bit, or use"
+                + " a thinner guide"),
+        no(
+            "stock that is not wide enough",
+            Way.CENTRING_GUIDE,
+            List.of(drill(), centring("3/8", "3/8", "1"), sheet("1/4", "96", "3")),
+            "the guide is 3 21/32 in wide and sheet is 3 in|take wider stock"),
+        no(
+            "stock that is not long enough",
+            Way.CENTRING_GUIDE,
+            List.of(drill(), centring("3/8", "3/8", "1"), sheet("1/4", "6", "4")),
+            "a guide from sheet is too short to be stepped along rows 67 in long|take a longer"
+                + " piece, or set rows to full so that there is a hole for the pin"),
+        no(
+            "no room for the drill",
+            Way.CENTRING_GUIDE,
+            WayReasonsTest::narrow,
+            kit,
+            "drill needs 9 1/2 in before the face, and bay 1 is 8 9/16 in wide|bore before"
+                + " assembly, or take a shorter tool"),
+        no(
+            "no wood between the first hole and the panel that the guide stands on",
+            Way.CENTRING_GUIDE,
+            with(Setting.CLEAR_BELOW, "1/4").andThen(WayReasonsTest::standing),
+            kit,
+            "the lowest hole lies too near to the panel below for a guide that stands on it|set"
+                + " clear-below to more, or bore before assembly"),
+        no(
+            "a back row at the back",
+            Way.CENTRING_GUIDE,
+            with(Setting.BACK_ROW, "1/4").andThen(WayReasonsTest::standing),
+            kit,
+            "the back row lies too near to the back for a guide with holes of 0.38 in|" + EARLIER),
+        // 0.19 in to the edge of the guide's hole and 3/16 in of wood, less 1/4 in.
+        no(
+            "a front row at the face frame",
+            Way.CENTRING_GUIDE,
+            with(Setting.FRONT_ROW, "1/4").andThen(WayReasonsTest::framed),
+            kit,
+            "the guide would stand ≈ 0.128 in over the front edge, where the face frame is|"
+                + EARLIER
+                + ", or set the front row further back"),
+        can(
+            "a front row at an open front",
+            Way.CENTRING_GUIDE,
+            with(Setting.FRONT_ROW, "1/4").andThen(WayReasonsTest::standing),
+            kit),
+        can("tools that fit", Way.CENTRING_GUIDE, _ -> {}, kit));
+  }
+
+  static Stream<Told> routerGuide() {
+    return Stream.of(
+        no(
+            "no tools",
+            Way.ROUTER_GUIDE,
+            List.of(),
+            "no plunge router is stated|" + STATE_ONE,
+            "no guide bushing is stated|" + STATE_ONE,
+            "no router bit of 1/4 in is stated|" + STATE_ONE,
+            "no stock for guides is stated|" + STATE_ONE),
+        no(
+            "a barrel through the guide",
+            Way.ROUTER_GUIDE,
+            routing(bushing("3/8", "5/16", "5/16")),
+            "barrel 5/16 in is longer than the 1/4 in guide|use another guide thickness, or trim"
+                + " the barrel to less than 1/4 in"),
+        no(
+            "a barrel down to the panel",
+            Way.ROUTER_GUIDE,
+            routing(bushing("3/8", "5/16", "1/4")),
+            "barrel 1/4 in is as long as the guide is thick|use another guide thickness, or trim"
+                + " the barrel to less than 1/4 in"),
+        no(
+            "a bit as wide as the bore",
+            Way.ROUTER_GUIDE,
+            routing(bushing("5/16", "1/4", "3/16")),
+            "bit 1/4 in does not run free in the bushing's bore of 1/4 in|use a wider bushing"),
+        no(
+            "a bit too short",
+            Way.ROUTER_GUIDE,
+            List.of(router("2"), bushing("3/8", "5/16", "3/16"), routerBit("1/2"), sheet()),
+            "hole and guide take 5/8 in, and router bit reaches 1/2 in|take a longer bit, or use a"
+                + " thinner guide"),
+        no(
+            "a router that plunges too little",
+            Way.ROUTER_GUIDE,
+            List.of(router("1/2"), bushing("3/8", "5/16", "3/16"), routerBit("1"), sheet()),
+            "hole and guide take 5/8 in, and router plunges 1/2 in|take another router, or use a"
+                + " thinner guide"),
+        no(
+            "no room for the router",
+            Way.ROUTER_GUIDE,
+            WayReasonsTest::narrow,
+            routing(bushing("3/8", "5/16", "3/16")),
+            "router needs 10 1/4 in before the face, and bay 1 is 8 9/16 in wide|bore before"
+                + " assembly, or take a shorter tool"),
+        no(
+            "all that is wrong with one set is told at once",
+            Way.ROUTER_GUIDE,
+            List.of(router("1/2"), bushing("5/16", "1/4", "5/16"), routerBit("1/2"), sheet()),
+            "barrel 5/16 in is longer than the 1/4 in guide|use another guide thickness, or trim"
+                + " the barrel to less than 1/4 in",
+            "bit 1/4 in does not run free in the bushing's bore of 1/4 in|use a wider bushing",
+            "hole and guide take 5/8 in, and router bit reaches 1/2 in|take a longer bit, or use a"
+                + " thinner guide",
+            "hole and guide take 5/8 in, and router plunges 1/2 in|take another router, or use a"
+                + " thinner guide"),
+        can(
+            "a base of 6 in over a margin of 2 in",
+            Way.ROUTER_GUIDE,
+            _ -> {},
+            routing(bushing("3/8", "5/16", "3/16")),
+            "at the last hole the router's base stands 1 in over the end of the guide|lay a piece as"
+                + " thick as the guide under it"),
+        can(
+            "a guide of 1/2 in takes a barrel of 5/16",
+            Way.ROUTER_GUIDE,
+            with(Setting.GUIDE_MARGIN, "3"),
+            List.of(
+                router("2"),
+                bushing("3/8", "5/16", "5/16"),
+                routerBit("1"),
+                sheet("1/2", "96", "4"))));
+  }
+
+  static Stream<Told> steelStrap() {
+    return Stream.of(
+        no(
+            "no tools",
+            Way.STEEL_STRAP,
+            List.of(),
+            "no hand drill or drill press is stated|" + STATE_ONE,
+            "no self-centring bit of 1/4 in is stated|" + STATE_ONE,
+            "no perforated steel strap is stated|" + STATE_ONE),
+        no(
+            "a tip that does not enter",
+            Way.STEEL_STRAP,
+            List.of(drill(), centring("3/8", "5/16", "1"), strap("3/4")),
+            "the nose does not enter the strap's holes of 5/16 in: it is 5/16 in at its tip|take a"
+                + " strap with wider holes, or a bit with a finer nose"),
+        no(
+            "a nose that falls through",
+            Way.STEEL_STRAP,
+            List.of(drill(), centring("5/16", "9/32", "1"), strap("1")),
+            "the nose of 5/16 in falls through the strap's holes of 5/16 in|take a strap with"
+                + " narrower holes, or a bit with a wider nose"),
+        no(
+            "a bit too short",
+            Way.STEEL_STRAP,
+            List.of(drill(), centring("3/8", "9/32", "3/8"), strap("1")),
+            "hole and guide take 7/16 in, and centring bit reaches 3/8 in|take a longer bit, or use"
+                + " a thinner guide"),
+        no(
+            "a standing case and a drill press",
+            Way.STEEL_STRAP,
+            WayReasonsTest::standing,
+            List.of(press("6", "10", "2"), centring("3/8", "9/32", "1"), strap("1")),
+            "a standing case does not go under press|" + EARLIER),
+        no(
+            "a drill press that does not reach the back row",
+            Way.STEEL_STRAP,
+            List.of(press("2", "10", "2"), centring("3/8", "9/32", "1"), strap("1")),
+            "a row lies 2 5/32 in from the nearer edge, and the throat of press is 2 in|bore that"
+                + " row by another way"),
+        changed(
+            "3/4 in for 1 in",
+            Way.STEEL_STRAP,
+            _ -> {},
+            List.of(drill(), centring("3/8", "9/32", "1"), strap("3/4")),
+            "strip gives 3/4 in, not 1 in: 90 levels instead of 68|set pitch to 3/4 in"),
+        can(
+            "tools that fit",
+            Way.STEEL_STRAP,
+            _ -> {},
+            List.of(drill(), centring("3/8", "9/32", "1"), strap("1"))));
+  }
+
+  static Stream<Told> drillPress() {
+    return Stream.of(
+        no(
+            "no tools",
+            Way.DRILL_PRESS,
+            List.of(),
+            "no drill press is stated|" + STATE_ONE,
+            "no plain bit of 1/4 in is stated|" + STATE_ONE),
+        no(
+            "a standing case",
+            Way.DRILL_PRESS,
+            WayReasonsTest::standing,
+            List.of(press("6", "10", "2"), bit()),
+            "a standing case does not go under press|" + EARLIER),
+        no(
+            "a short throat",
+            Way.DRILL_PRESS,
+            List.of(press("2", "10", "2"), bit()),
+            "a row lies 2 5/32 in from the nearer edge, and the throat of press is 2 in|bore that"
+                + " row by another way"),
+        no(
+            "blocks of 3/4 in under the panel",
+            Way.DRILL_PRESS,
+            List.of(press("6", "1 1/4", "2"), bit()),
+            "panel and blocks take 1 15/32 in, and under the bit of press there is 1 1/4 in|use"
+                + " thinner blocks"),
+        no(
+            "a short stroke",
+            Way.DRILL_PRESS,
+            List.of(press("6", "10", "1/4"), bit()),
+            "the hole takes 3/8 in, and the stroke of press is 1/4 in|bore less deep"),
+        can(
+            "a table of 10 in",
+            Way.DRILL_PRESS,
+            _ -> {},
+            List.of(press("6", "10", "2"), bit()),
+            "a panel stands 2 in over the table|stand a rest of the table's height beside it"));
+  }
+
+  static Stream<Told> machine() {
+    return Stream.of(
+        no("no machine", Way.MACHINE, List.of(), "no boring machine is stated|" + STATE_ONE),
+        no(
+            "a standing case",
+            Way.MACHINE,
+            WayReasonsTest::standing,
+            List.of(borer("96", "48", "1/4")),
+            "a standing case does not go on borer|" + EARLIER),
+        no(
+            "a bit of another size",
+            Way.MACHINE,
+            List.of(borer("96", "48", "3/16")),
+            "borer has no bit of 1/4 in|buy one and state it, or choose other pins"),
+        no(
+            "a short and narrow bed",
+            Way.MACHINE,
+            List.of(borer("80", "11", "1/4")),
+            "a panel is 84 in long, and borer takes 80 in|bore this case by another way",
+            "a panel is 12 in wide, and borer takes 11 in|bore this case by another way"),
+        changed(
+            "spindles that stand 32 mm apart",
+            Way.MACHINE,
+            _ -> {},
+            List.of(borer("96", "48", "1/4", "3/4")),
+            "the spindles of borer stand 3/4 in apart, and the pitch of 1 in is no whole number of"
+                + " that|set pitch to 3/4 in"),
+        can(
+            "spindles that stand half the pitch apart",
+            Way.MACHINE,
+            _ -> {},
+            List.of(borer("96", "48", "1/4", "1/2"))));
+  }
+
+  static Stream<Told> fallbackAndOthers() {
+    return Stream.of(
+        can(
+            "no tools",
+            Way.STORY_STICK,
+            _ -> {},
+            List.of(),
+            "a plain bit of 1/4 in is taken for granted|state it among the tools"),
+        can(
+            "no room for the drill",
+            Way.STORY_STICK,
+            WayReasonsTest::narrow,
+            List.of(drill(), bit()),
+            "the drill with its bit is 9 1/2 in long and bay 1 is 8 9/16 in wide|take a right-angle"
+                + " drill, or bore before assembly"),
+        can("drill and bit", Way.STORY_STICK, _ -> {}, List.of(drill(), bit())),
+        changed(
+            "pins",
+            Way.GROOVED_STANDARDS,
+            _ -> {},
+            List.of(),
+            "the bays stand on pins|state standards"),
+        changed(
+            "cleats",
+            Way.GROOVED_STANDARDS,
+            on(cleats()),
+            List.of(),
+            "the bays stand on cleats|state standards"),
+        changed("pins", Way.CLEAT_BLANK, _ -> {}, List.of(), "the bays stand on pins|state cleats"),
+        changed(
+            "standards",
+            Way.CLEAT_BLANK,
+            on(standards()),
+            List.of(),
+            "the bays stand on standards|state cleats"),
+        changed(
+            "cleats",
+            Way.DRILL_PRESS,
+            on(cleats()),
+            List.of(press("6", "10", "2"), bit()),
+            "the bays stand on cleats|state pins"));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource({
+    "hardboardStrip",
+    "centringGuide",
+    "routerGuide",
+    "steelStrap",
+    "drillPress",
+    "machine",
+    "fallbackAndOthers"
+  })
+  void should_say_what_speaks_against_a_way_and_what_would_help(Told told) {
+    CaseDraft draft = draft();
+    told.change().accept(draft);
+    WayAnswer answer = answer(told.way(), draft.order(), told.tools());
+    assertThat(answer.reasons())
+        .containsExactlyElementsOf(told.says().stream().map(WayReasonsTest::reason).toList());
+    assertThat(answer.verdict()).isEqualTo(told.verdict());
+  }
+
+  private static Reason reason(String text) {
+    List<String> parts = Arrays.asList(text.split("\\|"));
+    return new Reason(parts.get(0), parts.get(1));
+  }
+}
