@@ -12,7 +12,13 @@ import picocli.CommandLine.Spec;
     name = "trials/run",
     mixinStandardHelpOptions = true,
     description = "Measures the program; passes and fails nothing.",
-    subcommands = {PlanTrial.class, FuzzTrial.class, CuttingTrial.class, BoringTrial.class})
+    subcommands = {
+      PlanTrial.class,
+      FuzzTrial.class,
+      CuttingTrial.class,
+      BoringTrial.class,
+      BenchTrial.class
+    })
 public final class Trials implements Runnable {
 
   private static final int CANNOT_MEASURE = 3;
