@@ -129,7 +129,7 @@ public final class DrillingView {
     String holes = "holes " + Numbers.words(reach.holes(), "hole");
     return reach
         .step()
-        .map(step -> "● pin: " + step.pin() + " in " + step.into() + ", then " + holes)
+        .map(step -> "black pin: " + step.pin() + " in " + step.into() + ", then " + holes)
         .orElse(holes);
   }
 

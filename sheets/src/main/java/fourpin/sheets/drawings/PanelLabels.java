@@ -78,8 +78,7 @@ final class PanelLabels {
     front()
         .ifPresent(at -> sketch.addAll(labels.onFirstFree(aside(at), Drafter.label(frontWords()))));
     if (view.up() == Axis.Z) {
-      Point top = new Point(work.centre().x(), work.top() - INSIDE);
-      sketch.addAll(labels.onFirstFree(lower(top), Drafter.label("TOP")));
+      sketch.addAll(labels.onFirstFree(atTop(), Drafter.label("TOP")));
     }
     for (PanelView.Joint joint : joints) {
       Box box = sketch.onPaper(view.box(joint.channel().volume()));
@@ -121,5 +120,15 @@ final class PanelLabels {
       case TOP -> Optional.of(new Point(work.centre().x(), work.top() - INSIDE));
       case NONE -> Optional.empty();
     };
+  }
+
+  /** In the upper third of the panel, else above its upper end; never near the lower one. */
+  private List<Point> atTop() {
+    Point top = new Point(work.centre().x(), work.top() - INSIDE);
+    double third = work.top() - work.height() / 3;
+    Stream<Point> inside = lower(top).stream().filter(place -> place.y() > third);
+    Stream<Point> above =
+        IntStream.rangeClosed(1, PLACES).mapToObj(i -> top.moved(0, (i + 1) * INSIDE));
+    return Stream.concat(inside, above).toList();
   }
 }

@@ -100,7 +100,8 @@ record DrillingWords(Words words) {
         bit.over().isZero() ? words.length(bit.stop()) : words.sum(stop) + " " + words.unit();
     return List.of(
         new SetUp.Line("Bit", words.length(bit.diameter()) + ", " + bit.tool()),
-        new SetUp.Line("Stop", to));
+        new SetUp.Line(
+            "Stop", to + (bit.point().isZero() ? "" : ", to the full diameter, not to the point")));
   }
 
   /** One line where all clampings use the same holes. */
