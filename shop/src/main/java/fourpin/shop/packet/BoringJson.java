@@ -48,6 +48,7 @@ final class BoringJson {
       case Method.Guided guided ->
           object(
               "kind", "guided",
+              "how", plain(guided.how()),
               "bit", bit(guided.bit()),
               "guide", guide(guided.guide()),
               "clampings", all(guided.clampings(), BoringJson::clamping));
