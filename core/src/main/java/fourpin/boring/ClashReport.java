@@ -63,21 +63,32 @@ final class ClashReport {
 
   private Finding withRow(OfRow other) {
     boolean grooves = worst.ours().outline() instanceof Outline.Rectangle;
-    String words = "%s of bays %d and %d lie opposite each other in %s (%s): %s less %s and %s %s.";
+    String words = "%s of bays %d and %d %s in %s (%s)%s: %s less %s and %s %s.";
     String what =
         Reporter.say(
             words,
             grooves ? "Grooves for standards" : clashes.size() + " pairs of holes",
             worst.row().grid().bay(),
             other.grid().bay(),
+            worst.gap().isPositive() ? "come near each other" : "lie opposite each other",
             upright.name(),
             upright.mark(),
+            rimWords(),
             reporter.text(upright.thickness()),
             reporter.text(worst.ours().depth()),
             reporter.text(worst.other().depth()),
             webWords());
     String kind = grooves ? "grooves-meet" : "rows-meet";
     return finding(kind, what, List.of(web()), rowRemedies(other, kind));
+  }
+
+  /** Of rows that don't lie over each other, how far they lie apart. */
+  private String rimWords() {
+    return worst.gap().isPositive()
+        ? Reporter.say(
+            ", %s between their rims, %s asked for",
+            reporter.text(worst.gap()), reporter.text(settings.length(Setting.LEAST_EDGE)))
+        : "";
   }
 
   private String webWords() {
@@ -88,7 +99,10 @@ final class ClashReport {
             + " where "
             + reporter.text(settings.length(Setting.LEAST_WEB))
             + " is asked for"
-        : "leaves " + reporter.text(web) + " of wood: they meet";
+        : "leaves "
+            + reporter.text(web)
+            + " of wood"
+            + (worst.gap().isPositive() ? "" : ": they meet");
   }
 
   private Figure web() {

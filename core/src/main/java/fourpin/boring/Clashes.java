@@ -12,6 +12,7 @@ import fourpin.casework.Part;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -124,10 +125,21 @@ final class Clashes {
         first++;
       }
       for (int i = first; i < right.size() && !isAbove(right.get(i), cut); i++) {
-        Clash.of(cut, right.get(i), settings).ifPresent(clashes::add);
+        Clash.of(cut, right.get(i), settings).filter(this::isTold).ifPresent(clashes::add);
       }
     }
     return clashes;
+  }
+
+  /**
+   * Rows of both faces that a strip's odd pitch brings nearer by less than half of the finest part
+   * that a rule shows lie as far apart as was asked for.
+   */
+  private boolean isTold(Clash clash) {
+    LengthStyle style = reporter.style();
+    Length part = new Length(style.unit().picometres() / style.parts(), style.unit());
+    Length missing = settings.length(Setting.LEAST_EDGE).minus(clash.gap());
+    return missing.times(2).isAtLeast(part);
   }
 
   private boolean isBelow(Cut other, Cut cut) {

@@ -179,6 +179,27 @@ final class PanelRescue {
   }
 
   private Answer boreAgain() {
+    Answer between = betweenHoles();
+    return rows.leastRound() >= setting(Setting.LEAST_EDGE).mm()
+        ? between
+        : new Answer(
+            between.rescue() == Rescue.BORE_AGAIN ? Rescue.PLUG : between.rescue(),
+            around() + between.how());
+  }
+
+  /** How wrong holes lie to what else the panel has. */
+  private String around() {
+    double round = rows.leastRound();
+    return round <= 0
+        ? "Wrong holes run into a joint, an edge or an end: plug them with glued dowels and trim"
+            + " these flush before it is glued. "
+        : say(
+            "Wrong holes leave only %s of wood to a joint, an edge or an end: plug them with glued"
+                + " dowels. ",
+            text(Length.nearestMm(round)));
+  }
+
+  private Answer betweenHoles() {
     double between = rows.leastBetweenRims();
     Length edge = setting(Setting.LEAST_EDGE);
     if (between >= edge.mm()) {
@@ -222,7 +243,8 @@ final class PanelRescue {
             Rescue.PLUG,
             say(
                 "Right and wrong holes meet by %s. Glue dowels into the wrong ones, let it dry, and"
-                    + " bore what is missing: the bit's point starts in whole wood.",
+                    + " bore what is missing and what the dowels reach into: the bit's point starts"
+                    + " in whole wood.",
                 text(by)));
   }
 

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleBiFunction;
 
 /**
  * The rows of a panel as they should be beside what a mistake makes of them.
@@ -64,13 +65,25 @@ record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
     return missing().stream().min(Comparator.comparing(Bore::length)).orElseThrow();
   }
 
-  /** The hole that was bored instead of a wanted one: of its row if there is one, the nearest. */
+  /**
+   * The hole that was bored instead of a wanted one: of its row the one with its number, counted
+   * from the lowest; where the row has no holes, the nearest.
+   */
   Optional<Bore> instead(Bore hole) {
-    return made.stream()
-        .filter(m -> m.surface() == hole.surface())
-        .min(
-            Comparator.comparing((Bore m) -> !m.purpose().equals(hole.purpose()))
-                .thenComparing(m -> between(m, hole)));
+    List<Bore> row = row(made, hole);
+    return row.isEmpty()
+        ? made.stream()
+            .filter(m -> m.surface() == hole.surface())
+            .min(Comparator.comparing(m -> between(m, hole)))
+        : Optional.of(row.get(Math.min(row(wanted, hole).indexOf(hole), row.size() - 1)));
+  }
+
+  /** The holes of the row that a hole belongs to, on its face, from the lowest up. */
+  private static List<Bore> row(List<Bore> holes, Bore hole) {
+    return holes.stream()
+        .filter(h -> h.surface() == hole.surface() && h.purpose().equals(hole.purpose()))
+        .sorted(Comparator.comparing(Bore::length))
+        .toList();
   }
 
   /** From centre to centre, mm. */
@@ -84,31 +97,36 @@ record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
   }
 
   /**
-   * The least wood between the rim of a hole that is still wanted and one that is there, mm;
-   * negative where they meet.
+   * The least wood, mm, negative where holes meet: between the rims of a wrong hole and of any that
+   * the panel is to have in that face, there already or not, and between a missing one and any that
+   * is there.
    */
   double leastBetweenRims() {
+    return least(SpoiltRows::betweenRims);
+  }
+
+  /** The same from centre to centre, mm. */
+  double leastBetweenCentres() {
+    return least(SpoiltRows::between);
+  }
+
+  private double least(ToDoubleBiFunction<Bore, Bore> distance) {
+    List<Bore> all =
+        piece.removals().stream().filter(r -> r instanceof Bore).map(r -> (Bore) r).toList();
+    return Math.min(least(extra(), all, distance), least(missing(), made, distance));
+  }
+
+  private static double least(
+      List<Bore> some, List<Bore> others, ToDoubleBiFunction<Bore, Bore> distance) {
     double least = Double.POSITIVE_INFINITY;
-    for (Bore wants : missing()) {
-      for (Bore has : made) {
-        if (wants.surface() == has.surface()) {
-          least = Math.min(least, betweenRims(wants, has));
+    for (Bore one : some) {
+      for (Bore other : others) {
+        if (one.surface() == other.surface()) {
+          least = Math.min(least, distance.applyAsDouble(one, other));
         }
       }
     }
     return least;
-  }
-
-  /** From centre to centre of a missing hole and the nearest that is there, mm. */
-  double leastBetweenCentres() {
-    return missing().stream()
-        .flatMapToDouble(
-            w ->
-                made.stream()
-                    .filter(m -> m.surface() == w.surface())
-                    .mapToDouble(m -> between(m, w)))
-        .min()
-        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** The least wood round a wrong hole, to the panel's ends and edges and to its cuts, mm. */

@@ -221,6 +221,26 @@ class BorerTest {
     assertThat(kind(bore(bookcase(plain, moved(plain, "1/8", "0"))), "rows-meet")).isNotEmpty();
   }
 
+  /**
+   * Half an inch up at 383/384 in leaves 191/384 - 1/4 = ≈ 0.247 in of wood between rims: no rule
+   * shows that 1/4 in is missed. At 31/32 in it is 15/32 - 1/4 = 7/32, and they do not meet.
+   */
+  @Test
+  void should_not_doubt_what_a_strips_pitch_misses_by_less_than_a_rule_shows() {
+    Bay plain = bay(pins(), 2);
+    CaseOrder order = bookcase(plain, moved(plain, "0", "1/2"));
+    Length odd = in("1").times(383).over(384);
+    assertThat(
+            kind(
+                bore(set(order, Map.of(Setting.PITCH, new SettingValue.OfLength(odd)))),
+                "rows-meet"))
+        .isEmpty();
+    assertThat(kind(bore(set(order, set("pitch", "31/32"))), "rows-meet").getFirst().what())
+        .contains(
+            "pairs of holes of bays 1 and 2 come near each other", "7/32 in between their rims")
+        .endsWith("leaves -1/32 in of wood.");
+  }
+
   @Test
   void should_move_only_the_bay_that_says_so() {
     Bay plain = bay(pins(), 2);

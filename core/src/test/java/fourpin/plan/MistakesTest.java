@@ -96,8 +96,9 @@ class MistakesTest {
   }
 
   /**
-   * 80 - 77 7/32 = 2 25/32 in is the lowest hole then; beside the wanted 10 7/32 lies 9 25/32, 7/16
-   * lower. Rims are 7/16 - 1/4 = 3/16 in apart. A hole at 3 25/32 lies in the bottom's dado.
+   * 80 - 77 7/32 = 2 25/32 in is the lowest hole then, 7 7/16 below the wanted 10 7/32; the nearest
+   * to that is 9 25/32, 7/16 lower. Rims are 7/16 - 1/4 = 3/16 in apart. A hole at 3 25/32 lies in
+   * the bottom's dado.
    */
   @Test
   void should_turn_the_guide_end_for_end() {
@@ -105,14 +106,16 @@ class MistakesTest {
     assertThat(report.shows())
         .isEqualTo(
             "136 of 136 holes are not as wanted: the lowest of them, in the front row, bay 1, is"
-                + " 7/16 in lower. It shows first at level 1 of bay 1, for a shelf whose underside"
+                + " 7 7/16 in lower. It shows first at level 1 of bay 1, for a shelf whose underside"
                 + " lies 10 11/32 in above the foot.");
     assertThat(report.test())
         .endsWith(
             " The last hole of the front row, bay 1 lies 77 7/32 in from the index end; 69 25/32 in"
                 + " would be this mistake.");
     assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
-    assertThat(report.how()).contains("only 3/16 in of wood lies between rims");
+    assertThat(report.how())
+        .startsWith("Wrong holes run into a joint, an edge or an end: plug them")
+        .contains("only 3/16 in of wood lies between rims");
   }
 
   /**
@@ -129,7 +132,7 @@ class MistakesTest {
     "79 5/8, PLUG, meet by 1/16 in. Glue",
     "79 1/2, LOST, meet by 3/16 in",
     "79 15/32, SLEEVE, 5/16 in for 1/4 in pins",
-    "79 7/16, BORE_AGAIN, At least 3/4 in of wood"
+    "79 7/16, PLUG, At least 3/4 in of wood"
   })
   void should_save_a_panel_by_the_wood_between_holes(String length, Rescue rescue, String how) {
     Job job = job(draft(bay(2)).order());
@@ -146,7 +149,7 @@ class MistakesTest {
   void should_turn_the_panel_or_the_stick(Mistake mistake, boolean guide) {
     CaseDraft draft = draft(bay(2));
     MistakeReport report = of(guide ? guided(draft) : marked(draft), mistake);
-    assertThat(report.shows()).contains("136 of 136 holes", "is 7/16 in lower");
+    assertThat(report.shows()).contains("136 of 136 holes", "is 3 7/16 in lower");
     assertThat(report.test())
         .endsWith("77 7/32 in from the index end; 73 25/32 in would be this mistake.");
     // The front row keeps 1 1/2 - 1/8 = 1 3/8 in from the edge; nothing is nearer.
@@ -163,7 +166,7 @@ class MistakesTest {
     assertThat(report.rescue()).isEqualTo(Rescue.NOT_NEEDED);
   }
 
-  /** 12 - 1 1/2 = 10 1/2 in, 9 in off; to the back row's rims 9 27/32 - 1 1/2 - 1/4 = 8 3/32. */
+  /** 12 - 1 1/2 = 10 1/2 in, 9 in off; to the back row's rims 10 1/2 - 9 27/32 - 1/4 = 13/32. */
   @ParameterizedTest
   @CsvSource({"true", "false"})
   void should_set_a_row_out_from_the_wrong_edge(boolean guide) {
@@ -178,7 +181,17 @@ class MistakesTest {
             "Measure from the index edge to the row. The front row, bay 1 lies 1 1/2 in from it; 10"
                 + " 1/2 in would be this mistake.");
     assertThat(report.rescue()).isEqualTo(Rescue.BORE_AGAIN);
-    assertThat(report.how()).contains("At least 8 3/32 in of wood");
+    assertThat(report.how()).contains("At least 13/32 in of wood");
+  }
+
+  @Test
+  void should_not_call_a_row_clear_of_the_one_that_it_lies_in() {
+    CaseDraft draft = draft(bay(2));
+    set(draft, Setting.BACK_ROW, "1");
+    MistakeReport report = of(marked(draft), Mistake.WRONG_EDGE);
+    // The back row moves to 10 11/32 in, 5/32 in from the wrong row at 10 1/2: they meet by 3/32.
+    assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
+    assertThat(report.how()).contains("meet by 3/32 in. Glue", "what the dowels reach into");
   }
 
   /** 3/8 in from both faces of 23/32 in leaves nothing, 1/4 in leaves 7/32. */

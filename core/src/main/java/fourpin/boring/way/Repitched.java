@@ -49,9 +49,9 @@ record Repitched(int levels, int seated) {
         + ", not "
         + job.style().text(wished)
         + ": "
-        + after.levels()
-        + " levels instead of "
-        + before.levels()
+        + (after.levels() == before.levels()
+            ? "as many levels, " + after.levels()
+            : after.levels() + " levels instead of " + before.levels())
         + (unseated > 0 ? ", and " + unseated + " fewer shelves find a level" : "");
   }
 }

@@ -57,9 +57,20 @@ public final class StripPitch {
                 Repitched.loss(job, order, "The strip", wished, given) + ".",
                 List.of(),
                 Place.of(order.name()),
-                List.of(
-                    new Finding.Remedy(
-                        "set pitch to " + job.style().text(given), "nothing more than now"))));
+                List.of(new Finding.Remedy(remedy(job, order, given), "nothing more than now"))));
+  }
+
+  private static String remedy(Job job, CaseOrder order, Length given) {
+    return canBeWritten(job, given)
+        ? "set pitch to " + job.style().text(given)
+        : "leave way: "
+            + order.settings().choice(Setting.WAY)
+            + " stated: the plan follows the strip's pitch";
+  }
+
+  /** Whether the job's unit writes a pitch without rounding it. */
+  static boolean canBeWritten(Job job, Length pitch) {
+    return job.style().rounded(pitch).equals(pitch);
   }
 
   /** The same case at another pitch. */

@@ -3,6 +3,8 @@ package fourpin.boring.way;
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Tool;
 import fourpin.job.Tool.PerforatedStrip;
+import fourpin.job.Tool.StripKind;
+import fourpin.job.Way;
 import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +47,15 @@ final class Strips {
     }
     String loss =
         Repitched.loss(group.job(), group.built().order(), strip.name(), group.pitch(), given);
-    return Proposal.changed(loss, "set pitch to " + group.text(given));
+    return Proposal.changed(loss, remedy(group, strip, given));
+  }
+
+  /** A pitch that can't be written in the job's unit is left to the plan. */
+  private static String remedy(Group group, PerforatedStrip strip, Length given) {
+    Way way = strip.kind() == StripKind.STEEL ? Way.STEEL_STRAP : Way.HARDBOARD_STRIP;
+    return StripPitch.canBeWritten(group.job(), given)
+        ? "set pitch to " + group.text(given)
+        : "state way: " + way.key() + ", and the plan follows the strip's pitch";
   }
 
   /** The same bays at another pitch; none if nothing would be bored there. */

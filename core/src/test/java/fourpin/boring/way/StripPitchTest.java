@@ -3,6 +3,7 @@ package fourpin.boring.way;
 import static fourpin.boring.way.ToolKit.bit;
 import static fourpin.boring.way.ToolKit.draft;
 import static fourpin.boring.way.ToolKit.drill;
+import static fourpin.boring.way.ToolKit.measured;
 import static fourpin.boring.way.ToolKit.strap;
 import static fourpin.boring.way.ToolKit.strip;
 import static fourpin.job.SampleJobs.in;
@@ -110,5 +111,21 @@ class StripPitchTest {
     assertThat(pitch(job)).isEqualTo(in("1 1/4"));
     Job both = asking("hardboard-strip", drill(), bit(), strip("1/4", "3/4"), strap("1"));
     assertThat(pitch(both)).isEqualTo(in("3/4"));
+  }
+
+  /** 383/384 in can't be written in 64ths: the plan takes it from the strip. */
+  @Test
+  void should_not_ask_for_a_pitch_that_can_not_be_written() {
+    Tool odd = measured("1/4", "23 15/16");
+    Finding note = StripPitch.notes(asking("hardboard-strip", drill(), bit(), odd)).getFirst();
+    assertThat(note.what()).isEqualTo("The strip gives ≈ 0.997 in, not 1 in: as many levels, 68.");
+    assertThat(note.remedies())
+        .extracting(Finding.Remedy::what)
+        .containsExactly("leave way: hardboard-strip stated: the plan follows the strip's pitch");
+    Job best = asking("best", drill(), bit(), odd);
+    assertThat(WaysTest.ways(best).borings().getFirst().answers())
+        .flatExtracting(WayAnswer::reasons)
+        .extracting(WayAnswer.Reason::remedy)
+        .contains("state way: hardboard-strip, and the plan follows the strip's pitch");
   }
 }

@@ -23,6 +23,8 @@ import java.util.stream.Stream;
 /** Tools for holes of 1/4 in, and a case of one bay to bore. All sizes in inches. */
 final class ToolKit {
 
+  private static final int SPACES = 24;
+
   private static final Optional<BigDecimal> AT_HAND = Optional.empty();
 
   private ToolKit() {}
@@ -107,14 +109,22 @@ final class ToolKit {
 
   /** Holes 1/2 in from the end, in the middle of 1 1/2 in. */
   static Tool strip(StripKind kind, String hole, String pitch, String length) {
+    return over(kind, hole, in(pitch).times(SPACES), length);
+  }
+
+  /** Of hardboard, its pitch measured over 24 spaces. */
+  static Tool measured(String hole, String over) {
+    return over(StripKind.HARDBOARD, hole, in(over), "96");
+  }
+
+  private static Tool over(StripKind kind, String hole, Length over, String length) {
     Length thickness = in(kind == StripKind.STEEL ? "1/16" : "1/4");
-    int spaces = 24;
     return new Tool.PerforatedStrip(
         "strip",
         kind,
         in(hole),
-        in(pitch).times(spaces),
-        spaces,
+        over,
+        SPACES,
         in("1/2"),
         in("3/4"),
         thickness,
