@@ -130,8 +130,14 @@ public final class Wording {
     Map<Length, List<Length>> fences = new LinkedHashMap<>();
     p.passes()
         .forEach(f -> fences.computeIfAbsent(f.fence(), _ -> new ArrayList<>()).add(f.depth()));
+    List<Length> printed = new FenceSettings(style).printed(List.copyOf(fences.keySet()));
     List<String> settings = new ArrayList<>();
-    fences.forEach((fence, depths) -> settings.add(setting(settings.size() + 1, fence, depths)));
+    fences.forEach(
+        (fence, depths) -> {
+          String shown = (printed.get(settings.size()).equals(fence) ? "" : "≈ ");
+          String to = shown + text(printed.get(settings.size()));
+          settings.add(setting(settings.size() + 1, to, depths));
+        });
     return say(
         "%s for %s, on %s, %s to %s from the index end, cut of %s: %s.",
         p.shape().name().toLowerCase(Locale.ROOT),
@@ -143,10 +149,10 @@ public final class Wording {
         String.join("; ", settings));
   }
 
-  private String setting(int number, Length fence, List<Length> depths) {
+  private String setting(int number, String fence, List<Length> depths) {
     return say(
         "(%d) index edge to near side of the cut %s, %s deep",
-        number, text(fence), String.join(", then ", depths.stream().map(this::text).toList()));
+        number, fence, String.join(", then ", depths.stream().map(this::text).toList()));
   }
 
   /**

@@ -65,6 +65,13 @@ public record LengthStyle(Unit unit, int parts) {
     return new Length(Math.multiplyExact(rounded(length, part), part), unit);
   }
 
+  /** The least length that is printed exactly and not shorter. */
+  public Length roundedUp(Length length) {
+    long part = part(length);
+    long count = Math.ceilDiv(length.picometres(), part);
+    return new Length(Math.multiplyExact(count, part), unit);
+  }
+
   /** The size of the part that a length is rounded to, in picometres. */
   private long part(Length length) {
     long part = unit.picometres() / parts;

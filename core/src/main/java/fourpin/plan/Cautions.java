@@ -31,8 +31,9 @@ final class Cautions {
   static final Caution ROUTER =
       new Caution(
           "router",
-          "Clamp the work and the fence, feed against the turn of the cutter, take deep cuts in"
-              + " passes, unplug before changing the cutter, protect eyes and ears.");
+          "Unplug before the cutter is touched, clamp work and fence, and feed against the turn of"
+              + " the cutter with the base supported. Take deep cuts in passes, protect eyes and"
+              + " ears.");
   static final Caution DRILL =
       new Caution(
           "drill",
@@ -41,11 +42,12 @@ final class Cautions {
   static final Caution PLUNGE =
       new Caution(
           "router",
-          "Unplug the router before bit, bushing or stop is touched. Clamp guide and panel so that"
-              + " neither moves; where the base would overhang, near the ends, put a strip as"
-              + " thick as the guide under it. Let it reach full speed before each plunge, plunge"
-              + " slowly and straight, draw the bit out of the wood before it is moved, and let it"
-              + " stop before the router is put down. Protect eyes and ears.");
+          "Unplug the router before bit, bushing or stop is touched; clamp guide and panel so that"
+              + " neither moves; plunge slowly and straight, with the whole base supported. Where"
+              + " the base would overhang, near the ends, put a strip as thick as the guide under"
+              + " it. Let it reach full speed before each plunge, draw the bit out of the wood"
+              + " before it is moved, and let it stop before the router is put down. Protect eyes"
+              + " and ears.");
   static final Caution PRESS =
       new Caution(
           "drill",

@@ -4,6 +4,8 @@ import fourpin.boring.way.Answers.Answered;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.job.Way;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
 import fourpin.measure.Unit;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +20,7 @@ final class Recommendation {
   private final List<Answered> open;
   private final List<Answered> good;
   private final Answered best;
+  private final List<Answered> cheaper;
 
   Recommendation(Group group, Answers answers) {
     this.group = group;
@@ -27,6 +30,10 @@ final class Recommendation {
         good.isEmpty()
             ? open.stream().min(Comparator.comparingDouble(Recommendation::odds)).orElseThrow()
             : good.stream().min(Comparator.comparingDouble(Recommendation::cost)).orElseThrow();
+    this.cheaper =
+        good.isEmpty()
+            ? List.of()
+            : open.stream().filter(a -> !isGood(a) && cost(a) < cost(best)).toList();
   }
 
   Way way() {
@@ -60,11 +67,27 @@ final class Recommendation {
   }
 
   private String chosen() {
-    String start =
-        good.isEmpty()
-            ? "No way stays below the limit for rocking shelves; this one rocks least: "
-            : "Costs least of " + open.size() + " ways with these tools: ";
-    return start + figures(best);
+    return start() + ": " + figures(best);
+  }
+
+  private String start() {
+    if (good.isEmpty()) {
+      return "No way stays below the limit for rocking shelves; this one rocks least";
+    }
+    if (cheaper.isEmpty()) {
+      return "Costs least of " + open.size() + " ways with these tools";
+    }
+    String limit =
+        " whose shelves rock in no more than "
+            + percent(settings().number(Setting.ODDS_LIMIT))
+            + " of cases";
+    return good.size() == 1
+        ? "The only one of " + open.size() + " ways" + limit
+        : "Costs least of the " + good.size() + " ways" + limit;
+  }
+
+  private String percent(double odds) {
+    return Quantity.of(odds, QuantityUnit.PER_CENT).text(group.job().unit());
   }
 
   private String figures(Answered answered) {
@@ -74,24 +97,24 @@ final class Recommendation {
     return reckoning.minutes().value().text(unit) + ", " + money + " in all";
   }
 
-  /** The next in cost, to compare with. */
+  /** The next in cost, to compare with: never one that is left for its rocking shelves. */
   private String next() {
-    return open.stream()
-        .filter(a -> a.way() != best.way())
-        .min(Comparator.comparingDouble(Recommendation::cost))
-        .map(a -> "; " + a.way().title() + " takes " + figures(a) + ".")
-        .orElse(".");
+    return (cheaper.isEmpty() ? open : good)
+        .stream()
+            .filter(a -> a.way() != best.way())
+            .min(Comparator.comparingDouble(Recommendation::cost))
+            .map(a -> "; " + a.way().title() + " takes " + figures(a) + ".")
+            .orElse(".");
   }
 
-  /** Cheaper ways that were left because shelves would rock. */
+  /** Cheaper ways that were left because shelves would rock, with their odds. */
   private String left() {
     List<String> left =
-        open.stream()
-            .filter(a -> !isGood(a) && cost(a) < cost(best))
-            .map(a -> a.way().title())
+        cheaper.stream()
+            .map(a -> a.way().title() + " (" + percent(odds(a)) + ", " + figures(a) + ")")
             .toList();
-    return left.isEmpty() || good.isEmpty()
+    return left.isEmpty()
         ? ""
-        : " Cheaper but more apt to rock: " + String.join("; ", left) + ".";
+        : " Cheaper, but shelves rock in more cases: " + String.join("; ", left) + ".";
   }
 }

@@ -28,6 +28,9 @@ final class StickWay implements WayCheck {
               "state it among the tools"));
     }
     List<HandDrill> drills = group.shop().all(HandDrill.class);
+    if (drills.isEmpty()) {
+      notes.add(new Reason("a hand drill is taken for granted", "state it among the tools"));
+    }
     narrow(group, drills).ifPresent(notes::add);
     List<Tool> bought =
         Stream.concat(bit.stream(), drills.stream().limit(1))

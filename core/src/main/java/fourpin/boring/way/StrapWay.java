@@ -24,6 +24,14 @@ final class StrapWay implements WayCheck {
       new GuidedWork(
           Method.How.DRILL_PRESS, Setting.PRESS_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_STEEL);
 
+  /** Nobody states how long the taper of a nose is, so that only a trial tells. */
+  private static final Reason SEAT =
+      new Reason(
+          "the taper of the nose must seat in the strap before its tip reaches the wood, and a thin"
+              + " strap may let the tip through first",
+          "try it in scrap; if the tip comes down first, take a thicker strap or a bit with a"
+              + " shorter taper");
+
   @Override
   public Proposal of(Group group) {
     List<Tool> drills = new ArrayList<>(group.shop().all(HandDrill.class));
@@ -62,7 +70,7 @@ final class StrapWay implements WayCheck {
         });
     List<Tool> bought = Choosing.bought(drill, bit, strap);
     return Strips.fitted(
-        group, strap, against, List.of(), setting, press ? AT_THE_PRESS : BY_HAND, bought);
+        group, strap, against, List.of(SEAT), setting, press ? AT_THE_PRESS : BY_HAND, bought);
   }
 
   /** The strap's hole must lie between the two ends of the taper. */

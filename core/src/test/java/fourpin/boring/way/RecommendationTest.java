@@ -100,8 +100,23 @@ class RecommendationTest {
   void should_say_which_cheaper_ways_were_left_and_when_none_is_good() {
     CaseBoring left = boring(draft(), TOOLS, Map.of(Way.HARDBOARD_STRIP, 6.0));
     assertThat(left.because())
-        .startsWith("Costs least of 3 ways with these tools: 65.3 min, $65.33 in all; ")
-        .endsWith(" Cheaper but more apt to rock: " + Way.HARDBOARD_STRIP.title() + ".");
+        .isEqualTo(
+            "Costs least of the 2 ways whose shelves rock in no more than 5 % of cases: 65.3 min,"
+                + " $65.33 in all; "
+                + Way.STORY_STICK.title()
+                + " takes 87.5 min, $87.53 in all. Cheaper, but shelves rock in more cases: "
+                + Way.HARDBOARD_STRIP.title()
+                + " (6 %, 57.3 min, $57.27 in all).");
+    CaseBoring only =
+        boring(draft(), TOOLS, Map.of(Way.HARDBOARD_STRIP, 6.0, Way.DRILL_PRESS, 7.25));
+    assertThat(only.because())
+        .isEqualTo(
+            "The only one of 3 ways whose shelves rock in no more than 5 % of cases: 87.5 min,"
+                + " $87.53 in all. Cheaper, but shelves rock in more cases: "
+                + Way.HARDBOARD_STRIP.title()
+                + " (6 %, 57.3 min, $57.27 in all); "
+                + Way.DRILL_PRESS.title()
+                + " (7.25 %, 65.3 min, $65.33 in all).");
     CaseBoring bad =
         boring(
             draft(),

@@ -377,7 +377,10 @@ class WayReasonsTest {
             "tools that fit",
             Way.STEEL_STRAP,
             _ -> {},
-            List.of(drill(), centring("3/8", "9/32", "1"), strap("1"))));
+            List.of(drill(), centring("3/8", "9/32", "1"), strap("1")),
+            "the taper of the nose must seat in the strap before its tip reaches the wood, and a"
+                + " thin strap may let the tip through first|try it in scrap; if the tip comes down"
+                + " first, take a thicker strap or a bit with a shorter taper"));
   }
 
   static Stream<Told> drillPress() {
@@ -460,7 +463,8 @@ class WayReasonsTest {
             Way.STORY_STICK,
             _ -> {},
             List.of(),
-            "a plain bit of 1/4 in is taken for granted|state it among the tools"),
+            "a plain bit of 1/4 in is taken for granted|state it among the tools",
+            "a hand drill is taken for granted|state it among the tools"),
         can(
             "no room for the drill",
             Way.STORY_STICK,
