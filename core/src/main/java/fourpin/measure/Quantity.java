@@ -40,6 +40,11 @@ public record Quantity(double value, QuantityUnit unit) {
     return text(system, RoundingMode.HALF_UP);
   }
 
+  /** The same without its unit, for columns that have it at their head. */
+  public String numberText(Unit system) {
+    return number(value * unit.factor(system), RoundingMode.HALF_UP);
+  }
+
   /** The same, rounded down in the last digit shown, for what must not be more. */
   public String textAtMost(Unit system) {
     return text(system, RoundingMode.DOWN);

@@ -87,12 +87,12 @@ public final class Planner {
         figures(totals, strength.shelves(), ways.borings(), levelness, materials));
   }
 
-  private static List<Levelness> levelness(List<CaseBoring> borings, List<BuiltCase> cases) {
+  private List<Levelness> levelness(List<CaseBoring> borings, List<BuiltCase> cases) {
     List<Levelness> all = new ArrayList<>();
     for (CaseBoring boring : borings) {
       cases.stream()
           .filter(built -> built.order().name().equals(boring.caseName()))
-          .forEach(built -> Tolerances.of(boring, built).ifPresent(all::add));
+          .forEach(built -> Tolerances.of(boring, built, job.currency()).ifPresent(all::add));
     }
     return all;
   }

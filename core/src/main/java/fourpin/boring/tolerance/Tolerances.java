@@ -13,6 +13,7 @@ import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
+import fourpin.measure.QuantityUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,25 +31,30 @@ public final class Tolerances {
   private final List<BayGrid> grids;
   private final Settings settings;
 
-  private Tolerances(BuiltCase built, List<BayGrid> grids) {
+  /** The sign before amounts of money. */
+  private final String currency;
+
+  private Tolerances(BuiltCase built, List<BayGrid> grids, String currency) {
     this.built = built;
     this.grids = grids;
+    this.currency = currency;
     this.settings = built.order().settings();
   }
 
   /** For the choice among ways: the odds at the worst place, without simulation. */
   public static Precision precision() {
-    return (built, grids, way, method) -> new Tolerances(built, grids).rocking(way, method);
+    return (built, grids, way, method) -> new Tolerances(built, grids, "").rocking(way, method);
   }
 
   /**
    * The levelness of the chosen way, with what to change.
    *
    * @param built the case that is bored
+   * @param currency the sign before amounts of money; may be empty
    * @return none where no shelf has a place
    */
-  public static Optional<Levelness> of(CaseBoring boring, BuiltCase built) {
-    return new Tolerances(built, boring.grids()).levelness(boring);
+  public static Optional<Levelness> of(CaseBoring boring, BuiltCase built, String currency) {
+    return new Tolerances(built, boring.grids(), currency).levelness(boring);
   }
 
   private double limit() {
@@ -161,8 +167,13 @@ public final class Tolerances {
     List<String> costs =
         answer.figures().stream()
             .filter(f -> f.id().endsWith("/minutes") || f.id().endsWith("/cost"))
-            .map(f -> f.title() + " " + f.value().text(settings.unit()))
+            .map(this::text)
             .toList();
     return String.join(", ", costs);
+  }
+
+  private String text(Figure figure) {
+    String value = figure.value().text(settings.unit());
+    return figure.value().unit() == QuantityUnit.MONEY ? (currency + " " + value).strip() : value;
   }
 }

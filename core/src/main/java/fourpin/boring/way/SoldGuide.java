@@ -14,7 +14,7 @@ import java.util.Optional;
 /**
  * A strip that is sold with holes, made a guide by a block on it (or, for a standing case, by
  * sawing its end off square) so that one of its holes comes over the lowest level. Every m-th hole
- * from there is used and the rest are masked.
+ * from there is used and the rest are masked. It is cut a margin above the last that is needed.
  */
 final class SoldGuide {
 
@@ -66,7 +66,8 @@ final class SoldGuide {
     return stations.first().plus(strip.pitch().times((long) hole - lowest()));
   }
 
-  private Length length() {
+  /** Of the strip above the guide's zero, or as much of it as fits under every panel above. */
+  private Length room() {
     Length end = strip.length().minus(strip.fromEnd()).plus(along(1));
     return stations.lowestCeiling().map(c -> Length.min(c, end)).orElse(end);
   }
@@ -81,17 +82,29 @@ final class SoldGuide {
     if (frame.isPresent()) {
       return new Designed.Failed(frame.get());
     }
-    Length room = length().minus(strip.hole().over(2)).minus(stations.first());
-    int last = (int) Math.min(strip.holes() - lowest(), room.wholeTimes(strip.pitch()));
-    int count = Math.min(Math.floorDiv(last, every), stations.top()) + 1;
+    int count = Math.min(Math.floorDiv(last(room()), every), stations.top()) + 1;
+    Length length = length(count);
     int shift = lowest() - first();
     Optional<Clampings> clampings =
         count < 1
             ? Optional.empty()
-            : Clampings.of(group, stations, across, count, length(), i -> 1 + shift + i * every);
+            : Clampings.of(group, stations, across, count, length, i -> 1 + shift + i * every);
     return clampings
-        .<Designed>map(c -> made(c, lowest() + last))
+        .<Designed>map(c -> made(c, length))
         .orElseGet(() -> Designed.tooShort(group, strip.name()));
+  }
+
+  /** How many spaces of the strip from its lowest hole to the last one whole within a length. */
+  private int last(Length length) {
+    Length above = length.minus(strip.hole().over(2)).minus(stations.first());
+    return (int) Math.min(strip.holes() - lowest(), above.wholeTimes(strip.pitch()));
+  }
+
+  /** No more than holes so many pitches apart need. */
+  private Length length(int count) {
+    Length top = along(lowest() + (count - 1) * every);
+    Length margin = group.settings().length(Setting.GUIDE_MARGIN);
+    return Length.min(room(), top.plus(Length.max(margin, strip.hole().over(2))));
   }
 
   /** The strip's first hole beyond the guide's zero. */
@@ -103,9 +116,9 @@ final class SoldGuide {
     return hole;
   }
 
-  private Designed made(Clampings clampings, int last) {
+  private Designed made(Clampings clampings, Length length) {
     List<GuideHole> holes = new ArrayList<>();
-    for (int hole = first(); hole <= last; hole++) {
+    for (int hole = first(); hole <= lowest() + last(length); hole++) {
       int number = hole - first() + 1;
       holes.add(
           new GuideHole(
@@ -116,7 +129,7 @@ final class SoldGuide {
             group.mark(),
             new Guide.Make.Sold(strip.name(), first()),
             strip.kind() == StripKind.STEEL ? "perforated steel" : "perforated hardboard",
-            length(),
+            length,
             strip.width(),
             strip.thickness(),
             holes,

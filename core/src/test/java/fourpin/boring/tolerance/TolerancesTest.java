@@ -42,7 +42,7 @@ class TolerancesTest {
   }
 
   private static Levelness level(Workshop shop, Way chosen, Map<Way, Method> methods) {
-    return Tolerances.of(boring(shop, chosen, methods), shop.built()).orElseThrow();
+    return Tolerances.of(boring(shop, chosen, methods), shop.built(), "$").orElseThrow();
   }
 
   private Levelness stepped() {
@@ -179,6 +179,6 @@ class TolerancesTest {
   void noPlacesNoAnswer() {
     Workshop empty = new Workshop(shop.built(), List.of());
     CaseBoring boring = boring(empty, Way.STEEL_STRAP, Map.of(Way.STEEL_STRAP, shop.guided("0")));
-    assertThat(Tolerances.of(boring, shop.built())).isEmpty();
+    assertThat(Tolerances.of(boring, shop.built(), "$")).isEmpty();
   }
 }

@@ -21,6 +21,7 @@ import fourpin.sheets.paint.RunningDimensions;
 import fourpin.sheets.paint.RunningDimensions.Station;
 import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
+import fourpin.sheets.paint.Typeface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
@@ -35,6 +36,9 @@ final class ClampedGuide {
 
   private static final double ASIDE = 0.8;
   private static final double PIN = 1.6;
+
+  /** Of the numbers called at the bench. */
+  private static final double LARGE = 4;
 
   private final Drafter drafter;
   private final Part part;
@@ -206,7 +210,7 @@ final class ClampedGuide {
     for (int number : Thinned.of(heights).among(numbers)) {
       boolean end = number == numbers.getFirst() || number == numbers.getLast();
       String name = Integer.toString(number);
-      Lettering words = end ? Drafter.label(name) : Drafter.small(name);
+      Lettering words = end ? Lettering.of(name, Typeface.BOLD, LARGE) : Drafter.label(name);
       double from =
           reach.step().isEmpty()
               ? beside(sketch, place, guide.hole(number), words)

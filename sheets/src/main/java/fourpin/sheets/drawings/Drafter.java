@@ -59,6 +59,15 @@ public record Drafter(LengthStyle style, double width, double height) {
     return Scale.largestFitting(scales(), real, width, height, draw);
   }
 
+  /**
+   * At any whole scale, for pictures that nobody measures or compares with others of the job.
+   *
+   * @param real size of what is drawn, in millimetres of the case
+   */
+  Drawing fill(Box real, Function<Scale, Drawing> draw) {
+    return Scale.largestFitting(Scale.WHOLE, real, width, height, draw);
+  }
+
   static Lettering label(String words) {
     return Lettering.of(words, Typeface.BOLD, LABEL);
   }

@@ -29,6 +29,9 @@ public final class DrillingView {
   private static final double BETWEEN = 8;
   private static final double LINE = 4;
 
+  /** Of a line under a picture; longer ones go on after a comma. */
+  private static final double WIDE = 44;
+
   private final Drafter drafter;
   private final BuiltCase built;
   private final Part part;
@@ -56,7 +59,7 @@ public final class DrillingView {
   }
 
   public Drawing draw() {
-    return drafter.largest(new Projection(face).box(part.box()), this::draw);
+    return drafter.fill(new Projection(face).box(part.box()), this::draw);
   }
 
   private Drawing draw(Scale scale) {
@@ -118,7 +121,7 @@ public final class DrillingView {
     lines.add(title(index));
     lines.add(
         "side " + new ClampedGuide(drafter, part, guide, clamping).sideUp() + " of the guide up");
-    clamping.reaches().forEach(reach -> lines.add(holes(reach)));
+    clamping.reaches().forEach(reach -> lines.addAll(wrapped(holes(reach))));
     return IntStream.range(0, lines.size())
         .mapToObj(i -> under(lines.get(i), i).at(new Point(middle, bottom - i * LINE)))
         .map(Mark.class::cast)
@@ -131,6 +134,20 @@ public final class DrillingView {
         .step()
         .map(step -> "black pin: " + step.pin() + " in " + step.into() + ", then " + holes)
         .orElse(holes);
+  }
+
+  private static List<String> wrapped(String words) {
+    List<String> lines = new ArrayList<>();
+    for (String piece : words.split("(?<=,) ", -1)) {
+      String longer = lines.isEmpty() ? piece : lines.getLast() + " " + piece;
+      if (!lines.isEmpty() && Drafter.small(longer).width() <= WIDE) {
+        lines.removeLast();
+        lines.add(longer);
+      } else {
+        lines.add(piece);
+      }
+    }
+    return lines;
   }
 
   /** The row large, the rest narrow, so that words do not make the picture small. */

@@ -44,7 +44,7 @@ public final class GuideEndView {
   }
 
   public Drawing draw() {
-    return drafter.largest(top().with(place.block()), this::draw);
+    return drafter.fill(top().with(place.block()), this::draw);
   }
 
   private Drawing draw(Scale scale) {

@@ -9,6 +9,7 @@ import fourpin.sheets.paint.Sketch;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A guide as it lies on a drawing, its block's end below, in millimetres of the case.
@@ -21,6 +22,9 @@ record GuidePlace(Guide guide, double index, int hand, double zero) {
 
   /** Of a cross, on paper. */
   private static final double LEAST_ARM = 0.7;
+
+  /** Of a cross, to the distance of holes, so that crosses keep apart. */
+  private static final double MOST_ARM = 0.3;
 
   /** Of a cross, to the hole's diameter. */
   private static final double CROSS = 0.6;
@@ -77,13 +81,27 @@ record GuidePlace(Guide guide, double index, int hand, double zero) {
     return new Box(line.left(), line.bottom() - more, line.right(), line.top() + more);
   }
 
-  /** A hole that nothing is bored through: crossed out, so large that it shows at any scale. */
+  /**
+   * A hole that nothing is bored through: crossed out, so large that it shows, but apart from the
+   * next.
+   */
   void crossOut(Sketch sketch, GuideHole hole) {
-    double arm = Math.max(sketch.scale().toReal(LEAST_ARM), CROSS * hole.diameter().mm());
+    double large = Math.max(sketch.scale().toReal(LEAST_ARM), CROSS * hole.diameter().mm());
+    double arm = Math.min(large, MOST_ARM * pitch());
     double u = u(hole);
     double v = v(hole);
-    sketch.line(u - arm, v - arm, u + arm, v + arm, Pen.EDGE);
-    sketch.line(u - arm, v + arm, u + arm, v - arm, Pen.EDGE);
+    sketch.line(u - arm, v - arm, u + arm, v + arm, Pen.DIMENSION);
+    sketch.line(u - arm, v + arm, u + arm, v - arm, Pen.DIMENSION);
+  }
+
+  /** The least distance from one hole along the guide to the next, mm. */
+  private double pitch() {
+    List<Double> along =
+        guide.holes().stream().map(h -> h.along().mm()).distinct().sorted().toList();
+    return IntStream.range(1, along.size())
+        .mapToDouble(i -> along.get(i) - along.get(i - 1))
+        .min()
+        .orElse(Double.MAX_VALUE);
   }
 
   void drawBlock(Sketch sketch) {

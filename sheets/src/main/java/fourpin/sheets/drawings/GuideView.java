@@ -39,7 +39,7 @@ public final class GuideView {
   }
 
   public Drawing draw() {
-    return drafter.largest(place.body().with(place.block()), this::draw);
+    return drafter.fill(place.body().with(place.block()), this::draw);
   }
 
   private Drawing draw(Scale scale) {
@@ -81,16 +81,16 @@ public final class GuideView {
     }
   }
 
-  /** By turns on both sides of one column, else on the right of each hole. */
+  /** Of holes that are used: by turns on both sides of one column, else on the right of each. */
   private void numbers(Sketch sketch) {
-    List<Double> heights =
-        guide.holes().stream().map(h -> sketch.scale().toPaper(place.v(h))).toList();
+    List<GuideHole> used = guide.holes().stream().filter(h -> h.use() != Use.MASKED).toList();
+    List<Double> heights = used.stream().map(h -> sketch.scale().toPaper(place.v(h))).toList();
     boolean single = place.columns().size() == 1;
     Thinned shown = single ? Thinned.onTwoSides(heights) : Thinned.of(heights);
-    for (int i = 0; i < guide.holes().size(); i++) {
+    for (int i = 0; i < used.size(); i++) {
       if (shown.shows(i)) {
         boolean left = single && (i / shown.every()) % 2 == 1;
-        number(sketch, guide.holes().get(i), left ? Side.LEFT : Side.RIGHT);
+        number(sketch, used.get(i), left ? Side.LEFT : Side.RIGHT);
       }
     }
   }
@@ -98,7 +98,7 @@ public final class GuideView {
   /** Beside the hole where that is inside the guide, else beside the guide. */
   private void number(Sketch sketch, GuideHole hole, Side side) {
     Box body = sketch.onPaper(place.body());
-    Lettering words = Drafter.small(Integer.toString(hole.number()));
+    Lettering words = Drafter.label(Integer.toString(hole.number()));
     Point centre = sketch.point(place.u(hole), place.v(hole));
     double hand = side == Side.LEFT ? -1 : 1;
     double off = sketch.scale().toPaper(hole.diameter().mm()) / 2 + ASIDE;

@@ -86,21 +86,36 @@ final class PanelLabels {
     }
   }
 
-  /** The place itself, then others in the same panel, the nearest first. */
+  /**
+   * The place itself, then others in the same panel, the nearest first; then those nearer to one
+   * edge.
+   */
   private List<Point> aside(Point place) {
-    double step = work.width() / PLACES;
-    double rise = work.height() / PLACES;
     boolean lying = work.width() > work.height();
+    double across = (lying ? work.height() : work.width()) / 4;
     Stream<Point> places =
-        IntStream.range(0, PLACES)
-            .mapToDouble(i -> (i % 2 == 0 ? i : -i - 1) / 2.0)
-            .mapToObj(i -> place.moved(lying ? i * step : 0, lying ? 0 : i * rise))
-            .filter(work::holds);
+        Stream.of(0.0, -across, across)
+            .flatMap(off -> along(place.moved(lying ? 0 : off, lying ? off : 0)));
     return Stream.concat(places, Stream.of(work.centre())).toList();
   }
 
-  private static List<Point> lower(Point top) {
-    return IntStream.range(0, PLACES).mapToObj(i -> top.moved(0, -i * INSIDE)).toList();
+  private Stream<Point> along(Point place) {
+    double step = work.width() / PLACES;
+    double rise = work.height() / PLACES;
+    boolean lying = work.width() > work.height();
+    return IntStream.range(0, PLACES)
+        .mapToDouble(i -> (i % 2 == 0 ? i : -i - 1) / 2.0)
+        .mapToObj(i -> place.moved(lying ? i * step : 0, lying ? 0 : i * rise))
+        .filter(work::holds);
+  }
+
+  /** The place itself, then others on its height, then the next below. */
+  private List<Point> lower(Point top) {
+    double across = work.width() / 4;
+    return IntStream.range(0, PLACES)
+        .mapToObj(i -> top.moved(0, -i * INSIDE))
+        .flatMap(p -> Stream.of(p, p.moved(-across, 0), p.moved(across, 0)))
+        .toList();
   }
 
   private String frontWords() {

@@ -13,7 +13,7 @@ import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.drawings.DrillingView;
-import fourpin.sheets.drawings.StickView;
+import fourpin.sheets.drawings.RowsView;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.paint.Drawing;
@@ -25,11 +25,24 @@ import java.util.stream.Stream;
 /** A sheet to take to the bench for each face of each panel that is bored. */
 final class DrillingPages {
 
-  private static final double SHARE = 0.57;
+  /** Of the width that pictures get beside the steps. */
+  private static final double LEAST_SHARE = 0.55;
+
+  private static final double MOST_SHARE = 0.58;
   private static final double GAP = 5;
 
-  /** For the cautions below picture and settings. */
-  private static final double CAUTIONS = 45;
+  /** Millimetres of a line of settings, of other lines, and of the frames round both. */
+  private static final double SET_UP_LINE = 7.75;
+
+  private static final double SET_UP_FRAME = 6.5;
+  private static final double LINE = 4.9;
+  private static final double CAUTION_FRAME = 11.5;
+
+  /** Of a line across the page. */
+  private static final int CAUTION_LETTERS = 105;
+
+  /** Of pictures on sheets with so many words that they go on on the next page. */
+  private static final double LEAST_HIGH = 80;
 
   private final Plan plan;
   private final List<CaseBoring> borings;
@@ -94,45 +107,75 @@ final class DrillingPages {
     return switch (bored.boring.method()) {
       case Method.Guided guided -> guided(bored, guided);
       case Method.Marked marked ->
-          sheet(bored, stick(bored), new DrillingWords(words).marked(bored, marked));
+          rows(bored, RowsView.Aid.STICK, new DrillingWords(words).marked(bored, marked));
       case Method.Programmed programmed ->
-          sheet(bored, stick(bored), new DrillingWords(words).programmed(bored, programmed));
+          rows(
+              bored, RowsView.Aid.COORDINATES, new ProgramWords(words, bored).told(programmed));
       case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ -> List.of();
     };
   }
 
   private List<Block> guided(Bored bored, Method.Guided guided) {
     List<Clamping> clampings = bored.clampings(guided);
-    return clampings.isEmpty()
-        ? List.of()
-        : sheet(
-            bored,
-            new DrillingView(
-                    drafter(), bored.built, bored.part, bored.face, guided.guide(), clampings)
-                .draw(),
-            new DrillingWords(words).guided(bored, guided.guide(), clampings));
+    if (clampings.isEmpty()) {
+      return List.of();
+    }
+    DrillingWords.Told told = new DrillingWords(words).guided(bored, guided.guide(), clampings);
+    Drawing drawing =
+        new DrillingView(
+                drafter(bored, told),
+                bored.built,
+                bored.part,
+                bored.face,
+                guided.guide(),
+                clampings)
+            .draw();
+    return sheet(bored, drawing, told);
   }
 
-  private Drawing stick(Bored bored) {
-    return new StickView(drafter(), bored.built, bored.part, bored.face).draw();
+  private List<Block> rows(Bored bored, RowsView.Aid aid, DrillingWords.Told told) {
+    Drawing drawing =
+        new RowsView(drafter(bored, told), bored.built, bored.part, bored.face, aid).draw();
+    return sheet(bored, drawing, told);
   }
 
-  private Drafter drafter() {
+  /** The room that settings and cautions leave to the pictures. */
+  private Drafter drafter(Bored bored, DrillingWords.Told told) {
     Drafter whole = words.fullPage();
-    return whole.wide(SHARE * (whole.width() - GAP)).high(whole.height() - CAUTIONS);
+    double settings = SET_UP_FRAME + told.setUpLines(whole.width()) * SET_UP_LINE;
+    double high =
+        Math.max(LEAST_HIGH, whole.height() - settings - cautioned(bored));
+    return told.isShort()
+        ? whole.wide(MOST_SHARE * (whole.width() - GAP)).high(high)
+        : whole.high(Math.max(LEAST_HIGH, high - told.linesAcross() * LINE));
+  }
+
+  private double cautioned(Bored bored) {
+    return CAUTION_FRAME
+        + cautions(bored).stream()
+            .mapToInt(c -> c.hazard().length() + c.text().length())
+            .mapToDouble(letters -> LINE * Math.ceilDiv(letters, CAUTION_LETTERS))
+            .sum();
+  }
+
+  /** Of the width, what a drawing takes. */
+  private double share(Drawing drawing) {
+    double taken = drawing.extent().width() / (words.fullPage().width() - GAP);
+    return Math.clamp(taken, LEAST_SHARE, MOST_SHARE);
   }
 
   private List<Block> sheet(Bored bored, Drawing drawing, DrillingWords.Told told) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.NewPage());
     blocks.add(new Block.Heading(title(bored)));
+    blocks.add(told.setUp());
     Block figure = new Block.Figure(drawing, "");
     List<Block> beside = new ArrayList<>();
-    beside.add(told.setUp());
     beside.add(new Block.Steps(told.steps()));
+    beside.addAll(told.tables());
     beside.addAll(copies(bored));
     if (told.isShort()) {
-      blocks.add(new Block.Beside(List.of(figure), SHARE, beside));
+      blocks.add(new Block.Beside(List.of(figure), share(drawing), beside));
     } else {
       blocks.add(figure);
       blocks.addAll(beside);

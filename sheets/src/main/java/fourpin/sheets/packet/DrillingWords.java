@@ -13,6 +13,9 @@ import fourpin.sheets.packet.DrillingPages.Bored;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Block.SetUp;
 import fourpin.sheets.pages.Prose;
+import fourpin.sheets.pages.Table;
+import fourpin.sheets.paint.Lettering;
+import fourpin.sheets.paint.Typeface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -22,14 +25,62 @@ import java.util.stream.IntStream;
 record DrillingWords(Words words) {
 
   /** Letters that find room beside the picture. */
-  private static final int ROOM = 1200;
+  private static final int ROOM = 850;
 
-  /** Settings in large type, then what to do in order, each with a box to tick. */
-  record Told(SetUp setUp, List<Block.Step> steps) {
+  /** Millimetres: of the type of settings, and of what stands round one. */
+  private static final double LARGE = 5;
+
+  private static final double ROUND_A_SETTING = 11;
+
+  /** Letters of a line across the page. */
+  private static final int ACROSS = 90;
+
+  /** Letters that a line of a table takes the room of. */
+  private static final int LINE = 35;
+
+  /**
+   * Settings in large type, then what to do in order, each with a box to tick, then tables if any.
+   */
+  record Told(SetUp setUp, List<Block.Step> steps, List<Table> tables) {
+
+    Told {
+      steps = List.copyOf(steps);
+      tables = List.copyOf(tables);
+    }
+
+    /**
+     * Two short settings stand on a line.
+     *
+     * @param width of the page
+     */
+    int setUpLines(double width) {
+      List<Double> widths = setUp.lines().stream().map(Told::width).toList();
+      int lines = 0;
+      for (int i = 0; i < widths.size(); i++) {
+        boolean two = i + 1 < widths.size() && Math.max(widths.get(i), widths.get(i + 1)) <= width / 2;
+        lines += two ? 1 : (int) Math.ceil(widths.get(i) / width);
+        i += two ? 1 : 0;
+      }
+      return lines;
+    }
+
+    private static double width(SetUp.Line line) {
+      return Lettering.of(line.what() + line.to(), Typeface.BOLD, LARGE).width() + ROUND_A_SETTING;
+    }
+
+    /** Of steps and tables across the whole page. */
+    int linesAcross() {
+      int told =
+          steps.stream()
+              .mapToInt(s -> 1 + Math.ceilDiv(s.prose().text().length(), ACROSS))
+              .sum();
+      return told + tables.stream().mapToInt(t -> 2 + t.rows().size()).sum();
+    }
 
     boolean isShort() {
-      int large = setUp.lines().stream().mapToInt(l -> 2 * l.to().length()).sum();
-      return large + steps.stream().mapToInt(s -> s.prose().text().length()).sum() < ROOM;
+      int told = steps.stream().mapToInt(s -> s.prose().text().length()).sum();
+      int listed = tables.stream().mapToInt(t -> LINE * (t.rows().size() + 1)).sum();
+      return told + listed < ROOM;
     }
   }
 
@@ -61,7 +112,7 @@ record DrillingWords(Words words) {
               + ".");
     }
     steps.add(check(bored));
-    return new Told(new SetUp(lines), numbered(steps));
+    return new Told(new SetUp(lines), numbered(steps), List.of());
   }
 
   Told marked(Bored bored, Method.Marked marked) {
@@ -81,17 +132,8 @@ record DrillingWords(Words words) {
         };
     return new Told(
         new SetUp(lines),
-        numbered(List.of(lay(bored), scrap(marked.bit()), rows(bored), mark, bore, check(bored))));
-  }
-
-  Told programmed(Bored bored, Method.Programmed programmed) {
-    List<SetUp.Line> lines = new ArrayList<>(bit(programmed.bit()));
-    lines.add(new SetUp.Line("Machine", programmed.machine()));
-    lines.add(new SetUp.Line("Holes", bored.grid().levels().size() + " in each row"));
-    String zero = "Zero is the corner of the lower end and the front edge, both drawn heavy.";
-    return new Told(
-        new SetUp(lines),
-        numbered(List.of(lay(bored), zero, scrap(programmed.bit()), rows(bored), check(bored))));
+        numbered(List.of(lay(bored), scrap(marked.bit()), rows(bored), mark, bore, check(bored))),
+        List.of());
   }
 
   private List<SetUp.Line> bit(BitSetting bit) {
@@ -120,7 +162,7 @@ record DrillingWords(Words words) {
         .collect(Collectors.joining(", then "));
   }
 
-  private static String lay(Bored bored) {
+  static String lay(Bored bored) {
     String front = bored.face() == Face.RIGHT ? "left" : "right";
     return Words.lower(bored.face())
         + " face up, lower end towards you: the front edge is on your "
@@ -128,7 +170,7 @@ record DrillingWords(Words words) {
         + ".";
   }
 
-  private String scrap(BitSetting bit) {
+  String scrap(BitSetting bit) {
     String point =
         bit.point().isZero() ? "" : " The point goes " + words.length(bit.point()) + " deeper";
     String behind =
@@ -161,7 +203,7 @@ record DrillingWords(Words words) {
         + (back ? ", back edge at the fence" : ", front edge at the fence");
   }
 
-  private String check(Bored bored) {
+  String check(Bored bored) {
     Length end = bored.part().box().at(Face.BOTTOM);
     List<BayGrid.Level> levels = bored.grid().levels();
     return "Check: from the lower end to the first hole "
@@ -173,7 +215,7 @@ record DrillingWords(Words words) {
         + " holes in each row, all of one depth.";
   }
 
-  private static List<Block.Step> numbered(List<String> steps) {
+  static List<Block.Step> numbered(List<String> steps) {
     return IntStream.range(0, steps.size())
         .mapToObj(
             i ->

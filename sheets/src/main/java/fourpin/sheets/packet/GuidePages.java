@@ -34,14 +34,15 @@ final class GuidePages {
   /** So many lines of holes find room beside the drawing. */
   private static final int MOST_LINES = 20;
 
+  /** With so many there is room for the use of the guide too. */
+  private static final int FEW_LINES = 11;
+
   private static final double SHARE = 0.45;
   private static final double GAP = 5;
-  private static final double END_HEIGHT = 65;
+  private static final double END_HEIGHT = 52;
 
-  /** For what stands above the drawing, and above and below it. */
-  private static final double ABOVE = 25;
-
-  private static final double ROUND = 70;
+  /** For what stands above the drawing. */
+  private static final double ABOVE = 28;
 
   private final List<CaseBoring> borings;
   private final Words words;
@@ -65,12 +66,16 @@ final class GuidePages {
     Guide guide = guided.guide();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.NewPage());
-    blocks.add(new Block.Heading(Words.sentence(guide.mark()) + " for " + WayPages.title(boring)));
+    blocks.add(new Block.Heading("Guide for " + WayPages.title(boring) + ", marked " + guide.mark()));
     blocks.add(Block.Paragraph.of(make(guide)));
-    blocks.addAll(drawn(guide));
-    blocks.add(new Block.Heading("How " + guide.mark() + " is used"));
-    blocks.add(new Block.Bullets(use(guided).map(Prose::plain).toList()));
+    blocks.addAll(drawn(guide, use(guided)));
     return blocks;
+  }
+
+  private List<Block> use(Guided guided) {
+    return List.of(
+        new Block.Paragraph(Prose.bold("How the guide is used")),
+        new Block.Bullets(uses(guided).map(Prose::plain).toList()));
   }
 
   private String make(Guide guide) {
@@ -96,45 +101,62 @@ final class GuidePages {
         + " Write the mark, side A, side B, FRONT EDGE and every number on it.";
   }
 
-  private List<Block> drawn(Guide guide) {
+  private List<Block> drawn(Guide guide, List<Block> use) {
     Drafter whole = words.fullPage();
     double left = SHARE * (whole.width() - GAP);
     double right = whole.width() - GAP - left;
-    boolean fits = Math.ceilDiv(guide.holes().size(), BESIDE) <= MOST_LINES;
-    Drafter tall = whole.wide(left).high(whole.height() - (fits ? ROUND : ABOVE));
+    Drafter tall = whole.wide(left).high(whole.height() - ABOVE);
     Block end =
         new Block.Figure(
             new GuideEndView(whole.wide(right).high(END_HEIGHT), guide).draw(),
             "The end with the stop block, seen on its front edge and on side A.");
     Block figure =
         new Block.Figure(
-            new GuideView(tall, guide).draw(),
-            Words.sentence(guide.mark()) + ", side A up. Holes with a cross are masked.");
-    return fits
-        ? List.of(new Block.Beside(List.of(figure), SHARE, List.of(end, holes(guide, BESIDE))))
-        : List.of(
-            new Block.Beside(List.of(figure), SHARE, List.of(end)),
-            new Block.NewPage(),
-            holes(guide, ALONE));
+            new GuideView(tall, guide).draw(), "Side A up." + masked(guide));
+    int lines = Math.ceilDiv(listed(guide).size(), BESIDE);
+    List<Block> beside = new ArrayList<>(List.of(end));
+    List<Block> below = new ArrayList<>();
+    if (lines <= MOST_LINES) {
+      beside.add(holes(guide, BESIDE));
+    } else {
+      below.addAll(List.of(new Block.NewPage(), holes(guide, ALONE)));
+    }
+    (lines <= FEW_LINES ? beside : below).addAll(use);
+    below.addFirst(new Block.Beside(List.of(figure), SHARE, beside));
+    return below;
+  }
+
+  private static String masked(Guide guide) {
+    boolean any = guide.holes().stream().anyMatch(h -> h.use() == Use.MASKED);
+    return any ? " Holes with a cross are masked." : "";
+  }
+
+  /** Of strips that are sold, only what is used: the rest come as they are. */
+  private static List<GuideHole> listed(Guide guide) {
+    return switch (guide.make()) {
+      case Make.Bored _ -> guide.holes();
+      case Make.Sold _ -> guide.holes().stream().filter(h -> h.use() != Use.MASKED).toList();
+    };
   }
 
   private Table holes(Guide guide, int columns) {
-    int lines = Math.ceilDiv(guide.holes().size(), columns);
+    List<GuideHole> holes = listed(guide);
+    int lines = Math.ceilDiv(holes.size(), columns);
     return new Table(
         IntStream.range(0, columns)
             .boxed()
             .flatMap(_ -> Stream.of(Table.right("Hole"), Table.right("From block")))
             .toList(),
-        IntStream.range(0, lines).mapToObj(line -> line(guide, line, lines, columns)).toList());
+        IntStream.range(0, lines).mapToObj(line -> line(holes, line, lines, columns)).toList());
   }
 
-  private Row line(Guide guide, int line, int lines, int columns) {
+  private Row line(List<GuideHole> holes, int line, int lines, int columns) {
     List<Prose> cells = new ArrayList<>();
     for (int column = 0; column < columns; column++) {
       int index = column * lines + line;
-      boolean there = index < guide.holes().size();
-      cells.add(Prose.plain(there ? number(guide.holes().get(index)) : ""));
-      cells.add(Prose.plain(there ? words.number(guide.holes().get(index).along()) : ""));
+      boolean there = index < holes.size();
+      cells.add(Prose.plain(there ? number(holes.get(index)) : ""));
+      cells.add(Prose.plain(there ? words.number(holes.get(index).along()) : ""));
     }
     return new Row(Table.Kind.ITEM, cells);
   }
@@ -143,7 +165,7 @@ final class GuidePages {
     return hole.number() + (hole.use() == Use.MASKED ? " ×" : "");
   }
 
-  private Stream<String> use(Guided guided) {
+  private Stream<String> uses(Guided guided) {
     List<Integer> masked =
         guided.guide().holes().stream()
             .filter(h -> h.use() == Use.MASKED)

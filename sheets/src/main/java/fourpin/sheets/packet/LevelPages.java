@@ -13,6 +13,7 @@ import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Table;
 import fourpin.sheets.pages.Table.Row;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +21,12 @@ import java.util.Optional;
 final class LevelPages {
 
   private static final double CHART_HEIGHT = 105;
+
+  /** Where bars can't be told apart, so that nothing is lost in a small chart. */
+  private static final double COMPACT_HEIGHT = 45;
+
+  /** Of the longest bar, by which bars that can't be told apart differ at most. */
+  private static final double HAIR = 0.02;
 
   /** Bays side by side on one chart. */
   private static final int MOST_BESIDE = 4;
@@ -73,8 +80,18 @@ final class LevelPages {
   private Block chart(Levelness level, List<GapChart.Bay> bays) {
     GapChart.Limit limit = new GapChart.Limit(level.limit(), length(level.limit()));
     return new Block.Figure(
-        new GapChart(words.fullPage().high(CHART_HEIGHT), level.caseName(), bays, limit).draw(),
+        new GapChart(words.fullPage().high(height(bays)), level.caseName(), bays, limit).draw(),
         "Bays as from the front, a bar at each level; felt from " + length(level.limit()) + ".");
+  }
+
+  private static double height(List<GapChart.Bay> bays) {
+    return bays.stream().allMatch(LevelPages::isEven) ? COMPACT_HEIGHT : CHART_HEIGHT;
+  }
+
+  private static boolean isEven(GapChart.Bay bay) {
+    DoubleSummaryStatistics gaps =
+        bay.bars().stream().mapToDouble(GapChart.Bar::gap).summaryStatistics();
+    return gaps.getMax() - gaps.getMin() <= HAIR * gaps.getMax();
   }
 
   private List<GapChart.Bay> bays(Levelness level) {

@@ -26,13 +26,13 @@ final class WayPages {
   private static final List<Shown> SHOWN =
       List.of(
           new Shown("set-ups", "Set-ups"),
-          new Shown("clampings", "Clamp"),
+          new Shown("clampings", "Clampings"),
           new Shown("holes", "Holes"),
           new Shown("minutes", "Time"),
           new Shown("cost", "Cost"),
           new Shown("gap", "Gap"),
           new Shown("odds", "Odds"),
-          new Shown("guide-life", "Guide bears"));
+          new Shown("guide-life", "Holes a\u00a0guide bears"));
 
   private final List<CaseBoring> borings;
   private final Words words;
@@ -86,9 +86,20 @@ final class WayPages {
   private Table table(CaseBoring boring) {
     List<Shown> shown = SHOWN.stream().filter(s -> isKnown(boring, s)).toList();
     List<Column> columns = new ArrayList<>(List.of(Table.left("Way"), Table.left("Can be done")));
-    shown.forEach(s -> columns.add(Table.right(s.title)));
+    shown.forEach(s -> columns.add(Table.right(head(boring, s))));
     return new Table(
         columns, boring.answers().stream().map(a -> row(a, boring.chosen(), shown)).toList());
+  }
+
+  /** With the unit of the figures below, so that columns are narrow. */
+  private String head(CaseBoring boring, Shown shown) {
+    return boring.answers().stream()
+        .flatMap(a -> figure(a, shown.what).stream())
+        .findFirst()
+        .map(f -> words.symbol(f.value().unit()))
+        .filter(symbol -> !symbol.isEmpty())
+        .map(symbol -> shown.title + ", " + symbol)
+        .orElse(shown.title);
   }
 
   private static boolean isKnown(CaseBoring boring, Shown shown) {
@@ -100,7 +111,7 @@ final class WayPages {
     List<String> cells = new ArrayList<>();
     cells.add((taken ? "→ " : "") + answer.way().title());
     cells.add(words(answer.verdict()) + (taken ? ", taken" : ""));
-    shown.forEach(s -> cells.add(figure(answer, s.what).map(words::value).orElse("")));
+    shown.forEach(s -> cells.add(figure(answer, s.what).map(words::bare).orElse("")));
     return new Row(
         Table.Kind.ITEM,
         cells.stream().map(cell -> taken ? Prose.bold(cell) : Prose.plain(cell)).toList());

@@ -44,6 +44,16 @@ record Words(Job job) {
     return quantity(figure.value());
   }
 
+  /** Without its unit. */
+  String bare(Figure figure) {
+    return figure.value().numberText(job.unit());
+  }
+
+  /** As the unit of a column is printed; empty for counts. */
+  String symbol(QuantityUnit unit) {
+    return unit == QuantityUnit.MONEY ? job.currency() : unit.symbol(job.unit());
+  }
+
   String money(BigDecimal amount) {
     return job.currency() + " " + amount.toPlainString();
   }

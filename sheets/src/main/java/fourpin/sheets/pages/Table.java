@@ -9,7 +9,16 @@ import java.util.stream.Stream;
  * @param columns at least one
  * @param rows each with one cell for each column
  */
-public record Table(List<Column> columns, List<Row> rows) implements Block {
+public record Table(List<Column> columns, List<Row> rows, Lettering lettering) implements Block {
+
+  /** How large its text is set where columns have room. */
+  public enum Lettering {
+    USUAL,
+    /** For many words that belong on one page. */
+    SMALL,
+    /** For very many. */
+    SMALLEST
+  }
 
   /** Text to the left, numbers to the right so that their places line up. */
   public enum Align {
@@ -41,6 +50,10 @@ public record Table(List<Column> columns, List<Row> rows) implements Block {
             "A row of " + columns.size() + " columns has " + row.cells().size() + " cells: " + row);
       }
     }
+  }
+
+  public Table(List<Column> columns, List<Row> rows) {
+    this(columns, rows, Lettering.USUAL);
   }
 
   public static Column left(String title) {

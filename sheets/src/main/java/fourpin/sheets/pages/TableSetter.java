@@ -10,8 +10,9 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
- * Sets a table: columns as wide as their text where there is room, else shared out so that no word
- * breaks; smaller type only when even that is too wide.
+ * Sets a table: columns as wide as their text where there is room, else titles wrap, and then the
+ * text of the widest columns, which share what the others leave by how much they hold, so that rows
+ * stay low. No word breaks; smaller type only when even that is too wide.
  */
 final class TableSetter {
 
@@ -28,26 +29,41 @@ final class TableSetter {
 
   private static final List<Double> SIZES = List.of(3.5, 3.2, 2.9, 2.6);
 
+  private static double largest(Table.Lettering lettering) {
+    return switch (lettering) {
+      case USUAL -> SIZES.getFirst();
+      case SMALL -> SIZES.get(2);
+      case SMALLEST -> SIZES.getLast();
+    };
+  }
+
   private final Table table;
   private final Wrap.Type type;
   private final double[] widths;
 
-  /** What a column takes, in ems: its widest word, and its widest cell on one line. */
-  private record Needs(double word, double line) {
+  /**
+   * What a column takes, in ems: its widest word, its widest cell on one line, and its title on one
+   * line.
+   */
+  private record Needs(double word, double line, double title) {
 
     double least(double size) {
       return 2 * PAD + ROUNDING + word * size;
     }
 
     double wanted(double size) {
-      return 2 * PAD + ROUNDING + line * size;
+      return 2 * PAD + ROUNDING + Math.max(word, line) * size;
+    }
+
+    double titled(double size) {
+      return Math.max(wanted(size), 2 * PAD + ROUNDING + title * size);
     }
   }
 
   private TableSetter(Table table, double width) {
     this.table = table;
     List<Needs> needs =
-        IntStream.range(0, table.columns().size()).mapToObj(i -> needs(column(table, i))).toList();
+        IntStream.range(0, table.columns().size()).mapToObj(i -> needs(table, i)).toList();
     this.type = Types.TABLE.sized(size(table, needs, width));
     this.widths = widths(needs, type.size(), width);
   }
@@ -56,51 +72,74 @@ final class TableSetter {
     return new TableSetter(table, width).strips(parent.add(Tag.Role.TABLE));
   }
 
-  private static Needs needs(List<Prose> cells) {
+  private static Needs needs(Table table, int index) {
     Wrap.Type em = Types.TABLE.sized(1);
-    double word = 0;
+    Prose title = Prose.bold(table.columns().get(index).title());
+    double word = Math.min(LONG_WORD, Wrap.widestWord(title, em));
     double line = 0;
-    for (Prose cell : cells) {
+    for (Table.Row row : table.rows()) {
+      Prose cell = row.cells().get(index);
       word = Math.max(word, Math.min(LONG_WORD, Wrap.widestWord(cell, em)));
       line = Math.max(line, Wrap.natural(cell, em));
     }
-    return new Needs(word, line);
+    return new Needs(word, line, Wrap.natural(title, em));
   }
 
   private static double size(Table table, List<Needs> needs, double width) {
     return SIZES.stream()
+        .filter(size -> size <= largest(table.lettering()))
         .filter(size -> needs.stream().mapToDouble(n -> n.least(size)).sum() <= width)
         .findFirst()
         .orElseThrow(
             () -> new OverflowException("A table is too wide for the page: " + table.columns()));
   }
 
-  /** The title and cells of a column. */
-  private static List<Prose> column(Table table, int index) {
-    List<Prose> cells = new ArrayList<>();
-    cells.add(Prose.bold(table.columns().get(index).title()));
-    table.rows().forEach(row -> cells.add(row.cells().get(index)));
-    return cells;
+  /** Titles wrap only where cells leave them no room. */
+  private static double[] widths(List<Needs> needs, double size, double width) {
+    double[] least = needs.stream().mapToDouble(n -> n.least(size)).toArray();
+    double[] cells = needs.stream().mapToDouble(n -> n.wanted(size)).toArray();
+    double[] titled = needs.stream().mapToDouble(n -> n.titled(size)).toArray();
+    double[] wanted = sum(cells) > width ? cells : titled;
+    return shared(least, wanted, limited(least, wanted, width), width);
+  }
+
+  private static double sum(double[] widths) {
+    return DoubleStream.of(widths).sum();
   }
 
   /**
    * Every column as wide as it wants up to one common limit, the largest for which all have room.
    */
-  private static double[] widths(List<Needs> needs, double size, double width) {
+  private static double[] limited(double[] least, double[] wanted, double width) {
     double low = 0;
     double high = width;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      boolean fits = DoubleStream.of(limited(needs, size, middle)).sum() <= width;
+      boolean fits = sum(upTo(middle, least, wanted)) <= width;
       low = fits ? middle : low;
       high = fits ? high : middle;
     }
-    return limited(needs, size, low);
+    return upTo(low, least, wanted);
   }
 
-  private static double[] limited(List<Needs> needs, double size, double limit) {
-    return needs.stream()
-        .mapToDouble(n -> Math.max(n.least(size), Math.min(limit, n.wanted(size))))
+  private static double[] upTo(double limit, double[] least, double[] wanted) {
+    return IntStream.range(0, least.length)
+        .mapToDouble(i -> Math.max(least[i], Math.min(limit, wanted[i])))
+        .toArray();
+  }
+
+  /** Columns that got less than they want share what they got in all, by what each wants more. */
+  private static double[] shared(double[] least, double[] wanted, double[] got, double width) {
+    double spare = width;
+    double more = 0;
+    for (int i = 0; i < got.length; i++) {
+      boolean wraps = got[i] < wanted[i];
+      spare -= wraps ? least[i] : got[i];
+      more += wraps ? wanted[i] - least[i] : 0;
+    }
+    double share = more > 0 ? spare / more : 0;
+    return IntStream.range(0, got.length)
+        .mapToDouble(i -> got[i] < wanted[i] ? least[i] + share * (wanted[i] - least[i]) : got[i])
         .toArray();
   }
 

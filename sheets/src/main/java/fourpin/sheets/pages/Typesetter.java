@@ -219,14 +219,42 @@ final class Typesetter {
     Tag frame = tag.add(Tag.Role.FRAME);
     double inner = room - 2 * FRAME_PAD;
     List<Strip> inside = new ArrayList<>();
-    for (Block.SetUp.Line line : setUp.lines()) {
-      Prose words = Prose.plain(line.what() + "  ").then(Prose.bold(line.to()));
-      inside.addAll(
-          Strip.spaced(
-              SET_UP_GAP, lines(words, Types.LARGE, frame.add(Tag.Role.PARAGRAPH), inner)));
+    List<Prose> settings = setUp.lines().stream().map(Typesetter::setting).toList();
+    int next = 0;
+    while (next < settings.size()) {
+      boolean two = next + 1 < settings.size() && areShort(settings.subList(next, next + 2), inner);
+      List<Strip> strips =
+          two
+              ? List.of(beside(settings.get(next), settings.get(next + 1), frame, inner))
+              : lines(settings.get(next), Types.LARGE, frame.add(Tag.Role.PARAGRAPH), inner);
+      inside.addAll(Strip.spaced(SET_UP_GAP, strips));
+      next += two ? 2 : 1;
     }
     return spaced(
         Strip.inLots(inside, MOST_FRAMED).stream().map(lot -> heavilyFramed(lot, room)).toList());
+  }
+
+  private static Prose setting(Block.SetUp.Line line) {
+    return Prose.plain(line.what() + "  ").then(Prose.bold(line.to()));
+  }
+
+  /** Whether settings find room side by side. */
+  private static boolean areShort(List<Prose> settings, double room) {
+    return settings.stream()
+        .allMatch(s -> Wrap.natural(s, Types.LARGE) + BETWEEN <= room / settings.size());
+  }
+
+  private static Strip beside(Prose left, Prose right, Tag frame, double room) {
+    return Strip.of(
+        Types.LARGE.lineHeight(),
+        List.of(
+            onOneLine(left, 0, frame.add(Tag.Role.PARAGRAPH), room),
+            onOneLine(right, room / 2, frame.add(Tag.Role.PARAGRAPH), room)));
+  }
+
+  private static Piece onOneLine(Prose prose, double left, Tag tag, double room) {
+    return Piece.of(
+        tag, Wrap.lines(prose, Types.LARGE, room).getFirst().marks(left, Types.LARGE, 0));
   }
 
   private static Strip heavilyFramed(List<Strip> inside, double room) {

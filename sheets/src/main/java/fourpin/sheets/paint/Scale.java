@@ -2,6 +2,7 @@ package fourpin.sheets.paint;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * A drawing's scale: so much on paper for so much of the case.
@@ -25,6 +26,10 @@ public record Scale(int paper, int real) {
    */
   public static final List<Scale> CUSTOMARY =
       series(1, 2, 4, 8, 12, 16, 24, 32, 48, 64, 96, 192, 480, 960);
+
+  /** Every whole reduction to 1:1000, for pictures that are to be as large as their room. */
+  public static final List<Scale> WHOLE =
+      IntStream.rangeClosed(1, 1000).mapToObj(real -> new Scale(1, real)).toList();
 
   public Scale {
     if (paper < 1 || real < 1) {

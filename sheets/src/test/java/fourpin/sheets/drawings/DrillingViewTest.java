@@ -158,7 +158,8 @@ class DrillingViewTest {
     Drawing drawing =
         new DrillingView(drafter, built, built.part("L"), Face.RIGHT, guide, List.of(stepped))
             .draw();
-    assertThat(words(drawing)).contains("black pin: 1 in " + count + ", then holes 2 to " + count);
+    assertThat(words(drawing))
+        .containsSequence("black pin: 1 in " + count + ",", "then holes 2 to " + count);
   }
 
   /** In a standing case the guide's zero stands on the panel below, without its block. */
@@ -207,7 +208,7 @@ class DrillingViewTest {
   @CsvSource({"L, RIGHT", "R, LEFT", "P1, LEFT"})
   void theStickIsMarkedAtEveryHeightFromTheFoot(String mark, Face face) {
     Part part = built.part(mark);
-    Drawing drawing = new StickView(drafter, built, part, face).draw();
+    Drawing drawing = new RowsView(drafter, built, part, face, RowsView.Aid.STICK).draw();
     List<Double> ticks =
         paths(drawing.marks())
             .filter(p -> p.pen() == Pen.EDGE && p.points().size() == 2)

@@ -27,34 +27,44 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * A panel whose holes are marked or set one by one, as it lies on the bench, its lower end below: a
- * numbered stick beside it, its zero at the foot of the case, the line of each row, and distances
- * from the lower end and the front edge, both drawn heavy.
+ * A panel whose holes are marked or set one by one, as it lies on the bench, its lower end below,
+ * with the line of each row, and distances from the lower end and the front edge, both drawn heavy.
  */
-public final class StickView {
+public final class RowsView {
+
+  /** What holes are found by. */
+  public enum Aid {
+    /** A numbered stick beside the panel, its zero at the foot of the case. */
+    STICK,
+    /** A table of heights, for a machine: holes are numbered from the lower end. */
+    COORDINATES
+  }
 
   private static final double APART = 3;
-  private static final double WIDE = 6;
+  private static final double WIDE = 8;
   private static final double TICK = 2;
   private static final double BESIDE = 0.5;
+  private static final double ZERO = 1.6;
 
   private final Drafter drafter;
   private final BuiltCase built;
   private final Part part;
   private final Projection view;
+  private final Aid aid;
 
   /**
    * @param face that lies up; has holes for shelf supports
    */
-  public StickView(Drafter drafter, BuiltCase built, Part part, Face face) {
+  public RowsView(Drafter drafter, BuiltCase built, Part part, Face face, Aid aid) {
     this.drafter = drafter;
     this.built = built;
     this.part = part;
     this.view = new Projection(face);
+    this.aid = aid;
   }
 
   public Drawing draw() {
-    return drafter.largest(view.box(part.box()), this::draw);
+    return drafter.fill(view.box(part.box()), this::draw);
   }
 
   private Drawing draw(Scale scale) {
@@ -63,17 +73,31 @@ public final class StickView {
     rows().forEach(y -> row(sketch, y));
     holes().forEach(h -> hole(sketch, h));
     datum(sketch);
-    stick(sketch);
+    aid(sketch);
     across(sketch);
     labels(sketch);
     String up = view.face().name().toLowerCase(Locale.ROOT);
     return Drawing.toScale(
         Drafter.name(built.order().name(), part.mark(), up, "drilling"),
-        built.order().name() + ", " + part.mark() + ", " + up + " face up, with the stick",
-        heights().size() + " marks on the stick, " + rows().size() + " rows.",
+        built.order().name() + ", " + part.mark() + ", " + up + " face up" + with(),
+        heights().size() + " heights, " + rows().size() + " rows.",
         scale,
         drafter.note(),
         sketch.marks());
+  }
+
+  private String with() {
+    return switch (aid) {
+      case STICK -> ", with the stick";
+      case COORDINATES -> ", by coordinates";
+    };
+  }
+
+  private void aid(Sketch sketch) {
+    switch (aid) {
+      case STICK -> stick(sketch);
+      case COORDINATES -> coordinates(sketch);
+    }
   }
 
   private List<Hole> holes() {
@@ -154,17 +178,44 @@ public final class StickView {
     if (!isBoredStanding()) {
       numbers(sketch, near);
     }
+    ends(sketch, far);
+  }
+
+  /** The distances of the first and the last hole. */
+  private void ends(Sketch sketch, double edge) {
+    double bottom = sketch.onPaper(view.box(part.box())).bottom();
+    List<Length> heights = heights();
     TreeMap<Length, Station> ends = new TreeMap<>();
     for (Length height : List.of(heights.getFirst(), heights.getLast())) {
-      double at = work.bottom() + sketch.scale().toPaper(height.mm());
+      double at = bottom + sketch.scale().toPaper(height.mm());
       ends.put(height, new Station(at, drafter.number(height)));
     }
     sketch.addAll(
         RunningDimensions.beside(
-            frontAtLeft() ? Side.LEFT : Side.RIGHT,
-            far,
-            work.bottom(),
-            List.copyOf(ends.values())));
+            frontAtLeft() ? Side.LEFT : Side.RIGHT, edge, bottom, List.copyOf(ends.values())));
+  }
+
+  /** The zero as a black spot in its corner, holes numbered inside the row nearest to the front. */
+  private void coordinates(Sketch sketch) {
+    Box work = sketch.onPaper(view.box(part.box()));
+    double front = frontAtLeft() ? work.left() : work.right();
+    Point zero = new Point(front, work.bottom());
+    sketch.add(new Mark.Circle(zero, ZERO, Pen.OUTLINE, Fill.SOLID));
+    List<Double> places =
+        heights().stream().map(h -> work.bottom() + sketch.scale().toPaper(h.mm())).toList();
+    Length row = rows().getFirst();
+    double x = sketch.scale().toPaper(u(row)) + (frontAtLeft() ? APART : -APART);
+    Lettering.Align align = frontAtLeft() ? Lettering.Align.START : Lettering.Align.END;
+    Thinned shown = Thinned.of(places);
+    for (int i = 0; i < places.size(); i++) {
+      if (shown.shows(i)) {
+        sketch.add(
+            Drafter.label(Integer.toString(i + 1))
+                .with(align, Lettering.Seat.MIDDLE)
+                .at(new Point(x, places.get(i))));
+      }
+    }
+    ends(sketch, front);
   }
 
   /** Then a stick stands on each fixed panel, with marks and numbers of its own. */
@@ -187,7 +238,7 @@ public final class StickView {
     for (Length place : shown.among(places)) {
       Length above = place.plus(part.box().at(Face.BOTTOM));
       sketch.add(
-          Drafter.small(Integer.toString(marks.indexOf(above) + 1))
+          Drafter.label(Integer.toString(marks.indexOf(above) + 1))
               .with(align, Lettering.Seat.MIDDLE)
               .at(new Point(x, sketch.scale().toPaper(above.mm()))));
     }
@@ -197,7 +248,7 @@ public final class StickView {
   private List<Length> marks() {
     return built.parts().stream()
         .filter(p -> p.role() != Part.Role.STRIP)
-        .flatMap(StickView::supports)
+        .flatMap(RowsView::supports)
         .map(h -> h.centre().z())
         .distinct()
         .sorted()
