@@ -109,8 +109,7 @@ final class DrillingPages {
       case Method.Marked marked ->
           rows(bored, RowsView.Aid.STICK, new DrillingWords(words).marked(bored, marked));
       case Method.Programmed programmed ->
-          rows(
-              bored, RowsView.Aid.COORDINATES, new ProgramWords(words, bored).told(programmed));
+          rows(bored, RowsView.Aid.COORDINATES, new ProgramWords(words, bored).told(programmed));
       case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ -> List.of();
     };
   }
@@ -143,8 +142,7 @@ final class DrillingPages {
   private Drafter drafter(Bored bored, DrillingWords.Told told) {
     Drafter whole = words.fullPage();
     double settings = SET_UP_FRAME + told.setUpLines(whole.width()) * SET_UP_LINE;
-    double high =
-        Math.max(LEAST_HIGH, whole.height() - settings - cautioned(bored));
+    double high = Math.max(LEAST_HIGH, whole.height() - settings - cautioned(bored));
     return told.isShort()
         ? whole.wide(MOST_SHARE * (whole.width() - GAP)).high(high)
         : whole.high(Math.max(LEAST_HIGH, high - told.linesAcross() * LINE));

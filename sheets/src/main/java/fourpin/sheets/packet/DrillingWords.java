@@ -57,7 +57,8 @@ record DrillingWords(Words words) {
       List<Double> widths = setUp.lines().stream().map(Told::width).toList();
       int lines = 0;
       for (int i = 0; i < widths.size(); i++) {
-        boolean two = i + 1 < widths.size() && Math.max(widths.get(i), widths.get(i + 1)) <= width / 2;
+        boolean two =
+            i + 1 < widths.size() && Math.max(widths.get(i), widths.get(i + 1)) <= width / 2;
         lines += two ? 1 : (int) Math.ceil(widths.get(i) / width);
         i += two ? 1 : 0;
       }
@@ -71,9 +72,7 @@ record DrillingWords(Words words) {
     /** Of steps and tables across the whole page. */
     int linesAcross() {
       int told =
-          steps.stream()
-              .mapToInt(s -> 1 + Math.ceilDiv(s.prose().text().length(), ACROSS))
-              .sum();
+          steps.stream().mapToInt(s -> 1 + Math.ceilDiv(s.prose().text().length(), ACROSS)).sum();
       return told + tables.stream().mapToInt(t -> 2 + t.rows().size()).sum();
     }
 

@@ -66,7 +66,8 @@ final class GuidePages {
     Guide guide = guided.guide();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.NewPage());
-    blocks.add(new Block.Heading("Guide for " + WayPages.title(boring) + ", marked " + guide.mark()));
+    blocks.add(
+        new Block.Heading("Guide for " + WayPages.title(boring) + ", marked " + guide.mark()));
     blocks.add(Block.Paragraph.of(make(guide)));
     blocks.addAll(drawn(guide, use(guided)));
     return blocks;
@@ -111,8 +112,7 @@ final class GuidePages {
             new GuideEndView(whole.wide(right).high(END_HEIGHT), guide).draw(),
             "The end with the stop block, seen on its front edge and on side A.");
     Block figure =
-        new Block.Figure(
-            new GuideView(tall, guide).draw(), "Side A up." + masked(guide));
+        new Block.Figure(new GuideView(tall, guide).draw(), "Side A up." + masked(guide));
     int lines = Math.ceilDiv(listed(guide).size(), BESIDE);
     List<Block> beside = new ArrayList<>(List.of(end));
     List<Block> below = new ArrayList<>();

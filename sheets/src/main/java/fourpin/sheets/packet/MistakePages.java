@@ -13,7 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What goes wrong with the first panel, how it shows, and what to do then: a page for each case. */
+/**
+ * What goes wrong with the first panel, how it shows, and what to do then: a page for each case.
+ */
 final class MistakePages {
 
   private static final String INTRODUCTION =
