@@ -110,7 +110,7 @@ final class GuideWording {
 
   String shift(Step.ShiftGuide shift) {
     return say(
-        "move guide “%s”, without its block, along the same edge, same side showing, until a pin through its hole %d goes"
+        "move guide “%s”, without its block, along the same edge, same side showing, until the pin through its hole %d goes"
             + " into the hole just bored through its hole %d; clamp it there.",
         shift.guide(), shift.pin(), shift.into());
   }

@@ -406,6 +406,15 @@ public enum Setting {
       "300 mm",
       "how far a guide reaches beyond its last hole",
       memory("room for a clamp")),
+  CLAMP_ROOM(
+      "clamp-room",
+      Kind.LENGTH,
+      "1 1/2 in",
+      "40 mm",
+      "0 mm",
+      "200 mm",
+      "room for a clamp at a guide's end, beyond the router's base at the last hole",
+      practice("the pad of a bar clamp and a finger's width")),
   GUIDE_WEB(
       "guide-web",
       Kind.LENGTH,
@@ -541,6 +550,15 @@ public enum Setting {
       "600",
       "time to lay out and bore one hole of a guide, seconds",
       memory("scribed, punched and bored on the press")),
+  PIN_MINUTES(
+      "pin-minutes",
+      Kind.NUMBER,
+      "10",
+      "10",
+      "0",
+      "240",
+      "time to make a stepped pin for moving a guide along, minutes",
+      memory("a rod filed down in the chuck, tried in guide and hole")),
   PROGRAM_MINUTES(
       "program-minutes",
       Kind.NUMBER,

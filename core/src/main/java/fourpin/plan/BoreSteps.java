@@ -72,6 +72,7 @@ final class BoreSteps {
           List.of(part),
           "Clamp the guide as each line says and bore. "
               + held(boring)
+              + packing(boring)
               + PANEL
               + " Brush the chips off before the"
               + " guide is laid on or moved.",
@@ -97,6 +98,15 @@ final class BoreSteps {
     };
   }
 
+  private String packing(GuidedBoring boring) {
+    return boring.way() == Way.ROUTER_GUIDE
+        ? "Where the router's base is wider than the guide, lay a packing strip "
+            + text(boring.method().guide().thickness())
+            + " thick, as thick as the guide, alongside it the whole row long; set the clamps where"
+            + " the base does not come. "
+        : "";
+  }
+
   private void make(GuidedBoring boring, GuideSteps steps) {
     Guide guide = boring.method().guide();
     log.add(
@@ -107,6 +117,7 @@ final class BoreSteps {
             + "”, one for all panels and copies. "
             + strip(guide)
             + block(guide)
+            + pin(boring)
             + " Seen with its zero on the left and its index edge towards you, write A on the side"
             + " that shows and B on the other; write the numbers of the holes on both, and"
             + " FRONT EDGE along its index edge.",
@@ -151,6 +162,27 @@ final class BoreSteps {
             + " that it can be taken off: its stop face is zero.";
   }
 
+  /** What holds the guide where it is moved along. */
+  private String pin(GuidedBoring boring) {
+    if (!boring.method().isMovedAlong()) {
+      return "";
+    }
+    Length bored = boring.method().bit().diameter();
+    Length inGuide = boring.method().guide().holes().getFirst().diameter();
+    return inGuide.equals(bored)
+        ? " For moving it along have a plain pin of " + text(bored) + " at hand."
+        : " For moving it along make a stepped pin of metal or hard wood, by turning or by filing a"
+            + " rod down in the chuck of a drill: "
+            + text(inGuide)
+            + " thick as far as the guide is thick, "
+            + text(bored)
+            + " thick below for the bored hole. A plain pin of "
+            + text(bored)
+            + " has "
+            + text(inGuide.minus(bored))
+            + " of play in the guide.";
+  }
+
   private void setBit(GuidedBoring boring, GuideSteps steps) {
     BitSetting bit = boring.method().bit();
     log.add(
@@ -180,8 +212,8 @@ final class BoreSteps {
     boolean stands = boring.method().guide().block().isZero();
     return stands
         ? "Before each row: the guide's end stands on the panel below along its whole width. "
-        : "Before each row: the block, or its spacer, bears on the lower end along its whole width,"
-            + " no chip between. ";
+        : "Before each row: the block, or its spacer, bears on the lower end as wide as the guide"
+            + " is, but for a rabbet or groove that runs out there; no chip between. ";
   }
 
   /** What a rule says when the row is done; a row that began one hole off is noticed here. */

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** The steps of one case that shape its pieces, in the order of work. */
@@ -31,6 +32,9 @@ final class CaseProgram {
   private static final String ONE_SETTING =
       "Measure the first of each kind before the others are cut at the same setting of the fence;"
           + " both diagonals of a panel are equal.";
+
+  private static final String ROWS_BORED =
+      "Only now that its rows are bored: till then the block of the guide bears on the whole end. ";
 
   private final Job job;
   private final BuiltCase built;
@@ -83,6 +87,7 @@ final class CaseProgram {
     mark(Stage.MARK, pieces);
     joints(Stage.JOINT, now);
     rows.bore(loose);
+    loose.forEach(p -> cuts(Stage.BORE, p, this::waits, ROWS_BORED));
     cleats(now);
     printed.addAll(assembly.upToAssembly());
     rows.bore(standing);
@@ -247,20 +252,8 @@ final class CaseProgram {
   private void joints(Stage stage, List<Part> parts) {
     for (Part part : parts) {
       StepWriter writer = writer(part);
-      List<Step.Channel> all = writer.channels();
-      List<Step.Channel> cuts = all.stream().filter(c -> grooves.method(c).isEmpty()).toList();
-      if (!cuts.isEmpty()) {
-        add(
-            stage,
-            List.of(part),
-            "Set fence and depth for each cut; index edge to the fence, index end to the stop."
-                + EdgingCuts.words(part),
-            cuts,
-            "Try each cut in scrap of the same stock first: what goes in slides home by hand,"
-                + " without rattling.",
-            List.of(Cautions.ROUTER, Cautions.SAW, Cautions.DUST));
-      }
-      grooves(stage, part, all);
+      cuts(stage, part, c -> !waits(c), "");
+      grooves(stage, part, writer.channels());
       List<Step> screws = writer.screws();
       if (!screws.isEmpty()) {
         add(
@@ -272,6 +265,31 @@ final class CaseProgram {
             List.of(Cautions.DRILL));
       }
     }
+  }
+
+  private void cuts(Stage stage, Part part, Predicate<Step.Channel> which, String start) {
+    List<Step.Channel> cuts =
+        writer(part).channels().stream()
+            .filter(c -> grooves.method(c).isEmpty())
+            .filter(which)
+            .toList();
+    if (!cuts.isEmpty()) {
+      add(
+          stage,
+          List.of(part),
+          start
+              + "Set fence and depth for each cut; index edge to the fence, index end to the stop."
+              + EdgingCuts.words(part),
+          cuts,
+          "Try each cut in scrap of the same stock first: what goes in slides home by hand,"
+              + " without rattling.",
+          List.of(Cautions.ROUTER, Cautions.SAW, Cautions.DUST));
+    }
+  }
+
+  /** A notch takes away the end that the block of a guide bears on, so the rows come first. */
+  private boolean waits(Step.Channel cut) {
+    return cut.shape() == Step.Channel.Shape.NOTCH && ways.bearsOnEndOf(cut.piece());
   }
 
   private void grooves(Stage stage, Part part, List<Step.Channel> channels) {

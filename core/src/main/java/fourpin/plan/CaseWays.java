@@ -4,6 +4,7 @@ import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Row;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Method;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
@@ -93,6 +94,13 @@ final class CaseWays {
 
   List<GuidedBoring> guided() {
     return guided;
+  }
+
+  /** Whether the block of a guide bears on the lower end of a part. */
+  boolean bearsOnEndOf(String mark) {
+    return guided.stream()
+        .flatMap(g -> g.method().clampings().stream())
+        .anyMatch(c -> c.part().equals(mark) && c.bearing() instanceof Clamping.Bearing.End);
   }
 
   /** What bores by coordinates, if anything does. */

@@ -43,9 +43,9 @@ final class Cautions {
       new Caution(
           "router",
           "Unplug the router before bit, bushing or stop is touched; clamp guide and panel so that"
-              + " neither moves; plunge slowly and straight, with the whole base supported. Where"
-              + " the base would overhang, near the ends, put a strip as thick as the guide under"
-              + " it. Let it reach full speed before each plunge, draw the bit out of the wood"
+              + " neither moves; plunge slowly and straight, with the whole base supported and"
+              + " clear of the clamps. Wherever it would overhang, beside the guide or at its ends,"
+              + " put a strip as thick as the guide under it. Let it reach full speed before each plunge, draw the bit out of the wood"
               + " before it is moved, and let it stop before the router is put down. Protect eyes"
               + " and ears.");
   static final Caution PRESS =

@@ -296,7 +296,7 @@ class GuidedWorkTest {
                 mm(12),
                 "back row"));
     String move =
-        "A: move guide “G”, without its block, along the same edge, same side showing, until a pin through its hole 1 goes"
+        "A: move guide “G”, without its block, along the same edge, same side showing, until the pin through its hole 1 goes"
             + " into the hole just bored through its hole 8; clamp it there.";
     assertThat(new Wording(LengthStyle.MILLIMETRES).texts(steps))
         .containsExactly(

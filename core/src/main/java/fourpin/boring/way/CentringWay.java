@@ -48,6 +48,6 @@ final class CentringWay implements WayCheck {
     against.addAll(Room.lacking(group, drill.name(), drill.length()));
     List<Tool> bought = Choosing.bought(drill, bit, stock);
     return WORK.proposal(
-        group, setting, MadeGuide.of(group, stock, hole), against, List.of(), bought);
+        group, setting, MadeGuide.of(group, stock, hole, Length.ZERO), against, List.of(), bought);
   }
 }

@@ -91,7 +91,7 @@ final class CleatsWay implements WayCheck {
           Math.ceilDiv(blanks().size(), stack),
           Math.ceilDiv(blanks().stream().mapToLong(this::holes).sum(), stack),
           press.isPresent() ? Setting.PRESS_SECONDS : Setting.HOLE_SECONDS,
-          new Work.Making(Setting.STICK_MINUTES, 0),
+          new Work.Making(Setting.STICK_MINUTES),
           Optional.empty(),
           bit.stream().filter(b -> b.toBuy().isPresent()).map(Tool.class::cast).toList());
     }

@@ -34,21 +34,29 @@ record GuidedWork(Method.How how, Setting seconds, Setting making, Setting wear)
       reasons.add(reason);
     }
     return reasons.isEmpty() && designed instanceof Designed.Made made
-        ? new Proposal.Can(
-            new Method.Guided(how, made.guide(), bit, made.clampings()),
-            work(group, made, bought),
-            notes)
+        ? can(
+            group, new Method.Guided(how, made.guide(), bit, made.clampings()), made, notes, bought)
         : Proposal.cannot(reasons);
   }
 
-  private Work work(Group group, Designed.Made made, List<Tool> bought) {
+  private Proposal can(
+      Group group,
+      Method.Guided method,
+      Designed.Made made,
+      List<Reason> notes,
+      List<Tool> bought) {
+    int pins = method.needsSteppedPin() ? 1 : 0;
+    return new Proposal.Can(method, work(group, made, pins, bought), notes);
+  }
+
+  private Work work(Group group, Designed.Made made, int pins, List<Tool> bought) {
     boolean bored = made.guide().make() instanceof Guide.Make.Bored;
     return new Work(
         1,
         made.places(),
         group.holes(),
         seconds,
-        new Work.Making(making, bored ? made.guide().holes().size() : 0),
+        new Work.Making(making, bored ? made.guide().holes().size() : 0, pins),
         Optional.of(new Work.Wear(wear, made.uses())),
         bought);
   }

@@ -36,7 +36,7 @@ final class MachineWay implements WayCheck {
                         0,
                         group.holes(),
                         Setting.MACHINE_SECONDS,
-                        new Work.Making(Setting.PROGRAM_MINUTES, 0),
+                        new Work.Making(Setting.PROGRAM_MINUTES),
                         Optional.empty(),
                         Choosing.bought(machine)),
                     List.of()));

@@ -16,6 +16,18 @@ public sealed interface Method {
     public Guided {
       clampings = List.copyOf(clampings);
     }
+
+    /** Whether the guide is moved along a row on a pin. */
+    public boolean isMovedAlong() {
+      return clampings.stream()
+          .flatMap(c -> c.reaches().stream())
+          .anyMatch(r -> r.step().isPresent());
+    }
+
+    /** Whether that pin must be stepped: thick in the guide, thin in the panel. */
+    boolean needsSteppedPin() {
+      return isMovedAlong() && !guide.holes().getFirst().diameter().equals(bit.diameter());
+    }
   }
 
   /**

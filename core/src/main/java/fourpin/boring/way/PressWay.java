@@ -39,10 +39,10 @@ final class PressWay implements WayCheck {
             new Method.Marked(Method.How.DRILL_PRESS, Bits.set(group, bit)),
             new Work(
                 fences(group),
-                0,
+                group.columns().size(),
                 group.holes(),
                 Setting.PRESS_SECONDS,
-                new Work.Making(Setting.STICK_MINUTES, 0),
+                new Work.Making(Setting.STICK_MINUTES),
                 Optional.empty(),
                 Choosing.bought(press, bit)),
             overhang(group, press))

@@ -128,16 +128,19 @@ final class Reckoning {
     Work.Making making = work.making();
     double value =
         settings.number(making.minutes())
-            + making.holes() * settings.number(Setting.GUIDE_HOLE_SECONDS) / SECONDS_PER_MINUTE;
+            + making.holes() * settings.number(Setting.GUIDE_HOLE_SECONDS) / SECONDS_PER_MINUTE
+            + making.pins() * settings.number(Setting.PIN_MINUTES);
     return add(
         "making",
         "time to make what is bored by",
         Quantity.of(value, QuantityUnit.TIME),
-        "b + h s / 60",
+        "b + h s / 60 + i v",
         List.of(
             number("b", making.minutes()),
             new Input("h", "holes in it", Quantity.count(making.holes()), Source.GEOMETRY),
-            number("s", Setting.GUIDE_HOLE_SECONDS)));
+            number("s", Setting.GUIDE_HOLE_SECONDS),
+            new Input("i", "stepped pins", Quantity.count(making.pins()), Source.GEOMETRY),
+            number("v", Setting.PIN_MINUTES)));
   }
 
   private Input number(String symbol, Setting setting) {

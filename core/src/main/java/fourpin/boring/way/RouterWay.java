@@ -10,6 +10,7 @@ import fourpin.job.Tool.RouterBit;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A plunge router whose bushing runs in a guide made in the shop: guide hole = bushing + slip, stop
@@ -63,8 +64,8 @@ final class RouterWay implements WayCheck {
               stock.thickness(),
               Length.ZERO);
       List<Tool> bought = Choosing.bought(router, bushing, bit, stock);
-      Designed guide = MadeGuide.of(group, stock, hole);
-      return WORK.proposal(group, setting, guide, against(setting.stop()), notes(), bought);
+      Designed guide = MadeGuide.of(group, stock, hole, beyond());
+      return WORK.proposal(group, setting, guide, against(setting.stop()), notes(guide), bought);
     }
 
     private List<Reason> against(Length stop) {
@@ -119,18 +120,34 @@ final class RouterWay implements WayCheck {
       }
     }
 
-    /** The base tips where it hangs over the guide's end. */
-    private List<Reason> notes() {
-      Length margin = group.settings().length(Setting.GUIDE_MARGIN);
-      Length over = router.base().over(2).minus(margin);
-      return over.isPositive()
-          ? List.of(
-              new Reason(
-                  "at the last hole the router's base stands "
-                      + group.text(over)
-                      + " over the end of the guide",
-                  "lay a piece as thick as the guide under it"))
-          : List.of();
+    /** So that the base stands on the guide and clear of the clamp at the last hole. */
+    private Length beyond() {
+      return router.base().over(2).plus(group.settings().length(Setting.CLAMP_ROOM));
+    }
+
+    /** The base tips where it hangs over the guide. */
+    private List<Reason> notes(Designed designed) {
+      List<Reason> reasons = new ArrayList<>();
+      if (designed instanceof Designed.Made made) {
+        Guide guide = made.guide();
+        Guide.GuideHole last = guide.holes().getLast();
+        Length beside = Length.min(last.across(), guide.width().minus(last.across()));
+        over(beside, "along the row the router's base stands ", " over the edge of the guide")
+            .map(what -> new Reason(what, "lay a packing strip as thick as the guide alongside it"))
+            .ifPresent(reasons::add);
+        over(
+                guide.length().minus(last.along()),
+                "at the last hole the router's base stands ",
+                " over the end of the guide")
+            .map(what -> new Reason(what, "lay a piece as thick as the guide under it"))
+            .ifPresent(reasons::add);
+      }
+      return reasons;
+    }
+
+    private Optional<String> over(Length there, String start, String end) {
+      Length over = router.base().over(2).minus(there);
+      return over.isPositive() ? Optional.of(start + group.text(over) + end) : Optional.empty();
     }
   }
 }

@@ -49,7 +49,7 @@ final class StandardsWay implements WayCheck {
         clampings,
         cuts,
         seconds,
-        new Work.Making(Setting.STANDARD_MINUTES, 0),
+        new Work.Making(Setting.STANDARD_MINUTES),
         Optional.empty(),
         bought);
   }

@@ -44,7 +44,7 @@ final class StickWay implements WayCheck {
             0,
             group.holes(),
             Setting.HOLE_SECONDS,
-            new Work.Making(Setting.STICK_MINUTES, 0),
+            new Work.Making(Setting.STICK_MINUTES),
             Optional.empty(),
             bought),
         notes);

@@ -9,7 +9,8 @@ import java.util.Optional;
  * What a way takes, for one copy of a case.
  *
  * @param setUps settings of a bit, its stop or a fence, with a test; one serves all copies
- * @param clampings of a guide, each step along counted; of panels and blanks without a guide
+ * @param clampings of a guide, each step along counted; without a guide of blanks, and of a panel
+ *     for each row at the drill press
  * @param holes bored; passes of the cutter where grooves are cut
  * @param seconds for one hole or pass
  * @param making of guide, stick or program; one serves all copies
@@ -30,8 +31,12 @@ record Work(
     bought = List.copyOf(bought);
   }
 
-  /** What has to be made first. @param holes that are bored in it */
-  record Making(Setting minutes, int holes) {}
+  /** What has to be made first. @param holes that are bored in it, {@code pins} that are turned */
+  record Making(Setting minutes, int holes, int pins) {
+    Making(Setting minutes) {
+      this(minutes, 0, 0);
+    }
+  }
 
   /** How a guide wears. @param uses of its most used hole in one copy of the case */
   record Wear(Setting per100, long uses) {}

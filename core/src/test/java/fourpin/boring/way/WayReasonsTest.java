@@ -311,21 +311,23 @@ class WayReasonsTest {
             "hole and guide take 5/8 in, and router plunges 1/2 in|take another router, or use a"
                 + " thinner guide"),
         can(
-            "a base of 6 in over a margin of 2 in",
+            "a base of 6 in over a guide whose holes lie 1 1/2 in from its edge",
             Way.ROUTER_GUIDE,
             _ -> {},
             routing(bushing("3/8", "5/16", "3/16")),
-            "at the last hole the router's base stands 1 in over the end of the guide|lay a piece as"
-                + " thick as the guide under it"),
+            "along the row the router's base stands 1 1/2 in over the edge of the guide|lay a packing"
+                + " strip as thick as the guide alongside it"),
         can(
             "a guide of 1/2 in takes a barrel of 5/16",
             Way.ROUTER_GUIDE,
-            with(Setting.GUIDE_MARGIN, "3"),
+            _ -> {},
             List.of(
                 router("2"),
                 bushing("3/8", "5/16", "5/16"),
                 routerBit("1"),
-                sheet("1/2", "96", "4"))));
+                sheet("1/2", "96", "4")),
+            "along the row the router's base stands 1 1/2 in over the edge of the guide|lay a packing"
+                + " strip as thick as the guide alongside it"));
   }
 
   static Stream<Told> steelStrap() {
