@@ -26,6 +26,10 @@ public final class GapChart {
   private static final double BETWEEN = 3;
   private static final double BAR = 1.8;
   private static final double SHARE = 0.7;
+
+  /** Thinner bars would run together into black; then only numbered levels have one. */
+  private static final double THINNEST = 0.6;
+
   private static final double ABOVE = 1;
 
   private final Drafter drafter;
@@ -109,7 +113,9 @@ public final class GapChart {
     double thick = thickness(heights);
     Thinned numbered = Thinned.of(heights);
     for (int i = 0; i < heights.size(); i++) {
-      bar(sketch, bay.bars().get(i), new Point(left, heights.get(i)), thick);
+      if (thick >= THINNEST || numbered.shows(i)) {
+        bar(sketch, bay.bars().get(i), new Point(left, heights.get(i)), Math.max(thick, THINNEST));
+      }
       if (numbered.shows(i)) {
         number(sketch, bay.bars().get(i), new Point(left, heights.get(i)));
       }

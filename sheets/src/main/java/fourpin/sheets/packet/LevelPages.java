@@ -81,7 +81,9 @@ final class LevelPages {
     GapChart.Limit limit = new GapChart.Limit(level.limit(), length(level.limit()));
     return new Block.Figure(
         new GapChart(words.fullPage().high(height(bays)), level.caseName(), bays, limit).draw(),
-        "Bays as from the front, a bar at each level; felt from " + length(level.limit()) + ".");
+        "Bays as from the front, a bar at each level, where they lie close at those with a number; felt from "
+            + length(level.limit())
+            + ".");
   }
 
   private static double height(List<GapChart.Bay> bays) {
