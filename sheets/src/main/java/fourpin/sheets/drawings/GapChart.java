@@ -28,7 +28,7 @@ public final class GapChart {
   private static final double SHARE = 0.7;
 
   /** Thinner bars would run together into black; then only numbered levels have one. */
-  private static final double THINNEST = 0.6;
+  private static final double THINNEST = 1.2;
 
   private static final double ABOVE = 1;
 
