@@ -32,6 +32,9 @@ public final class DrillingView {
   /** Of a line under a picture; longer ones go on after a comma. */
   private static final double WIDE = 44;
 
+  /** Of the height, what lines under the pictures may take. */
+  private static final double MOST_TOLD = 0.25;
+
   private final Drafter drafter;
   private final BuiltCase built;
   private final Part part;
@@ -121,11 +124,25 @@ public final class DrillingView {
     lines.add(title(index));
     lines.add(
         "side " + new ClampedGuide(drafter, part, guide, clamping).sideUp() + " of the guide up");
-    clamping.reaches().forEach(reach -> lines.addAll(wrapped(holes(reach))));
+    if (tellHoles()) {
+      clamping.reaches().forEach(reach -> lines.addAll(wrapped(holes(reach))));
+    }
     return IntStream.range(0, lines.size())
         .mapToObj(i -> under(lines.get(i), i).at(new Point(middle, bottom - i * LINE)))
         .map(Mark.class::cast)
         .toList();
+  }
+
+  /** Where all find room under the pictures; what is told beside the drawing says them too. */
+  private boolean tellHoles() {
+    double wide = (drafter.width() - (clampings.size() - 1) * BETWEEN) / clampings.size();
+    double high = drafter.height() * MOST_TOLD;
+    return clampings.stream()
+        .map(c -> c.reaches().stream().flatMap(r -> wrapped(holes(r)).stream()).toList())
+        .allMatch(
+            lines ->
+                lines.size() * LINE <= high
+                    && lines.stream().allMatch(line -> under(line, 1).width() <= wide));
   }
 
   private static String holes(Reach reach) {

@@ -173,6 +173,11 @@ public final class RowsView {
     sketch.add(
         Mark.Path.rectangle(
             new Box(Math.min(near, far), 0, Math.max(near, far), work.top()), Pen.EDGE, Fill.TINT));
+    if (!isBoredStanding()) {
+      sketch.add(
+          Mark.Path.line(
+              new Point(near, work.bottom()), new Point(far, work.bottom()), Pen.OUTLINE));
+    }
     List<Length> heights = heights();
     heights.forEach(h -> tick(sketch, near, work.bottom() + sketch.scale().toPaper(h.mm())));
     if (!isBoredStanding()) {

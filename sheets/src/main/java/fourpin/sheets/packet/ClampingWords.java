@@ -1,11 +1,16 @@
 package fourpin.sheets.packet;
 
 import fourpin.bench.Numbers;
+import fourpin.boring.BayGrid;
 import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Clamping.Bearing;
 import fourpin.boring.way.Clamping.Reach;
+import fourpin.boring.way.Guide;
 import fourpin.casework.Face;
 import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 
 /** How a guide is clamped, in a maker's words. */
 record ClampingWords(Words words) {
@@ -42,8 +47,49 @@ record ClampingWords(Words words) {
     };
   }
 
+  /** What is bored from each place; the block comes off before the guide is moved on. */
+  String reaches(Clamping clamping) {
+    boolean block = clamping.bearing() instanceof Bearing.End;
+    List<String> told = new ArrayList<>();
+    for (Reach reach : clamping.reaches()) {
+      told.add((block && told.size() == 1 ? "take the block off, " : "") + reach(reach));
+    }
+    return String.join(". Then ", told);
+  }
+
+  /** Numbers on the guide and numbers of the bay, at the ends of what is bored. */
+  String key(Clamping clamping, Guide guide, Length lowerEnd, BayGrid grid) {
+    List<Reach> reaches = clamping.reaches();
+    int first = reaches.getFirst().holes().getFirst();
+    int last = reaches.getLast().holes().getLast();
+    Length zero = lowerEnd.plus(clamping.along());
+    Length moved = reaches.stream().map(r -> moved(r, guide)).reduce(zero, Length::plus);
+    return "hole %d of the guide is level %d of the bay, hole %d%s level %d"
+        .formatted(
+            first,
+            level(zero.plus(guide.hole(first).along()), grid),
+            last,
+            reaches.size() == 1 ? "" : ", where the guide comes to last,",
+            level(moved.plus(guide.hole(last).along()), grid));
+  }
+
+  private static Length moved(Reach reach, Guide guide) {
+    return reach
+        .step()
+        .map(step -> guide.hole(step.into()).along().minus(guide.hole(step.pin()).along()))
+        .orElse(Length.ZERO.in(guide.length().unit()));
+  }
+
+  /** Number of the level that a hole so high above the foot of the case is of. */
+  private static int level(Length height, BayGrid grid) {
+    return grid.levels().stream()
+        .min(Comparator.comparing(level -> level.height().minus(height).abs()))
+        .orElseThrow()
+        .number();
+  }
+
   /** What is bored from one place. */
-  String reach(Reach reach) {
+  private String reach(Reach reach) {
     return reach
         .step()
         .map(

@@ -44,6 +44,9 @@ final class DrillingPages {
   /** Of pictures on sheets with so many words that they go on on the next page. */
   private static final double LEAST_HIGH = 80;
 
+  /** Clampings whose pictures find room side by side. */
+  private static final int MOST_BESIDE = 2;
+
   private final Plan plan;
   private final List<CaseBoring> borings;
   private final Words words;
@@ -61,7 +64,9 @@ final class DrillingPages {
       for (Part part : built.parts()) {
         for (Face face : List.of(Face.RIGHT, Face.LEFT)) {
           grid(boring, built, part, face)
-              .ifPresent(grid -> blocks.addAll(sheet(new Bored(boring, built, part, face, grid))));
+              .ifPresent(
+                  grid ->
+                      blocks.addAll(sheet(new Bored(boring, built, part, face, grid, Lot.WHOLE))));
         }
       }
     }
@@ -75,12 +80,26 @@ final class DrillingPages {
    *
    * @param grid of the bay that it looks into
    */
-  record Bored(CaseBoring boring, BuiltCase built, Part part, Face face, BayGrid grid) {
+  record Bored(CaseBoring boring, BuiltCase built, Part part, Face face, BayGrid grid, Lot lot) {
+
+    private Bored with(Lot other) {
+      return new Bored(boring, built, part, face, grid, other);
+    }
 
     List<Clamping> clampings(Method.Guided guided) {
       return guided.clampings().stream()
           .filter(c -> c.part().equals(part.mark()) && c.face() == face)
           .toList();
+    }
+  }
+
+  /** Which of the sheets of one face this is, counted from 1. */
+  record Lot(int number, int of) {
+
+    static final Lot WHOLE = new Lot(1, 1);
+
+    boolean isLast() {
+      return number == of;
     }
   }
 
@@ -105,13 +124,29 @@ final class DrillingPages {
   /** Nothing for ways that bore no rows into panels. */
   private List<Block> sheet(Bored bored) {
     return switch (bored.boring.method()) {
-      case Method.Guided guided -> guided(bored, guided);
+      case Method.Guided guided -> inLots(bored, guided);
       case Method.Marked marked ->
           rows(bored, RowsView.Aid.STICK, new DrillingWords(words).marked(bored, marked));
       case Method.Programmed programmed ->
           rows(bored, RowsView.Aid.COORDINATES, new ProgramWords(words, bored).told(programmed));
       case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ -> List.of();
     };
+  }
+
+  /** More clampings than find room side by side go on on another sheet. */
+  private List<Block> inLots(Bored bored, Method.Guided guided) {
+    List<Clamping> all = bored.clampings(guided);
+    int lots = Math.ceilDiv(all.size(), MOST_BESIDE);
+    List<Block> blocks = new ArrayList<>();
+    for (int lot = 0; lot < lots; lot++) {
+      int to = Math.min(all.size(), (lot + 1) * MOST_BESIDE);
+      List<Clamping> some = all.subList(lot * MOST_BESIDE, to);
+      blocks.addAll(
+          guided(
+              bored.with(new Lot(lot + 1, lots)),
+              new Method.Guided(guided.how(), guided.guide(), guided.bit(), some)));
+    }
+    return blocks;
   }
 
   private List<Block> guided(Bored bored, Method.Guided guided) {
@@ -191,7 +226,8 @@ final class DrillingPages {
         + ", "
         + Words.lower(bored.face)
         + " face up, bay "
-        + bored.grid.bay();
+        + bored.grid.bay()
+        + (bored.lot.of == 1 ? "" : ", sheet " + bored.lot.number + " of " + bored.lot.of);
   }
 
   private static List<Block> copies(Bored bored) {

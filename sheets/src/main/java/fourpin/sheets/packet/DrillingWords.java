@@ -7,6 +7,10 @@ import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Guide;
 import fourpin.boring.way.Method;
 import fourpin.casework.Face;
+import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
 import fourpin.sheets.packet.DrillingPages.Bored;
@@ -96,10 +100,9 @@ record DrillingWords(Words words) {
           "Move panel and guide under the drill press together, both ends held up level with the"
               + " table, and bring each hole of the guide under the bit.");
     }
+    Length end = bored.part().box().at(Face.BOTTOM);
     ClampingWords clamped = new ClampingWords(words);
     for (Clamping clamping : clampings) {
-      String reaches =
-          clamping.reaches().stream().map(clamped::reach).collect(Collectors.joining(". Then "));
       steps.add(
           Words.lower(clamping.row())
               + " row: "
@@ -107,19 +110,20 @@ record DrillingWords(Words words) {
               + ", "
               + clamped.edge(clamping)
               + ". Clamp both ends, "
-              + reaches
+              + clamped.reaches(clamping)
+              + ". Key: "
+              + clamped.key(clamping, guide, end, bored.grid())
               + ".");
     }
-    steps.add(check(bored));
+    if (bored.lot().isLast()) {
+      steps.add(check(bored));
+    }
     return new Told(new SetUp(lines), numbered(steps), List.of());
   }
 
   Told marked(Bored bored, Method.Marked marked) {
     List<SetUp.Line> lines = new ArrayList<>(bit(marked.bit()));
     lines.add(new SetUp.Line("Holes", bored.grid().levels().size() + " in each row"));
-    String mark =
-        "Lay the stick along the panel, its zero in line with the foot of the case, and bring every"
-            + " mark over to the line of each row.";
     String bore =
         switch (marked.how()) {
           case BY_HAND -> "Punch each cross, then bore square to the face, stop on.";
@@ -131,8 +135,47 @@ record DrillingWords(Words words) {
         };
     return new Told(
         new SetUp(lines),
-        numbered(List.of(lay(bored), scrap(marked.bit()), rows(bored), mark, bore, check(bored))),
+        numbered(
+            List.of(lay(bored), scrap(marked.bit()), rows(bored), mark(bored), bore, check(bored))),
         List.of());
+  }
+
+  /** In the words of the steps: a loose partition has no foot of the case to lay a stick to. */
+  private String mark(Bored bored) {
+    Settings settings = bored.built().order().settings();
+    if (settings.choice(Setting.DRILL).equals("after-assembly")) {
+      return "Stand the stick of each opening on the panel below it and bring its marks over to the"
+          + " line of each row.";
+    }
+    Length end = bored.part().box().at(Face.BOTTOM);
+    List<Integer> marks = marks(bored);
+    return "Lay the stick along the panel, "
+        + (end.isZero() ? "its zero" : "its end mark " + words.length(end))
+        + " at the panel's lower end, and bring marks "
+        + Numbers.words(marks, "mark")
+        + " over to the line of each row. Key: mark "
+        + marks.getFirst()
+        + " of the stick is level "
+        + bored.grid().levels().getFirst().number()
+        + " of the bay, mark "
+        + marks.getLast()
+        + " level "
+        + bored.grid().levels().getLast().number()
+        + ".";
+  }
+
+  /** Numbers on the stick, which carries the heights of every bay. */
+  private static List<Integer> marks(Bored bored) {
+    List<Length> all =
+        bored.built().parts().stream()
+            .filter(part -> part.role() != Part.Role.STRIP)
+            .flatMap(part -> part.features().stream())
+            .filter(f -> f instanceof Hole hole && hole.use() == Hole.Use.SUPPORT)
+            .map(f -> ((Hole) f).centre().z())
+            .distinct()
+            .sorted()
+            .toList();
+    return bored.grid().levels().stream().map(level -> all.indexOf(level.height()) + 1).toList();
   }
 
   private List<SetUp.Line> bit(BitSetting bit) {

@@ -89,10 +89,12 @@ final class GuidePages {
             + ", "
             + guide.material();
     String block =
-        " Fix the stop block, "
-            + words.length(guide.block())
-            + " thick, square across the end; it stands proud of both sides so that the guide can"
-            + " be turned over, and only at this end so that it cannot be turned end for end.";
+        guide.block().isZero()
+            ? " Cut the lower end square: it stands on the panel below."
+            : " Screw on the stop block, without glue, "
+                + words.length(guide.block())
+                + " thick, square across the end; it stands proud of both sides so that the guide can"
+                + " be turned over, and only at this end so that it cannot be turned end for end.";
     return switch (guide.make()) {
           case Make.Bored(String stock) ->
               "Cut " + size + ", from " + stock + ". Bore every hole on one line." + block;
@@ -177,9 +179,8 @@ final class GuidePages {
             : Stream.of("Tape over holes " + Numbers.words(masked, "hole") + " on both sides.");
     return Stream.of(
             mask,
-            Stream.of(
-                "The front edge of the guide always lies towards the front of the panel. Where the"
-                    + " block has nothing to bear on, the guide stands on the panel below."),
+            Stream.of("The front edge of the guide always lies towards the front of the panel."),
+            block(guided),
             guided.clampings().stream().map(c -> side(c)).distinct(),
             guided.clampings().stream().map(this::row).distinct(),
             Stream.of(
@@ -187,6 +188,13 @@ final class GuidePages {
                     + " it is wrong alike in all four holes of a shelf, and the shelf still lies"
                     + " level."))
         .flatMap(s -> s);
+  }
+
+  private static Stream<String> block(Guided guided) {
+    return guided.clampings().stream().anyMatch(c -> c.reaches().size() > 1)
+            && guided.guide().block().isPositive()
+        ? Stream.of("Take the block off before the guide is moved on, and put it back after.")
+        : Stream.of();
   }
 
   private static String side(Clamping clamping) {

@@ -156,7 +156,10 @@ class BoringPagesTest {
   @Test
   void markedAndProgrammedPanelsGetSheetsOfTheirOwn() throws IOException {
     assertThat(sheets(new Method.Marked(Method.How.BY_HAND, bit("brad-point bit"))))
-        .contains(plain("Lay the stick along the panel"), plain("Punch each cross"));
+        .contains(plain("Lay the stick along the panel"), plain("Punch each cross"))
+        .contains(plain("its zero at the panel's lower end"), plain("its end mark"))
+        .contains(plain("Key: mark 1 of the stick is level 1 of the bay"))
+        .contains(plain("to the full diameter, not to the point"));
     assertThat(sheets(new Method.Marked(Method.How.DRILL_PRESS, bit("brad-point bit"))))
         .contains(plain("front row 1 1/2 in, front edge at the fence"))
         .contains(plain("back edge at the fence"));
