@@ -388,6 +388,15 @@ public enum Setting {
       "2 mm",
       "guide hole less the router's guide bushing that runs in it",
       practice("1/64 in over a 3/8 in bushing")),
+  GUIDE_BIT_STEP(
+      "guide-bit-step",
+      Kind.LENGTH,
+      "1/64 in",
+      "0.5 mm",
+      "0.01 mm",
+      "2 mm",
+      "the holes of a guide made in the shop are as wide as the next bit sold in such steps",
+      practice("sets of twist bits go up by 1/64 in or 0.5 mm")),
   STRIP_PLAY(
       "strip-play",
       Kind.LENGTH,

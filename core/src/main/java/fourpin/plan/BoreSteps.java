@@ -2,12 +2,14 @@ package fourpin.plan;
 
 import fourpin.bench.Caution;
 import fourpin.bench.Step;
+import fourpin.bench.Surface;
 import fourpin.boring.BayGrid;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.Guide;
 import fourpin.boring.way.Guide.Make;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Hole;
+import fourpin.casework.Hand;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Support;
@@ -18,18 +20,30 @@ import fourpin.plan.CaseWays.GuidedBoring;
 import fourpin.plan.CaseWays.Manner;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The boring of the rows of one case: through guides, from marks, and by coordinates. */
 final class BoreSteps {
 
   private static final String PANEL =
       "The panel's mark stands on its face, “FRONT” on its index edge, “BOTTOM” on its index end.";
+
+  private static final String PROUD = "standing proud of both sides, so that it can be taken off";
+
+  private static final String PROUD_BELOW =
+      "standing proud only of the side that lies on the panel, flush with the other, because the"
+          + " router's base passes over it; when the guide is turned, screw it on the other way up";
+
+  private static final String OTHER_SIDE =
+      "To come to the reverse turn the panel over sideways: the same end stays at its stop, the"
+          + " index edge goes from one side stop to the other. ";
 
   private final Job job;
   private final CaseWays ways;
@@ -116,7 +130,7 @@ final class BoreSteps {
             + guide.mark()
             + "”, one for all panels and copies. "
             + strip(guide)
-            + block(guide)
+            + block(boring)
             + pin(boring)
             + " Seen with its zero on the left and its index edge towards you, write A on the side"
             + " that shows and B on the other; write the numbers of the holes on both, and"
@@ -153,13 +167,15 @@ final class BoreSteps {
     };
   }
 
-  private String block(Guide guide) {
+  private String block(GuidedBoring boring) {
+    Guide guide = boring.method().guide();
     return guide.block().isZero()
         ? " Its index end, cut square, is zero."
         : " Screw a block "
             + text(guide.block())
-            + " thick on behind zero, square to the index edge and standing proud of both sides, so"
-            + " that it can be taken off: its stop face is zero.";
+            + " thick on behind zero, square to the index edge and "
+            + (boring.way() == Way.ROUTER_GUIDE ? PROUD_BELOW : PROUD)
+            + ": its stop face is zero.";
   }
 
   /** What holds the guide where it is moved along. */
@@ -294,12 +310,39 @@ final class BoreSteps {
         Manner.MACHINE,
         "Bore on the "
             + ways.machine().orElse("machine")
-            + " by these coordinates, zero at the corner of index end and index edge; for the"
-            + " reverse turn the panel over, the same end and edge at the stops. "
+            + " by these coordinates, seen from above with the index end towards you. "
+            + zeros(part)
             + PANEL,
         "Bore the first hole of each row, measure it from end and edge, then the rest. "
             + tryPlug(),
         List.of(Cautions.MACHINE, Cautions.DUST));
+  }
+
+  /**
+   * Panels with the same coordinates are mirrored: the index edge lies on one hand or the other.
+   */
+  private String zeros(Part part) {
+    PieceLayout layout = PieceLayout.of(part);
+    Set<Surface> bored = EnumSet.noneOf(Surface.class);
+    holes(part).stream()
+        .filter(hole -> ways.manner(hole) == Manner.MACHINE)
+        .forEach(hole -> bored.add(layout.surface(hole.face())));
+    String zeros = bored.stream().map(s -> zero(layout, s)).collect(Collectors.joining());
+    return bored.size() > 1 ? zeros + OTHER_SIDE : zeros;
+  }
+
+  private static String zero(PieceLayout layout, Surface surface) {
+    Face up = surface == Surface.FACE ? layout.face() : layout.face().opposite();
+    Hand hand = Hand.of(up, layout.indexEnd(), layout.indexEdge());
+    return "With "
+        + surface.words()
+        + " up zero is the lower "
+        + hand.word()
+        + " corner, index edge at the "
+        + hand.word()
+        + " stop, and distances from it grow to the "
+        + hand.other().word()
+        + ". ";
   }
 
   private void add(Part part, Manner manner, String start, String check, List<Caution> cautions) {

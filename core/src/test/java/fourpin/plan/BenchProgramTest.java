@@ -14,6 +14,7 @@ import fourpin.boring.Boring;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
 import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Face;
 import fourpin.job.Back;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
@@ -30,7 +31,9 @@ import fourpin.measure.LengthStyle;
 import fourpin.measure.Unit;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -375,12 +378,41 @@ class BenchProgramTest {
             "line borer", ((Method.Guided) GuidedBookcase.boring(boring).method()).bit());
     List<CaseBoring> borings = List.of(GuidedBookcase.boring(boring, Way.MACHINE, machine));
     List<PlannedStep> bored = at(BenchProgram.of(job, boring, borings).printed(), Stage.BORE);
-    assertThat(bored.getFirst().words()).startsWith("Bore on the line borer by these coordinates");
+    assertThat(bored.getFirst().words())
+        .startsWith("Bore on the line borer by these coordinates, seen from above with the index");
     assertThat(bored.getFirst().items().getLast())
         .isEqualTo(
             "L: back row, bay 1, on the face, 9 27/32 in from the index edge: 68 holes, at 10 7/32"
                 + " in to 77 7/32 in, every 1 in, from the index end; bit 1/4 in, 3/8 in deep.");
     assertThat(hazards(bored)).containsOnly("machine", "dust");
+  }
+
+  /** Left and right panels have the same coordinates and are mirrored; a partition is both. */
+  @Test
+  void should_tell_a_machine_which_corner_is_zero() {
+    Job job = job(draft(bay(2), bay(2)).order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    Method machine =
+        new Method.Programmed(
+            "line borer", ((Method.Guided) GuidedBookcase.boring(boring).method()).bit());
+    List<CaseBoring> borings = List.of(GuidedBookcase.boring(boring, Way.MACHINE, machine));
+    Map<String, String> words =
+        at(BenchProgram.of(job, boring, borings).printed(), Stage.BORE).stream()
+            .collect(Collectors.toMap(s -> s.parts().getFirst(), PlannedStep::words));
+    String left =
+        "up zero is the lower left corner, index edge at the left stop, and distances from it grow"
+            + " to the right. ";
+    String right =
+        "up zero is the lower right corner, index edge at the right stop, and distances from it"
+            + " grow to the left. ";
+    assertThat(words.get("L")).contains("With the face " + left).doesNotContain("reverse");
+    assertThat(words.get("R")).contains("With the face " + right).doesNotContain("reverse");
+    Face up = PieceLayout.of(boring.cases().getFirst().part("P1")).face();
+    assertThat(words.get("P1"))
+        .contains(
+            "With the face " + (up == Face.RIGHT ? left : right),
+            "With the reverse " + (up == Face.RIGHT ? right : left),
+            "from one side stop to the other");
   }
 
   static LongStream seeds() {

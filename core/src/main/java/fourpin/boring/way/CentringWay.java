@@ -10,7 +10,10 @@ import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A self-centring bit whose nose runs in a guide made in the shop: guide hole = nose + slip. */
+/**
+ * A self-centring bit whose nose runs in a guide made in the shop: guide hole = nose + slip, as the
+ * next bit is.
+ */
 final class CentringWay implements WayCheck {
 
   private static final GuidedWork WORK =
@@ -41,13 +44,18 @@ final class CentringWay implements WayCheck {
 
   private static Proposal proposal(
       Group group, HandDrill drill, CentringBit bit, GuideStock stock) {
-    Length hole = bit.nose().plus(group.settings().length(Setting.NOSE_SLIP));
+    GuideBore bore = GuideBore.of(group, bit.nose(), Setting.NOSE_SLIP);
     BitSetting setting =
         Bits.setting(group, bit.name(), bit.nose(), stock.thickness(), bit.point());
     List<Reason> against = new ArrayList<>(Bits.tooShort(group, bit.name(), setting, bit.reach()));
     against.addAll(Room.lacking(group, drill.name(), drill.length()));
     List<Tool> bought = Choosing.bought(drill, bit, stock);
     return WORK.proposal(
-        group, setting, MadeGuide.of(group, stock, hole, Length.ZERO), against, List.of(), bought);
+        group,
+        setting,
+        MadeGuide.of(group, stock, bore.hole(), Length.ZERO),
+        against,
+        bore.notes(),
+        bought);
   }
 }

@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A plunge router whose bushing runs in a guide made in the shop: guide hole = bushing + slip, stop
- * = hole + guide.
+ * A plunge router whose bushing runs in a guide made in the shop: guide hole = bushing + slip, as
+ * the next bit is; stop = hole + guide.
  */
 final class RouterWay implements WayCheck {
 
@@ -55,7 +55,7 @@ final class RouterWay implements WayCheck {
   private record Set(Group group, Router router, Bushing bushing, RouterBit bit, GuideStock stock) {
 
     Proposal proposal() {
-      Length hole = bushing.outside().plus(group.settings().length(Setting.SLIP));
+      GuideBore bore = GuideBore.of(group, bushing.outside(), Setting.SLIP);
       BitSetting setting =
           Bits.setting(
               group,
@@ -64,8 +64,11 @@ final class RouterWay implements WayCheck {
               stock.thickness(),
               Length.ZERO);
       List<Tool> bought = Choosing.bought(router, bushing, bit, stock);
-      Designed guide = MadeGuide.of(group, stock, hole, beyond());
-      return WORK.proposal(group, setting, guide, against(setting.stop()), notes(guide), bought);
+      Designed guide = MadeGuide.of(group, stock, bore.hole(), beyond());
+      List<Reason> notes = new ArrayList<>(notes(guide));
+      notes.addAll(new RouterBase(group, router).atTheBlock(guide));
+      notes.addAll(bore.notes());
+      return WORK.proposal(group, setting, guide, against(setting.stop()), notes, bought);
     }
 
     private List<Reason> against(Length stop) {
@@ -75,6 +78,7 @@ final class RouterWay implements WayCheck {
       stop(reasons, stop, bit.reach(), bit.name() + " reaches", "take a longer bit");
       stop(reasons, stop, router.travel(), router.name() + " plunges", "take another router");
       reasons.addAll(Room.lacking(group, router.name(), router.height().plus(stock.thickness())));
+      reasons.addAll(new RouterBase(group, router).against());
       return reasons;
     }
 

@@ -44,6 +44,12 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class WayReasonsTest {
 
+  private static final String GUIDE_BIT =
+      "a bit of 25/64 in for making the guide is taken for granted|state it among the tools";
+
+  private static final String SMALLER_BASE =
+      "bore before assembly, or take a router with a smaller base";
+
   private static final String STATE_ONE = "state one in the shop file";
   private static final String EARLIER = "bore before assembly";
 
@@ -235,22 +241,33 @@ class WayReasonsTest {
             Way.CENTRING_GUIDE,
             with(Setting.BACK_ROW, "1/4").andThen(WayReasonsTest::standing),
             kit,
-            "the back row lies too near to the back for a guide with holes of 0.38 in|" + EARLIER),
-        // 0.19 in to the edge of the guide's hole and 3/16 in of wood, less 1/4 in.
+            "the back row lies too near to the back for a guide with holes of 25/64 in|" + EARLIER),
+        // 25/128 in to the edge of the guide's hole and 3/16 in of wood, less 1/4 in.
         no(
             "a front row at the face frame",
             Way.CENTRING_GUIDE,
             with(Setting.FRONT_ROW, "1/4").andThen(WayReasonsTest::framed),
             kit,
-            "the guide would stand ≈ 0.128 in over the front edge, where the face frame is|"
+            "the guide would stand ≈ 0.133 in over the front edge, where the face frame is|"
                 + EARLIER
                 + ", or set the front row further back"),
         can(
             "a front row at an open front",
             Way.CENTRING_GUIDE,
             with(Setting.FRONT_ROW, "1/4").andThen(WayReasonsTest::standing),
-            kit),
-        can("tools that fit", Way.CENTRING_GUIDE, _ -> {}, kit));
+            kit,
+            GUIDE_BIT),
+        can("tools that fit", Way.CENTRING_GUIDE, _ -> {}, kit, GUIDE_BIT),
+        can(
+            "a bit for the guide that fits closer than the next sixty-fourth",
+            Way.CENTRING_GUIDE,
+            _ -> {},
+            List.of(
+                drill(),
+                centring("3/8", "3/8", "1"),
+                sheet(),
+                new Tool.PlainBit(
+                    "bit for guides", in("0.385"), in("0"), in("3"), Optional.empty()))));
   }
 
   static Stream<Told> routerGuide() {
@@ -298,7 +315,27 @@ class WayReasonsTest {
             WayReasonsTest::narrow,
             routing(bushing("3/8", "5/16", "3/16")),
             "router needs 10 1/4 in before the face, and bay 1 is 8 9/16 in wide|bore before"
-                + " assembly, or take a shorter tool"),
+                + " assembly, or take a shorter tool",
+            "the base of router reaches 3 in beyond the bit, and behind a row the back stands 1 9/16"
+                + " in away|"
+                + SMALLER_BASE),
+        // Clear 79 1/16 in, holes from 1 in to 78 in above the panel below.
+        no(
+            "a base that strikes the back and the panels below and above",
+            Way.ROUTER_GUIDE,
+            with(Setting.CLEAR_BELOW, "1")
+                .andThen(with(Setting.CLEAR_ABOVE, "1"))
+                .andThen(WayReasonsTest::standing),
+            routing(bushing("3/8", "5/16", "3/16")),
+            "the base of router reaches 3 in beyond the bit, and behind a row the back stands 1 9/16"
+                + " in away|"
+                + SMALLER_BASE,
+            "the base of router reaches 3 in beyond the bit, and below a hole a panel stands 1 in"
+                + " away|"
+                + SMALLER_BASE,
+            "the base of router reaches 3 in beyond the bit, and above a hole a panel stands 1"
+                + " 1/16 in away|"
+                + SMALLER_BASE),
         no(
             "all that is wrong with one set is told at once",
             Way.ROUTER_GUIDE,
@@ -316,7 +353,22 @@ class WayReasonsTest {
             _ -> {},
             routing(bushing("3/8", "5/16", "3/16")),
             "along the row the router's base stands 1 1/2 in over the edge of the guide|lay a packing"
-                + " strip as thick as the guide alongside it"),
+                + " strip as thick as the guide alongside it",
+            GUIDE_BIT),
+        can(
+            "a first hole nearer to the block than half the base",
+            Way.ROUTER_GUIDE,
+            with(Setting.GUIDE_MARGIN, "11"),
+            List.of(
+                new Tool.Router("router", in("2"), in("22"), in("10"), Optional.empty()),
+                bushing("3/8", "5/16", "3/16"),
+                routerBit("1"),
+                sheet("1/4", "120", "4")),
+            "along the row the router's base stands 9 1/2 in over the edge of the guide|lay a packing"
+                + " strip as thick as the guide alongside it",
+            "at the first hole the router's base reaches 25/32 in over the guide's block|let the"
+                + " block stand proud only on the side of the panel",
+            GUIDE_BIT),
         can(
             "a guide of 1/2 in takes a barrel of 5/16",
             Way.ROUTER_GUIDE,
@@ -327,7 +379,8 @@ class WayReasonsTest {
                 routerBit("1"),
                 sheet("1/2", "96", "4")),
             "along the row the router's base stands 1 1/2 in over the edge of the guide|lay a packing"
-                + " strip as thick as the guide alongside it"));
+                + " strip as thick as the guide alongside it",
+            GUIDE_BIT));
   }
 
   static Stream<Told> steelStrap() {

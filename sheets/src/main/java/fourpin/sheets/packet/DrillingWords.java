@@ -8,6 +8,7 @@ import fourpin.boring.way.Guide;
 import fourpin.boring.way.Method;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Hole;
+import fourpin.casework.Hand;
 import fourpin.casework.Part;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -205,10 +206,9 @@ record DrillingWords(Words words) {
   }
 
   static String lay(Bored bored) {
-    String front = bored.face() == Face.RIGHT ? "left" : "right";
     return Words.lower(bored.face())
         + " face up, lower end towards you: the front edge is on your "
-        + front
+        + Hand.ofFront(bored.face()).word()
         + ".";
   }
 

@@ -4,6 +4,7 @@ import fourpin.boring.BayGrid.Level;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.Method;
 import fourpin.casework.Face;
+import fourpin.casework.Hand;
 import fourpin.measure.Length;
 import fourpin.sheets.packet.DrillingPages.Bored;
 import fourpin.sheets.packet.DrillingWords.Told;
@@ -20,16 +21,23 @@ record ProgramWords(Words words, Bored bored) {
 
   Told told(Method.Programmed programmed) {
     DrillingWords sheet = new DrillingWords(words);
+    Hand hand = Hand.ofFront(bored.face());
     String zero =
-        "Zero is the corner of the lower end and the front edge, both drawn heavy, with a black"
-            + " spot. X runs along the panel from the lower end, Y across it from the front edge.";
+        "Zero is the lower "
+            + hand.word()
+            + " corner, of lower end and front edge, both drawn heavy, with a black spot: the front"
+            + " edge goes to the "
+            + hand.word()
+            + " stop. X runs away from you along the panel, Y across it to the "
+            + hand.other().word()
+            + ".";
     String enter =
         "Enter tool, rows and heights as listed, every height in each row. Let the machine show"
             + " the holes and compare them with the picture.";
     List<SetUp.Line> lines =
         List.of(
             new SetUp.Line("Machine", programmed.machine()),
-            new SetUp.Line("Zero", "lower end, front edge"),
+            new SetUp.Line("Zero", "lower " + hand.word() + " corner"),
             new SetUp.Line("Holes", holes() + " in all, " + levels().size() + " in each row"));
     return new Told(
         new SetUp(lines),

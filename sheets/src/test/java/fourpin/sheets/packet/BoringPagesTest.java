@@ -164,7 +164,9 @@ class BoringPagesTest {
         .contains(plain("front row 1 1/2 in, front edge at the fence"))
         .contains(plain("back edge at the fence"));
     assertThat(sheets(new Method.Programmed("the hall's machine", bit("cutter"))))
-        .contains(plain("the hall's machine"), plain("Zero is the corner"));
+        .contains(plain("the hall's machine"))
+        .contains(plain("Zero is the lower left corner, of lower end and front edge"))
+        .contains(plain("Zero is the lower right corner, of lower end and front edge"));
     Plan plan = Planner.plan(SampleJobs.readingRoom());
     List<CaseBoring> none = SampleBorings.with(plan, new Method.ScrewedOn());
     assertThat(new DrillingPages(plan, none, new Words(plan.job())).section()).isEmpty();
