@@ -1,0 +1,72 @@
+package fourpin.sheets.packet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.boring.way.CaseBoring;
+import fourpin.job.RandomJobs;
+import fourpin.job.Way;
+import fourpin.plan.Plan;
+import fourpin.plan.Planner;
+import fourpin.sheets.drawings.Drafter;
+import java.util.List;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Whatever the job and the way of boring, there is a packet, and its drawings fit their pages. */
+class RandomPacketsTest {
+
+  static LongStream seeds() {
+    return LongStream.range(0, 40);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void everyWayThatIsPossibleHasItsSheets(long seed) {
+    Plan plan = Planner.plan(RandomJobs.of(seed));
+    Drafter page = new Words(plan.job()).fullPage();
+    List<Way> ways =
+        Stream.of(Way.values())
+            .filter(way -> plan.borings().stream().anyMatch(b -> isPossible(way, b)))
+            .toList();
+    for (Way way : ways) {
+      Packet packet = Packet.compose(by(way, plan));
+      assertThat(packet.drawings())
+          .as(way.key())
+          .isNotEmpty()
+          .allMatch(drawing -> drawing.fits(page.width(), page.height()));
+    }
+    assertThat(PdfPacket.write(Packet.compose(plan))).isNotEmpty();
+  }
+
+  private static boolean isPossible(Way way, CaseBoring boring) {
+    return boring.answer(way).method().isPresent();
+  }
+
+  /** The steps stay those of the way that the plan took. */
+  private static Plan by(Way way, Plan plan) {
+    return new Plan(
+        plan.job(),
+        plan.cases(),
+        plan.grids(),
+        plan.borings().stream().map(b -> by(way, b)).toList(),
+        plan.levelness(),
+        plan.mistakes(),
+        plan.shelves(),
+        plan.cutList(),
+        plan.materials(),
+        plan.hardware(),
+        plan.steps(),
+        plan.totals(),
+        plan.findings(),
+        plan.figures());
+  }
+
+  private static CaseBoring by(Way way, CaseBoring boring) {
+    return isPossible(way, boring)
+        ? new CaseBoring(
+            boring.caseName(), boring.grids(), boring.answers(), way, "this test asks for it")
+        : boring;
+  }
+}
