@@ -11,6 +11,7 @@ import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /** How a guide is clamped, in a maker's words. */
 record ClampingWords(Words words) {
@@ -64,13 +65,14 @@ record ClampingWords(Words words) {
     int last = reaches.getLast().holes().getLast();
     Length zero = lowerEnd.plus(clamping.along());
     Length moved = reaches.stream().map(r -> moved(r, guide)).reduce(zero, Length::plus);
-    return "hole %d of the guide is level %d of the bay, hole %d%s level %d"
-        .formatted(
-            first,
-            level(zero.plus(guide.hole(first).along()), grid),
-            last,
-            reaches.size() == 1 ? "" : ", where the guide comes to last,",
-            level(moved.plus(guide.hole(last).along()), grid));
+    return String.format(
+        Locale.ROOT,
+        "hole %d of the guide is level %d of the bay, hole %d%s level %d",
+        first,
+        level(zero.plus(guide.hole(first).along()), grid),
+        last,
+        reaches.size() == 1 ? "" : ", where the guide comes to last,",
+        level(moved.plus(guide.hole(last).along()), grid));
   }
 
   private static Length moved(Reach reach, Guide guide) {
