@@ -10,7 +10,7 @@ import java.util.Optional;
  * holds: with its kind, its range, where it comes from, and a default for jobs in inches and one
  * for jobs in millimetres. An empty default means that there is no value unless the job sets one.
  *
- * <p>Values, defaults and limits are written as in a job file.
+ * <p>Values, defaults and limits are written as in a job file. One table, and so a long file.
  */
 public enum Setting {
   PITCH(

@@ -36,7 +36,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Worked by hand on a case of 72 x 84 x 12 in, 23/32 in plywood: bottom's upper face at 4 7/32,
- * top's lower face at 83 9/32, face of the back 11 13/32 behind the front.
+ * top's lower face at 83 9/32, face of the back 11 13/32 behind the front. All rests on this one
+ * case, and so the file is long.
  */
 class BorerTest {
 

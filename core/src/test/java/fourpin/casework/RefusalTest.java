@@ -13,6 +13,7 @@ import fourpin.job.Doors;
 import fourpin.job.Edging;
 import fourpin.job.FaceFrame;
 import fourpin.job.Job;
+import fourpin.job.JobDraft;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
 import fourpin.job.Material;
@@ -295,20 +296,7 @@ class RefusalTest {
             Optional.empty());
     List<Material> materials = new ArrayList<>(job.materials());
     materials.add(glass);
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        materials,
-        job.sheets(),
-        job.boards(),
-        job.cases(),
-        job.settings(),
-        job.shop());
+    return JobDraft.changed(job, d -> d.materials = materials);
   }
 
   private static Arguments refusal(String kind, String what, Consumer<CaseDraft> change) {

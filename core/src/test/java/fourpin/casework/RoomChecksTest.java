@@ -7,6 +7,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseDraft;
 import fourpin.job.FaceFrame;
 import fourpin.job.Job;
+import fourpin.job.JobDraft;
 import fourpin.job.Room;
 import fourpin.job.SampleJobs;
 import fourpin.job.Sizes;
@@ -26,20 +27,12 @@ class RoomChecksTest {
             new FaceFrame("oak", in("2"), Optional.empty(), in("2"), in("2"), in("0"), scribe));
     Job job = SampleJobs.job(draft.order());
     Job inRoom =
-        new Job(
-            job.title(),
-            job.revision(),
-            job.unit(),
-            job.style(),
-            job.paper(),
-            job.currency(),
-            Optional.of(new Room(Optional.of(in(room)), Optional.empty(), Optional.empty())),
-            job.materials(),
-            job.sheets(),
-            job.boards(),
-            job.cases(),
-            job.settings(),
-            job.shop());
+        JobDraft.changed(
+            job,
+            d ->
+                d.room =
+                    Optional.of(
+                        new Room(Optional.of(in(room)), Optional.empty(), Optional.empty())));
     return CaseworkBuilder.build(inRoom).findings();
   }
 

@@ -12,6 +12,7 @@ import fourpin.cutting.Part;
 import fourpin.cutting.SetUp;
 import fourpin.cutting.VirtualSaw;
 import fourpin.job.Job;
+import fourpin.job.JobDraft;
 import fourpin.job.Setting;
 import fourpin.job.SettingReader;
 import fourpin.job.Supply;
@@ -57,20 +58,12 @@ class CutPlannerTest {
 
   private static Job with(Setting setting, String value) {
     Job job = job();
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        job.materials(),
-        job.sheets(),
-        job.boards(),
-        job.cases(),
-        job.settings().with(setting, SettingReader.read(setting, value, Unit.INCH).orThrow()),
-        job.shop());
+    return JobDraft.changed(
+        job,
+        d ->
+            d.settings =
+                job.settings()
+                    .with(setting, SettingReader.read(setting, value, Unit.INCH).orThrow()));
   }
 
   private static StockLayout only(CutPlan plan) {

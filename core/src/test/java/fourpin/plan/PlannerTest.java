@@ -13,6 +13,7 @@ import fourpin.job.BoardStock;
 import fourpin.job.CaseDraft;
 import fourpin.job.Edging;
 import fourpin.job.Job;
+import fourpin.job.JobDraft;
 import fourpin.job.Kick;
 import fourpin.job.Material;
 import fourpin.job.SampleJobs;
@@ -203,44 +204,38 @@ class PlannerTest {
 
   /** The job with no price on one material's stock. */
   private static Job without(Job job, String material) {
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        job.materials(),
-        job.sheets().stream()
-            .map(
-                s ->
-                    s.material().equals(material)
-                        ? new SheetStock(
-                            s.material(),
-                            s.length(),
-                            s.width(),
-                            s.count(),
-                            Optional.empty(),
-                            s.supply())
-                        : s)
-            .toList(),
-        job.boards().stream()
-            .map(
-                b ->
-                    b.material().equals(material)
-                        ? new BoardStock(
-                            b.material(),
-                            b.length(),
-                            b.width(),
-                            b.count(),
-                            Optional.empty(),
-                            b.supply())
-                        : b)
-            .toList(),
-        job.cases(),
-        job.settings(),
-        job.shop());
+    return JobDraft.changed(
+        job,
+        d -> {
+          d.sheets =
+              job.sheets().stream()
+                  .map(
+                      s ->
+                          s.material().equals(material)
+                              ? new SheetStock(
+                                  s.material(),
+                                  s.length(),
+                                  s.width(),
+                                  s.count(),
+                                  Optional.empty(),
+                                  s.supply())
+                              : s)
+                  .toList();
+          d.boards =
+              job.boards().stream()
+                  .map(
+                      b ->
+                          b.material().equals(material)
+                              ? new BoardStock(
+                                  b.material(),
+                                  b.length(),
+                                  b.width(),
+                                  b.count(),
+                                  Optional.empty(),
+                                  b.supply())
+                              : b)
+                  .toList();
+        });
   }
 
   @Test
@@ -293,20 +288,7 @@ class PlannerTest {
   }
 
   private static Job withMaterials(Job job, List<Material> materials) {
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        materials,
-        job.sheets(),
-        job.boards(),
-        job.cases(),
-        job.settings(),
-        job.shop());
+    return JobDraft.changed(job, d -> d.materials = materials);
   }
 
   @Test

@@ -12,6 +12,7 @@ import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Edging;
 import fourpin.job.Job;
+import fourpin.job.JobDraft;
 import fourpin.job.Load;
 import fourpin.job.Material;
 import fourpin.job.SampleJobs;
@@ -42,21 +43,7 @@ class PlateFiguresTest {
     Job job = SampleJobs.job(draft.order());
     List<Material> materials = new ArrayList<>(job.materials());
     materials.addAll(List.of(more));
-    Job all =
-        new Job(
-            job.title(),
-            job.revision(),
-            job.unit(),
-            job.style(),
-            job.paper(),
-            job.currency(),
-            job.room(),
-            materials,
-            job.sheets(),
-            job.boards(),
-            job.cases(),
-            job.settings(),
-            job.shop());
+    Job all = JobDraft.changed(job, d -> d.materials = materials);
     return StrengthChecker.check(all, CaseworkBuilder.build(all).cases());
   }
 

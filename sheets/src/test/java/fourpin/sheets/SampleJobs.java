@@ -87,31 +87,14 @@ public final class SampleJobs {
             plain.edging(),
             plain.load(),
             plain.settings());
-    return with(job, List.of(framed));
+    return job.with(List.of(framed));
   }
 
   /** Two cases, "low" with the default depth of holes and "high" with one of its own. */
   public static Job twoDepths() {
     Job job = readingRoom();
     Settings deep = job.settings().with(Setting.HOLE_DEPTH, new SettingValue.OfLength(in("5/16")));
-    return with(job, List.of(order("low", 1, "48", job.settings()), order("high", 1, "84", deep)));
-  }
-
-  private static Job with(Job job, List<CaseOrder> cases) {
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        job.materials(),
-        job.sheets(),
-        job.boards(),
-        cases,
-        job.settings(),
-        job.shop());
+    return job.with(List.of(order("low", 1, "48", job.settings()), order("high", 1, "84", deep)));
   }
 
   /** A job of other names; sizes in inches. */

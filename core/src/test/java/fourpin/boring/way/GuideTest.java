@@ -61,7 +61,7 @@ class GuideTest {
         .map(support -> ((Support.Pins) support).diameter())
         .findFirst()
         .ifPresent(hole -> tools.addAll(kit(hole, pitch, seed)));
-    return with(job, new Shop(job.shop().name(), tools));
+    return job.with(new Shop(job.shop().name(), tools));
   }
 
   private static List<Tool> kit(Length hole, Length pitch, long seed) {
@@ -92,23 +92,6 @@ class GuideTest {
         pitch.times(spaces).plus(Length.mm(14)),
         Length.mm(20 + seed % 9),
         Optional.empty());
-  }
-
-  private static Job with(Job job, Shop shop) {
-    return new Job(
-        job.title(),
-        job.revision(),
-        job.unit(),
-        job.style(),
-        job.paper(),
-        job.currency(),
-        job.room(),
-        job.materials(),
-        job.sheets(),
-        job.boards(),
-        job.cases(),
-        job.settings(),
-        shop);
   }
 
   private static List<Laid> guided(long seed) {

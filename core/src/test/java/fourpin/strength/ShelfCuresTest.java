@@ -1,0 +1,184 @@
+package fourpin.strength;
+
+import static fourpin.job.SampleJobs.in;
+import static fourpin.strength.Shelving.bay;
+import static fourpin.strength.Shelving.check;
+import static fourpin.strength.Shelving.glass;
+import static fourpin.strength.Shelving.ofKind;
+import static fourpin.strength.Shelving.shelves;
+import static fourpin.strength.Shelving.withMaterial;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.job.Bay;
+import fourpin.job.BoardStock;
+import fourpin.job.Job;
+import fourpin.job.JobDraft;
+import fourpin.job.Material;
+import fourpin.job.SampleJobs;
+import fourpin.job.Shelves;
+import fourpin.job.Supply;
+import fourpin.measure.CommaDecimals;
+import fourpin.measure.LengthStyle;
+import fourpin.measure.Unit;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** What is found of shelves that sag, and what is said to cure it. */
+@ExtendWith(CommaDecimals.class)
+class ShelfCuresTest {
+
+  @Test
+  void alikeShelvesThatSagAreFoundTogetherWithCures() {
+    Strength strength = check(SampleJobs.bay(2), SampleJobs.bay(2));
+    List<Finding> sags = ofKind(strength, "sag");
+    assertThat(sags).hasSize(1);
+    Finding sag = sags.getFirst();
+    assertThat(sag.severity()).isEqualTo(Severity.ERROR);
+    assertThat(sag.place().part()).contains("1-S1");
+    assertThat(sag.place().spot()).isPresent();
+    assertThat(sag.what()).isEqualTo(WHAT);
+    assertThat(sag.remedies()).extracting(r -> r.what() + " | " + r.cost()).containsExactly(CURES);
+  }
+
+  private static final String WHAT =
+      "shelves 1-S1, 1-S2, 2-S1, 2-S2 sag in the middle by 0.0986 in now and 0.197 in after years;"
+          + " 0.0576 in and 0.09 in are allowed";
+
+  private static final String[] CURES = {
+    "glue two layers of 'ply' together: sag 0.0136 in now, 0.0272 in after years"
+        + " | 5.59 lb heavier, each shelf",
+    "glue a strip of 'oak', 3/4 x 1 1/2 in, to the front edge over its whole length:"
+        + " sag 0.0418 in now, 0.0835 in after years | 0.657 lb heavier, each shelf",
+    "put a partition in the middle: sag 0.00578 in now, 0.0116 in after years; it holds up to a"
+        + " span of 26.5 in"
+        + " | one more upright and its rows; twice as many shelves of half the length",
+    "keep the load to 10.3 lb/ft | room for less"
+  };
+
+  /** A wide bay on thin particleboard under books, in a job that has no boards. */
+  private static Job thin(String thickness) {
+    Material board =
+        new Material(
+            "mel",
+            Material.Kind.SHEET,
+            "particleboard",
+            in(thickness),
+            Optional.empty(),
+            Material.Grain.NONE,
+            Optional.empty(),
+            Optional.empty());
+    Job job = withMaterial(board, bay(shelves("mel", List.of()), SampleJobs.pins()));
+    return JobDraft.changed(
+        job,
+        d -> {
+          d.materials =
+              job.materials().stream().filter(m -> m.kind() != Material.Kind.BOARD).toList();
+          d.boards = List.of();
+        });
+  }
+
+  /** A bay of 70 9/16 in: what one partition can't cure, more can; hardly any load is no cure. */
+  @Test
+  void shelvesThatHardlyCarryThemselvesGetRealCures() {
+    Finding sag = ofKind(check(thin("5/8")), "sag").getFirst();
+    assertThat(sag.what())
+        .endsWith("; it does not carry its own weight within the limits, whatever its load");
+    assertThat(sag.remedies())
+        .extracting(Remedy::what)
+        .isNotEmpty()
+        .noneMatch(w -> w.startsWith("keep the load") || w.contains("own weight"))
+        .anyMatch(w -> w.matches("put [2-9] partitions in, spread evenly: sag .*; it holds up.*"));
+  }
+
+  /** Without boards in the job a strip of a usual hardwood is named, and that it is not stated. */
+  @Test
+  void stripsAreNamedWithoutBoardsToo() {
+    assertThat(ofKind(check(thin("1 1/8")), "sag").getFirst().remedies())
+        .extracting(Remedy::what)
+        .anyMatch(
+            w -> w.contains("a strip of 'oak, white' (the job states no boards yet), 3/4 x "));
+  }
+
+  /** What a job file can't say of a fixed shelf alone is called work by hand. */
+  @Test
+  void curesOfFixedShelvesAreByHand() {
+    Bay held =
+        new Bay(
+            Optional.empty(),
+            List.of(in("42")),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    Finding sag = ofKind(check(held), "sag").getFirst();
+    assertThat(sag.remedies())
+        .extracting(Remedy::what)
+        .filteredOn(w -> w.contains("glue") || w.contains("make it of"))
+        .isNotEmpty()
+        .allMatch(w -> w.contains("(by hand: a job file states this for all panels of a case"));
+  }
+
+  /** Stock boards of 5 1/2 in are no shelf of 11 in. */
+  @Test
+  void narrowBoardsAreGluedUp() {
+    Material thick = SampleJobs.board("beech", "oak, white", "1 3/4");
+    Job job = withMaterial(thick, SampleJobs.bay(2), SampleJobs.bay(2));
+    assertThat(cures(job))
+        .anyMatch(
+            w -> w.startsWith("make it of 'beech', 1 3/4 in, glued up from narrower boards: "));
+    BoardStock wide =
+        new BoardStock(
+            "beech", in("96"), in("12"), Optional.empty(), Optional.empty(), Supply.TO_BUY);
+    Job stocked = JobDraft.changed(job, d -> d.boards = List.of(wide));
+    assertThat(cures(stocked)).anyMatch(w -> w.startsWith("make it of 'beech', 1 3/4 in: "));
+  }
+
+  private static List<String> cures(Job job) {
+    return ofKind(check(job), "sag").getFirst().remedies().stream().map(Remedy::what).toList();
+  }
+
+  /** Each cure that is named holds when the case is built with it. */
+  @Test
+  void namedStripHoldsWhenBuilt() {
+    Remedy strip =
+        ofKind(check(SampleJobs.bay(2), SampleJobs.bay(2)), "sag").getFirst().remedies().stream()
+            .filter(r -> r.what().startsWith("glue a strip"))
+            .findFirst()
+            .orElseThrow();
+    String height = strip.what().replaceAll(".* x (.*) in, to the front.*", "$1");
+    Shelves stripped = shelves("ply", List.of(SampleJobs.strip("3/4", height)));
+    Strength cured = check(bay(stripped, SampleJobs.pins()), bay(stripped, SampleJobs.pins()));
+    assertThat(ofKind(cured, "sag")).isEmpty();
+    assertThat(strip.what())
+        .contains(
+            "sag "
+                + cured.shelves().getFirst().sagNow().value().text(Unit.INCH)
+                + " now, "
+                + cured.shelves().getFirst().sagYears().value().text(Unit.INCH));
+  }
+
+  @Test
+  void metricJobsAreToldInMillimetres() {
+    Job job = withMaterial(glass("1/2"), SampleJobs.bay(2), SampleJobs.bay(2));
+    Job metric =
+        JobDraft.changed(
+            job,
+            d -> {
+              d.unit = Unit.MILLIMETRE;
+              d.style = LengthStyle.MILLIMETRES;
+            });
+    Finding sag = ofKind(check(metric), "sag").getFirst();
+    assertThat(sag.what())
+        .isEqualTo(
+            "shelves 1-S1, 1-S2, 2-S1, 2-S2 sag in the middle by 2.5 mm now and 5.01 mm after years;"
+                + " 1.46 mm and 2.29 mm are allowed");
+    assertThat(sag.remedies())
+        .extracting(Remedy::what)
+        .anyMatch(w -> w.startsWith("glue a strip of 'oak', ≈ 19.1 x 40 mm, to the front edge"))
+        .anyMatch(w -> w.matches("keep the load to \\d+(\\.\\d+)? kg/m"));
+  }
+}
