@@ -1,0 +1,11 @@
+package fourpin.shop.store;
+
+/**
+ * What is to become a revision.
+ *
+ * @param name of the job
+ * @param text the whole file
+ * @param by the name of the device
+ * @param why what was changed, in a few words
+ */
+public record Edit(String name, String text, String by, String why) {}

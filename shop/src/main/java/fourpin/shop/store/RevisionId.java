@@ -1,0 +1,4 @@
+package fourpin.shop.store;
+
+/** Which revision. */
+public record RevisionId(String value) {}
