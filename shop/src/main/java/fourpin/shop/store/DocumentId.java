@@ -7,4 +7,11 @@ public record DocumentId(String value) {
 
   /** The shop file: tools, and settings that hold for all jobs. */
   public static final DocumentId SHOP = new DocumentId("shop");
+
+  /**
+   * @throws IllegalArgumentException if it holds what is no character
+   */
+  public DocumentId {
+    Letters.require(value);
+  }
 }

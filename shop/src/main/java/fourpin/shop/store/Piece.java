@@ -3,6 +3,7 @@ package fourpin.shop.store;
 import fourpin.measure.Length;
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What stands in the rack: sheets, boards or offcuts of one size.
@@ -23,6 +24,16 @@ public record Piece(
     int count,
     Optional<BigDecimal> price,
     String note) {
+
+  /**
+   * @throws IllegalArgumentException if a text holds what is no character, or a size is none
+   */
+  public Piece {
+    Letters.require(material, note);
+    if (Stream.of(thickness, length, width).anyMatch(l -> l.picometres() <= 0) || count < 1) {
+      throw new IllegalArgumentException("a piece has sizes above 0, and there is 1 or more");
+    }
+  }
 
   /** What it is. */
   public enum Form {

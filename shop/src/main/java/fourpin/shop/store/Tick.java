@@ -11,6 +11,16 @@ import java.time.Instant;
  */
 public record Tick(String step, State state, int counted, Instant said) {
 
+  /**
+   * @throws IllegalArgumentException if the step holds what is no character, or for a count below 0
+   */
+  public Tick {
+    Letters.require(step);
+    if (counted < 0) {
+      throw new IllegalArgumentException("holes are counted from 0, not " + counted);
+    }
+  }
+
   /** How far the step is. */
   public enum State {
     OPEN,

@@ -26,6 +26,7 @@ public interface Ticks {
    *     it goes wrong, and nothing is held for later than now
    * @return what holds now of the steps of the plan
    * @throws java.util.NoSuchElementException if there is no such job
+   * @throws IllegalArgumentException if a text holds what is no character
    */
   List<HeldTick> merge(
       DocumentId job, String plan, String device, Instant sent, Collection<Tick> ticks);
