@@ -58,7 +58,6 @@ final class AssemblySteps {
         .map(
             frame ->
                 new PlannedStep(
-                    0,
                     Stage.ASSEMBLE,
                     built.order().name(),
                     marks,
@@ -117,7 +116,6 @@ final class AssemblySteps {
   private PlannedStep kick(Part kick) {
     Length recess = kick.box().low().y();
     return new PlannedStep(
-        0,
         Stage.ASSEMBLE,
         built.order().name(),
         List.of(kick.mark()),
@@ -172,7 +170,7 @@ final class AssemblySteps {
   private PlannedStep measure(List<Part> parts, String words, List<String> planned) {
     List<String> marks = parts.stream().map(Part::mark).toList();
     return new PlannedStep(
-        0, Stage.SHELVES, built.order().name(), marks, words, planned, "", List.of());
+        Stage.SHELVES, built.order().name(), marks, words, planned, "", List.of());
   }
 
   Optional<PlannedStep> fastenBack(List<Part> pieces) {
@@ -200,6 +198,6 @@ final class AssemblySteps {
 
   private PlannedStep step(Stage stage, String words, String check, List<Caution> cautions) {
     return new PlannedStep(
-        0, stage, built.order().name(), List.of(), words, List.of(), check, cautions);
+        stage, built.order().name(), List.of(), words, List.of(), check, cautions);
   }
 }

@@ -72,7 +72,6 @@ final class BackSteps {
 
   private PlannedStep step(List<Part> pieces, String words, Length diagonal) {
     return new PlannedStep(
-        0,
         Stage.SHELVES,
         built.order().name(),
         pieces.stream().map(Part::mark).toList(),

@@ -10,11 +10,9 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.casework.Part.CutWhen;
 import fourpin.casework.Part.Role;
-import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
-import fourpin.measure.Length;
-import fourpin.measure.LengthStyle;
+import fourpin.plan.PlannedStep.FaceUp;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -46,6 +44,7 @@ final class CaseProgram {
   private final GrooveSteps grooves;
   private final List<CaseBoring> borings;
   private final BoreSteps rows;
+  private final EdgeStrips strips;
   private final List<Step> steps = new ArrayList<>();
   private final List<PlannedStep> printed = new ArrayList<>();
 
@@ -62,7 +61,8 @@ final class CaseProgram {
     this.lifting = new Lifting(job, built);
     this.borings = borings.stream().filter(b -> b.caseName().equals(built.order().name())).toList();
     this.grooves = new GrooveSteps(job, this.borings);
-    this.rows = new BoreSteps(job, ways, sticks, grids, this::add);
+    this.rows = new BoreSteps(job, built, ways, sticks, grids, this::add);
+    this.strips = new EdgeStrips(job, built);
     write();
   }
 
@@ -82,7 +82,7 @@ final class CaseProgram {
     List<Part> standing = now.stream().filter(p -> after && p.role() != Role.STRIP).toList();
     List<Part> pieces = CleatBlank.cut(built, now);
     cut(Stage.CUT, pieces);
-    strips(Stage.CUT, now);
+    strips.step(Stage.CUT, now).ifPresent(printed::add);
     edge(Stage.EDGE, now);
     mark(Stage.MARK, pieces);
     joints(Stage.JOINT, now);
@@ -107,7 +107,7 @@ final class CaseProgram {
     }
     printed.add(measure.apply(parts));
     cut(Stage.SHELVES, parts);
-    strips(Stage.SHELVES, parts);
+    strips.step(Stage.SHELVES, parts).ifPresent(printed::add);
     edge(Stage.SHELVES, parts);
     mark(Stage.SHELVES, parts);
     joints(Stage.SHELVES, parts);
@@ -152,7 +152,10 @@ final class CaseProgram {
   }
 
   private String byTheLayouts(Stage stage, Material material) {
-    String start = "Cut by the layouts" + copies() + ", equal parts at one setting of the fence. ";
+    String start =
+        "Cut by the layouts"
+            + EdgeStrips.copies(built)
+            + ", equal parts at one setting of the fence. ";
     boolean waiting =
         parts(CutWhen.AFTER_ASSEMBLY).stream().anyMatch(p -> p.material().equals(material.name()));
     if (stage == Stage.SHELVES) {
@@ -163,61 +166,6 @@ final class CaseProgram {
             + "Keep the pieces that the layouts mark “waits”, over size and marked: they are cut to"
             + " measure when the case stands."
         : start;
-  }
-
-  /** Strips for the edges of these parts, ripped over size and planed. */
-  private void strips(Stage stage, List<Part> parts) {
-    List<String> edged =
-        parts.stream()
-            .filter(p -> p.edging().stream().anyMatch(CaseProgram::isStrip))
-            .map(Part::mark)
-            .toList();
-    if (edged.isEmpty()) {
-      return;
-    }
-    List<CutItem> wanted =
-        CutListBuilder.edgeStrips(job, built).stream()
-            .filter(i -> i.when() == parts.getFirst().when())
-            .toList();
-    printed.add(
-        new PlannedStep(
-            0,
-            stage,
-            built.order().name(),
-            edged,
-            "Rip the edge strips by the layouts"
-                + copies()
-                + ", plane off the saw marks to the finished size, and cut them to length."
-                + " Length follows the edge that a strip is glued to.",
-            wanted.stream().map(this::strip).toList(),
-            "Hold each strip to its edge: it covers the whole edge, and its upper side is level"
-                + " with the panel's.",
-            List.of(Cautions.SAW, Cautions.NARROW_RIP, Cautions.PLANER, Cautions.DUST)));
-  }
-
-  private static boolean isStrip(Part.EdgeBand band) {
-    return band.edging().kind() == Edging.Kind.STRIP;
-  }
-
-  private String strip(CutItem strip) {
-    LengthStyle style = job.style();
-    Length board = job.material(strip.material()).thickness();
-    String rip = "ripped " + style.text(strip.cutWidth().total()) + " wide";
-    String from = board.equals(strip.thickness()) ? "" : " from " + style.text(board) + " stock";
-    return "%s: %s, %s%s, planed to %s x %s, %s long."
-        .formatted(
-            String.join(", ", strip.marks()),
-            strip.material(),
-            rip,
-            from,
-            style.number(strip.width().total()),
-            style.text(strip.thickness()),
-            style.text(strip.length().total()));
-  }
-
-  private String copies() {
-    int quantity = built.order().quantity();
-    return quantity == 1 ? "" : ", " + quantity + " of each";
   }
 
   private void edge(Stage stage, List<Part> parts) {
@@ -316,9 +264,14 @@ final class CaseProgram {
 
   /** Takes steps that are done together, typed and in words. */
   interface Log {
+
+    /**
+     * @param sheet as in {@link PlannedStep}
+     */
     void add(
         Stage stage,
         List<Part> parts,
+        List<FaceUp> sheet,
         String start,
         List<Step> typed,
         String check,
@@ -377,6 +330,17 @@ final class CaseProgram {
       List<? extends Step> typed,
       String check,
       List<Caution> cautions) {
+    add(stage, parts, List.of(), start, typed, check, cautions);
+  }
+
+  private void add(
+      Stage stage,
+      List<Part> parts,
+      List<FaceUp> sheet,
+      String start,
+      List<? extends Step> typed,
+      String check,
+      List<Caution> cautions) {
     steps.addAll(typed);
     List<String> marks = parts.stream().map(Part::mark).toList();
     printed.add(
@@ -385,6 +349,7 @@ final class CaseProgram {
             stage,
             built.order().name(),
             marks,
+            sheet,
             start.strip(),
             wording.texts(typed),
             check,

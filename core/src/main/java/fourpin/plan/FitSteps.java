@@ -27,7 +27,6 @@ final class FitSteps {
 
   PlannedStep dry() {
     return new PlannedStep(
-        0,
         Stage.DRY_FIT,
         built.order().name(),
         List.of(),
@@ -60,7 +59,6 @@ final class FitSteps {
 
   PlannedStep finish() {
     return new PlannedStep(
-        0,
         Stage.FINISH,
         built.order().name(),
         List.of(),

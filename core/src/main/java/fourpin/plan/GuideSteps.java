@@ -2,7 +2,6 @@ package fourpin.plan;
 
 import fourpin.bench.Step;
 import fourpin.bench.Step.Against;
-import fourpin.bench.Step.ClampGuide.Side;
 import fourpin.bench.Surface;
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Row;
@@ -65,18 +64,13 @@ final class GuideSteps {
     return new Step.SetBit(bit.tool(), bit.diameter(), bit.runs(), bit.stop());
   }
 
-  /** Everything that is bored through the guide into one part, in the order of work. */
-  List<Step> bore(Part part) {
-    List<Step> steps = new ArrayList<>();
-    for (Clamping clamping : boring.method().clampings()) {
-      if (clamping.part().equals(part.mark())) {
-        steps.addAll(bore(part, clamping));
-      }
-    }
-    return steps;
+  /** The clampings of the guide on one part, in the order of work. */
+  List<Clamping> clampings(Part part) {
+    return boring.method().clampings().stream().filter(c -> c.part().equals(part.mark())).toList();
   }
 
-  private List<Step> bore(Part part, Clamping clamping) {
+  /** What is bored through the guide from one clamping. */
+  List<Step> bore(Part part, Clamping clamping) {
     List<Step> steps = new ArrayList<>();
     steps.add(clamp(part, clamping));
     for (Reach reach : clamping.reaches()) {
@@ -101,7 +95,7 @@ final class GuideSteps {
             front ? Surface.INDEX_EDGE : Surface.FAR_EDGE,
             layout.surface(clamping.edge()),
             clamping.across()),
-        showing(clamping),
+        clamping.showing(),
         rest(clamping.bearing()));
   }
 
@@ -113,17 +107,13 @@ final class GuideSteps {
     };
   }
 
-  /**
-   * Upright with its zero down and its index edge to the front, the guide shows A to the left,
-   * which is the way that a right side's inside looks; on a left side it is turned over.
-   */
-  private static Side showing(Clamping clamping) {
-    return clamping.face() == Face.LEFT ? Side.A : Side.B;
+  BayGrid grid(Clamping clamping) {
+    return boring.grids().stream().filter(g -> g.bay() == clamping.bay()).findFirst().orElseThrow();
   }
 
-  private String purpose(Clamping clamping) {
-    BayGrid grid =
-        boring.grids().stream().filter(g -> g.bay() == clamping.bay()).findFirst().orElseThrow();
+  /** The row that a clamping serves, as its holes are called. */
+  String purpose(Clamping clamping) {
+    BayGrid grid = grid(clamping);
     Row row =
         grid.rows().stream().filter(r -> r.name() == clamping.row()).findFirst().orElseThrow();
     return grid.purpose(row);

@@ -1,6 +1,8 @@
 package fourpin.plan;
 
 import fourpin.bench.Caution;
+import fourpin.casework.Face;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -10,6 +12,8 @@ import java.util.List;
  * @param stage of the work that it belongs to
  * @param caseName or empty where it is for all cases
  * @param parts marks of the parts that it works on; may be empty
+ * @param sheet the faces that lie up meanwhile, one for each panel that lies there: the step stands
+ *     on the sheet of these faces, beside their picture. Empty where there is no such sheet
  * @param words what to do
  * @param items one line for each part or group of parts that are worked alike; may be empty
  * @param check how to tell that it came out right; may be empty
@@ -20,15 +24,42 @@ public record PlannedStep(
     Stage stage,
     String caseName,
     List<String> parts,
+    List<FaceUp> sheet,
     String words,
     List<String> items,
     String check,
     List<Caution> cautions) {
 
+  /** A face of a panel that lies up, or that looks at whoever works in a standing case. */
+  public record FaceUp(String part, Face face) {}
+
   public PlannedStep {
     parts = List.copyOf(parts);
+    sheet = List.copyOf(sheet);
     items = List.copyOf(items);
     cautions = List.copyOf(cautions);
+  }
+
+  /** A step that stands on no sheet, to be numbered when all are together. */
+  PlannedStep(
+      Stage stage,
+      String caseName,
+      List<String> parts,
+      String words,
+      List<String> items,
+      String check,
+      List<Caution> cautions) {
+    this(0, stage, caseName, parts, List.of(), words, items, check, cautions);
+  }
+
+  PlannedStep numbered(int other) {
+    return new PlannedStep(other, stage, caseName, parts, sheet, words, items, check, cautions);
+  }
+
+  PlannedStep cautioned(Caution more) {
+    List<Caution> all = new ArrayList<>(cautions);
+    all.add(more);
+    return new PlannedStep(number, stage, caseName, parts, sheet, words, items, check, all);
   }
 
   /** Stages in the order of work. */

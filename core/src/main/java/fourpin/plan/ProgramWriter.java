@@ -51,7 +51,6 @@ final class ProgramWriter {
     String thickness = job.style().text(material.thickness());
     add(
         new PlannedStep(
-            0,
             Stage.MEASURE,
             "",
             List.of(),
@@ -69,15 +68,6 @@ final class ProgramWriter {
   }
 
   private void add(PlannedStep step) {
-    printed.add(
-        new PlannedStep(
-            printed.size() + 1,
-            step.stage(),
-            step.caseName(),
-            step.parts(),
-            step.words(),
-            step.items(),
-            step.check(),
-            step.cautions()));
+    printed.add(step.numbered(printed.size() + 1));
   }
 }

@@ -1,9 +1,7 @@
 package fourpin.plan;
 
-import fourpin.bench.Caution;
 import fourpin.casework.Part;
 import fourpin.plan.PlannedStep.Stage;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -27,7 +25,9 @@ final class SmallCautions {
   }
 
   List<PlannedStep> at(List<PlannedStep> steps) {
-    return steps.stream().map(step -> cutsSmall(step) ? cautioned(step) : step).toList();
+    return steps.stream()
+        .map(step -> cutsSmall(step) ? step.cautioned(Cautions.SMALL) : step)
+        .toList();
   }
 
   private boolean cutsSmall(PlannedStep step) {
@@ -48,19 +48,5 @@ final class SmallCautions {
                 part ->
                     item.marks().stream()
                         .anyMatch(m -> m.equals(part) || (strips && m.startsWith(part + " "))));
-  }
-
-  private static PlannedStep cautioned(PlannedStep step) {
-    List<Caution> cautions = new ArrayList<>(step.cautions());
-    cautions.add(Cautions.SMALL);
-    return new PlannedStep(
-        step.number(),
-        step.stage(),
-        step.caseName(),
-        step.parts(),
-        step.words(),
-        step.items(),
-        step.check(),
-        cautions);
   }
 }

@@ -99,9 +99,23 @@ final class StepWriter {
     return rows(holes(Hole.Use.SCREW).toList());
   }
 
+  /** Faces with rows for supports that are bored in one manner. */
+  List<Face> faces(CaseWays.Manner manner) {
+    return supported(manner).map(Hole::face).distinct().toList();
+  }
+
   /** Rows for supports that are bored in one manner, front to back. */
   List<Step> supports(CaseWays.Manner manner) {
-    return rows(holes(Hole.Use.SUPPORT).filter(h -> ways.manner(h) == manner).toList());
+    return rows(supported(manner).toList());
+  }
+
+  /** Rows of one face for supports that are bored in one manner, front to back. */
+  List<Step> supports(CaseWays.Manner manner, Face face) {
+    return rows(supported(manner).filter(h -> h.face() == face).toList());
+  }
+
+  private Stream<Hole> supported(CaseWays.Manner manner) {
+    return holes(Hole.Use.SUPPORT).filter(h -> ways.manner(h) == manner);
   }
 
   private Stream<Hole> holes(Hole.Use use) {

@@ -38,7 +38,6 @@ final class SupportSteps {
   private PlannedStep step(BayGrid grid, String words) {
     BaySpace bay = built.bays().get(grid.bay() - 1);
     return new PlannedStep(
-        0,
         Stage.ASSEMBLE,
         built.order().name(),
         List.of(bay.left(), bay.right()),

@@ -100,12 +100,12 @@ class BenchProgramTest {
   void should_tell_where_every_row_is_bored() {
     List<PlannedStep> bored = at(printed(draft(bay(2), bay(2))), Stage.BORE);
     assertThat(bored.stream().map(PlannedStep::parts))
-        .containsExactly(List.of(), List.of("L"), List.of("R"), List.of("P1"));
+        .containsExactly(List.of(), List.of("L"), List.of("R"), List.of("P1"), List.of("P1"));
     assertThat(bored.getFirst().items().getFirst())
         .endsWith(
             "(1) 10 7/32 in to (68) 77 7/32 in, every 1 in. Marks for the ends of panels: at 3"
                 + " 31/32 in.");
-    assertThat(bored.get(3).items())
+    assertThat(bored.get(4).items())
         .contains(
             "P1: front row, bay 2, on the reverse, 1 1/2 in from the index edge: marks 1 to 68 of"
                 + " stick “North”, 68 holes, its end mark 3 31/32 in at the index end; bit 1/4 in,"

@@ -15,10 +15,9 @@ import fourpin.casework.CaseworkBuilder;
 import fourpin.casework.Face;
 import fourpin.job.Job;
 import fourpin.job.Way;
+import fourpin.plan.PlannedStep.FaceUp;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** The steps of boring by each kind of method, as a maker reads them. */
@@ -32,7 +31,15 @@ class BoreStepsTest {
     assertThat(ProgramCheck.of(boring.cases(), program)).isEmpty();
     List<PlannedStep> bored = at(program.printed(), Stage.BORE);
     assertThat(bored.stream().map(PlannedStep::parts))
-        .containsExactly(List.of(), List.of(), List.of("L"), List.of("R"));
+        .containsExactly(
+            List.of(),
+            List.of(),
+            List.of("L"),
+            List.of("L"),
+            List.of("L"),
+            List.of("R"),
+            List.of("R"),
+            List.of("R"));
     assertThat(bored.get(0).words())
         .contains("80 3/4 in long, 3 1/2 in wide", "Screw a block 3/4 in thick on behind zero");
     assertThat(bored.get(0).items().get(1))
@@ -40,21 +47,53 @@ class BoreStepsTest {
     // 3/8 in hole + 1/4 in guide = 5/8 in stop (common practice).
     assertThat(bored.get(1).words())
         .isEqualTo(
-            "Set the stop: hole 3/8 in + guide 1/4 in = 5/8 in. The bit's point goes 1/16 in deeper;"
-                + " 9/32 in of wood stays behind it in the thinnest panel.");
-    assertThat(bored.get(2).items())
+            "Set the stop: hole 3/8 in + guide 1/4 in = 5/8 in, to the full diameter. The bit's point"
+                + " goes 1/16 in deeper; 9/32 in of wood stays behind it in the thinnest panel.");
+    assertThat(bored.get(2).words())
+        .startsWith(
+            "Lay L down with the face up, the index end (BOTTOM) towards you: the index edge (FRONT)"
+                + " is then on your left.");
+    assertThat(bored.get(5).words()).contains("the index edge (FRONT) is then on your right.");
+    assertThat(bored.get(3).words())
+        .isEqualTo(
+            "Clamp both ends of the guide and bore the front row, bay 1. Hole 2 of the guide makes"
+                + " level 1 of the bay, hole 69 level 68.");
+    assertThat(bored.get(3).items())
         .containsExactly(
             "L: guide “G” on the face, its side B showing: its block against the index end; its"
                 + " index edge flush with the index edge.",
-            "L: front row, bay 1: through guide “G” bore holes 2 to 69: 68 holes in all.",
+            "L: front row, bay 1: through guide “G” bore holes 2 to 69: 68 holes in all.");
+    assertThat(bored.get(4).items())
+        .containsExactly(
             "L: guide “G” on the face, its side B showing: its block against the index end; its far"
                 + " edge against a strip 5/32 in wide, which lies flush with the far edge.",
             "L: back row, bay 1: through guide “G” bore holes 2 to 69: 68 holes in all.");
-    assertThat(bored.get(3).items().getFirst()).contains("its side A showing", "flush");
-    assertThat(bored.get(2).check())
-        .contains("77 7/32 in in the front row, bay 1, 77 7/32 in in the back row, bay 1");
+    assertThat(bored.get(6).items().getFirst()).contains("its side A showing", "flush");
+    assertThat(bored.get(3).check())
+        .contains("From the index end to the centre of the last hole: 77 7/32 in.");
     assertThat(hazards(bored)).containsOnly("saw", "small pieces", "drill", "router", "dust");
-    assertThat(hazards(List.of(bored.get(2)))).containsExactly("router", "dust");
+    assertThat(hazards(List.of(bored.get(3)))).containsExactly("router", "dust");
+  }
+
+  /** Each face of each panel has a sheet; what is done once for all panels has none. */
+  @Test
+  void should_put_what_is_done_to_a_face_on_its_sheet() {
+    Job job = job(draft(bay(2), bay(2)).order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    assertThat(
+            BenchProgram.of(job, boring, List.of()).printed().stream()
+                .filter(s -> s.stage() == Stage.BORE)
+                .map(PlannedStep::sheet))
+        .containsExactly(
+            List.of(),
+            List.of(new FaceUp("L", Face.RIGHT)),
+            List.of(new FaceUp("R", Face.LEFT)),
+            List.of(new FaceUp("P1", Face.LEFT)),
+            List.of(new FaceUp("P1", Face.RIGHT)));
+    assertThat(
+            BenchProgram.of(job, boring, List.of()).printed().stream()
+                .filter(s -> s.stage() != Stage.BORE))
+        .allSatisfy(s -> assertThat(s.sheet()).isEmpty());
   }
 
   /** Back rows run with the back edge along the fence: 12 - 9 27/32 = 2 5/32 in. */
@@ -87,7 +126,7 @@ class BoreStepsTest {
     List<CaseBoring> borings = List.of(GuidedBookcase.boring(boring, Way.MACHINE, machine));
     List<PlannedStep> bored = at(BenchProgram.of(job, boring, borings).printed(), Stage.BORE);
     assertThat(bored.getFirst().words())
-        .startsWith("Bore on the line borer by these coordinates, seen from above with the index");
+        .contains("Bore on the line borer by these coordinates, seen from above: zero");
     assertThat(bored.getFirst().items().getLast())
         .isEqualTo(
             "L: back row, bay 1, on the face, 9 27/32 in from the index edge: 68 holes, at 10 7/32"
@@ -104,22 +143,18 @@ class BoreStepsTest {
         new Method.Programmed(
             "line borer", ((Method.Guided) GuidedBookcase.boring(boring).method()).bit());
     List<CaseBoring> borings = List.of(GuidedBookcase.boring(boring, Way.MACHINE, machine));
-    Map<String, String> words =
-        at(BenchProgram.of(job, boring, borings).printed(), Stage.BORE).stream()
-            .collect(Collectors.toMap(s -> s.parts().getFirst(), PlannedStep::words));
-    String left =
-        "up zero is the lower left corner, index edge at the left stop, and distances from it grow"
-            + " to the right. ";
-    String right =
-        "up zero is the lower right corner, index edge at the right stop, and distances from it"
-            + " grow to the left. ";
-    assertThat(words.get("L")).contains("With the face " + left).doesNotContain("reverse");
-    assertThat(words.get("R")).contains("With the face " + right).doesNotContain("reverse");
-    Face up = PieceLayout.of(boring.cases().getFirst().part("P1")).face();
-    assertThat(words.get("P1"))
-        .contains(
-            "With the face " + (up == Face.RIGHT ? left : right),
-            "With the reverse " + (up == Face.RIGHT ? right : left),
-            "from one side stop to the other");
+    List<PlannedStep> bored = at(BenchProgram.of(job, boring, borings).printed(), Stage.BORE);
+    assertThat(bored).hasSize(4);
+    for (PlannedStep step : bored) {
+      boolean left = step.sheet().getFirst().face() == Face.RIGHT;
+      assertThat(step.words())
+          .contains("the index edge (FRONT) is then on your " + (left ? "left." : "right."))
+          .contains(
+              left
+                  ? "zero is the lower left corner, the index edge lies at the left stop, and"
+                      + " distances from it grow to the right."
+                  : "zero is the lower right corner, the index edge lies at the right stop, and"
+                      + " distances from it grow to the left.");
+    }
   }
 }

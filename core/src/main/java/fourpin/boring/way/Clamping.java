@@ -1,8 +1,10 @@
 package fourpin.boring.way;
 
+import fourpin.bench.Step.ClampGuide.Side;
 import fourpin.boring.BayGrid.Row;
 import fourpin.casework.Face;
 import fourpin.measure.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,6 +36,37 @@ public record Clamping(
 
   public Clamping {
     reaches = List.copyOf(reaches);
+  }
+
+  /**
+   * The side of the guide that shows. Upright with its zero down and its index edge to the front,
+   * it shows A to the left, which is the way that a right side's inside looks; on a left side it is
+   * turned over.
+   */
+  public Side showing() {
+    return face == Face.LEFT ? Side.A : Side.B;
+  }
+
+  /** From the panel's lower end up to the guide's zero, in each of its places. */
+  public List<Length> zeros(Guide guide) {
+    List<Length> zeros = new ArrayList<>();
+    Length zero = along;
+    for (Reach reach : reaches) {
+      zero = reach.step().map(step -> step.moved(guide)).map(zero::plus).orElse(zero);
+      zeros.add(zero);
+    }
+    return zeros;
+  }
+
+  /** From the panel's lower end up to each hole that is bored, in the order of work. */
+  public List<Length> bored(Guide guide) {
+    List<Length> zeros = zeros(guide);
+    List<Length> bored = new ArrayList<>();
+    for (int i = 0; i < reaches.size(); i++) {
+      Length zero = zeros.get(i);
+      reaches.get(i).holes().forEach(h -> bored.add(zero.plus(guide.hole(h).along())));
+    }
+    return bored;
   }
 
   /** What the index block bears on. */
@@ -70,5 +103,11 @@ public record Clamping(
    * The guide is moved along: a pin through its hole {@code pin} goes into the hole that was bored
    * through its hole {@code into} in the place before.
    */
-  public record Step(int pin, int into) {}
+  public record Step(int pin, int into) {
+
+    /** How far along. */
+    Length moved(Guide guide) {
+      return guide.hole(into).along().minus(guide.hole(pin).along());
+    }
+  }
 }
