@@ -5,7 +5,6 @@ import fourpin.cutting.Attempt.Outcome;
 import fourpin.cutting.Attempt.Score;
 import fourpin.cutting.PatternSearch.Found;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -25,27 +24,20 @@ public final class BoardCutter {
   private static final int LAST_REPAIR = 4;
 
   private final long stepsPerPart;
-  private final BooleanSupplier stop;
+  private final Watch watch;
 
   public BoardCutter() {
-    this(QUICK);
+    this(QUICK, Watch.NOBODY);
   }
 
   /**
    * @param stepsPerPart steps at most for each part, at least zero; about 20 million steps take a
    *     second on a machine of 2025
    */
-  public BoardCutter(long stepsPerPart) {
-    this(stepsPerPart, Work.NEVER);
-  }
-
-  /**
-   * @param stop asked now and then; once true, the best cutting so far is the answer
-   */
-  public BoardCutter(long stepsPerPart, BooleanSupplier stop) {
+  public BoardCutter(long stepsPerPart, Watch watch) {
     Require.notNegative(stepsPerPart, "steps per part");
     this.stepsPerPart = stepsPerPart;
-    this.stop = stop;
+    this.watch = watch;
   }
 
   public Layout cut(BoardProblem boards) {
@@ -59,32 +51,49 @@ public final class BoardCutter {
     Inflated inflated = new Inflated(problem);
     LowerBound bound = new Bounds(inflated, inflated.fittingDemand()).bound();
     Outcome start = new StripCutter().search(inflated, bound);
+    Search search = new Search(inflated, new Answers(problem, inflated));
     Found found =
         start.score().missing() > 0
-            ? repaired(inflated, start, StripCutter.boundOfPlaced(inflated, start), 1)
-            : searched(inflated, start, bound);
-    Trees trees = new Trees(problem, inflated);
-    return new Layout(
-        trees.patterns(found.outcome().drafts()),
-        trees.leftOver(new Misfits(inflated)),
-        found.bound());
+            ? search.repaired(start, StripCutter.boundOfPlaced(inflated, start), steps(inflated))
+            : search.searched(start, bound);
+    return search.answers.layout(found.outcome(), found.bound());
   }
 
   /** Repair, patterns, and repair of what the patterns came to. */
-  private Found searched(Inflated problem, Outcome start, LowerBound bound) {
-    Found first = repaired(problem, start, bound, FIRST_REPAIR);
-    Work work = new Work(steps(problem) / 2, stop);
-    Found second =
-        new PatternSearch(problem, work)
-            .better(first.outcome(), bound, new BoardPricing(problem, work));
-    return repaired(problem, second.outcome(), second.bound(), LAST_REPAIR);
-  }
+  private final class Search {
+    private final Inflated problem;
+    private final Answers answers;
 
-  private Found repaired(Inflated problem, Outcome start, LowerBound bound, int share) {
-    Work work = new Work(steps(problem) / share, stop);
-    List<Drafted> drafts = new BoardRepair(problem, start).repair(bound, work);
-    Score score = Score.of(problem, drafts, start.missing());
-    return new Found(new Outcome(drafts, start.missing(), score), bound);
+    Search(Inflated problem, Answers answers) {
+      this.problem = problem;
+      this.answers = answers;
+    }
+
+    Found searched(Outcome start, LowerBound bound) {
+      watch.better(answers.layout(start, bound));
+      long steps = steps(problem);
+      Found first = repaired(start, bound, steps / FIRST_REPAIR);
+      Work work = work(steps / 2, bound);
+      Found second =
+          new PatternSearch(problem, work)
+              .better(first.outcome(), bound, new BoardPricing(problem, work));
+      return repaired(second.outcome(), second.bound(), steps / LAST_REPAIR);
+    }
+
+    Found repaired(Outcome start, LowerBound bound, long steps) {
+      List<Drafted> drafts = new BoardRepair(problem, start).repair(bound, work(steps, bound));
+      Outcome repaired =
+          new Outcome(drafts, start.missing(), Score.of(problem, drafts, start.missing()));
+      if (repaired.score().price() < start.score().price()) {
+        watch.better(answers.layout(repaired, bound));
+      }
+      return new Found(repaired, bound);
+    }
+
+    private Work work(long steps, LowerBound bound) {
+      return new Work(
+          steps, watch::enough, outcome -> watch.better(answers.layout(outcome, bound)));
+    }
   }
 
   private long steps(Inflated problem) {

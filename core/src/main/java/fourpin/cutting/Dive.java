@@ -121,7 +121,10 @@ final class Dive {
   }
 
   private void offer(Outcome next) {
-    best = next.score().compareTo(best.score()) < 0 ? next : best;
+    if (next.score().compareTo(best.score()) < 0) {
+      best = next;
+      work.better(next);
+    }
   }
 
   /** One way down. */

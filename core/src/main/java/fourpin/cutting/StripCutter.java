@@ -33,6 +33,7 @@ public final class StripCutter implements SheetCutter {
   private static final int MOST_BREADTH = 64;
 
   private final Effort effort;
+  private final Watch watch;
 
   /**
    * How hard to try.
@@ -61,7 +62,12 @@ public final class StripCutter implements SheetCutter {
   }
 
   public StripCutter(Effort effort) {
+    this(effort, Watch.NOBODY);
+  }
+
+  StripCutter(Effort effort, Watch watch) {
     this.effort = effort;
+    this.watch = watch;
   }
 
   @Override
@@ -69,11 +75,8 @@ public final class StripCutter implements SheetCutter {
     Inflated inflated = new Inflated(problem);
     LowerBound bound = new Bounds(inflated, inflated.fittingDemand()).bound();
     Outcome best = search(inflated, bound);
-    Trees trees = new Trees(problem, inflated);
-    return new Layout(
-        trees.patterns(best.drafts()),
-        trees.leftOver(new Misfits(inflated)),
-        best.score().missing() > 0 ? boundOfPlaced(inflated, best) : bound);
+    return new Answers(problem, inflated)
+        .layout(best, best.score().missing() > 0 ? boundOfPlaced(inflated, best) : bound);
   }
 
   static LowerBound boundOfPlaced(Inflated inflated, Outcome outcome) {
@@ -111,9 +114,9 @@ public final class StripCutter implements SheetCutter {
   }
 
   private boolean goesOn(int run, Outcome best, LowerBound bound, long work) {
-    long sheets = best.drafts().stream().mapToLong(Attempt.Drafted::quantity).sum();
-    boolean proven = best.score().missing() == 0 && bound.reachedBy(best.score().price(), sheets);
-    return run < WAYS.length || (work < effort.work && !proven);
+    boolean proven =
+        best.score().missing() == 0 && bound.reachedBy(best.score().price(), Answers.sheets(best));
+    return run < WAYS.length || (work < effort.work && !proven && !watch.enough());
   }
 
   private static double[] areas(Inflated inflated) {

@@ -2,7 +2,6 @@ package fourpin.cutting;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The cutter for a plan: the quick answer first, and where that is not proven to be the best, a
@@ -10,8 +9,6 @@ import java.util.Optional;
  * as wide as the stock, so that only crosscuts are left to choose, by {@link BoardCutter}. Where
  * the stock runs out, {@link Shortage} is asked first. Then every sheet is laid out anew for larger
  * offcuts and fewer set-ups, and of all layouts the one of most {@link Merit} is the answer.
- *
- * <p>Work is limited by the number of parts, never by time: the same problem gives the same layout.
  */
 public final class ThoroughCutter implements SheetCutter {
   /** Steps whatever the size; about 20 million steps take a second on a machine of 2025. */
@@ -31,13 +28,40 @@ public final class ThoroughCutter implements SheetCutter {
 
   private static final long REBUILD_STEPS_PER_PART = 10_000;
 
+  /** Each round of a search that only its watch ends has so many times the work of the last. */
+  private static final int GROWTH = 4;
+
   private final Merit.Aims aims;
+  private final Limit limit;
+  private final Watch watch;
+
+  /** What ends a search whose answer is not proven to be the best. */
+  public enum Limit {
+    /**
+     * The work, so much for each part, and the watch: while nobody says enough, the same problem
+     * gives the same layout.
+     */
+    WORK,
+    /** The watch alone; what it says last, then the sheets are laid out anew, within a second. */
+    WATCH
+  }
 
   /**
+   * Limited by work: the same problem gives the same layout.
+   *
    * @param aims what counts besides price and area
    */
   public ThoroughCutter(Merit.Aims aims) {
+    this(aims, Limit.WORK, Watch.NOBODY);
+  }
+
+  /**
+   * @param watch hears of better layouts, and may end the search
+   */
+  public ThoroughCutter(Merit.Aims aims, Limit limit, Watch watch) {
     this.aims = aims;
+    this.limit = limit;
+    this.watch = watch;
   }
 
   @Override
@@ -53,18 +77,20 @@ public final class ThoroughCutter implements SheetCutter {
   }
 
   /** The quick answer, and a searched one with its better bound where there is more to find. */
-  private static List<Layout> found(SheetProblem problem) {
+  private List<Layout> found(SheetProblem problem) {
     Layout quick = new StripCutter().cut(problem);
+    watch.better(quick);
     if (isProven(quick)) {
       return List.of(quick);
     }
-    Optional<Layout> searched =
-        quick.unplaced().isEmpty()
-            ? Optional.of(searched(problem))
-            : new Shortage(problem, ThoroughCutter::searched).madeUp(quick);
-    return searched.isEmpty()
-        ? List.of(quick)
-        : quick.unplaced().isEmpty() ? List.of(quick, searched.get()) : List.of(searched.get());
+    if (quick.unplaced().isEmpty()) {
+      return List.of(quick, searched(problem, new Ascent(quick, watch)));
+    }
+    Watch quiet = Watch.until(watch::enough);
+    return new Shortage(problem, wider -> searched(wider, quiet))
+        .madeUp(quick)
+        .map(List::of)
+        .orElse(List.of(quick));
   }
 
   private static long rebuildSteps(SheetProblem problem) {
@@ -75,12 +101,37 @@ public final class ThoroughCutter implements SheetCutter {
     return layout.unplaced().isEmpty() && layout.bound().reachedBy(layout.price(), layout.sheets());
   }
 
-  private static Layout searched(SheetProblem problem) {
+  private Layout searched(SheetProblem problem, Watch told) {
+    return onlyCrosscuts(problem) ? ofBoards(problem, told) : ofSheets(problem, told);
+  }
+
+  private Layout ofSheets(SheetProblem problem, Watch told) {
+    boolean byWork = limit == Limit.WORK;
+    long strips = STRIP_STEPS + STRIP_STEPS_PER_PART * parts(problem);
     long steps = STEPS + STEPS_PER_PART * parts(problem);
-    long strips = Math.min(STRIP_STEPS + STRIP_STEPS_PER_PART * parts(problem), MOST_STRIP_STEPS);
-    return onlyCrosscuts(problem)
-        ? new BoardCutter().cut(problem)
-        : new PatternCutter(new StripCutter.Effort(strips, CELLS), steps).cut(problem);
+    StripCutter.Effort first =
+        new StripCutter.Effort(byWork ? Math.min(strips, MOST_STRIP_STEPS) : strips, CELLS);
+    return new PatternCutter(first, byWork ? steps : Long.MAX_VALUE, told).cut(problem);
+  }
+
+  private Layout ofBoards(SheetProblem problem, Watch told) {
+    long steps = BoardCutter.QUICK;
+    Layout best = new BoardCutter(steps, told).cut(problem);
+    while (limit == Limit.WATCH && !isProven(best) && !watch.enough()) {
+      steps *= GROWTH;
+      Layout next = new BoardCutter(steps, told).cut(problem);
+      best = better(best, next);
+    }
+    return best;
+  }
+
+  private static Layout better(Layout one, Layout other) {
+    Layout better = Ascent.isBetter(other, one) ? other : one;
+    LowerBound bound =
+        new LowerBound(
+            Math.max(one.bound().price(), other.bound().price()),
+            Math.max(one.bound().sheets(), other.bound().sheets()));
+    return new Layout(better.patterns(), better.unplaced(), bound);
   }
 
   private static long parts(SheetProblem problem) {

@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.bench.Caution;
 import fourpin.casework.Finding;
+import fourpin.cutting.ThoroughCutter;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import java.util.ArrayList;
@@ -13,18 +14,36 @@ public final class CutPlanner {
   private CutPlanner() {}
 
   /**
-   * Plans the cutting of every material. The same input gives the same plan.
+   * Plans the cutting of every material, limited by work: the same input gives the same plan.
    *
    * @param frame whose settings, unit and style of printing hold; its own cases and stock are not
    *     looked at
    * @param wanted each material once
    */
   public static CutPlan plan(Job frame, List<Wanted> wanted) {
+    return plan(frame, wanted, ThoroughCutter.Limit.WORK, CutWatch.NOBODY);
+  }
+
+  /**
+   * The same, for somebody who looks on.
+   *
+   * @param limit what ends a search
+   * @param watch hears of better layouts, and may end a search
+   */
+  public static CutPlan plan(
+      Job frame, List<Wanted> wanted, ThoroughCutter.Limit limit, CutWatch watch) {
+    StockCutter.Search search = new StockCutter.Search(limit, watch);
+    List<StockCutter> cutters =
+        wanted.stream()
+            .map(each -> new StockCutter(frame.settings(), frame.style(), each, search))
+            .toList();
     List<CutMaterial> materials = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
-    for (Wanted each : wanted) {
-      StockCutter.Cut cut = StockCutter.cut(frame.settings(), frame.style(), each);
-      materials.add(new CutMaterial(each.material(), cut.layouts(), cut.stock()));
+    int later = cutters.stream().mapToInt(StockCutter::lots).sum();
+    for (int i = 0; i < cutters.size(); i++) {
+      later -= cutters.get(i).lots();
+      StockCutter.Cut cut = cutters.get(i).cut(later);
+      materials.add(new CutMaterial(wanted.get(i).material(), cut.layouts(), cut.stock()));
       findings.addAll(cut.findings());
     }
     return new CutPlan(frame, wanted, materials, cautions(materials), findings, figures(materials));

@@ -53,6 +53,8 @@ final class StockCutter {
   private final Wanted wanted;
   private final QuantityUnit costs;
   private final Reusable reusable;
+  private final Search search;
+  private final List<Lot> lots;
   private final Map<String, Long> taken = new LinkedHashMap<>();
   private final List<StockLayout> layouts = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
@@ -60,13 +62,20 @@ final class StockCutter {
   /** Parts that are laid out together. @param level the last level of the ids of its figures */
   private record Lot(String title, String level, List<Part> parts, List<Stock> stock, Saw saw) {}
 
-  private StockCutter(Settings settings, LengthStyle style, Wanted wanted) {
+  /** How long is searched, and who looks on. */
+  record Search(ThoroughCutter.Limit limit, CutWatch watch) {
+    static final Search BY_WORK = new Search(ThoroughCutter.Limit.WORK, CutWatch.NOBODY);
+  }
+
+  StockCutter(Settings settings, LengthStyle style, Wanted wanted, Search search) {
     this.settings = settings;
     this.style = style;
     this.wanted = wanted;
+    this.search = search;
     this.costs = costs(wanted.stock());
     this.reusable =
         new Reusable(settings.length(Setting.OFFCUT_LENGTH), settings.length(Setting.OFFCUT_WIDTH));
+    this.lots = wanted.stock().isEmpty() ? List.of() : divided();
   }
 
   /** Money where everything to be bought has a price; else area, so that less is still better. */
@@ -79,17 +88,27 @@ final class StockCutter {
   /** What came of one material. */
   record Cut(List<StockLayout> layouts, List<StockUse> stock, List<Finding> findings) {}
 
-  static Cut cut(Settings settings, LengthStyle style, Wanted wanted) {
-    StockCutter cutter = new StockCutter(settings, style, wanted);
-    if (wanted.stock().isEmpty()) {
-      cutter.noStock();
-    } else {
-      cutter.lots().forEach(cutter::cut);
-    }
-    return new Cut(cutter.layouts, cutter.uses(), cutter.findings);
+  /** How many lots there are to be laid out. */
+  int lots() {
+    return lots.size();
   }
 
-  private List<Lot> lots() {
+  /**
+   * Lays everything out, once.
+   *
+   * @param later lots of other materials that come after these
+   */
+  Cut cut(int later) {
+    if (wanted.stock().isEmpty()) {
+      noStock();
+    }
+    for (int i = 0; i < lots.size(); i++) {
+      cut(lots.get(i), lots.size() - 1 - i + later);
+    }
+    return new Cut(layouts, uses(), findings);
+  }
+
+  private List<Lot> divided() {
     if (wanted.kind() == Wanted.Kind.SHEETS) {
       Saw saw = saw(Trim.allRound(settings.length(Setting.SHEET_TRIM)));
       return List.of(new Lot("sheets", "sheets", wanted.parts(), wanted.stock(), saw));
@@ -134,17 +153,17 @@ final class StockCutter {
     return new Saw(settings.length(Setting.KERF), trim);
   }
 
-  private void cut(Lot lot) {
+  private void cut(Lot lot, int later) {
     SheetProblem problem = new SheetProblem(lot.parts, sheets(lot), lot.saw);
     Merit.Aims aims = new Merit.Aims(reusable, settings.length(Setting.SMALL_PIECE));
-    Layout layout = new ThoroughCutter(aims).cut(problem);
+    String title = wanted.material() + ", " + lot.title;
+    Layout layout =
+        new ThoroughCutter(aims, search.limit, search.watch.begin(title, later)).cut(problem);
     check(problem, layout);
     layout.patterns().forEach(p -> taken.merge(p.sheet().name(), (long) p.quantity(), Long::sum));
     LayoutFigures figures =
         new LayoutFigures(
-            Figure.id("job", level(wanted.material()), level(lot.level)),
-            wanted.material() + ", " + lot.title,
-            costs);
+            Figure.id("job", level(wanted.material()), level(lot.level)), title, costs);
     List<List<SetUp>> setUps = StockLayout.setUps(layout, lot.saw);
     layouts.add(
         new StockLayout(

@@ -45,8 +45,12 @@ final class StockPlanner {
         material.kind() == Material.Kind.SHEET ? Wanted.Kind.SHEETS : Wanted.Kind.BOARDS;
     List<Part> parts = items.stream().map(StockPlanner::part).toList();
     StockCutter.Cut cut =
-        StockCutter.cut(
-            job.settings(), job.style(), new Wanted(material.name(), kind, parts, stock(material)));
+        new StockCutter(
+                job.settings(),
+                job.style(),
+                new Wanted(material.name(), kind, parts, stock(material)),
+                StockCutter.Search.BY_WORK)
+            .cut(0);
     findings.addAll(cut.findings());
     return new MaterialPlan(material, cut.layouts(), cut.stock());
   }

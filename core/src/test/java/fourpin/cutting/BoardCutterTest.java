@@ -60,7 +60,7 @@ class BoardCutterTest {
   @CsvSource({"wiki-rolls, 73", "gg-100, 453"})
   void provesTheOptimumOfTheTextbooks(String instance, long optimum) {
     BoardProblem problem = Published.boards(instance, Length.mm(10), Length.ZERO);
-    Layout layout = new BoardCutter(10 * BoardCutter.QUICK).cut(problem);
+    Layout layout = new BoardCutter(10 * BoardCutter.QUICK, Watch.NOBODY).cut(problem);
     assertThat(layout.sheets()).isEqualTo(optimum);
     assertThat(layout.bound().sheets()).isEqualTo(optimum);
   }
@@ -68,7 +68,7 @@ class BoardCutterTest {
   @Test
   void aStopIsObeyedAndLeavesASoundCutting() {
     BoardProblem problem = Published.boards("hBPP13", Length.mm(10), Length.ZERO);
-    Layout layout = new BoardCutter(Long.MAX_VALUE / 1_000, () -> true).cut(problem);
+    Layout layout = new BoardCutter(Long.MAX_VALUE / 1_000, Watch.until(() -> true)).cut(problem);
     assertThat(VirtualSaw.check(problem.asSheets(), layout)).isEmpty();
     assertThat(layout.sheets()).isBetween(67L, 69L);
   }
@@ -76,7 +76,7 @@ class BoardCutterTest {
   @Test
   void moreWorkFindsTheOptimumOfTheRolls() {
     BoardProblem problem = Published.boards("wiki-rolls", Length.mm(10), Length.inches(1, 8));
-    Layout layout = new BoardCutter(10 * BoardCutter.QUICK).cut(problem);
+    Layout layout = new BoardCutter(10 * BoardCutter.QUICK, Watch.NOBODY).cut(problem);
     assertThat(VirtualSaw.check(problem.asSheets(), layout)).isEmpty();
     assertThat(layout.sheets()).isEqualTo(73);
     assertThat(layout.sheetGap()).isZero();

@@ -76,7 +76,7 @@ class PatternCutterTest {
   @Test
   void aStopIsObeyed() {
     SheetProblem problem = Published.sheets("gcut10d_one", Grain.FIXED, UNIT, Length.ZERO);
-    Layout stopped = new PatternCutter(Long.MAX_VALUE, () -> true).cut(problem);
+    Layout stopped = new PatternCutter(Long.MAX_VALUE, Watch.until(() -> true)).cut(problem);
     assertThat(VirtualSaw.check(problem, stopped)).isEmpty();
     assertThat(stopped.unplaced()).isEmpty();
   }

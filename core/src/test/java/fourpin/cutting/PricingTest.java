@@ -34,8 +34,7 @@ class PricingTest {
     Inflated problem = problem(parts, length, width);
     int[] wanted = problem.demand;
     long[] kindWorth = Arrays.copyOf(worth, problem.kinds.size());
-    Priced priced =
-        new SheetPricing(problem, new Work(Long.MAX_VALUE, Work.NEVER)).prove(0, kindWorth, wanted);
+    Priced priced = new SheetPricing(problem, Work.of(Long.MAX_VALUE)).prove(0, kindWorth, wanted);
     assertThat(priced.ceiling()).isEqualTo(best(problem, kindWorth, length, width));
     assertThat(priced.columns())
         .allSatisfy(column -> assertThat(column.worth(kindWorth)).isEqualTo(priced.ceiling()));
@@ -93,8 +92,7 @@ class PricingTest {
         new BoardProblem(parts, List.of(board), Length.mm(9), Length.mm(1), Length.ZERO);
     Inflated problem = new Inflated(boards.asSheets());
     Priced priced =
-        new BoardPricing(problem, new Work(Long.MAX_VALUE, Work.NEVER))
-            .prove(0, worth, problem.demand);
+        new BoardPricing(problem, Work.of(Long.MAX_VALUE)).prove(0, worth, problem.demand);
     assertThat(priced.ceiling()).isEqualTo(best(problem, worth));
     if (priced.ceiling() > 0) {
       assertThat(priced.columns().getFirst().worth(worth)).isEqualTo(priced.ceiling());

@@ -7,6 +7,7 @@ import fourpin.cutting.Layout;
 import fourpin.cutting.PatternCutter;
 import fourpin.cutting.SheetProblem;
 import fourpin.cutting.VirtualSaw;
+import fourpin.cutting.Watch;
 import fourpin.measure.Length;
 import fourpin.trials.PublishedRun.Task;
 import java.io.IOException;
@@ -16,7 +17,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.BooleanSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -99,8 +99,8 @@ final class CuttingTrial implements Callable<Integer> {
   }
 
   /** By the clock, should the work take longer than it does on other machines. */
-  private BooleanSupplier deadline() {
+  private Watch deadline() {
     long end = System.nanoTime() + seconds * NANOS_PER_SECOND;
-    return () -> System.nanoTime() - end > 0;
+    return Watch.until(() -> System.nanoTime() - end > 0);
   }
 }

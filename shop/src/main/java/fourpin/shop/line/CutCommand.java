@@ -1,6 +1,7 @@
 package fourpin.shop.line;
 
 import fourpin.casework.Finding;
+import fourpin.cutting.ThoroughCutter;
 import fourpin.job.Job;
 import fourpin.job.Paper;
 import fourpin.job.Setting;
@@ -21,6 +22,8 @@ import fourpin.shop.cut.CutReader;
 import fourpin.shop.file.Opened;
 import fourpin.shop.packet.CutFiles;
 import fourpin.shop.yaml.Problem;
+import java.io.Console;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -52,6 +55,9 @@ public final class CutCommand extends Errand {
           Setting.SMALL_PIECE);
 
   private static final int MOST_MESSAGES = 50;
+
+  /** A day. */
+  private static final int MOST_SECONDS = 86_400;
 
   /** The units of bare numbers. */
   enum BareUnit {
@@ -89,6 +95,14 @@ public final class CutCommand extends Errand {
       description = "A setting, as in a job file: kerf, sheet-trim, board-trim, ...")
   private Map<String, String> set = new LinkedHashMap<>();
 
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      description =
+          "Seconds to search for, all materials together, 1 to 86400 (default: as far as a set"
+              + " amount of work goes, so that the same tables give the same layouts).")
+  private Optional<Integer> seconds = Optional.empty();
+
   /** picocli sets the fields before the command runs. */
   @SuppressWarnings("NullAway.Init")
   CutCommand() {}
@@ -99,6 +113,15 @@ public final class CutCommand extends Errand {
     Optional<CutReader.Outcome.Good> read = read(wrong);
     LengthStyle style = read.map(CutReader.Outcome.Good::style).orElse(LengthStyle.MILLIMETRES);
     Settings settings = settings(style.unit(), wrong);
+    seconds
+        .filter(s -> s < 1 || s > MOST_SECONDS)
+        .ifPresent(
+            s ->
+                wrong.add(
+                    Problem.ofFile(
+                        "--seconds " + s,
+                        "it is from 1 to " + MOST_SECONDS,
+                        "write how many seconds to search for")));
     wrong.stream().limit(MOST_MESSAGES).forEach(err()::println);
     if (wrong.size() > MOST_MESSAGES) {
       err().println("fourpin: and " + (wrong.size() - MOST_MESSAGES) + " more errors");
@@ -185,8 +208,23 @@ public final class CutCommand extends Errand {
         Shop.NONE);
   }
 
+  /** An interrupt ends the search, and what there is by then is written. */
   private int cut(Job frame, List<Wanted> wanted) {
-    CutPlan plan = CutPlanner.plan(frame, wanted);
+    CutProgress progress = new CutProgress(terminalToTell(), System::nanoTime, seconds);
+    try (Interrupt interrupt = new Interrupt(progress::enough)) {
+      ThoroughCutter.Limit limit =
+          seconds.isPresent() ? ThoroughCutter.Limit.WATCH : ThoroughCutter.Limit.WORK;
+      CutPlan plan = CutPlanner.plan(frame, wanted, limit, progress);
+      progress.clear();
+      return write(plan);
+    }
+  }
+
+  private Optional<PrintWriter> terminalToTell() {
+    return Optional.ofNullable(System.console()).filter(Console::isTerminal).map(_ -> err());
+  }
+
+  private int write(CutPlan plan) {
     plan.materials().stream().flatMap(CutCommand::told).forEach(out()::println);
     plan.findings().stream().map(CutCommand::told).forEach(out()::println);
     return write(

@@ -1,0 +1,88 @@
+package fourpin.shop.line;
+
+import fourpin.cutting.Layout;
+import fourpin.cutting.Watch;
+import fourpin.plan.CutWatch;
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.LongSupplier;
+
+/**
+ * Tells a maker at the terminal how a search gets on, one line that is written over, and ends it
+ * after the seconds given or when the maker has seen enough. What time one lot leaves goes to the
+ * next ones.
+ */
+final class CutProgress implements CutWatch {
+
+  private static final double NANOS = 1e9;
+
+  /** The rest of the time is for laying the sheets out anew and for writing. */
+  private static final double SEARCHED = 0.9;
+
+  private final Optional<PrintWriter> terminal;
+  private final LongSupplier nanos;
+  private final long start;
+  private final double seconds;
+  private final AtomicBoolean enough = new AtomicBoolean();
+  private int written;
+
+  /**
+   * @param terminal where there is one
+   * @param nanos a clock
+   * @param seconds for all lots, above zero; empty means as long as the work goes
+   */
+  CutProgress(Optional<PrintWriter> terminal, LongSupplier nanos, Optional<Integer> seconds) {
+    this.terminal = terminal;
+    this.nanos = nanos;
+    this.start = nanos.getAsLong();
+    this.seconds = seconds.map(s -> s * SEARCHED).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The best so far will do, for this lot and all others; from any thread. */
+  void enough() {
+    enough.set(true);
+  }
+
+  private double gone() {
+    return (nanos.getAsLong() - start) / NANOS;
+  }
+
+  @Override
+  public Watch begin(String lot, int later) {
+    double end = gone() + (seconds - gone()) / (later + 1);
+    return new Watch() {
+      @Override
+      public void better(Layout layout) {
+        write(
+            String.format(
+                Locale.ROOT,
+                "%s: %d; none needs fewer than %d (%.0f s; Ctrl-C takes what there is)",
+                lot,
+                layout.sheets(),
+                layout.bound().sheets(),
+                gone()));
+      }
+
+      @Override
+      public boolean enough() {
+        return enough.get() || gone() >= end;
+      }
+    };
+  }
+
+  /** Takes the line away again. */
+  void clear() {
+    write("");
+    terminal.ifPresent(line -> line.print("\r"));
+    terminal.ifPresent(PrintWriter::flush);
+  }
+
+  private void write(String text) {
+    terminal.ifPresent(
+        line -> line.print("\r" + text + " ".repeat(Math.max(0, written - text.length()))));
+    terminal.ifPresent(PrintWriter::flush);
+    written = text.length();
+  }
+}
