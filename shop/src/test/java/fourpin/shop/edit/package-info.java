@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.shop.edit;
+
+import org.jspecify.annotations.NullMarked;
