@@ -1,9 +1,11 @@
 package fourpin.shop;
 
+import fourpin.shop.line.BackupCommand;
 import fourpin.shop.line.CheckCommand;
 import fourpin.shop.line.CutCommand;
 import fourpin.shop.line.ExplainCommand;
 import fourpin.shop.line.PlanCommand;
+import fourpin.shop.line.RestoreCommand;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -29,7 +31,14 @@ import picocli.CommandLine.Spec;
       "3:a failure of the program itself"
     },
     exitCodeOnExecutionException = 3,
-    subcommands = {PlanCommand.class, CheckCommand.class, ExplainCommand.class, CutCommand.class})
+    subcommands = {
+      PlanCommand.class,
+      CheckCommand.class,
+      ExplainCommand.class,
+      CutCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class
+    })
 public final class Main implements Runnable {
 
   @Spec CommandSpec spec;

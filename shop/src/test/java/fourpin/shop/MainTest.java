@@ -54,6 +54,10 @@ class MainTest {
                          them.
               cut      Lays parts out on sheets and boards, from two tables, and writes the
                          layouts.
+              backup   Writes all jobs, ticks, stock and tools that the shop keeps into one
+                         file.
+              restore  Puts all that a backup holds into the shop's data, whole or not at
+                         all.
 
             Exit codes:
               0   good

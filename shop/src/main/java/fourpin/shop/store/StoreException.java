@@ -6,6 +6,13 @@ public final class StoreException extends RuntimeException {
   private static final long serialVersionUID = 1;
 
   /**
+   * @param message what is wrong and what to do, for the maker
+   */
+  public StoreException(String message) {
+    super(message);
+  }
+
+  /**
    * @param message what failed and what to do, for the maker
    */
   public StoreException(String message, Throwable cause) {

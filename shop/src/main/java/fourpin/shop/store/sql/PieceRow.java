@@ -12,7 +12,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.SqlStatement;
 
 /** A piece of the rack as its table holds it. */
-record PieceRow(Racked racked) {
+public record PieceRow(Racked racked) {
 
   private static final String VALUES =
       """

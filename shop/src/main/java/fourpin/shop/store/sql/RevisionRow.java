@@ -16,7 +16,7 @@ import org.jdbi.v3.core.Handle;
  *     redo
  * @param body the text of an edit; nothing for undo and redo
  */
-record RevisionRow(Revision revision, Optional<RevisionId> madeOn, Optional<String> body) {
+public record RevisionRow(Revision revision, Optional<RevisionId> madeOn, Optional<String> body) {
 
   void insert(Handle db) {
     db.createUpdate(
@@ -38,6 +38,13 @@ record RevisionRow(Revision revision, Optional<RevisionId> madeOn, Optional<Stri
         .bind("savedBy", revision.by())
         .bind("why", revision.why())
         .execute();
+  }
+
+  static RevisionRow of(ResultSet row) throws SQLException {
+    return new RevisionRow(
+        revision(row),
+        Optional.ofNullable(row.getString("made_on")).map(RevisionId::new),
+        Optional.ofNullable(row.getString("body")));
   }
 
   static Revision revision(ResultSet row) throws SQLException {

@@ -106,21 +106,9 @@ final class SqlDocuments implements Documents {
   private Saving first(DocumentId id, Edit edit) {
     return database.inTransaction(
         db ->
-            made(db, id)
+            new DocumentRow(id, Place.AT_HAND, 1).insert(db) > 0
                 ? insert(db, edit(id, 1, Optional.empty(), edit))
                 : new Saving.Overtaken(present(db, id)));
-  }
-
-  private static boolean made(Handle db, DocumentId id) {
-    return db.createUpdate(
-                """
-                insert into document (id, place, newest) values (:id, :place, 1)
-                on conflict (id) do nothing
-                """)
-            .bind("id", id.value())
-            .bind("place", Place.AT_HAND.name())
-            .execute()
-        > 0;
   }
 
   @Override

@@ -5,8 +5,12 @@ import fourpin.shop.store.Devices;
 import fourpin.shop.store.Documents;
 import fourpin.shop.store.Rack;
 import fourpin.shop.store.Store;
+import fourpin.shop.store.StoreException;
 import fourpin.shop.store.Ticks;
 import java.time.InstantSource;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** The store in a database. */
 public final class SqlStore implements Store {
@@ -49,6 +53,46 @@ public final class SqlStore implements Store {
   @Override
   public Devices devices() {
     return new SqlDevices(database, ids);
+  }
+
+  /** Reads everything as it stands at one moment, while others write. */
+  public <T> T snapshot(Function<Snapshot, T> work) {
+    return database.inSnapshot(db -> work.apply(new Snapshot(db)));
+  }
+
+  /** What a store may hold before everything is taken in. */
+  public enum Before {
+    NOTHING,
+    /** What is replaced. */
+    ANYTHING
+  }
+
+  /**
+   * Takes everything in, whole or not at all.
+   *
+   * @throws StoreException if the store is not as it has to be before, or rows are missing
+   */
+  public void takeIn(Before before, Consumer<Intake> work) {
+    database.inTransaction(
+        db -> {
+          Intake intake = new Intake(db);
+          if (before == Before.ANYTHING) {
+            intake.clear();
+          } else if (!intake.startsEmpty()) {
+            throw new StoreException(
+                "the shop keeps something already; name another place for its data, or add --replace");
+          }
+          work.accept(intake);
+          requireComplete(intake);
+          return before;
+        });
+  }
+
+  private static void requireComplete(Intake intake) {
+    List<String> incomplete = intake.incomplete();
+    if (!incomplete.isEmpty()) {
+      throw new StoreException("revisions are missing of " + String.join(", ", incomplete));
+    }
   }
 
   @Override

@@ -13,7 +13,7 @@ import org.jdbi.v3.core.Handle;
  *
  * @param heldAt when it was said, by the server's clock
  */
-record TickRow(DocumentId document, String plan, String device, Tick tick, Instant heldAt) {
+public record TickRow(DocumentId document, String plan, String device, Tick tick, Instant heldAt) {
 
   /** Keeps it, unless the device has said something later of the step. */
   void merge(Handle db) {
