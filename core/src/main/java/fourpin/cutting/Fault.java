@@ -26,6 +26,16 @@ public sealed interface Fault {
   /** The trim at an edge is not what was asked for, is done twice, or takes the whole sheet. */
   record WrongTrim(int pattern, Edge edge, Length asked, Length done) implements Fault {}
 
+  /** The piece is longer, along the cut, than the saw can cut. */
+  record CutTooLong(int pattern, Direction direction, Length extent, Length most)
+      implements Fault {}
+
+  /** The first cut of the sheet does not run the way it must. */
+  record WrongFirstCut(int pattern, Direction direction) implements Fault {}
+
+  /** The cuts run another way more often than they may. */
+  record TooManyStages(int pattern, int stages, int most) implements Fault {}
+
   /** A trimming cut after the first parting cut. */
   record LateTrim(int pattern, Edge edge) implements Fault {}
 

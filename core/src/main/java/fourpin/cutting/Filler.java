@@ -1,5 +1,6 @@
 package fourpin.cutting;
 
+import fourpin.cutting.CutRules.Stages;
 import fourpin.cutting.Inflated.Option;
 import fourpin.cutting.Inflated.Panel;
 import fourpin.cutting.Strips.Strip;
@@ -17,7 +18,11 @@ import java.util.TreeMap;
 final class Filler {
   private static final Direction[] EITHER = {Direction.RIP, Direction.CROSSCUT};
 
+  /** Stages of a strip, so many or more: columns of equal height may lie in one row of stacks. */
+  private static final int ROWS = 4;
+
   private final Strips strips;
+  private final CutRules rules;
   private final double[] worth;
   private final int[] left;
   private double gained;
@@ -30,7 +35,8 @@ final class Filler {
    * @param left how many of each kind are wanted; taken from as parts are placed
    */
   Filler(Panel panel, double[] worth, int[] left, Strips.Tools tools) {
-    this.strips = new Strips(panel.options(), worth, left, tools);
+    this.strips = new Strips(panel, worth, left, tools);
+    this.rules = panel.rules();
     this.worth = worth;
     this.left = left;
   }
@@ -40,16 +46,21 @@ final class Filler {
     return gained;
   }
 
-  /** Fills a rectangle whose first cuts run one of the given ways. */
+  /** Fills the panel, or what is cut off it first, with first cuts of one of the given ways. */
   Draft fill(long length, long width, Direction... ways) {
+    return fill(length, width, rules.atStart(), ways);
+  }
+
+  private Draft fill(long length, long width, Stages stages, Direction[] ways) {
     return strips
-        .choose(length, width, ways)
-        .map(first -> fill(first, length, width, ways))
+        .choose(length, width, stages, ways)
+        .map(first -> fill(first, length, width, stages, ways))
         .orElse(Draft.FREE);
   }
 
-  private Draft fill(Strip first, long length, long width, Direction[] ways) {
+  private Draft fill(Strip first, long length, long width, Stages stages, Direction[] ways) {
     Direction way = first.direction();
+    Stages after = stages.after(way);
     long extentAlong = way == Direction.RIP ? length : width;
     long rest = way == Direction.RIP ? width : length;
     List<Draft.Slice> slices = new ArrayList<>();
@@ -57,25 +68,33 @@ final class Filler {
     while (next.isPresent() && next.get().direction() == way) {
       slices.add(new Draft.Slice(next.get().size(), place(next.get(), extentAlong)));
       rest -= next.get().size();
-      next = rest > 0 ? chooseStrip(way, extentAlong, rest, ways) : Optional.empty();
+      next = rest > 0 ? chooseStrip(way, extentAlong, rest, after, ways) : Optional.empty();
     }
     if (next.isPresent()) {
-      slices.add(new Draft.Slice(rest, fillPiece(way, extentAlong, rest)));
+      slices.add(new Draft.Slice(rest, fillPiece(way, extentAlong, rest, after)));
     }
     return new Draft.Split(way, slices);
   }
 
   private Optional<Strip> chooseStrip(
-      Direction way, long sizeAlong, long sizeAcross, Direction[] ways) {
+      Direction way, long sizeAlong, long sizeAcross, Stages stages, Direction[] ways) {
     return way == Direction.RIP
-        ? strips.choose(sizeAlong, sizeAcross, ways)
-        : strips.choose(sizeAcross, sizeAlong, ways);
+        ? strips.choose(sizeAlong, sizeAcross, stages, ways)
+        : strips.choose(sizeAcross, sizeAlong, stages, ways);
   }
 
-  private Draft fillPiece(Direction way, long sizeAlong, long sizeAcross) {
+  private Draft fillPiece(Direction way, long sizeAlong, long sizeAcross, Stages stages) {
     return way == Direction.RIP
-        ? fill(sizeAlong, sizeAcross, EITHER)
-        : fill(sizeAcross, sizeAlong, EITHER);
+        ? fill(sizeAlong, sizeAcross, stages, EITHER)
+        : fill(sizeAcross, sizeAlong, stages, EITHER);
+  }
+
+  /** Of the pieces that a strip is cut into. */
+  private static Stages columns(Strip strip) {
+    int inner = strip.stages() - 1;
+    return strip.direction() == Direction.RIP
+        ? new Stages(inner - 1, inner)
+        : new Stages(inner, inner - 1);
   }
 
   /**
@@ -89,7 +108,8 @@ final class Filler {
     groups.forEach((group, row) -> slices.addAll(stack(strip, group, row)));
     long rest = extentAlong - slices.stream().mapToLong(Draft.Slice::size).sum();
     if (rest > 0) {
-      slices.add(new Draft.Slice(rest, fillPiece(strip.direction(), rest, strip.size())));
+      Draft behind = fillPiece(strip.direction(), rest, strip.size(), columns(strip));
+      slices.add(new Draft.Slice(rest, behind));
     }
     return new Draft.Split(strip.direction().other(), slices);
   }
@@ -127,6 +147,14 @@ final class Filler {
     if (group.height == strip.size()) {
       return columns;
     }
+    long total = columns.stream().mapToLong(Draft.Slice::size).sum();
+    return strip.stages() >= ROWS && rules.reach(way, total)
+        ? List.of(stacked(strip, group, columns))
+        : columns.stream().map(column -> stacked(strip, group, List.of(column))).toList();
+  }
+
+  private Draft.Slice stacked(Strip strip, Group group, List<Draft.Slice> columns) {
+    Direction way = strip.direction();
     long length = columns.stream().mapToLong(Draft.Slice::size).sum();
     Draft one =
         columns.size() == 1 ? columns.getFirst().content() : new Draft.Split(way.other(), columns);
@@ -136,8 +164,8 @@ final class Filler {
     }
     long above = strip.size() - group.height * group.stacked;
     if (above > 0) {
-      rows.add(new Draft.Slice(above, fillPiece(way, length, above)));
+      rows.add(new Draft.Slice(above, fillPiece(way, length, above, columns(strip).after(way))));
     }
-    return List.of(new Draft.Slice(length, new Draft.Split(way, rows)));
+    return new Draft.Slice(length, new Draft.Split(way, rows));
   }
 }

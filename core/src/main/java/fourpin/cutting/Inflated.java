@@ -28,8 +28,8 @@ final class Inflated {
     }
   }
 
-  /** A trimmed sheet, and every way to lay a kind on it alone. */
-  record Panel(StockSheet sheet, long length, long width, List<Option> options) {
+  /** A trimmed sheet, and every way to lay a kind on it alone that the saw can cut. */
+  record Panel(StockSheet sheet, long length, long width, List<Option> options, CutRules rules) {
     double area() {
       return (double) length * width;
     }
@@ -49,7 +49,7 @@ final class Inflated {
     }
     kinds = List.copyOf(gathered.keySet());
     partsOfKind = List.copyOf(gathered.values());
-    panels = problem.stock().stream().map(sheet -> panel(sheet, problem.saw().trim())).toList();
+    panels = problem.stock().stream().map(sheet -> panel(sheet, problem.saw())).toList();
     demand = partsOfKind.stream().mapToInt(Inflated::count).toArray();
   }
 
@@ -64,19 +64,22 @@ final class Inflated {
     return parts.stream().mapToInt(Part::count).reduce(0, Math::addExact);
   }
 
-  private Panel panel(StockSheet sheet, Trim trim) {
+  private Panel panel(StockSheet sheet, Saw saw) {
+    Trim trim = saw.trim();
     long length = usable(sheet.length().minus(trim.nearEnd()).minus(trim.farEnd()).picometres());
     long width = usable(sheet.width().minus(trim.nearEdge()).minus(trim.farEdge()).picometres());
     List<Option> options = new ArrayList<>();
+    CutRules rules = CutRules.of(saw);
     for (int kind = 0; kind < kinds.size(); kind++) {
       for (Lay lay : lays(kinds.get(kind), sheet.grain())) {
         Option option = option(kind, lay);
-        if (option.dx <= length && option.dy <= width) {
+        boolean fits = option.dx <= length && option.dy <= width;
+        if (fits && rules.free(option, length, width)) {
           options.add(option);
         }
       }
     }
-    return new Panel(sheet, length, width, List.copyOf(options));
+    return new Panel(sheet, length, width, List.copyOf(options), rules);
   }
 
   /** With the kerf added; nothing is usable where the trim takes it all. */

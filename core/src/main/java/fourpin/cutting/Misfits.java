@@ -19,7 +19,18 @@ final class Misfits {
     if (fits || problem.panels.isEmpty()) {
       return Reason.NO_SHEETS_LEFT;
     }
+    if (problem.panels.stream().anyMatch(p -> isLargeEnough(p, k))) {
+      return Reason.SAW_LIMITS;
+    }
     return k.grain() == Grain.FREE ? turnable(k) : fixed(k);
+  }
+
+  /** Whether the kind fits within the panel, whatever the saw can do. */
+  private static boolean isLargeEnough(Panel panel, Kind k) {
+    boolean along = k.length() <= alongGrain(panel) && k.width() <= acrossGrain(panel);
+    boolean across = k.length() <= acrossGrain(panel) && k.width() <= alongGrain(panel);
+    boolean turnable = k.grain() == Grain.FREE || panel.sheet().grain() == SheetGrain.NONE;
+    return along || (turnable && across);
   }
 
   private Reason turnable(Kind k) {

@@ -114,7 +114,10 @@ final class Rebuild {
         press(Direction.CROSSCUT, panel.length(), way, drafts);
         press(Direction.RIP, panel.width(), way, drafts);
       }
-      return drafts.stream().map(this::pattern).toList();
+      return drafts.stream()
+          .filter(draft -> panel.rules().allow(draft, panel.length(), panel.width()))
+          .map(this::pattern)
+          .toList();
     }
 
     /** Whether everything finds a place in a piece of the panel; if so, that is a draft more. */

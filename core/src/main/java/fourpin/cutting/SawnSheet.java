@@ -43,7 +43,8 @@ final class SawnSheet {
     }
   }
 
-  private record Job(Node node, Block block) {}
+  /** A block to be sawn, and the way and the number of the stage of the cut that made it. */
+  private record Job(Node node, Block block, Optional<Direction> made, int stage) {}
 
   private final SheetProblem problem;
   private final SheetPattern pattern;
@@ -53,6 +54,7 @@ final class SawnSheet {
   private final List<Block> kept = new ArrayList<>();
   private final List<String> parts = new ArrayList<>();
   private BigInteger lost = BigInteger.ZERO;
+  private int cuts;
 
   SawnSheet(SheetProblem problem, SheetPattern pattern, int number) {
     this.problem = problem;
@@ -102,7 +104,7 @@ final class SawnSheet {
         faults.add(new Fault.WrongTrim(number, edge, asked, pm(off)));
       }
     }
-    return new Job(node, trimmed(done));
+    return new Job(node, trimmed(done), Optional.empty(), 0);
   }
 
   private Block trimmed(Map<Edge, Long> done) {
@@ -122,10 +124,10 @@ final class SawnSheet {
     while (!open.isEmpty()) {
       Job job = open.pop();
       switch (job.node) {
-        case Node.Cut cut -> cut(cut, job.block, open);
+        case Node.Cut cut -> cut(cut, job, open);
         case Node.TrimOff trim -> {
           faults.add(new Fault.LateTrim(number, trim.edge()));
-          open.push(new Job(trim.rest(), job.block));
+          open.push(new Job(trim.rest(), job.block, job.made, job.stage));
         }
         case Node.Finished finished -> finish(finished, job.block);
         case Node.Offcut offcut -> keep("offcut", job.block);
@@ -134,7 +136,10 @@ final class SawnSheet {
     }
   }
 
-  private void cut(Node.Cut cut, Block block, Deque<Job> open) {
+  private void cut(Node.Cut cut, Job job, Deque<Job> open) {
+    Block block = job.block;
+    int stage = job.made.equals(Optional.of(cut.direction())) ? job.stage : job.stage + 1;
+    checkLimits(cut.direction(), block, stage);
     long extent = block.extent(cut.direction());
     long fence = cut.fence().picometres();
     if (fence <= 0 || fence >= extent) {
@@ -148,20 +153,40 @@ final class SawnSheet {
     }
     lost = lost.add(block.part("kerf", cut.direction(), fence, fence + taken).area());
     if (beyond > taken) {
-      far(cut, block.part("piece", cut.direction(), fence + taken, extent), open);
+      far(cut, block.part("piece", cut.direction(), fence + taken, extent), stage, open);
     } else if (!(cut.far() instanceof Node.Dust)) {
       faults.add(new Fault.PieceFromDust(number, cut.direction(), cut.fence()));
     }
-    open.push(new Job(cut.near(), block.part("piece", cut.direction(), 0, fence)));
+    Block near = block.part("piece", cut.direction(), 0, fence);
+    open.push(new Job(cut.near(), near, Optional.of(cut.direction()), stage));
   }
 
-  private void far(Node.Cut cut, Block block, Deque<Job> open) {
+  private void checkLimits(Direction direction, Block block, int stage) {
+    SawLimits limits = problem.saw().limits();
+    long along = block.extent(direction == Direction.RIP ? Direction.CROSSCUT : Direction.RIP);
+    Optional<Length> most =
+        direction == Direction.RIP ? limits.longestRip() : limits.widestCrosscut();
+    most.filter(length -> along > length.picometres())
+        .ifPresent(
+            length -> faults.add(new Fault.CutTooLong(number, direction, pm(along), length)));
+    Direction barred =
+        limits.first() == SawLimits.FirstCut.ALONG ? Direction.CROSSCUT : Direction.RIP;
+    boolean first = cuts++ == 0;
+    if (first && limits.first() != SawLimits.FirstCut.EITHER && direction == barred) {
+      faults.add(new Fault.WrongFirstCut(number, direction));
+    }
+    if (stage > limits.stages()) {
+      faults.add(new Fault.TooManyStages(number, stage, limits.stages()));
+    }
+  }
+
+  private void far(Node.Cut cut, Block block, int stage, Deque<Job> open) {
     if (cut.far() instanceof Node.Dust) {
       faults.add(
           new Fault.PieceForgotten(
               number, cut.direction(), cut.fence(), pm(block.extent(cut.direction()))));
     } else {
-      open.push(new Job(cut.far(), block));
+      open.push(new Job(cut.far(), block, Optional.of(cut.direction()), stage));
     }
   }
 

@@ -95,7 +95,8 @@ final class SheetPricing implements Pricing {
     Panel panel = problem.panels.get(index);
     Draft draft = table.draft(panel.length(), panel.width());
     Column column = Column.of(index, draft, wanted.length).without(wanted);
-    return new Priced(table.best(), List.of(column));
+    boolean allowed = panel.rules().allow(column.draft(), panel.length(), panel.width());
+    return new Priced(table.best(), allowed ? List.of(column) : List.of());
   }
 
   /** No table where it would be too large, or take more work than is left. */

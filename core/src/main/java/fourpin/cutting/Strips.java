@@ -1,6 +1,8 @@
 package fourpin.cutting;
 
+import fourpin.cutting.CutRules.Stages;
 import fourpin.cutting.Inflated.Option;
+import fourpin.cutting.Inflated.Panel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,12 +19,24 @@ import java.util.Optional;
 final class Strips {
 
   /**
-   * A strip across a rectangle: its filling as pairs of option and copies, and how often it can be
-   * cut.
+   * A strip across a rectangle: its filling as pairs of option and copies, how often it can be cut,
+   * and how many stages of cuts it may take, its own counted.
    */
-  record Strip(Direction direction, long size, int[] filling, int most, double worth) {}
+  record Strip(Direction direction, long size, int[] filling, int most, double worth, int stages) {}
+
+  /**
+   * A rectangle that strips are cut from.
+   *
+   * @param stages if its first cut runs the way of the strips
+   * @param inner if its first cut runs the other way
+   */
+  private record Room(Direction way, long along, long across, int stages, int inner) {}
+
+  /** With so many stages a strip is cut into parts that are exactly as wide as it. */
+  private static final int NO_STACKS = 2;
 
   private final List<Option> options;
+  private final CutRules rules;
   private final double[] worth;
   private final int[] left;
   private final Tools tools;
@@ -46,12 +60,13 @@ final class Strips {
   }
 
   /**
-   * @param options all of one kind side by side
+   * @param panel whose options of one kind are side by side
    * @param worth value of one part of each kind
    * @param left how many of each kind are wanted; read at every call
    */
-  Strips(List<Option> options, double[] worth, int[] left, Tools tools) {
-    this.options = options;
+  Strips(Panel panel, double[] worth, int[] left, Tools tools) {
+    this.options = panel.options();
+    this.rules = panel.rules();
     this.worth = worth;
     this.left = left;
     this.tools = tools;
@@ -78,13 +93,26 @@ final class Strips {
     return options.get(index);
   }
 
-  /** The strip to cut first from a rectangle, in one of the given ways; none when nothing fits. */
-  Optional<Strip> choose(long length, long width, Direction[] ways) {
+  /**
+   * The strip to cut first from a rectangle, in one of the given ways; none when nothing fits, or
+   * nothing that the saw can cut.
+   */
+  Optional<Strip> choose(long length, long width, Stages stages, Direction[] ways) {
     Optional<Strip> best = Optional.empty();
     double bestTotal = 0;
     for (Direction way : ways) {
       boolean rip = way == Direction.RIP;
-      List<Strip> strips = strips(way, rip ? length : width, rip ? width : length);
+      List<Strip> strips =
+          strips(
+              new Room(
+                  way,
+                  rip ? length : width,
+                  rip ? width : length,
+                  rules.allow(way, rip ? length : width, stages) ? stages.of(way) : 0,
+                  stages.of(way.other())));
+      if (strips.isEmpty()) {
+        continue;
+      }
       int total = combine(strips, rip ? width : length);
       if (tools.across.value(total) > bestTotal) {
         bestTotal = tools.across.value(total);
@@ -118,11 +146,11 @@ final class Strips {
   /**
    * The best strip of each size looked at, each filled as if it were the only one; widest first.
    */
-  private List<Strip> strips(Direction way, long extentAlong, long extentAcross) {
+  private List<Strip> strips(Room room) {
     List<Strip> strips = new ArrayList<>();
-    long[] looked = sizes(way, extentAlong, extentAcross);
+    long[] looked = sizes(room);
     for (int i = 0; i < looked.length; i++) {
-      Strip strip = strip(way, extentAlong, looked[i]);
+      Strip strip = strip(room, looked[i]);
       boolean dominated = i + 1 < looked.length && strip.size <= looked[i + 1];
       if (!dominated) {
         strips.add(strip);
@@ -135,12 +163,14 @@ final class Strips {
    * The sizes of the parts that are wanted and fit, largest first; evenly chosen if there are too
    * many.
    */
-  private long[] sizes(Direction way, long extentAlong, long extentAcross) {
+  private long[] sizes(Room room) {
     long[] all = new long[options.size()];
     int count = 0;
     for (Option o : options) {
-      if (left[o.kind()] > 0 && o.along(way) <= extentAlong && o.across(way) <= extentAcross) {
-        all[count++] = -o.across(way);
+      long size = o.across(room.way);
+      boolean wanted = left[o.kind()] > 0 && size <= room.across;
+      if (wanted && fits(o, room, size, stages(room, size))) {
+        all[count++] = -size;
       }
     }
     long[] distinct = Arrays.stream(all, 0, count).sorted().distinct().map(size -> -size).toArray();
@@ -152,27 +182,50 @@ final class Strips {
     return even;
   }
 
-  private Strip strip(Direction way, long extentAlong, long size) {
-    tools.along.open(extentAlong);
-    double least = leastDensity(way, extentAlong, size);
+  /**
+   * How many stages a strip may take: where it is as wide as the rectangle, it takes no cut; where
+   * it is too wide for the saw to cut it to length, none are left.
+   */
+  private int stages(Room room, long size) {
+    int stages = size == room.across ? room.inner + 1 : room.stages;
+    return rules.reach(room.way.other(), size) ? stages : Math.min(stages, 1);
+  }
+
+  /** Whether an option can be cut from a strip of that size. */
+  private boolean fits(Option option, Room room, long size, int stages) {
+    long across = option.across(room.way);
+    long along = option.along(room.way);
+    if (across > size || along > room.along) {
+      return false;
+    }
+    return across == size
+        ? stages >= NO_STACKS || (stages == 1 && along == room.along)
+        : stages > NO_STACKS && rules.reach(room.way, along);
+  }
+
+  private Strip strip(Room room, long size) {
+    int stages = stages(room, size);
+    tools.along.open(room.along);
+    double least = leastDensity(room, size, stages);
     for (int i = 0; i < density.length; i++) {
       if (density[i] > 0 && density[i] >= least) {
-        offer(i, way, extentAlong, size);
+        offer(i, room, size, stages);
       }
     }
     int best = tools.along.best();
     int[] filling = tools.along.filling(best);
-    return new Strip(way, used(way, filling), filling, most(filling), tools.along.value(best));
+    return new Strip(
+        room.way, used(room.way, filling), filling, most(filling), tools.along.value(best), stages);
   }
 
   /**
    * Notes what each kind is worth for the length of strip that it takes, and says from which
    * density on a kind is among the densest; 0 when there are no more kinds than are looked at.
    */
-  private double leastDensity(Direction way, long extentAlong, long size) {
+  private double leastDensity(Room room, long size, int stages) {
     Arrays.fill(densest, 0);
     for (int i = 0; i < density.length; i++) {
-      density[i] = density(i, way, extentAlong, size);
+      density[i] = density(i, room, size, stages);
       if (density[i] > densest[0]) {
         insert(density[i]);
       }
@@ -190,28 +243,28 @@ final class Strips {
     densest[at] = value;
   }
 
-  private double density(int i, Direction way, long extentAlong, long size) {
+  private double density(int i, Room room, long size, int stages) {
     int kind = options.get(start[i]).kind();
     double best = 0;
     for (int o = start[i]; o < start[i + 1] && left[kind] > 0; o++) {
       Option option = options.get(o);
-      if (option.across(way) <= size && option.along(way) <= extentAlong) {
-        long stack = Math.min(size / option.across(way), left[kind]);
-        best = Math.max(best, stack * worth[kind] / option.along(way));
+      if (fits(option, room, size, stages)) {
+        long stack = Math.min(size / option.across(room.way), left[kind]);
+        best = Math.max(best, stack * worth[kind] / option.along(room.way));
       }
     }
     return best;
   }
 
-  private void offer(int i, Direction way, long extentAlong, long size) {
+  private void offer(int i, Room room, long size, int stages) {
     int kind = options.get(start[i]).kind();
     int offered = 0;
     for (int o = start[i]; o < start[i + 1]; o++) {
       Option option = options.get(o);
-      if (option.across(way) <= size && option.along(way) <= extentAlong) {
+      if (fits(option, room, size, stages)) {
         choices[offered] = o;
-        sizes[offered] = option.along(way);
-        copies[offered++] = (int) Math.min(size / option.across(way), left[kind]);
+        sizes[offered] = option.along(room.way);
+        copies[offered++] = (int) Math.min(size / option.across(room.way), left[kind]);
       }
     }
     tools.along.offer(left[kind], worth[kind], choices, sizes, copies, offered);

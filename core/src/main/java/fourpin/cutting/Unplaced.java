@@ -13,6 +13,8 @@ public record Unplaced(String mark, int count, Reason reason) {
     NO_SHEET_BOTH_WAYS,
     /** It would fit turned, but its grain is fixed. */
     GRAIN_FORBIDS_TURNING,
+    /** It would fit, but no cuts within the limits of the saw get it out of a sheet. */
+    SAW_LIMITS,
     /** Every sheet that it fits on is used up, or there was none. */
     NO_SHEETS_LEFT
   }

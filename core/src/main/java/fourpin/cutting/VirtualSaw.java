@@ -1,9 +1,11 @@
 package fourpin.cutting;
 
+import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Saws a layout on virtual sheets, cut by cut, and says what is wrong with it. An independent
@@ -14,8 +16,10 @@ import java.util.Map;
  * runs from edge to edge of its piece; the fence setting is above zero and leaves something for the
  * blade; the blade takes its kerf, and where no more than the kerf is left beyond the setting, it
  * takes exactly what is left and nothing remains. A finished part has exactly its size and grain.
- * What was asked for is cut or left out with a true reason. No more sheets are used than there are.
- * Parts, offcuts, kerf and trim add up to the sheet.
+ * No cut is longer than the saw reaches, the first one runs the way it must, and no part goes
+ * through more stages of cuts than allowed; trimming does not count. What was asked for is cut or
+ * left out with a true reason. No more sheets are used than there are. Parts, offcuts, kerf and
+ * trim add up to the sheet.
  */
 public final class VirtualSaw {
   private final SheetProblem problem;
@@ -78,15 +82,20 @@ public final class VirtualSaw {
     }
     List<StockSheet> large =
         problem.stock().stream().filter(sheet -> fits(asked.getFirst(), sheet)).toList();
+    List<StockSheet> within = large.stream().filter(s -> canBeCut(asked.getFirst(), s)).toList();
     boolean wantOfSheets = out.reason() == Unplaced.Reason.NO_SHEETS_LEFT;
-    if (wantOfSheets && large.isEmpty() && !problem.stock().isEmpty()) {
+    boolean limits = out.reason() == Unplaced.Reason.SAW_LIMITS;
+    if ((wantOfSheets && within.isEmpty() && !problem.stock().isEmpty())
+        || (limits && large.isEmpty())) {
       faults.add(new Fault.WrongReason(out.mark(), out.reason()));
     }
-    large.stream()
-        .filter(sheet -> !wantOfSheets || spare(sheet))
-        .forEach(
-            sheet ->
-                faults.add(new Fault.NeedlesslyLeftOut(out.mark(), out.reason(), sheet.name())));
+    (limits || wantOfSheets ? within : large)
+        .stream()
+            .filter(sheet -> !wantOfSheets || spare(sheet))
+            .forEach(
+                sheet ->
+                    faults.add(
+                        new Fault.NeedlesslyLeftOut(out.mark(), out.reason(), sheet.name())));
   }
 
   private boolean spare(StockSheet sheet) {
@@ -97,21 +106,57 @@ public final class VirtualSaw {
   }
 
   private boolean fits(Part part, StockSheet sheet) {
+    return Stream.of(Lay.values())
+        .filter(lay -> SawnSheet.grainAllows(part, sheet, lay))
+        .anyMatch(lay -> along(part, lay) <= length(sheet) && across(part, lay) <= width(sheet));
+  }
+
+  private static long along(Part part, Lay lay) {
+    return (lay == Lay.STRAIGHT ? part.length() : part.width()).picometres();
+  }
+
+  private static long across(Part part, Lay lay) {
+    return (lay == Lay.STRAIGHT ? part.width() : part.length()).picometres();
+  }
+
+  private long length(StockSheet sheet) {
     Trim trim = problem.saw().trim();
-    long length =
-        sheet.length().picometres() - trim.nearEnd().picometres() - trim.farEnd().picometres();
-    long width =
-        sheet.width().picometres() - trim.nearEdge().picometres() - trim.farEdge().picometres();
-    long partLength = part.length().picometres();
-    long partWidth = part.width().picometres();
-    boolean straight =
-        SawnSheet.grainAllows(part, sheet, Lay.STRAIGHT)
-            && partLength <= length
-            && partWidth <= width;
-    boolean turned =
-        SawnSheet.grainAllows(part, sheet, Lay.TURNED)
-            && partWidth <= length
-            && partLength <= width;
-    return straight || turned;
+    return sheet.length().picometres() - trim.nearEnd().picometres() - trim.farEnd().picometres();
+  }
+
+  private long width(StockSheet sheet) {
+    Trim trim = problem.saw().trim();
+    return sheet.width().picometres() - trim.nearEdge().picometres() - trim.farEdge().picometres();
+  }
+
+  /**
+   * Whether the saw can get one part out of a sheet that it fits on. Cuts can only be made where
+   * the piece is short enough, and it is shortest after the other cut: so it is ripped and then
+   * crosscut, or the other way round, or no order helps.
+   */
+  private boolean canBeCut(Part part, StockSheet sheet) {
+    return Stream.of(Lay.values())
+        .filter(lay -> SawnSheet.grainAllows(part, sheet, lay))
+        .filter(lay -> along(part, lay) <= length(sheet) && across(part, lay) <= width(sheet))
+        .anyMatch(
+            lay -> canBeCut(along(part, lay), across(part, lay), length(sheet), width(sheet)));
+  }
+
+  private boolean canBeCut(long along, long across, long length, long width) {
+    SawLimits limits = problem.saw().limits();
+    long rip = limits.longestRip().map(Length::picometres).orElse(Long.MAX_VALUE);
+    long crosscut = limits.widestCrosscut().map(Length::picometres).orElse(Long.MAX_VALUE);
+    boolean ripped = across < width;
+    boolean crosscutted = along < length;
+    if (ripped && crosscutted) {
+      boolean ripFirst =
+          limits.first() != SawLimits.FirstCut.ACROSS && length <= rip && across <= crosscut;
+      boolean crosscutFirst =
+          limits.first() != SawLimits.FirstCut.ALONG && width <= crosscut && along <= rip;
+      return limits.stages() > 1 && (ripFirst || crosscutFirst);
+    }
+    boolean rips = limits.first() != SawLimits.FirstCut.ACROSS && length <= rip;
+    boolean crosscuts = limits.first() != SawLimits.FirstCut.ALONG && width <= crosscut;
+    return (!ripped || rips) && (!crosscutted || crosscuts);
   }
 }

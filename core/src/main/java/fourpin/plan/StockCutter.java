@@ -19,7 +19,6 @@ import fourpin.cutting.SheetProblem;
 import fourpin.cutting.SmallPieces;
 import fourpin.cutting.StockSheet;
 import fourpin.cutting.ThoroughCutter;
-import fourpin.cutting.Trim;
 import fourpin.cutting.Unplaced;
 import fourpin.cutting.VirtualSaw;
 import fourpin.job.Setting;
@@ -110,7 +109,7 @@ final class StockCutter {
 
   private List<Lot> divided() {
     if (wanted.kind() == Wanted.Kind.SHEETS) {
-      Saw saw = saw(Trim.allRound(settings.length(Setting.SHEET_TRIM)));
+      Saw saw = new Saws(settings).sheets();
       return List.of(new Lot("sheets", "sheets", wanted.parts(), wanted.stock(), saw));
     }
     List<Lot> lots = new ArrayList<>();
@@ -134,23 +133,16 @@ final class StockCutter {
         "boards " + style.number(width),
         parts,
         wanted.stock().stream().filter(s -> s.width().equals(width)).toList(),
-        saw(Trim.ends(settings.length(Setting.BOARD_TRIM))));
+        new Saws(settings).boardsToLength());
   }
 
-  /** One edge is straightened, to lie against the fence. */
   private Lot ripped(List<Part> parts) {
-    Length ends = settings.length(Setting.BOARD_TRIM);
-    Length edge = settings.length(Setting.BOARD_EDGE_TRIM);
     return new Lot(
         "boards, ripped and cut to length",
         "boards ripped",
         parts,
         wanted.stock(),
-        saw(new Trim(edge, Length.ZERO, ends, ends)));
-  }
-
-  private Saw saw(Trim trim) {
-    return new Saw(settings.length(Setting.KERF), trim);
+        new Saws(settings).boardsRipped());
   }
 
   private void cut(Lot lot, int later) {
@@ -261,6 +253,7 @@ final class StockCutter {
           case TOO_LONG -> "it is longer than any of the stock, trimmed";
           case TOO_WIDE -> "it is wider than any of the stock, trimmed";
           case NO_SHEET_BOTH_WAYS -> "no piece of stock is both long and wide enough";
+          case SAW_LIMITS -> "no cuts within the limits of the saw get it out of the stock";
           case GRAIN_FORBIDS_TURNING -> "it would fit only across the grain";
           case NO_SHEETS_LEFT -> "the stock is used up";
         };
@@ -273,8 +266,22 @@ final class StockCutter {
             + wanted.material()
             + ": "
             + why,
-        new Remedy("state more or larger stock of " + wanted.material(), "its price"),
-        new Remedy("make the case smaller, or divide the part", "looks"));
+        remedies(unplaced.reason()));
+  }
+
+  private Remedy[] remedies(Unplaced.Reason reason) {
+    Remedy smaller = new Remedy("make the case smaller, or divide the part", "looks");
+    return reason == Unplaced.Reason.SAW_LIMITS
+        ? new Remedy[] {
+          new Remedy(
+              "cut it by other means, and set longest-rip, widest-crosscut, first-cut or"
+                  + " cut-stages to what these can do",
+              "time"),
+          smaller
+        }
+        : new Remedy[] {
+          new Remedy("state more or larger stock of " + wanted.material(), "its price"), smaller
+        };
   }
 
   private void noStock() {

@@ -29,7 +29,11 @@ public final class CutPacket {
           Setting.BOARD_EDGE_TRIM,
           Setting.OFFCUT_LENGTH,
           Setting.OFFCUT_WIDTH,
-          Setting.SMALL_PIECE);
+          Setting.SMALL_PIECE,
+          Setting.LONGEST_RIP,
+          Setting.WIDEST_CROSSCUT,
+          Setting.FIRST_CUT,
+          Setting.CUT_STAGES);
 
   private final CutPlan plan;
   private final Words words;
@@ -141,7 +145,7 @@ public final class CutPacket {
   private Table.Row row(Setting setting) {
     return Table.row(
         setting.key(),
-        words.length(plan.job().settings().length(setting)),
+        words.value(plan.job().settings(), setting),
         setting.meaning(),
         plan.job().settings().source(setting).text());
   }

@@ -32,6 +32,10 @@ final class GroundsPages {
           Setting.OFFCUT_LENGTH,
           Setting.OFFCUT_WIDTH,
           Setting.SMALL_PIECE,
+          Setting.LONGEST_RIP,
+          Setting.WIDEST_CROSSCUT,
+          Setting.FIRST_CUT,
+          Setting.CUT_STAGES,
           Setting.HOLE_SECONDS,
           Setting.WASTE,
           Setting.MARK_UP,
@@ -102,7 +106,9 @@ final class GroundsPages {
     }
     Map<String, List<CaseOrder>> cases = new LinkedHashMap<>();
     for (CaseOrder order : plan.job().cases()) {
-      cases.computeIfAbsent(value(order.settings(), setting), _ -> new ArrayList<>()).add(order);
+      cases
+          .computeIfAbsent(words.value(order.settings(), setting), _ -> new ArrayList<>())
+          .add(order);
     }
     return cases.values().stream()
         .map(
@@ -121,19 +127,9 @@ final class GroundsPages {
   private Row row(Setting setting, Settings settings, String where) {
     return Table.row(
         setting.key() + where,
-        value(settings, setting),
+        words.value(settings, setting),
         setting.meaning(),
         settings.source(setting).text());
-  }
-
-  private String value(Settings settings, Setting setting) {
-    return switch (setting.kind()) {
-      case LENGTH -> settings.optionalLength(setting).map(words::length).orElse("none");
-      case NUMBER -> Double.toString(settings.number(setting)).replaceFirst("\\.0$", "");
-      case COUNT -> Integer.toString(settings.count(setting));
-      case LINE_LOAD -> words.quantity(settings.load(setting));
-      case CHOICE -> settings.choice(setting);
-    };
   }
 
   private Table workings() {

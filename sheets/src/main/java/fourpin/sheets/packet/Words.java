@@ -3,6 +3,8 @@ package fourpin.sheets.packet;
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
@@ -38,6 +40,17 @@ record Words(Job job) {
   String quantity(Quantity quantity) {
     String text = quantity.text(job.unit());
     return quantity.unit() == QuantityUnit.MONEY ? job.currency() + " " + text : text;
+  }
+
+  /** What a setting is in force as. */
+  String value(Settings settings, Setting setting) {
+    return switch (setting.kind()) {
+      case LENGTH -> settings.optionalLength(setting).map(this::length).orElse("none");
+      case NUMBER -> Double.toString(settings.number(setting)).replaceFirst("\\.0$", "");
+      case COUNT -> Integer.toString(settings.count(setting));
+      case LINE_LOAD -> quantity(settings.load(setting));
+      case CHOICE -> settings.choice(setting);
+    };
   }
 
   String value(Figure figure) {

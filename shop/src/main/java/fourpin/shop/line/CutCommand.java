@@ -52,7 +52,11 @@ public final class CutCommand extends Errand {
           Setting.BOARD_EDGE_TRIM,
           Setting.OFFCUT_LENGTH,
           Setting.OFFCUT_WIDTH,
-          Setting.SMALL_PIECE);
+          Setting.SMALL_PIECE,
+          Setting.LONGEST_RIP,
+          Setting.WIDEST_CROSSCUT,
+          Setting.FIRST_CUT,
+          Setting.CUT_STAGES);
 
   private static final int MOST_MESSAGES = 50;
 
@@ -181,7 +185,9 @@ public final class CutCommand extends Errand {
               .map(near -> "did you mean '" + near + "'?")
               .orElse("it has " + String.join(", ", keys)));
     }
-    if (unit.isEmpty() && text.strip().matches("[\\d./ -]+")) {
+    if (named.get().kind() == Setting.Kind.LENGTH
+        && unit.isEmpty()
+        && text.strip().matches("[\\d./ -]+")) {
       return Reading.bad("a length without a unit", "write it like 1/8 in or 3.2 mm");
     }
     Unit bare = unit.map(u -> u.unit).orElse(Unit.MILLIMETRE);

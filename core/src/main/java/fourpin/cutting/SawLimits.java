@@ -1,0 +1,54 @@
+package fourpin.cutting;
+
+import fourpin.measure.Length;
+import java.util.Optional;
+
+/**
+ * What a saw and a shop can't do. They hold for the cuts that part a sheet, not for trimming its
+ * edges, which is done before and by other means where the saw does not reach.
+ *
+ * @param longestRip of a piece as it is ripped, above zero; empty means that every length can be
+ * @param widestCrosscut of a piece as it is crosscut, above zero; empty means that every width can
+ *     be
+ * @param first which way the first cut of a sheet runs
+ * @param stages how often the cuts may run another way, the first way counted: 2 means that strips
+ *     are cut, and parts from the strips, and that nothing is turned at the saw more than once; at
+ *     least one; {@link #FREE} means as often as one likes
+ */
+public record SawLimits(
+    Optional<Length> longestRip, Optional<Length> widestCrosscut, FirstCut first, int stages) {
+
+  /** As many stages as one likes. */
+  public static final int FREE = Integer.MAX_VALUE;
+
+  public static final SawLimits NONE =
+      new SawLimits(Optional.empty(), Optional.empty(), FirstCut.EITHER, FREE);
+
+  /** Which way the first cut of a sheet runs. */
+  public enum FirstCut {
+    EITHER,
+    /** A rip: along the length of the sheet. */
+    ALONG,
+    /** A crosscut. */
+    ACROSS
+  }
+
+  public SawLimits {
+    longestRip.ifPresent(length -> Require.positive(length, "longest rip"));
+    widestCrosscut.ifPresent(width -> Require.positive(width, "widest crosscut"));
+    Require.atLeastOne(stages, "number of stages");
+  }
+
+  public SawLimits withStages(int most) {
+    return new SawLimits(longestRip, widestCrosscut, first, most);
+  }
+
+  public SawLimits withFirst(FirstCut way) {
+    return new SawLimits(longestRip, widestCrosscut, way, stages);
+  }
+
+  /** The longest piece that may be ripped, or the widest that may be crosscut. */
+  Optional<Length> longest(Direction direction) {
+    return direction == Direction.RIP ? longestRip : widestCrosscut;
+  }
+}

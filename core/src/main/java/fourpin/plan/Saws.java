@@ -1,0 +1,54 @@
+package fourpin.plan;
+
+import fourpin.cutting.Saw;
+import fourpin.cutting.SawLimits;
+import fourpin.cutting.SawLimits.FirstCut;
+import fourpin.cutting.Trim;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Length;
+import java.util.Locale;
+
+/** The saw as the settings have it, for each way that stock is cut. */
+record Saws(Settings settings) {
+
+  /** All four edges are trimmed. */
+  Saw sheets() {
+    return saw(
+        Trim.allRound(settings.length(Setting.SHEET_TRIM)),
+        reach().withFirst(firstCut()).withStages(stages()));
+  }
+
+  Saw boardsToLength() {
+    return saw(Trim.ends(settings.length(Setting.BOARD_TRIM)), reach());
+  }
+
+  /** One edge is straightened, to lie against the fence. */
+  Saw boardsRipped() {
+    Length ends = settings.length(Setting.BOARD_TRIM);
+    Length edge = settings.length(Setting.BOARD_EDGE_TRIM);
+    return saw(new Trim(edge, Length.ZERO, ends, ends), reach());
+  }
+
+  private Saw saw(Trim trim, SawLimits limits) {
+    return new Saw(settings.length(Setting.KERF), trim, limits);
+  }
+
+  /** What holds for boards as well. */
+  private SawLimits reach() {
+    return new SawLimits(
+        settings.optionalLength(Setting.LONGEST_RIP),
+        settings.optionalLength(Setting.WIDEST_CROSSCUT),
+        FirstCut.EITHER,
+        SawLimits.FREE);
+  }
+
+  private FirstCut firstCut() {
+    return FirstCut.valueOf(settings.choice(Setting.FIRST_CUT).toUpperCase(Locale.ROOT));
+  }
+
+  private int stages() {
+    String stages = settings.choice(Setting.CUT_STAGES);
+    return stages.equals("free") ? SawLimits.FREE : Integer.parseInt(stages);
+  }
+}
