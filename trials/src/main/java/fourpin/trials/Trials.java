@@ -17,7 +17,9 @@ import picocli.CommandLine.Spec;
       FuzzTrial.class,
       CuttingTrial.class,
       BoringTrial.class,
-      BenchTrial.class
+      BenchTrial.class,
+      StoreTrial.class,
+      EditorsTrial.class
     })
 public final class Trials implements Runnable {
 

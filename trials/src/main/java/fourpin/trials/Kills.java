@@ -1,0 +1,153 @@
+package fourpin.trials;
+
+import fourpin.shop.store.DataPlace;
+import fourpin.shop.store.DocumentId;
+import fourpin.shop.store.Edit;
+import fourpin.shop.store.Revision;
+import fourpin.shop.store.Store;
+import fourpin.shop.store.sql.SqlStore;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.LongStream;
+
+/**
+ * Kills processes in the middle of saving, and looks for what they were told is saved.
+ *
+ * @param place with an empty store at first
+ * @param crash what dies besides the process
+ * @param crashEach every so many kills
+ */
+record Kills(DataPlace place, Crash crash, int crashEach) {
+
+  /** Kills a database server and starts it again. */
+  interface Crash {
+    /** For a database that has no server. */
+    Crash NONE = () -> {};
+
+    void crash();
+  }
+
+  private static final int MOST_SAVES = 40;
+  private static final int LONGEST_DELAY_NS = 3_000_000;
+
+  /**
+   * What came of it.
+   *
+   * @param acknowledged saves in all
+   * @param lost what was acknowledged and is not there
+   */
+  record Tally(int kills, int acknowledged, List<String> lost) {}
+
+  Tally run(int kills, long seed) throws IOException {
+    Random random = new Random(seed);
+    DocumentId job = begin();
+    List<String> lost = new ArrayList<>();
+    int acknowledged = 0;
+    for (int i = 1; i <= kills; i++) {
+      List<Acknowledged> told = killed(job, random, i % crashEach == 0 ? crash : Crash.NONE);
+      acknowledged += told.size();
+      lost.addAll(missing(job, told));
+    }
+    return new Tally(kills, acknowledged, List.copyOf(lost));
+  }
+
+  private DocumentId begin() {
+    try (SqlStore store = open()) {
+      return store.documents().create(new Edit("Box", "first", "trial", "new")).document();
+    }
+  }
+
+  private SqlStore open() {
+    return SqlStore.open(place, InstantSource.system());
+  }
+
+  private List<Acknowledged> killed(DocumentId job, Random random, Crash also) throws IOException {
+    Process process = start(job);
+    List<Acknowledged> told = new ArrayList<>();
+    try (BufferedReader said = process.inputReader()) {
+      int saves = 1 + random.nextInt(MOST_SAVES);
+      for (String line = said.readLine(); line != null; line = said.readLine()) {
+        Acknowledged.read(line).ifPresent(told::add);
+        if (told.size() == saves) {
+          delay(random.nextInt(LONGEST_DELAY_NS));
+          also.crash();
+          kill(process);
+        }
+      }
+    } finally {
+      kill(process);
+    }
+    if (told.isEmpty()) {
+      throw new IllegalStateException("a process has saved nothing");
+    }
+    return told;
+  }
+
+  /** By its handle, which leaves what the process has said to be read. */
+  private static void kill(Process process) {
+    process.toHandle().destroyForcibly();
+  }
+
+  /** Busy, because the system's shortest sleep is as long as a save. */
+  private static void delay(long nanos) {
+    long end = System.nanoTime() + nanos;
+    while (System.nanoTime() < end) {
+      Thread.onSpinWait();
+    }
+  }
+
+  private Process start(DocumentId job) throws IOException {
+    ProcessBuilder builder =
+        new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
+            "--enable-native-access=ALL-UNNAMED",
+            "-cp",
+            System.getProperty("java.class.path"),
+            SavingProcess.class.getName(),
+            name(),
+            job.value());
+    if (place instanceof DataPlace.OnServer server) {
+      server.password().ifPresent(p -> builder.environment().put(DataPlace.PASSWORD_VARIABLE, p));
+    }
+    return builder.redirectError(ProcessBuilder.Redirect.DISCARD).start();
+  }
+
+  private String name() {
+    return switch (place) {
+      case DataPlace.InFile(Path file) -> file.toString();
+      case DataPlace.OnServer server -> server.url();
+    };
+  }
+
+  private List<String> missing(DocumentId job, List<Acknowledged> told) {
+    try (SqlStore store = open()) {
+      List<String> missing =
+          new ArrayList<>(
+              told.stream().filter(t -> !t.isIn(store)).map(Acknowledged::line).toList());
+      if (!gapless(store, job)) {
+        missing.add("a revision of " + job);
+      }
+      return missing;
+    }
+  }
+
+  private static boolean gapless(Store store, DocumentId job) {
+    List<Long> numbers =
+        store.documents().history(job, Long.MAX_VALUE, Integer.MAX_VALUE).stream()
+            .map(Revision::number)
+            .toList();
+    long newest = store.documents().newest(job).orElseThrow().revision().number();
+    return LongStream.rangeClosed(1, newest)
+        .map(n -> newest + 1 - n)
+        .boxed()
+        .toList()
+        .equals(numbers);
+  }
+}
