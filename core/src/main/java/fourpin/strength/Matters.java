@@ -19,28 +19,20 @@ final class Matters {
 
   private Matters() {}
 
-  /** What the job states goes over the tables. */
+  /** What the job states goes over the tables; the tables' ratios between the ways are kept. */
   static Matter of(Material material) {
     Substance substance = substance(material);
-    Sourced modulus =
-        material
-            .stiffness()
-            .map(Sourced::stated)
-            .orElse(new Sourced(substance.modulus().typical(), substance.source()));
+    Sourced along = material.stiffness().map(Sourced::stated).orElseGet(() -> modulusOf(substance));
     Sourced density =
         material
             .density()
             .map(Sourced::stated)
             .orElse(new Sourced(substance.density().typical(), substance.source()));
-    return new Matter(modulus, shear(substance, modulus), density);
+    return new Matter(flat(along, substance), shear(substance, along), density);
   }
 
-  static Matter of(Substance substance) {
-    Sourced modulus = new Sourced(substance.modulus().typical(), substance.source());
-    return new Matter(
-        modulus,
-        shear(substance, modulus),
-        new Sourced(substance.density().typical(), substance.source()));
+  private static Sourced modulusOf(Substance substance) {
+    return new Sourced(substance.modulus().typical(), substance.source());
   }
 
   private static Sourced shear(Substance substance, Sourced modulus) {
@@ -51,11 +43,8 @@ final class Matters {
     return new Sourced(shear, ratio.source());
   }
 
-  /** How a layer of it bends both ways: a modulus that the job states keeps the tables' ratios. */
-  static Flat flat(Material material) {
-    Substance substance = substance(material);
+  private static Flat flat(Sourced along, Substance substance) {
     ElasticRatios ratios = Reference.ratiosOf(substance);
-    Sourced along = of(material).modulus();
     Sourced across =
         substance
             .modulusAcross()

@@ -5,19 +5,18 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a shelf does as a plate, in bare numbers: mm, N, MPa.
+ * What a shelf does as a plate besides sagging under its load, in bare numbers: mm, N, MPa.
  *
- * @param loaded under its own weight and load; nothing if it tips off its supports
  * @param row how far the front edge sags with the load in a row along it; nothing where there is no
  *     such row
  * @param low what one low support does; nothing without such supports
  * @param hand empty, under a hand on the front edge; nothing if it tips
  */
-record PlateAnswer(
-    Optional<Bends> loaded, Optional<Double> row, Optional<LowSupport> low, Optional<Hand> hand) {
+record PlateAnswer(Optional<Double> row, Optional<LowSupport> low, Optional<Hand> hand) {
 
   /**
-   * How it lies under its load, in the middle of the span.
+   * How it lies under its load: how far each line goes down at the most, and the stress in the
+   * middle of the span.
    *
    * @param pushes of the supports, in their order
    * @param lifted how many supports it does not touch

@@ -16,7 +16,9 @@ import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.plate.Rigidity;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The figures of one shelf as a plate, each with its formula, inputs and source. */
@@ -42,21 +44,23 @@ final class PlateFigures {
       " of Dx w,xxxx + 2 (D1 + 2 Dxy) w,xxyy + Dy w,yyyy = p, D1 = ν Dy, w = 0 where a support pushes";
 
   private final ShelfOnSupports shelf;
+  private final Optional<Bends> loaded;
   private final PlateAnswer answer;
   private final Layer panel;
   private final Flat flat;
 
-  PlateFigures(ShelfOnSupports shelf, PlateAnswer answer) {
+  PlateFigures(ShelfOnSupports shelf, PlateBending plate) {
     this.shelf = shelf;
-    this.answer = answer;
+    this.loaded = plate.under(shelf.loaded().load());
+    this.answer = plate.asked(shelf);
     this.panel = shelf.section().layers().getFirst();
-    this.flat = shelf.flats().getFirst();
+    this.flat = panel.matter().flat();
   }
 
   /** All of them, in the order they are read. */
   List<Figure> all() {
     List<Figure> all = new ArrayList<>();
-    answer.loaded().ifPresent(bends -> all.addAll(loaded(bends)));
+    loaded.ifPresent(bends -> all.addAll(loaded(bends)));
     row().ifPresent(all::add);
     lowLoad().ifPresent(all::add);
     lowClosed().ifPresent(all::add);
@@ -66,12 +70,7 @@ final class PlateFigures {
   }
 
   private List<Figure> loaded(Bends bends) {
-    Figure front = sag("plate-front", "sag of the front edge", "w(l / 2, 0)", bends.front());
-    List<Figure> figures = new ArrayList<>(List.of(front));
-    figures.add(
-        sag("plate-middle", "sag in the middle of the depth", "w(l / 2, D / 2)", bends.middle()));
-    figures.add(sag("plate-back", "sag of the back edge", "w(l / 2, D)", bends.back()));
-    figures.add(years(front));
+    List<Figure> figures = new ArrayList<>(lines(bends).values());
     figures.add(stress(bends.stress()));
     if (shelf.bearing() instanceof Bearing.Rows rows) {
       figures.addAll(pushes(rows, bends.pushes()));
@@ -87,24 +86,33 @@ final class PlateFigures {
     return figures;
   }
 
-  private Figure sag(String id, String title, String place, double value) {
-    return figure(id, title + ", as a plate", length(value), place + BENDING, bending(), PLATE);
+  /** How far front edge, middle and back edge sag under the stated load. */
+  Map<Spot, Figure> lines(Bends bends) {
+    Map<Spot, Figure> lines = new EnumMap<>(Spot.class);
+    lines.put(Spot.FRONT, line("plate-front", "sag of the front edge", "w(x, 0)", bends.front()));
+    lines.put(
+        Spot.MIDDLE,
+        line("plate-middle", "sag in the middle of the depth", "w(x, D / 2)", bends.middle()));
+    lines.put(Spot.BACK, line("plate-back", "sag of the back edge", "w(x, D)", bends.back()));
+    return lines;
   }
 
-  private Figure years(Figure front) {
-    Sourced creep = shelf.limits().creep();
-    return figure(
-        "plate-front-years",
-        "sag of the front edge after years, as a plate",
-        length(front.value().value() * creep.number()),
-        "k s",
-        List.of(
-            creep.input("k", "sag after years over sag at first"),
-            new Input("s", front.title(), front.value(), front.source())),
-        creep.source());
+  private Figure line(String id, String title, String place, double value) {
+    return figure(id, title + ", as a plate", length(value), most(place), bending(), PLATE);
   }
 
-  private Figure stress(Stress stress) {
+  private static String most(String place) {
+    return "max " + place + BENDING;
+  }
+
+  /** Sag where it is most, under another even load. */
+  Figure under(String id, String title, double sag, Figure load) {
+    List<Input> inputs = new ArrayList<>(bending());
+    inputs.set(0, new Input("q", load.title(), load.value(), load.source()));
+    return figure(id, title, length(sag), most("w(x, y)"), inputs, PLATE);
+  }
+
+  Figure stress(Stress stress) {
     boolean inPanel = stress.layer().equals(panel);
     String name = stress.layer().name();
     return figure(
@@ -281,7 +289,7 @@ final class PlateFigures {
       Layer strip = shelf.section().layers().get(i);
       double own = strip.modulus() * strip.area() * strip.thickness() * strip.thickness() / 12;
       double twist =
-          shelf.flats().get(i).shear().number() * Flat.torsion(strip.width(), strip.thickness());
+          strip.matter().flat().shear().number() * Flat.torsion(strip.width(), strip.thickness());
       inputs.add(stiffness("E I", strip.name() + " about its own middle", own));
       inputs.add(stiffness("G J", strip.name() + " in twist", twist));
       inputs.add(

@@ -10,13 +10,12 @@ import fourpin.measure.Figure;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
-import fourpin.strength.PlateAnswer.Bends;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Shelves that tip or rock on their supports, or whose edges sag more than their beam. */
+/** Shelves that tip or rock on their supports. */
 final class PlateFindings {
 
   private static final double GRAVITY = 9.80665;
@@ -24,105 +23,44 @@ final class PlateFindings {
   private final Job job;
   private final List<Part> shelves;
   private final ShelfOnSupports read;
+  private final Optional<Figure> tipping;
+  private final boolean tipsLoaded;
   private final PlateAnswer answer;
   private final PlateFigures figures;
 
   /**
    * @param shelves alike; at least one
    */
-  PlateFindings(Job job, List<Part> shelves, ShelfOnSupports read, PlateAnswer answer) {
+  PlateFindings(
+      Job job, List<Part> shelves, ShelfOnSupports read, Verdict verdict, PlateBending plate) {
     this.job = job;
     this.shelves = shelves;
     this.read = read;
-    this.answer = answer;
-    this.figures = new PlateFigures(read, answer);
+    this.tipping = new ShelfFigures(read, verdict).tipping();
+    this.tipsLoaded = verdict.bends().isEmpty();
+    this.answer = plate.asked(read);
+    this.figures = new PlateFigures(read, plate);
   }
 
   List<Finding> all() {
     List<Finding> findings = new ArrayList<>();
-    if (answer.hand().isEmpty() || answer.loaded().isEmpty()) {
+    if (tipsLoaded || answer.hand().isEmpty()) {
       findings.add(tips());
     }
     rocks().ifPresent(findings::add);
-    answer.loaded().flatMap(this::edge).ifPresent(findings::add);
     return findings;
-  }
-
-  /** Where the beam sum holds, which takes all of the depth to sag alike, and an edge does not. */
-  private Optional<Finding> edge(Bends bends) {
-    double sag = most(bends);
-    return read.limits().sagHolds(read.loaded()) && sag > allowed()
-        ? Optional.of(edge(bends, sag))
-        : Optional.empty();
-  }
-
-  private static double most(Bends bends) {
-    return Math.max(bends.middle(), Math.max(bends.front(), bends.back()));
-  }
-
-  private Finding edge(Bends bends, double sag) {
-    String place = sag == bends.back() ? "back" : sag == bends.front() ? "front" : "middle";
-    String what =
-        "%s: as a plate, the %s sags by %s now and %s after years, more than the beam sum says;"
-            + " %s and %s are allowed";
-    return finding(
-        Severity.DOUBT,
-        "edge-sags",
-        what.formatted(
-            names(),
-            place.equals("middle") ? "middle of the depth" : place + " edge",
-            length(sag),
-            length(sag * read.limits().creep().number()),
-            length(read.limits().firstLimit(read.loaded())),
-            length(read.limits().yearsLimit(read.loaded()))),
-        figures.all().stream().filter(f -> f.id().endsWith("/plate-" + place)).toList(),
-        edgeCures(sag));
-  }
-
-  /** Sag allowed at first, so that it is within both limits. */
-  private double allowed() {
-    ShelfLimits limits = read.limits();
-    double years = limits.yearsLimit(read.loaded()) / limits.creep().number();
-    return Math.min(limits.firstLimit(read.loaded()), years);
-  }
-
-  private List<Remedy> edgeCures(double sag) {
-    List<Remedy> cures = new ArrayList<>();
-    otherStrip().ifPresent(cures::add);
-    double load = read.loaded().total() * allowed() / sag - read.section().weight();
-    if (load > 0) {
-      Quantity most = Quantity.of(load, QuantityUnit.LINE_LOAD);
-      cures.add(new Remedy("keep the load to " + most.textAtMost(job.unit()), "room for less"));
-    }
-    return cures;
-  }
-
-  /** The same strip on the other edge, if the shelf then holds as a plate. */
-  private Optional<Remedy> otherStrip() {
-    return read.withStripsOnBothEdges()
-        .flatMap(ShelfPlate::of)
-        .flatMap(plate -> PlateBending.of(plate).loaded())
-        .map(PlateFindings::most)
-        .filter(sag -> sag <= allowed())
-        .map(
-            sag ->
-                new Remedy(
-                    "give the other edge the same strip: no place sags by more than "
-                        + length(sag)
-                        + " now",
-                    "one more strip for each shelf"));
   }
 
   private Finding tips() {
     String under =
-        answer.loaded().isEmpty()
+        tipsLoaded
             ? "its load"
             : "a hand that pushes " + text(read.doubt().hand()) + " on the front edge";
     return finding(
         Severity.ERROR,
         "shelf-tips",
         names() + ", empty, tips off the back supports under " + under,
-        new ShelfFigures(read).tipping().stream().toList(),
+        tipping.stream().toList(),
         List.of(
             new Remedy("move the front row nearer to the front edge", "less wood before the row"),
             new Remedy("hold the shelf down at the back: a clip, or a pin above it", "a few parts"),
@@ -169,10 +107,6 @@ final class PlateFindings {
   private String names() {
     String marks = shelves.stream().map(Part::mark).collect(Collectors.joining(", "));
     return (shelves.size() == 1 ? "shelf " : "shelves ") + marks;
-  }
-
-  private String length(double mm) {
-    return Quantity.of(mm, QuantityUnit.LENGTH).text(job.unit());
   }
 
   private String text(Sourced value) {

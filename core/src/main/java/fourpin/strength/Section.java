@@ -57,11 +57,17 @@ public record Section(List<Layer> layers) {
   /**
    * What a rectangle is made of.
    *
-   * @param modulus of elasticity along the span, MPa
-   * @param shearModulus MPa
+   * @param flat how it bends both ways
+   * @param shearModulus through the thickness, MPa
    * @param density kg/m³
    */
-  public record Matter(Sourced modulus, Sourced shearModulus, Sourced density) {}
+  public record Matter(Flat flat, Sourced shearModulus, Sourced density) {
+
+    /** Modulus of elasticity along the span, MPa. */
+    public Sourced modulus() {
+      return flat.along();
+    }
+  }
 
   public Section {
     if (layers.isEmpty()) {

@@ -10,14 +10,15 @@ import fourpin.job.Material.Kind;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
-import fourpin.strength.Section.Layer;
-import fourpin.strength.Section.Matter;
+import fourpin.strength.Made.Layers;
+import fourpin.strength.Made.Stripped;
+import fourpin.strength.ShelfPlate.Prop;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** What would keep a shelf within its limits, each computed anew. */
+/** What would keep a shelf within its limits, each bent anew as the plate that it would be. */
 final class ShelfCures {
 
   private static final double GRAVITY = 9.80665;
@@ -28,6 +29,12 @@ final class ShelfCures {
   private static final Length STEP_METRIC = Length.mm(5);
   private static final int TALLEST_STRIP = 4;
 
+  /**
+   * A beam that uses more than this of what is allowed is not bent as a plate: that sags more by
+   * its edges, and less by a few per cent at the most, since it is stiffened across.
+   */
+  private static final double HOPELESS = 1.15;
+
   /** Loads under this share of the stated one are no cure: nobody builds a shelf for them. */
   private static final double LEAST_SHARE = 0.1;
 
@@ -35,27 +42,42 @@ final class ShelfCures {
   private static final String STAND_IN = "oak, white";
 
   private final Job job;
+  private final ShelfReader reader;
   private final ShelfOnSupports shelf;
   private final Part part;
   private final Material material;
+  private final PlateBending.Memory plates;
+  private final Prices prices;
+  private final Uprights uprights;
 
-  ShelfCures(Job job, ShelfOnSupports shelf, Part part) {
+  ShelfCures(Job job, ShelfReader reader, Part part, PlateBending.Memory plates) {
     this.job = job;
-    this.shelf = shelf;
+    this.reader = reader;
+    this.shelf = reader.read(part);
     this.part = part;
-    this.material = job.material(part.material());
+    this.material = reader.material(part);
+    this.plates = plates;
+    this.prices = new Prices(job);
+    this.uprights = reader.uprights();
   }
 
+  /** The cheapest first; less load last, since it is no cure for who has the load. */
   List<Remedy> all() {
-    List<Remedy> cures = new ArrayList<>();
+    List<Cure> cures = new ArrayList<>();
     thicker().ifPresent(cures::add);
     if (material.kind() != Kind.GLASS) {
       doubled().ifPresent(cures::add);
-      strip().ifPresent(cures::add);
+      strip(Stripped.FRONT).ifPresent(cures::add);
+      strip(Stripped.FRONT_AND_BACK).ifPresent(cures::add);
+      propped(Prop.FRONT_AND_BACK).ifPresent(cures::add);
+      propped(Prop.BACK).ifPresent(cures::add);
     }
     partitions().ifPresent(cures::add);
-    lessLoad().ifPresent(cures::add);
-    return cures;
+    List<Remedy> remedies =
+        new ArrayList<>(
+            cures.stream().sorted(Cure.CHEAPEST).map(cure -> cure.remedy(job)).toList());
+    lessLoad().ifPresent(remedies::add);
+    return remedies;
   }
 
   /** What the job file can't say is done by hand, and the plan does not count it. */
@@ -65,25 +87,30 @@ final class ShelfCures {
         : "";
   }
 
+  private double depth() {
+    return shelf.section().depth();
+  }
+
   /** The thinnest of the job's other materials that holds. */
-  private Optional<Remedy> thicker() {
+  private Optional<Cure> thicker() {
     boolean glass = material.kind() == Kind.GLASS;
     return job.materials().stream()
         .filter(m -> (m.kind() == Kind.GLASS) == glass)
         .filter(m -> m.thickness().isMoreThan(material.thickness()))
         .sorted(Comparator.comparing(Material::thickness))
-        .flatMap(
-            m ->
-                cure(
-                    "make it of '"
-                        + m.name()
-                        + "', "
-                        + job.style().text(m.thickness())
-                        + gluedUp(m)
-                        + byHand(),
-                    plain(Matters.of(m), m.thickness()))
-                    .stream())
+        .flatMap(m -> thicker(m).stream())
         .findFirst();
+  }
+
+  private Optional<Cure> thicker(Material thick) {
+    String what =
+        "make it of '"
+            + thick.name()
+            + "', "
+            + job.style().text(thick.thickness())
+            + gluedUp(thick)
+            + byHand();
+    return cure(what, Made.plain(thick, depth(), Layers.ONE));
   }
 
   /** Boards narrower than the shelf have to be joined first. */
@@ -97,14 +124,13 @@ final class ShelfCures {
   }
 
   /** Two layers of its own material, or of the first other sheet material with which it holds. */
-  private Optional<Remedy> doubled() {
+  private Optional<Cure> doubled() {
     return sheets().stream().flatMap(m -> doubled(m).stream()).findFirst();
   }
 
-  private Optional<Remedy> doubled(Material sheet) {
-    return cure(
-        "glue two layers of '" + sheet.name() + "' together" + byHand(),
-        plain(Matters.of(sheet), sheet.thickness().times(2)));
+  private Optional<Cure> doubled(Material sheet) {
+    String what = "glue two layers of '" + sheet.name() + "' together" + byHand();
+    return cure(what, Made.plain(sheet, depth(), Layers.TWO));
   }
 
   /** The shelf's own material, then the job's thicker sheets, thinnest first. */
@@ -117,21 +143,12 @@ final class ShelfCures {
     return all;
   }
 
-  /** The shelf without strips, over its whole depth. */
-  private Section plain(Matter matter, Length thickness) {
-    double depth = shelf.section().depth();
-    return new Section(List.of(new Layer("shelf", matter, depth, thickness.mm(), 0, 0)));
-  }
-
-  /**
-   * The lowest strip of one of the job's boards that holds: in front, else front and back; on its
-   * own material, else on a thicker one.
-   */
-  private Optional<Remedy> strip() {
+  /** The lowest strip of one of the job's boards that holds, on the thinnest sheet that does. */
+  private Optional<Cure> strip(Stripped edges) {
     Material board = board();
-    return sheets().stream()
-        .flatMap(sheet -> strips(sheet, board, false).or(() -> strips(sheet, board, true)).stream())
-        .findFirst();
+    return Made.panel(board, depth(), edges) <= 0
+        ? Optional.empty()
+        : sheets().stream().flatMap(sheet -> strip(sheet, board, edges).stream()).findFirst();
   }
 
   private Material board() {
@@ -153,60 +170,111 @@ final class ShelfCures {
         Optional.empty());
   }
 
-  private Optional<Remedy> strips(Material sheet, Material board, boolean both) {
-    if (panel(board, both) <= 0) {
+  /** A taller strip never sags more, so that halving finds the lowest one. */
+  private Optional<Cure> strip(Material sheet, Material board, Stripped edges) {
+    Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
+    int low = (int) sheet.thickness().wholeTimes(step);
+    int high = (int) sheet.thickness().times(TALLEST_STRIP).wholeTimes(step);
+    if (high <= low || !holds(Made.stripped(sheet, board, depth(), step.times(high), edges))) {
       return Optional.empty();
     }
-    Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
-    Length tallest = sheet.thickness().times(TALLEST_STRIP);
-    Length height = step.times(sheet.thickness().wholeTimes(step) + 1);
-    for (; tallest.isAtLeast(height); height = height.plus(step)) {
-      Optional<Remedy> cure =
-          cure(words(sheet, board, height, both), stripped(sheet, board, height, both));
-      if (cure.isPresent()) {
-        return cure;
-      }
+    while (high - low > 1) {
+      int middle = (low + high) / 2;
+      boolean holds = holds(Made.stripped(sheet, board, depth(), step.times(middle), edges));
+      low = holds ? low : middle;
+      high = holds ? middle : high;
     }
-    return Optional.empty();
+    Length height = step.times(high);
+    return cure(
+        words(sheet, board, height, edges), Made.stripped(sheet, board, depth(), height, edges));
   }
 
-  private String words(Material sheet, Material board, Length height, boolean both) {
-    return "%sglue a strip of '%s'%s, %s x %s, to the front edge%s over its whole length%s"
+  private String words(Material sheet, Material board, Length height, Stripped edges) {
+    return "%sglue a strip of '%s'%s, %s x %s, to %s over its whole length%s"
         .formatted(
             sheet.equals(material) ? "" : "make it of '" + sheet.name() + "' and ",
             board.name(),
             job.materials().contains(board) ? "" : " (the job states no boards yet)",
             job.style().number(board.thickness()),
             job.style().text(height),
-            both ? " and one to the back edge" : "",
+            edges.words(),
             byHand());
   }
 
-  /** What is left of the shelf between the strips, front to back, mm. */
-  private double panel(Material board, boolean both) {
-    return shelf.section().depth() - (both ? 2 : 1) * board.thickness().mm();
+  private boolean holds(Made made) {
+    LoadedShelf beam = shelf.loaded().of(made.section());
+    return reader.limits(made.panel()).use(beam) <= HOPELESS && verdict(made).holds();
   }
 
-  private Section stripped(Material sheet, Material board, Length height, boolean both) {
-    double strip = board.thickness().mm();
-    double panel = panel(board, both);
-    Matter wood = Matters.of(board);
-    List<Layer> layers = new ArrayList<>();
-    layers.add(new Layer("shelf", Matters.of(sheet), panel, sheet.thickness().mm(), strip, 0));
-    layers.add(new Layer("front strip", wood, strip, height.mm(), 0, 0));
-    if (both) {
-      layers.add(new Layer("back strip", wood, strip, height.mm(), strip + panel, 0));
-    }
-    return new Section(layers);
+  private Verdict verdict(Made made) {
+    return new Verdict(
+        shelf.loaded().of(made.section()),
+        shelf.bearing(),
+        Prop.NONE,
+        reader.limits(made.panel()),
+        plates);
   }
 
-  /** The fewest partitions, of the shelf's own thickness, between which it holds. */
-  private Optional<Remedy> partitions() {
-    double longest = shelf.limits().longestSpan(shelf.loaded());
+  private Optional<Cure> cure(String what, Made made) {
+    return holds(made) ? Optional.of(cured(what, made)) : Optional.empty();
+  }
+
+  private Cure cured(String what, Made made) {
+    double length = shelf.loaded().length();
+    Optional<Double> now = prices.of(reader.pieces(part), length);
+    Optional<Double> then = prices.of(made.pieces(), length);
+    return new Cure(
+        what + ": " + sags(verdict(made), reader.limits(made.panel())),
+        then.flatMap(t -> now.map(n -> t - n)),
+        (made.section().weight() - shelf.section().weight()) * length / GRAVITY,
+        "");
+  }
+
+  /** Held in the middle of its span too. */
+  private Optional<Cure> propped(Prop prop) {
+    Verdict verdict = new Verdict(shelf.loaded(), shelf.bearing(), prop, shelf.limits(), plates);
+    return verdict.by() == Verdict.By.PLATE
+            && verdict.holds()
+            && (prop != Prop.BACK || uprights.haveBack())
+        ? Optional.of(propped(prop, verdict))
+        : Optional.empty();
+  }
+
+  private Cure propped(Prop prop, Verdict verdict) {
+    String push = Quantity.of(verdict.propPush(), QuantityUnit.FORCE).text(job.unit());
+    String sags = ": " + sags(verdict, shelf.limits());
+    double height = uprights.opening(reader.space(part));
+    return switch (prop) {
+      case BACK ->
+          new Cure(
+              "hold its back edge up in the middle, by a pin or a cleat on the back that carries "
+                  + push
+                  + sags,
+              Optional.of(0.0),
+              0,
+              "a hole or a screw in the back for each place");
+      case FRONT_AND_BACK, NONE ->
+          new Cure(
+              "stand a loose upright under its middle, front to back, and one under each below down"
+                  + " to the bottom; each edge of it carries "
+                  + push
+                  + " from each shelf above"
+                  + sags,
+              prices.of(List.of(uprights.piece(depth())), height),
+              uprights.weight(depth()) * height / GRAVITY,
+              "things can't stand across the middle");
+    };
+  }
+
+  /** The fewest partitions, of the case's material, between which it holds. */
+  private Optional<Cure> partitions() {
     for (int count = 1; count < CaseOrder.MOST_BAYS; count++) {
       LoadedShelf between = between(count);
-      if (between.span() > 0 && shelf.limits().holds(between)) {
-        return Optional.of(partitions(count, between, longest));
+      if (between.span() > 0 && shelf.limits().use(between) <= HOPELESS) {
+        Verdict verdict = new Verdict(between, shelf.bearing(), Prop.NONE, shelf.limits(), plates);
+        if (verdict.holds()) {
+          return Optional.of(partitions(count, verdict));
+        }
       }
     }
     return Optional.empty();
@@ -214,21 +282,20 @@ final class ShelfCures {
 
   private LoadedShelf between(int partitions) {
     LoadedShelf loaded = shelf.loaded();
-    double panels = partitions * material.thickness().mm();
+    double panels = partitions * uprights.material().thickness().mm();
     return loaded.over((loaded.span() - panels) / (partitions + 1));
   }
 
-  private Remedy partitions(int count, LoadedShelf between, double longest) {
+  private Cure partitions(int count, Verdict verdict) {
     String put =
         count == 1
             ? "put a partition in the middle"
             : "put " + count + " partitions in, spread evenly";
-    return new Remedy(
-        put
-            + ": "
-            + sags(between)
-            + "; it holds up to a span of "
-            + Quantity.of(longest, QuantityUnit.LENGTH).textAtMost(job.unit()),
+    double share = count * uprights.share(reader.space(part));
+    return new Cure(
+        put + ": " + sags(verdict, shelf.limits()),
+        prices.of(List.of(uprights.piece(depth())), share),
+        uprights.weight(depth()) * share / GRAVITY,
         count == 1
             ? "one more upright and its rows; twice as many shelves of half the length"
             : count + " more uprights and their rows; " + (count + 1) + " times as many shelves");
@@ -236,7 +303,7 @@ final class ShelfCures {
 
   /** Nothing where the shelf hardly carries itself: a load near nothing is no use. */
   private Optional<Remedy> lessLoad() {
-    double largest = shelf.limits().largestLoad(shelf.loaded());
+    double largest = Verdict.of(shelf, plates).largestLoad();
     Quantity load = Quantity.of(largest, QuantityUnit.LINE_LOAD);
     return largest < LEAST_SHARE * shelf.load().value().value()
         ? Optional.empty()
@@ -244,24 +311,9 @@ final class ShelfCures {
             new Remedy("keep the load to " + load.textAtMost(job.unit()), "room for less"));
   }
 
-  private Optional<Remedy> cure(String what, Section section) {
-    LoadedShelf cured = shelf.loaded().of(section);
-    if (!shelf.limits().holds(cured)) {
-      return Optional.empty();
-    }
-    return Optional.of(new Remedy(what + ": " + sags(cured), weight(cured)));
-  }
-
-  private String sags(LoadedShelf cured) {
-    double sag = cured.sag();
-    return "sag %s now, %s after years"
-        .formatted(text(sag), text(sag * shelf.limits().creep().number()));
-  }
-
-  private String weight(LoadedShelf cured) {
-    double more = (cured.section().weight() - shelf.section().weight()) * cured.length() / GRAVITY;
-    String amount = Quantity.of(Math.abs(more), QuantityUnit.MASS).text(job.unit());
-    return amount + (more < 0 ? " lighter" : " heavier") + ", each shelf";
+  private String sags(Verdict verdict, ShelfLimits limits) {
+    double sag = verdict.loaded().sag();
+    return "sag %s now, %s after years".formatted(text(sag), text(sag * limits.creep().number()));
   }
 
   private String text(double mm) {

@@ -38,17 +38,18 @@ final class ShelfFigures {
 
   private final ShelfOnSupports shelf;
   private final LoadedShelf loaded;
+  private final Verdict verdict;
+  private final Optional<PlateFigures> plate;
 
-  ShelfFigures(ShelfOnSupports shelf) {
+  ShelfFigures(ShelfOnSupports shelf, Verdict verdict) {
     this.shelf = shelf;
     this.loaded = shelf.loaded();
+    this.verdict = verdict;
+    this.plate = verdict.plate().map(p -> new PlateFigures(shelf, p));
   }
 
-  /**
-   * @param plate what the shelf does as a plate
-   */
-  ShelfAnswer answer(List<Figure> plate) {
-    Figure now = sagNow("sag-now", "sag in the middle, now", loaded, shelf.load());
+  ShelfAnswer answer() {
+    Figure now = sagNow();
     List<ReferenceSag> references = new ArrayList<>();
     Reference.loads().rows().forEach(load -> references.add(reference(load)));
     return new ShelfAnswer(
@@ -57,16 +58,43 @@ final class ShelfFigures {
         shelf.span(),
         shelf.load(),
         now,
-        years("sag-years", "sag in the middle, after years", now),
+        years("sag-years", "sag " + there() + ", after years", now),
         limit("limit-now", "sag allowed at first", shelf.limits().firstOver()),
         limit("limit-years", "sag allowed after years", shelf.limits().yearsOver()),
         references,
         supports(),
         others(),
-        plate);
+        plate.map(PlateFigures::all).orElse(List.of()));
   }
 
-  private Figure sagNow(String id, String title, LoadedShelf under, Figure load) {
+  private String there() {
+    return verdict.loaded().spot().there();
+  }
+
+  /** The most of front edge, middle and back edge. */
+  private Figure sagNow() {
+    return verdict
+        .bends()
+        .flatMap(bends -> plate.map(p -> most(List.copyOf(p.lines(bends).values()))))
+        .orElseGet(() -> beam("sag-now", "sag in the middle, now", loaded, shelf.load()));
+  }
+
+  private Figure most(List<Figure> lines) {
+    List<Input> inputs = new ArrayList<>();
+    for (Figure line : lines) {
+      String symbol = List.of("w₁", "w₂", "w₃").get(inputs.size());
+      inputs.add(new Input(symbol, line.title(), line.value(), line.source()));
+    }
+    return figure(
+        "sag-now",
+        "sag " + there() + ", now",
+        length(verdict.loaded().sag()),
+        "max(w₁, w₂, w₃)",
+        inputs,
+        PlateFigures.PLATE);
+  }
+
+  private Figure beam(String id, String title, LoadedShelf under, Figure load) {
     Section section = shelf.section();
     return figure(
         id,
@@ -125,9 +153,17 @@ final class ShelfFigures {
                 new Input("p", reference.use(), reference.load(), reference.source()),
                 new Input("D", "depth of the shelf", length(shelf.section().depth()), SECTION)),
             reference.source());
-    Figure now = sagNow(id + "-now", "sag now, " + load.title(), loaded.under(q), load);
+    Figure now = reference(id + "-now", "sag now, " + load.title(), q, load);
     return new ReferenceSag(
         load, now, years(id + "-years", "sag after years, " + load.title(), now));
+  }
+
+  private Figure reference(String id, String title, double q, Figure load) {
+    return verdict
+        .bends()
+        .flatMap(_ -> plate)
+        .map(p -> p.under(id, title, verdict.under(q).sag(), load))
+        .orElseGet(() -> beam(id, title, loaded.under(q), load));
   }
 
   private List<Figure> supports() {
@@ -196,6 +232,7 @@ final class ShelfFigures {
 
   private List<Figure> others() {
     List<Figure> figures = new ArrayList<>();
+    figures.add(beam("sag-beam", "sag in the middle as a beam, now", loaded, shelf.load()));
     tipping().ifPresent(figures::add);
     figures.add(largestLoad());
     figures.add(longestSpan());
@@ -230,32 +267,51 @@ final class ShelfFigures {
   }
 
   private Figure largestLoad() {
+    Spot spot = verdict.loaded().spot();
     return figure(
         "largest-load",
         "largest load within the limits",
-        line(shelf.limits().largestLoad(loaded)),
-        "(q + g) / max(s n₁ / L, k s n₂ / L%s) - g".formatted(glass(", σ / σ₀")),
+        line(verdict.largestLoad()),
+        "q (a - s₀) / (s - s₀), a = min(L / n₁, L / (k n₂))"
+            + glass(", no more than q (σ₀ - σₑ) / (σ - σₑ)"),
         withLimits(
             List.of(
                 new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
-                new Input("g", "the shelf's own weight", line(shelf.section().weight()), SECTION),
-                new Input("s", "sag in the middle, now", length(loaded.sag()), BENDING),
+                new Input(
+                    "s", "sag " + spot.there() + ", now", length(verdict.loaded().sag()), sagBy()),
+                new Input(
+                    "s₀",
+                    "sag there under its own weight",
+                    length(verdict.empty().sags().get(spot)),
+                    sagBy()),
                 new Input("L", "span", shelf.span().value(), shelf.span().source()))),
         LIMITS);
+  }
+
+  private Source sagBy() {
+    return switch (verdict.by()) {
+      case PLATE -> PlateFigures.PLATE;
+      case BEAM -> BENDING;
+    };
   }
 
   private Figure longestSpan() {
     return figure(
         "longest-span",
-        "longest span within the limits at this load",
-        length(shelf.limits().longestSpan(loaded)),
-        "greatest L with s ≤ L / n₁, k s ≤ L / n₂%s,".formatted(glass(", σ ≤ σ₀"))
+        "about the longest span within the limits at this load",
+        length(verdict.longestSpan()),
+        "greatest L with r s ≤ L / n₁, r k s ≤ L / n₂%s,".formatted(glass(", r σ ≤ σ₀"))
             + " s = 5 (q + g) L⁴ / (384 E I) + (q + g) L² / (8 G A)",
         withLimits(
             List.of(
                 new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
                 new Input("g", "the shelf's own weight", line(shelf.section().weight()), SECTION),
-                new Input("E I", "stiffness of the section", stiffness(shelf.section()), SECTION))),
+                new Input("E I", "stiffness of the section", stiffness(shelf.section()), SECTION),
+                new Input(
+                    "r",
+                    "how many times as much it uses of what is allowed as its beam, at this span",
+                    Quantity.of(verdict.overBeam(), QuantityUnit.RATIO),
+                    sagBy()))),
         LIMITS);
   }
 
@@ -270,9 +326,14 @@ final class ShelfFigures {
   }
 
   private List<Input> stresses(Sourced allowed) {
-    Figure stress = stress();
+    Figure stress = stressNow();
     return List.of(
         new Input("σ", stress.title(), stress.value(), stress.source()),
+        new Input(
+            "σₑ",
+            "stress under its own weight",
+            Quantity.of(verdict.empty().stress(), QuantityUnit.STRESS),
+            stress.source()),
         allowed.input("σ₀", "stress allowed in glass for years"));
   }
 
@@ -281,7 +342,15 @@ final class ShelfFigures {
     return shelf.limits().stress().isPresent() ? words : "";
   }
 
-  Figure stress() {
+  /** By the plate where it is one. */
+  Figure stressNow() {
+    return verdict
+        .bends()
+        .flatMap(bends -> plate.map(p -> p.stress(bends.stress())))
+        .orElseGet(this::stress);
+  }
+
+  private Figure stress() {
     Section section = shelf.section();
     Layer layer = section.mostStressed();
     double moment = loaded.moment();

@@ -24,23 +24,34 @@ final class ShelfFindings {
   private final List<Part> shelves;
   private final Part first;
   private final ShelfOnSupports read;
+  private final Verdict verdict;
+  private final PlateBending.Memory plates;
+  private final ShelfFigures figures;
   private final ShelfAnswer answer;
 
   /**
    * @param shelves alike; at least one
    */
-  ShelfFindings(Job job, ShelfReader reader, List<Part> shelves) {
+  ShelfFindings(
+      Job job,
+      ShelfReader reader,
+      List<Part> shelves,
+      Verdict verdict,
+      PlateBending.Memory plates) {
     this.job = job;
     this.reader = reader;
     this.shelves = shelves;
     this.first = shelves.getFirst();
     this.read = reader.read(first);
-    this.answer = new ShelfFigures(read).answer(List.of());
+    this.verdict = verdict;
+    this.plates = plates;
+    this.figures = new ShelfFigures(read, verdict);
+    this.answer = figures.answer();
   }
 
   List<Finding> all() {
     List<Finding> findings = new ArrayList<>();
-    if (!read.limits().sagHolds(read.loaded())) {
+    if (!verdict.sagHolds()) {
       findings.add(sags());
     }
     if (reader.supportsReachFar(first)) {
@@ -55,10 +66,11 @@ final class ShelfFindings {
 
   private Finding sags() {
     String what =
-        "%s %s in the middle by %s now and %s after years; %s and %s are allowed"
+        "%s %s %s by %s now and %s after years; %s and %s are allowed"
                 .formatted(
                     names(),
                     shelves.size() == 1 ? "sags" : "sag",
+                    verdict.loaded().spot().there(),
                     text(answer.sagNow()),
                     text(answer.sagYears()),
                     text(answer.limitNow()),
@@ -70,17 +82,18 @@ final class ShelfFindings {
   }
 
   private String ownWeight() {
-    boolean holds = read.limits().holds(read.loaded().under(0));
-    return holds ? "" : "; it does not carry its own weight within the limits, whatever its load";
+    return verdict.holdsEmpty()
+        ? ""
+        : "; it does not carry its own weight within the limits, whatever its load";
   }
 
   private List<Remedy> cures() {
-    return new ShelfCures(job, read, first).all();
+    return new ShelfCures(job, reader, first, plates).all();
   }
 
   private Finding glass(Sourced allowed) {
-    Figure stress = new ShelfFigures(read).stress();
-    boolean holds = read.limits().stressHolds(read.loaded());
+    Figure stress = figures.stressNow();
+    boolean holds = verdict.stressHolds();
     String what =
         "%s of glass: bending stress %s, %s taken as allowed for years; sources disagree, so ask the"
             + " glazier for thickness, kind of glass and ground edges, and let it bear at least"

@@ -28,48 +28,41 @@ public record ShelfLimits(
     return shelf.span() / yearsOver.number();
   }
 
-  /** How much of what is allowed a shelf uses, by the nearest limit; over 1 it fails. */
+  /** Sag allowed at once, so that it is within both limits, mm. */
+  double sagAllowed(double span) {
+    return span / Math.max(firstOver.number(), creep.number() * yearsOver.number());
+  }
+
+  /** How much of what is allowed a shelf uses as a beam, by the nearest limit; over 1 it fails. */
   public double use(LoadedShelf shelf) {
-    return Math.max(sagUse(shelf), stressUse(shelf));
+    return Math.max(sagUse(shelf.sag(), shelf.span()), stressUse(shelf.stress()));
   }
 
-  private double sagUse(LoadedShelf shelf) {
-    double sag = shelf.sag();
-    return Math.max(sag / firstLimit(shelf), sag * creep.number() / yearsLimit(shelf));
+  double sagUse(double sag, double span) {
+    return sag / sagAllowed(span);
   }
 
-  private double stressUse(LoadedShelf shelf) {
-    return stress.map(allowed -> shelf.stress() / allowed.number()).orElse(0.0);
+  double stressUse(double bending) {
+    return stress.map(allowed -> bending / allowed.number()).orElse(0.0);
   }
 
   public boolean holds(LoadedShelf shelf) {
     return use(shelf) <= 1;
   }
 
-  public boolean sagHolds(LoadedShelf shelf) {
-    return sagUse(shelf) <= 1;
-  }
-
-  public boolean stressHolds(LoadedShelf shelf) {
-    return stressUse(shelf) <= 1;
-  }
-
-  /** The largest load within all limits, N/mm; nothing if its own weight is too much. */
-  public double largestLoad(LoadedShelf shelf) {
-    return Math.max(0, shelf.total() / use(shelf) - shelf.section().weight());
-  }
-
   /**
-   * The longest span within all limits at the shelf's load, with the supports at its ends, up to
-   * ten metres, mm. Sag over span grows almost with the cube of the span, so that the cube root of
-   * what is used leads to it in a few steps.
+   * The longest span within all limits at the shelf's load as a beam, with the supports at its
+   * ends, up to ten metres, mm. Sag over span grows almost with the cube of the span, so that the
+   * cube root of what is used leads to it in a few steps.
+   *
+   * @param times how many times as much it uses as its beam
    */
-  public double longestSpan(LoadedShelf shelf) {
+  public double longestSpan(LoadedShelf shelf, double times) {
     LoadedShelf tried = new LoadedShelf(shelf.section(), shelf.span(), 0, shelf.load());
-    double use = use(tried);
+    double use = times * use(tried);
     for (int i = 0; i < MOST_STEPS && Math.abs(use - 1) > CLOSE_ENOUGH; i++) {
       tried = tried.over(Math.min(LONGEST_SPAN_MM, tried.span() / Math.cbrt(use)));
-      use = use(tried);
+      use = times * use(tried);
     }
     return tried.span();
   }

@@ -2,17 +2,14 @@ package fourpin.strength;
 
 import fourpin.measure.Figure;
 import fourpin.measure.Sourced;
-import fourpin.strength.Section.Layer;
-import java.util.List;
 import java.util.Optional;
 
 /**
  * A shelf with what carries it and what it carries.
  *
  * @param prefix of the ids of its figures
- * @param flats what the layers of the section are made of, in their order
+ * @param loaded in bare numbers
  * @param span between the supports, with its working
- * @param overhang how far it stands over each support, mm
  * @param load along the shelf besides its own weight, with its working
  * @param standing how deep the things on it are, where the job names them
  * @param doubt how far a support may lie low, and how hard a hand pushes
@@ -21,18 +18,20 @@ public record ShelfOnSupports(
     String caseName,
     String mark,
     String prefix,
-    Section section,
-    List<Flat> flats,
+    LoadedShelf loaded,
     Figure span,
-    double overhang,
     Figure load,
     Optional<Sourced> standing,
     Bearing bearing,
     ShelfLimits limits,
     Doubt doubt) {
 
-  public ShelfOnSupports {
-    flats = List.copyOf(flats);
+  Section section() {
+    return loaded.section();
+  }
+
+  double overhang() {
+    return loaded.overhang();
   }
 
   /**
@@ -62,44 +61,5 @@ public record ShelfOnSupports(
 
     /** Over the whole depth, in a joint. */
     record WholeEnd() implements Bearing {}
-  }
-
-  /**
-   * With the strip of one edge on the other edge too; nothing for a shelf without just one strip.
-   */
-  Optional<ShelfOnSupports> withStripsOnBothEdges() {
-    Layer panel = section.layers().getFirst();
-    Layer strip = section.layers().getLast();
-    double left = panel.width() - strip.width();
-    return section.layers().size() == 2 && left > 0
-        ? Optional.of(withStrips(panel, strip, left))
-        : Optional.empty();
-  }
-
-  private ShelfOnSupports withStrips(Layer panel, Layer strip, double width) {
-    double front = Math.min(panel.front(), strip.front());
-    List<Layer> layers =
-        List.of(
-            panel.at(front + strip.width(), width),
-            strip.at(front, strip.width()),
-            strip.at(front + strip.width() + width, strip.width()));
-    List<Flat> all = List.of(flats.getFirst(), flats.getLast(), flats.getLast());
-    return new ShelfOnSupports(
-        caseName,
-        mark,
-        prefix,
-        new Section(layers),
-        all,
-        span,
-        overhang,
-        load,
-        standing,
-        bearing,
-        limits,
-        doubt);
-  }
-
-  public LoadedShelf loaded() {
-    return new LoadedShelf(section, span.value().value(), overhang, load.value().value());
   }
 }

@@ -15,33 +15,28 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 
 /**
- * A shelf as a plate with all that is asked of it, in bare numbers: shelves of which these are the
- * same are bent once.
+ * A shelf as a plate, in bare numbers: shelves of which these are the same are bent once.
  *
  * @param plate from the front of its foremost layer
  * @param layers of the section, the panel first
  * @param own its own weight
- * @param load as stated, spread evenly
- * @param row the same load, standing at the front edge no deeper than its things are; none where
- *     they fill the depth or are not known
- * @param low how far one support may lie low, mm
- * @param hand on the middle of the front edge, N
  */
-record ShelfPlate(
-    Plate plate,
-    List<Layer> layers,
-    List<PlateLoad> own,
-    PlateLoad load,
-    Optional<PlateLoad> row,
-    double low,
-    double hand) {
+record ShelfPlate(Plate plate, List<Layer> layers, List<PlateLoad> own) {
 
   ShelfPlate {
     layers = List.copyOf(layers);
     own = List.copyOf(own);
+  }
+
+  /** What carries a shelf in the middle of its span besides its ends. */
+  enum Prop {
+    NONE,
+    /** A support under the back edge, such as a pin in the back. */
+    BACK,
+    /** A support under the front edge and one under the back edge, such as a loose upright. */
+    FRONT_AND_BACK
   }
 
   /** Where a layer begins, from the front of the plate. */
@@ -49,30 +44,32 @@ record ShelfPlate(
     return layer.front() - front(layers);
   }
 
+  /** A load along it, N/mm, spread evenly over its depth. */
+  PlateLoad evenly(double load) {
+    return plate.evenly(load / plate.depth());
+  }
+
+  static Optional<ShelfPlate> of(LoadedShelf shelf, Bearing bearing) {
+    return of(shelf, bearing, Prop.NONE);
+  }
+
   /** Nothing for a shelf that does not reach its supports; that is found fault with in boring. */
-  static Optional<ShelfPlate> of(ShelfOnSupports shelf) {
-    List<Support> supports = supports(shelf);
-    double front = supports.isEmpty() ? 0 : supports.getFirst().y();
-    double back = supports.isEmpty() ? depth(shelf) : supports.getLast().y();
-    return 0 <= front && front < back && back <= depth(shelf)
-        ? Optional.of(of(shelf, plate(shelf, supports)))
-        : Optional.empty();
+  static Optional<ShelfPlate> of(LoadedShelf shelf, Bearing bearing, Prop prop) {
+    List<Support> ends = supports(shelf, bearing);
+    double depth = depth(shelf);
+    double front = ends.isEmpty() ? 0 : ends.getFirst().y();
+    double back = ends.isEmpty() ? depth : ends.getLast().y();
+    if (!(0 <= front && front < back && back <= depth)) {
+      return Optional.empty();
+    }
+    List<Support> all = new ArrayList<>(ends);
+    all.addAll(props(prop, length(shelf, bearing) / 2, depth));
+    return Optional.of(of(shelf.section().layers(), plate(shelf, bearing, all)));
   }
 
-  private static double depth(ShelfOnSupports shelf) {
-    return shelf.section().depth() - front(shelf);
-  }
-
-  private static ShelfPlate of(ShelfOnSupports shelf, Plate plate) {
-    double line = shelf.load().value().value();
-    return new ShelfPlate(
-        plate,
-        shelf.section().layers(),
-        shelf.section().layers().stream().map(layer -> own(layer, shelf, plate)).toList(),
-        plate.evenly(line / plate.depth()),
-        shelf.standing().flatMap(deep -> row(line, deep.number(), plate)),
-        shelf.doubt().low().number(),
-        shelf.doubt().hand().number());
+  private static ShelfPlate of(List<Layer> layers, Plate plate) {
+    List<PlateLoad> own = layers.stream().map(l -> own(l, front(layers), plate)).toList();
+    return new ShelfPlate(plate, layers, own);
   }
 
   /** Banding in front of the foremost layer carries nothing. */
@@ -80,85 +77,74 @@ record ShelfPlate(
     return layers.stream().mapToDouble(Layer::front).min().orElseThrow();
   }
 
-  private static double front(ShelfOnSupports shelf) {
-    return front(shelf.section().layers());
+  private static double depth(LoadedShelf shelf) {
+    return shelf.section().depth() - front(shelf.section().layers());
   }
 
-  private static PlateLoad own(Layer layer, ShelfOnSupports shelf, Plate plate) {
-    double from = layer.front() - front(shelf);
+  private static double length(LoadedShelf shelf, Bearing bearing) {
+    return bearing instanceof Bearing.WholeEnd ? shelf.span() : shelf.length();
+  }
+
+  private static PlateLoad own(Layer layer, double front, Plate plate) {
+    double from = layer.front() - front;
     double pressure = new Section(List.of(layer)).weight() / layer.width();
     return new PlateLoad.Patch(pressure, 0, plate.length(), from, from + layer.width());
   }
 
-  private static Optional<PlateLoad> row(double line, double deep, Plate plate) {
-    return deep < plate.depth()
-        ? Optional.of(new PlateLoad.Patch(line / deep, 0, plate.length(), 0, deep))
-        : Optional.empty();
-  }
-
-  private static Plate plate(ShelfOnSupports shelf, List<Support> supports) {
-    boolean whole = shelf.bearing() instanceof Bearing.WholeEnd;
-    LoadedShelf loaded = shelf.loaded();
+  private static Plate plate(LoadedShelf shelf, Bearing bearing, List<Support> supports) {
+    List<Layer> layers = shelf.section().layers();
     return new Plate(
-        whole ? loaded.span() : loaded.length(),
-        bands(shelf),
-        strips(shelf),
-        whole ? Edges.ends(Hold.HINGED) : Edges.FREE,
+        length(shelf, bearing),
+        layers.stream()
+            .sorted(Comparator.comparingDouble(Layer::front))
+            .map(layer -> band(layer, layers.getFirst()))
+            .toList(),
+        strips(layers),
+        bearing instanceof Bearing.WholeEnd ? Edges.ends(Hold.HINGED) : Edges.FREE,
         supports);
   }
 
-  private static List<Band> bands(ShelfOnSupports shelf) {
-    List<Layer> layers = shelf.section().layers();
-    return IntStream.range(0, layers.size())
-        .boxed()
-        .sorted(Comparator.comparingDouble(i -> layers.get(i).front()))
-        .map(i -> band(shelf, i))
-        .toList();
-  }
-
-  /** The first layer is the panel; the others are strips on edge. */
-  private static Band band(ShelfOnSupports shelf, int index) {
-    Layer layer = shelf.section().layers().get(index);
-    Flat flat = shelf.flats().get(index);
+  /** The panel is a plate; the others are strips on edge. */
+  private static Band band(Layer layer, Layer panel) {
+    Flat flat = layer.matter().flat();
     return new Band(
         layer.width(),
-        index == 0 ? flat.plate(layer.thickness()) : flat.strip(layer.width(), layer.thickness()));
+        layer.equals(panel)
+            ? flat.plate(layer.thickness())
+            : flat.strip(layer.width(), layer.thickness()));
   }
 
-  private static Optional<Strips> strips(ShelfOnSupports shelf) {
-    List<Layer> layers = shelf.section().layers();
+  private static Optional<Strips> strips(List<Layer> layers) {
     Layer panel = layers.getFirst();
-    List<Strip> strips =
-        layers.stream()
-            .skip(1)
-            .map(
-                layer ->
-                    new Strip(
-                        middle(layer, shelf),
-                        layer.modulus() * layer.area(),
-                        layer.middle() - panel.middle()))
-            .toList();
+    double front = front(layers);
+    List<Strip> strips = layers.stream().skip(1).map(l -> strip(l, panel, front)).toList();
     double stretch = panel.modulus() * panel.area();
     return strips.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Strips(stretch, panel.width(), middle(panel, shelf), strips));
+        : Optional.of(new Strips(stretch, panel.width(), middle(panel, front), strips));
   }
 
-  private static double middle(Layer layer, ShelfOnSupports shelf) {
-    return layer.front() - front(shelf) + layer.width() / 2;
+  private static Strip strip(Layer layer, Layer panel, double front) {
+    return new Strip(
+        middle(layer, front), layer.modulus() * layer.area(), layer.middle() - panel.middle());
   }
 
-  private static List<Support> supports(ShelfOnSupports shelf) {
-    return switch (shelf.bearing()) {
+  private static double middle(Layer layer, double front) {
+    return layer.front() - front + layer.width() / 2;
+  }
+
+  private static List<Support> supports(LoadedShelf shelf, Bearing bearing) {
+    return switch (bearing) {
       case Bearing.WholeEnd() -> List.of();
       case Bearing.Rows rows -> supports(shelf, rows);
     };
   }
 
   /** Row by row from the front, left before right. */
-  private static List<Support> supports(ShelfOnSupports shelf, Bearing.Rows rows) {
-    double front = rows.front().number() - front(shelf);
-    double back = shelf.section().depth() - rows.back().number() - front(shelf);
+  private static List<Support> supports(LoadedShelf shelf, Bearing.Rows rows) {
+    double cut = front(shelf.section().layers());
+    double front = rows.front().number() - cut;
+    double back = shelf.section().depth() - rows.back().number() - cut;
     DoubleStream places =
         switch (rows.count()) {
           case TWO -> DoubleStream.of(front, back);
@@ -169,8 +155,16 @@ record ShelfPlate(
     places.forEach(
         y -> {
           supports.add(new Support(end, y));
-          supports.add(new Support(shelf.loaded().length() - end, y));
+          supports.add(new Support(shelf.length() - end, y));
         });
     return supports;
+  }
+
+  private static List<Support> props(Prop prop, double middle, double depth) {
+    return switch (prop) {
+      case NONE -> List.of();
+      case BACK -> List.of(new Support(middle, depth));
+      case FRONT_AND_BACK -> List.of(new Support(middle, 0), new Support(middle, depth));
+    };
   }
 }

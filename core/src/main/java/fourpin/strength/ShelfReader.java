@@ -21,6 +21,7 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Sourced;
+import fourpin.strength.Made.Piece;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.ShelfOnSupports.Doubt;
@@ -53,15 +54,15 @@ final class ShelfReader {
 
   ShelfOnSupports read(Part shelf) {
     Figure span = span(shelf);
+    Figure load = load(shelf);
     return new ShelfOnSupports(
         built.order().name(),
         shelf.mark(),
         prefix(shelf),
-        section(shelf),
-        flats(shelf),
+        new LoadedShelf(
+            section(shelf), span.value().value(), overhang(shelf, span), load.value().value()),
         span,
-        overhang(shelf, span),
-        load(shelf),
+        load,
         ShelfLoad.depthOfThings(built.order(), space(shelf).number()),
         bearing(shelf),
         limits(material(shelf)),
@@ -72,6 +73,10 @@ final class ShelfReader {
     return settings;
   }
 
+  Uprights uprights() {
+    return new Uprights(job, built);
+  }
+
   Material material(Part shelf) {
     return job.material(shelf.material());
   }
@@ -80,7 +85,7 @@ final class ShelfReader {
     return Figure.id(built.order().name(), "shelf-" + shelf.mark());
   }
 
-  private ShelfLimits limits(Material material) {
+  ShelfLimits limits(Material material) {
     return new ShelfLimits(
         Matters.creep(material, settings),
         Matters.ratio(Setting.SAG_LIMIT, settings),
@@ -204,13 +209,16 @@ final class ShelfReader {
     return new Section(layers);
   }
 
-  /** In the order of the section's layers. */
-  private List<Flat> flats(Part shelf) {
-    List<Flat> flats = new ArrayList<>(List.of(Matters.flat(material(shelf))));
+  /** What a shelf is cut from, its strips too. */
+  List<Piece> pieces(Part shelf) {
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Piece(material(shelf), section(shelf).layers().getFirst().width()));
     for (Face face : List.of(Face.FRONT, Face.BACK)) {
-      strip(shelf, face).map(s -> Matters.flat(job.material(s.material()))).ifPresent(flats::add);
+      strip(shelf, face)
+          .map(s -> new Piece(job.material(s.material()), s.height().mm()))
+          .ifPresent(pieces::add);
     }
-    return flats;
+    return pieces;
   }
 
   private Layer layer(Edging strip, String name, double front) {

@@ -4,12 +4,10 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.Job;
-import fourpin.measure.Figure;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** From casework to what it carries. */
@@ -34,29 +32,29 @@ public final class StrengthChecker {
   private void check(BuiltCase built) {
     ShelfReader reader = new ShelfReader(job, built);
     List<Part> shelves = reader.shelves();
-    shelves.forEach(shelf -> answers.add(answer(reader.read(shelf))));
-    for (List<Part> alike : grouped(shelves, shelf -> asBeam(reader, shelf))) {
-      findings.addAll(new ShelfFindings(job, reader, alike).all());
+    for (Part shelf : shelves) {
+      ShelfOnSupports read = reader.read(shelf);
+      answers.add(new ShelfFigures(read, Verdict.of(read, plates)).answer());
     }
-    for (List<Part> alike : grouped(shelves, shelf -> ShelfPlate.of(reader.read(shelf)))) {
-      ShelfOnSupports read = reader.read(alike.getFirst());
-      plate(read).ifPresent(a -> findings.addAll(new PlateFindings(job, alike, read, a).all()));
+    for (List<Part> alike : grouped(shelves, shelf -> likeness(reader.read(shelf), shelf))) {
+      findings(reader, alike);
     }
     findings.addAll(TallSides.of(job, built));
   }
 
-  private ShelfAnswer answer(ShelfOnSupports read) {
-    List<Figure> asPlate = plate(read).map(p -> new PlateFigures(read, p).all()).orElse(List.of());
-    return new ShelfFigures(read).answer(asPlate);
+  private void findings(ShelfReader reader, List<Part> alike) {
+    ShelfOnSupports read = reader.read(alike.getFirst());
+    Verdict verdict = Verdict.of(read, plates);
+    findings.addAll(new ShelfFindings(job, reader, alike, verdict, plates).all());
+    verdict
+        .plate()
+        .ifPresent(
+            plate -> findings.addAll(new PlateFindings(job, alike, read, verdict, plate).all()));
   }
 
-  private Optional<PlateAnswer> plate(ShelfOnSupports read) {
-    return ShelfPlate.of(read).map(plates::of);
-  }
-
-  private static Object asBeam(ShelfReader reader, Part shelf) {
-    ShelfOnSupports read = reader.read(shelf);
-    return List.of(read.loaded(), read.limits(), shelf.material(), shelf.role());
+  private static Object likeness(ShelfOnSupports read, Part shelf) {
+    return List.of(
+        read.loaded(), read.bearing(), read.limits(), read.doubt(), shelf.material(), shelf.role());
   }
 
   /** Shelves that are alike in all that matters are found fault with together. */

@@ -20,9 +20,19 @@ class SectionTest {
 
   static Matter matter(double modulus, double density) {
     return new Matter(
-        sourced(modulus, QuantityUnit.STRESS),
+        isotropic(modulus),
         sourced(modulus / 16, QuantityUnit.STRESS),
         sourced(density, QuantityUnit.DENSITY));
+  }
+
+  /** Alike both ways, as glass is: Poisson ratio 0.22. */
+  static Flat isotropic(double modulus) {
+    Sourced along = sourced(modulus, QuantityUnit.STRESS);
+    return new Flat(
+        along,
+        along,
+        sourced(modulus / 2.44, QuantityUnit.STRESS),
+        sourced(0.22, QuantityUnit.RATIO));
   }
 
   private static Sourced sourced(double value, QuantityUnit unit) {

@@ -3,10 +3,8 @@ package fourpin.trials;
 import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.plan.Planner;
-import fourpin.shop.file.JobReader;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +25,7 @@ final class CoreAlone {
   }
 
   void measure(Path example) throws IOException {
-    Job job = read(example);
+    Job job = Examples.read(example);
     double baseline = warm.baseline().processor().median();
     out.printf(
         Locale.ROOT,
@@ -61,14 +59,6 @@ final class CoreAlone {
         processor,
         processor / job.cases().size(),
         processor / baseline);
-  }
-
-  private static Job read(Path example) throws IOException {
-    return switch (JobReader.read(Files.readAllBytes(example))) {
-      case JobReader.Outcome.Good(Job job) -> job;
-      case JobReader.Outcome.Refused(var problems, _) ->
-          throw new IllegalStateException(example + " is refused: " + problems);
-    };
   }
 
   /** The first case of the job, over and over under new names. */

@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
       BoringTrial.class,
       BenchTrial.class,
       StoreTrial.class,
-      EditorsTrial.class
+      EditorsTrial.class,
+      StrengthTrial.class
     })
 public final class Trials implements Runnable {
 

@@ -46,10 +46,10 @@ final class ShelfPages {
             "Shelves under their load",
             List.of(
                 Block.Paragraph.of(
-                    "Each shelf as a beam on its supports, with its edging; sag in the middle. This tells how far it bends, "
-                        + "not that a case is safe: loads, woods and rules are those listed under \"What this rests on\"."),
+                    "Each shelf as a plate on its supports, with its edging; sag of front edge, middle or back edge, whichever is "
+                        + "most. This tells how far it bends, not that a case is safe: loads, woods and rules are those listed under \"What this rests on\"."),
                 atStatedLoad(alike),
-                new Block.Heading("The same shelves as plates"),
+                new Block.Heading("The same shelves edge by edge"),
                 Block.Paragraph.of(
                     "Front and back edge apart, on supports that push and never pull, at the stated load. A shelf rocks on "
                         + "one low support until enough stands on it; what this takes, and how far a support may lie low "

@@ -1,0 +1,47 @@
+package fourpin.strength;
+
+import fourpin.casework.Finding.Remedy;
+import fourpin.job.Job;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One way to keep a shelf within its limits.
+ *
+ * @param what to do, and what it then does
+ * @param price of the wood that it takes more, for each shelf; nothing where stock has no price
+ * @param mass that it weighs more, kg for each shelf
+ * @param besides what else it costs, in words; may be empty where it takes wood
+ */
+record Cure(String what, Optional<Double> price, double mass, String besides) {
+
+  /** Cheapest first, those without a price after those with one; the lighter first. */
+  static final Comparator<Cure> CHEAPEST =
+      Comparator.<Cure>comparingDouble(c -> c.price().orElse(Double.POSITIVE_INFINITY))
+          .thenComparingDouble(Cure::mass);
+
+  Remedy remedy(Job job) {
+    List<String> costs = new ArrayList<>();
+    if (!besides.isEmpty()) {
+      costs.add(besides);
+    }
+    if (mass != 0) {
+      costs.add(price.map(p -> money(job, p) + ", ").orElse("") + weight(job) + ", each shelf");
+    }
+    return new Remedy(what, String.join("; ", costs));
+  }
+
+  private static String money(Job job, double price) {
+    String amount = Quantity.of(Math.abs(price), QuantityUnit.MONEY).text(job.unit());
+    return "wood for about " + job.currency() + amount + (price < 0 ? " less" : " more");
+  }
+
+  private String weight(Job job) {
+    String amount = Quantity.of(Math.abs(mass), QuantityUnit.MASS).text(job.unit());
+    return amount + (mass < 0 ? " lighter" : " heavier");
+  }
+}
