@@ -25,6 +25,9 @@ public final class Reference {
   private static final Catalogue<PinSleeve> SLEEVES = table("sleeves.csv", PinSleeve::of);
   private static final Catalogue<ShelfStandard> STANDARDS =
       table("standards.csv", ShelfStandard::of);
+  private static final Catalogue<PowerLaw> POWER_LAWS = table("power_laws.csv", PowerLaw::of);
+  private static final Catalogue<TemperatureCurve> MOISTURE =
+      table("equilibrium_moisture.csv", TemperatureCurve::of);
   private static final Catalogue<GlassStress> GLASS = table("glass_stresses.csv", GlassStress::of);
 
   private Reference() {}
@@ -98,6 +101,16 @@ public final class Reference {
 
   public static Catalogue<GlassStress> glassStresses() {
     return GLASS;
+  }
+
+  /** Strengths of fasteners. */
+  public static Catalogue<PowerLaw> powerLaws() {
+    return POWER_LAWS;
+  }
+
+  /** The curves of equilibrium moisture: W, K, K1, K2. */
+  public static Catalogue<TemperatureCurve> moisture() {
+    return MOISTURE;
   }
 
   /**

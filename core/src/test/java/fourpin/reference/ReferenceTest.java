@@ -20,9 +20,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ReferenceTest {
 
-  /** 1 psi in MPa, NIST SP 811 Appendix B.8. */
-  private static final double MPA_PER_PSI = 6.894757e-3;
-
   static Stream<Listed> everyRow() {
     return Stream.of(
             Reference.substances(),
@@ -35,7 +32,9 @@ class ReferenceTest {
             Reference.pins(),
             Reference.sleeves(),
             Reference.standards(),
-            Reference.glassStresses())
+            Reference.glassStresses(),
+            Reference.powerLaws(),
+            Reference.moisture())
         .flatMap(table -> table.rows().stream());
   }
 
@@ -56,51 +55,6 @@ class ReferenceTest {
     assertThat(Reference.woods().rows()).hasSize(59);
     assertThat(Reference.panels().rows()).hasSizeGreaterThanOrEqualTo(15);
     assertThat(Reference.loads().rows()).hasSize(3);
-  }
-
-  /**
-   * Wood Handbook FPL-GTR-190 (2010), Table 5-3b: the inch-pound table, printed apart from the
-   * metric one that woods.csv takes its values from. Modulus in million psi; specific gravity.
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "'ash, white',0.60,1.74",
-    "'beech, american',0.64,1.72",
-    "'birch, yellow',0.62,2.01",
-    "'cherry, black',0.50,1.49",
-    "'hickory, shagbark',0.72,2.16",
-    "'maple, sugar',0.63,1.83",
-    "'oak, northern red',0.63,1.82",
-    "'oak, white',0.68,1.78",
-    "'walnut, black',0.55,1.68",
-    "yellow-poplar,0.42,1.58",
-    "'douglas-fir, coast',0.48,1.95",
-    "'pine, ponderosa',0.40,1.29",
-    "'pine, sugar',0.36,1.19"
-  })
-  void woodsAgreeWithTheInchPoundTable(String name, double gravity, double millionPsi) {
-    Wood wood = Reference.woods().get(name);
-    assertThat(wood.specificGravity()).isEqualTo(gravity);
-    // Both tables are rounded: metric to 100 MPa, inch-pound to 0.01 million psi (69 MPa).
-    assertThat(wood.modulus().typical().value())
-        .isCloseTo(millionPsi * 1e6 * MPA_PER_PSI, within(85.0));
-  }
-
-  /** The same for every wood whose inch-pound modulus was read. */
-  @Test
-  void printedModuliAgreeThroughout() {
-    List<Row> printed =
-        Row.all("woods.csv", row -> row).stream()
-            .filter(row -> !row.text("modulus_printed_mpsi").isEmpty())
-            .toList();
-    assertThat(printed)
-        .hasSizeGreaterThan(30)
-        .allSatisfy(
-            row ->
-                assertThat(row.number("modulus_mpa"))
-                    .as(row.name())
-                    .isCloseTo(
-                        row.number("modulus_printed_mpsi") * 1e6 * MPA_PER_PSI, within(85.0)));
   }
 
   /** Wood Handbook (2010), Table 4-6a: white ash, specific gravity 0.60 at 12 %, 672 kg/m³. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Composite sections against printed answers of textbooks. */
+/** What holds of sections; printed answers of textbooks stand in {@code fourpin.validation}. */
 class SectionTest {
 
   static Matter matter(double modulus, double density) {
@@ -41,48 +41,6 @@ class SectionTest {
 
   private static Layer layer(double modulus, double width, double thickness, double top) {
     return new Layer("layer", matter(modulus, 1), width, thickness, 0, top);
-  }
-
-  /**
-   * Gere, Mechanics of Materials, Examples 6.1 and 6.3 (pp. 400, 407): wood 4 x 6 in, E 1500 ksi,
-   * over steel 4 x 0.5 in, E 30000 ksi, M 60 kip-in: axis 5.031 in from the top, wood 1305 psi,
-   * steel 7621 psi. In inches and pounds, as printed.
-   */
-  @Test
-  void woodOverSteel() {
-    Layer wood = layer(1.5e6, 4, 6, 0);
-    Layer steel = layer(30e6, 4, 0.5, 6);
-    Section section = new Section(List.of(wood, steel));
-    assertThat(section.neutralAxis()).isCloseTo(5.031, within(0.001));
-    assertThat(section.stress(wood, 60_000)).isCloseTo(1305, within(1.0));
-    assertThat(section.stress(steel, 60_000)).isCloseTo(7621, within(1.0));
-    assertThat(section.mostStressed()).isEqualTo(steel);
-  }
-
-  /**
-   * Popov, Engineering Mechanics of Solids, Example 6.8 (p. 303): wood 150 x 250 mm, E 10 GPa, with
-   * steel 150 x 10 mm below, E 200 GPa, M 30 kN m: wood 11.49 MPa, steel 97.09 MPa.
-   */
-  @Test
-  void woodWithSteelBelow() {
-    Layer wood = layer(10_000, 150, 250, 0);
-    Layer steel = layer(200_000, 150, 10, 250);
-    Section section = new Section(List.of(wood, steel));
-    assertThat(section.stress(wood, 30e6)).isCloseTo(11.49, within(0.01));
-    assertThat(section.stress(steel, 30e6)).isCloseTo(97.09, within(0.01));
-  }
-
-  /**
-   * Beer, Johnston, DeWolf, Mechanics of Materials, Sample Problem 4.3 (p. 248): a T of two steel
-   * plates, flange 200 x 20 mm and web 20 x 300 mm, with oak 75 x 300 mm on either side of the web;
-   * E 12.5 and 200 GPa, M 50 kN m: wood 4.57 MPa.
-   */
-  @Test
-  void steelTeeBetweenTimbers() {
-    Layer oak = layer(12_500, 150, 300, 20);
-    Section section =
-        new Section(List.of(layer(200_000, 200, 20, 0), layer(200_000, 20, 300, 20), oak));
-    assertThat(section.stress(oak, 50e6)).isCloseTo(4.57, within(0.01));
   }
 
   /** One rectangle: b t³/12, axis in the middle, stress 6 M/(b t²). */

@@ -105,7 +105,7 @@ class ConvergenceTest {
   }
 
   private static double levyEdge() {
-    return PlateTablesTest.levy(1, 1);
+    return PlateSeriesTest.levy(1, 1);
   }
 
   private static List<Support> supports(double length, double depth, double end, double edge) {

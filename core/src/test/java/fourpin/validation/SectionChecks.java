@@ -1,0 +1,151 @@
+package fourpin.validation;
+
+import static fourpin.validation.Check.published;
+
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Sourced;
+import fourpin.strength.Flat;
+import fourpin.strength.LoadedShelf;
+import fourpin.strength.Section;
+import fourpin.strength.Section.Layer;
+import fourpin.strength.Section.Matter;
+import fourpin.strength.ShelfLimits;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Sections of several materials, and shelves of published length. */
+final class SectionChecks {
+
+  private static final double MM_PER_INCH = 25.4;
+  private static final double MPA_PER_PSI = 6.894757e-3;
+  private static final double KPA_PER_PSF = 4.788026e-2;
+
+  /** So stiff in shear that only bending is left, as in the tables held against. */
+  private static final double NO_SHEAR_MPA = 1e9;
+
+  private SectionChecks() {}
+
+  static List<Check> composite() {
+    Layer wood = layer(1.5e6, 4, 6, 0);
+    Layer steel = layer(30e6, 4, 0.5, 6);
+    Section gere = new Section(List.of(wood, steel));
+    Layer timber = layer(10_000, 150, 250, 0);
+    Layer plate = layer(200_000, 150, 10, 250);
+    Section popov = new Section(List.of(timber, plate));
+    Layer oak = layer(12_500, 150, 300, 20);
+    Section beer =
+        new Section(List.of(layer(200_000, 200, 20, 0), layer(200_000, 20, 300, 20), oak));
+    String gereTitle = "Gere, Mechanics of Materials";
+    String gerePlace = "Examples 6.1 and 6.3 (pp. 400, 407)";
+    String popovTitle = "Popov, Engineering Mechanics of Solids";
+    String popovPlace = "Example 6.8 (p. 303)";
+    return List.of(
+        published(
+            "wood 4 x 6 in over steel 4 x 0.5 in: neutral axis from the top",
+            "5.031",
+            "in",
+            0.001,
+            gereTitle,
+            gerePlace,
+            gere::neutralAxis),
+        published(
+            "the same, 60 kip-in: wood",
+            "1305",
+            "psi",
+            1,
+            gereTitle,
+            gerePlace,
+            () -> gere.stress(wood, 60_000)),
+        published(
+            "the same: steel",
+            "7621",
+            "psi",
+            1,
+            gereTitle,
+            gerePlace,
+            () -> gere.stress(steel, 60_000)),
+        published(
+            "wood 150 x 250 mm over steel 150 x 10 mm, 30 kN m: wood",
+            "11.49",
+            "MPa",
+            0.01,
+            popovTitle,
+            popovPlace,
+            () -> popov.stress(timber, 30e6)),
+        published(
+            "the same: steel",
+            "97.09",
+            "MPa",
+            0.01,
+            popovTitle,
+            popovPlace,
+            () -> popov.stress(plate, 30e6)),
+        published(
+            "steel tee between timbers, 50 kN m: wood",
+            "4.57",
+            "MPa",
+            0.01,
+            "Beer, Johnston, DeWolf, Mechanics of Materials",
+            "Sample Problem 4.3 (p. 248)",
+            () -> beer.stress(oak, 50e6)));
+  }
+
+  /** The printed lengths are cut to whole inches, one rounded up. */
+  static List<Check> spans() {
+    List<Check> all = new ArrayList<>();
+    for (Rows.Row row : Rows.of("aws_shelf_spans.csv")) {
+      double depth = 300;
+      Section section =
+          plain(
+              row.number("modulus_psi") * MPA_PER_PSI,
+              depth,
+              row.number("thickness_in") * MM_PER_INCH);
+      double load = row.number("load_psf") * KPA_PER_PSF / 1000 * depth;
+      ShelfLimits rule = new ShelfLimits(ratio(1), ratio(144), ratio(144), Optional.empty());
+      all.add(
+          published(
+              row.text("material")
+                  + ", "
+                  + row.text("thickness_in")
+                  + " in, "
+                  + row.text("load_psf")
+                  + " lb/sq ft",
+              row.text("longest_in"),
+              "in",
+              1,
+              "Architectural Woodwork Standards, 1st ed. (2009)",
+              row.text("place"),
+              () -> rule.longestSpan(new LoadedShelf(section, 1, 0, load), 1) / MM_PER_INCH));
+    }
+    return all;
+  }
+
+  private static Section plain(double modulus, double depth, double thickness) {
+    Matter matter = new Matter(alike(modulus), stress(NO_SHEAR_MPA), density(0));
+    return new Section(List.of(new Layer("shelf", matter, depth, thickness, 0, 0)));
+  }
+
+  private static Layer layer(double modulus, double width, double thickness, double top) {
+    Matter matter = new Matter(alike(modulus), stress(modulus / 16), density(1));
+    return new Layer("layer", matter, width, thickness, 0, top);
+  }
+
+  private static Flat alike(double modulus) {
+    return new Flat(stress(modulus), stress(modulus), stress(modulus / 2.44), ratio(0.22));
+  }
+
+  private static Sourced stress(double value) {
+    return new Sourced(Quantity.of(value, QuantityUnit.STRESS), Source.STATED);
+  }
+
+  private static Sourced density(double value) {
+    return new Sourced(Quantity.of(value, QuantityUnit.DENSITY), Source.STATED);
+  }
+
+  private static Sourced ratio(double value) {
+    return new Sourced(Quantity.of(value, QuantityUnit.RATIO), Source.STATED);
+  }
+}

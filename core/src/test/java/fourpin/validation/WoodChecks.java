@@ -1,0 +1,336 @@
+package fourpin.validation;
+
+import static fourpin.validation.Check.fromMemory;
+import static fourpin.validation.Check.published;
+
+import fourpin.reference.PowerLaw;
+import fourpin.reference.Reference;
+import fourpin.reference.Wood;
+import fourpin.reference.WoodMovement;
+import fourpin.strength.wood.DowelBearing;
+import fourpin.strength.wood.Moisture;
+import fourpin.strength.wood.Moisture.Way;
+import fourpin.strength.wood.Withdrawal;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Wood and what is fastened in it: rows of handbooks, moisture, bearing, withdrawal, creep. */
+final class WoodChecks {
+
+  private static final String HANDBOOK = "Wood Handbook FPL-GTR-190 (2010)";
+  private static final double MPA_PER_PSI = 6.894757e-3;
+  private static final double MM_PER_INCH = 25.4;
+
+  /** The tables are rounded: metric to 100 MPa, inch-pound to 0.01 million psi (69 MPa). */
+  private static final double BOTH_ROUNDED = 85 / MPA_PER_PSI / 1e6;
+
+  private WoodChecks() {}
+
+  /** The inch-pound table, printed apart from the metric one that woods.csv is from. */
+  static List<Check> moduli() {
+    List<Check> all = new ArrayList<>();
+    for (Rows.Row row : Rows.reference("woods.csv")) {
+      String printed = row.text("modulus_printed_mpsi");
+      Wood wood = Reference.woods().get(row.text("name"));
+      if (!printed.isEmpty()) {
+        all.add(
+            published(
+                "modulus of " + wood.name(),
+                printed,
+                "10⁶ psi",
+                BOTH_ROUNDED,
+                HANDBOOK,
+                "Table 5-3b",
+                () -> wood.modulus().typical().value() / MPA_PER_PSI / 1e6));
+      }
+    }
+    return all;
+  }
+
+  static List<Check> density() {
+    return List.of(
+        published(
+            "density of white ash at 12 %",
+            "672",
+            "kg/m³",
+            0.5,
+            HANDBOOK,
+            "Table 4-6a",
+            () -> Reference.woods().get("ash, white").density().typical().value()));
+  }
+
+  /** Equilibrium moisture, the whole table. */
+  static List<Check> equilibrium() {
+    List<Check> all = new ArrayList<>();
+    for (Rows.Row row : Rows.of("emc_table.csv")) {
+      double celsius = (row.number("fahrenheit") - 32) / 1.8;
+      all.add(
+          published(
+              row.text("fahrenheit") + " °F, " + row.text("humidity") + " % humidity",
+              row.text("printed_pct"),
+              "%",
+              0.06,
+              HANDBOOK,
+              "Table 4-2",
+              () -> Moisture.equilibrium(celsius, row.number("humidity"))));
+    }
+    return all;
+  }
+
+  static List<Check> movement() {
+    WoodMovement coefficient =
+        new WoodMovement(
+            "flat-grained", 1, 1, 0.001, 0.00245, "", Reference.moisture().get("W").source());
+    List<Check> all = new ArrayList<>();
+    all.add(
+        published(
+            "a flat-grained board of 232 mm, 8 to 11 %, coefficient 0.00245",
+            "1.7",
+            "mm",
+            0.05,
+            HANDBOOK,
+            "ch. 13, example under Table 13-5; coefficient from memory",
+            () -> Moisture.change(coefficient, Way.TANGENTIAL, 232, 8, 11)));
+    String[][] table = {
+      {"walnut, black", "0.00190", "0.00274"},
+      {"maple, sugar", "0.00165", "0.00353"},
+      {"cherry, black", "0.00126", "0.00248"},
+      {"ash, white", "0.00169", "0.00274"},
+      {"alder, red", "0.00151", "0.00256"}
+    };
+    for (String[] row : table) {
+      WoodMovement wood = Reference.movement().get(row[0]);
+      String place = "Table 13-5, from the shrinkage of Table 4-3 by C = S / (30 - 20 S)";
+      all.add(
+          published(
+              row[0] + ", each per cent, radial",
+              row[1],
+              "",
+              1.5e-5,
+              HANDBOOK,
+              place,
+              () -> rule(wood.radialShrinkage())));
+      all.add(
+          published(
+              row[0] + ", each per cent, tangential",
+              row[2],
+              "",
+              1.5e-5,
+              HANDBOOK,
+              place,
+              () -> rule(wood.tangentialShrinkage())));
+    }
+    return all;
+  }
+
+  private static double rule(double percent) {
+    double s = percent / 100;
+    return s / (30 - 20 * s);
+  }
+
+  static List<Check> bearing() {
+    String nds = "NDS 2018";
+    String suite = "EN 1995-1-1, as worked in a public test suite";
+    String[][] across = {{"0.25", "4450"}, {"0.375", "3650"}, {"0.5", "3150"}};
+    List<Check> all = new ArrayList<>();
+    for (String[] row : across) {
+      all.add(
+          fromMemory(
+              "across the grain, G 0.50, " + row[0] + " in",
+              row[1],
+              "psi",
+              25,
+              nds,
+              "Table 12.3.3",
+              () -> nds(0.5, Double.parseDouble(row[0]), 90)));
+    }
+    all.add(
+        fromMemory(
+            "along the grain, G 0.50, 1/2 in",
+            "5600",
+            "psi",
+            25,
+            nds,
+            "Table 12.3.3",
+            () -> nds(0.5, 0.5, 0)));
+    all.add(
+        fromMemory(
+            "under 1/4 in, G 0.50",
+            "4650",
+            "psi",
+            25,
+            nds,
+            "Table 12.3.3",
+            () -> nds(0.5, 0.2, 0)));
+    all.add(
+        fromMemory(
+            "under 1/4 in, G 0.55",
+            "5550",
+            "psi",
+            25,
+            nds,
+            "Table 12.3.3",
+            () -> nds(0.55, 0.2, 90)));
+    all.add(
+        published(
+            "under 1/4 in, G 1, as the handbook's 114.5 MPa",
+            "114.5",
+            "MPa",
+            0.06,
+            "Wood Handbook FPL-GTR-282 (2021)",
+            "Eq. 8-3",
+            () -> nds(1, 0.2, 0) * MPA_PER_PSI));
+    all.add(
+        published(
+            "along the grain, d 10 mm, ρ 350 kg/m³",
+            "25.83",
+            "MPa",
+            0.005,
+            suite,
+            "Eq. 8.32",
+            () -> DowelBearing.ec5(Wood.Kind.SOFTWOOD, 350, 10, 0)));
+    all.add(
+        published(
+            "along the grain, d 11 mm, ρ 386 kg/m³",
+            "28.17028",
+            "MPa",
+            1e-5,
+            suite,
+            "Eq. 8.32",
+            () -> DowelBearing.ec5(Wood.Kind.SOFTWOOD, 386, 11, 0)));
+    all.add(
+        published(
+            "along over across, softwood, d 10 mm",
+            "1.5",
+            "",
+            1e-9,
+            suite,
+            "Eq. 8.33",
+            () -> DowelBearing.k90(Wood.Kind.SOFTWOOD, 10)));
+    return all;
+  }
+
+  private static double nds(double gravity, double inches, double degrees) {
+    return DowelBearing.nds(gravity, inches * MM_PER_INCH, degrees) / MPA_PER_PSI;
+  }
+
+  /** Lag screws, the whole table. */
+  static List<Check> lagScrews() {
+    List<Check> all = new ArrayList<>();
+    for (Rows.Row row : Rows.of("nds_lag_withdrawal.csv")) {
+      all.add(
+          published(
+              "G " + row.text("gravity") + ", " + row.text("inches") + " in",
+              row.text("printed_lb_per_in"),
+              "lb/in",
+              1,
+              "NDS",
+              "Table 12.2A, scanned page",
+              () -> Withdrawal.lagScrew().printed(row.number("gravity"), row.number("inches"))));
+    }
+    return all;
+  }
+
+  static List<Check> screws() {
+    PowerLaw lag = Withdrawal.lagScrew();
+    PowerLaw wood = Withdrawal.woodScrew();
+    return List.of(
+        published(
+            "lag screw 1/2 x 4 in through 1 1/2 in, tip 5/16 in, G 0.55",
+            "955",
+            "lb",
+            1,
+            "AWC, Structural Wood Design Solved Example Problems",
+            "E2.3",
+            () -> lag.printed(0.55, 0.5) * (4 - 1.5 - 0.3125)),
+        fromMemory(
+            "wood screw no. 8 (0.164 in), G 0.50",
+            "117",
+            "lb/in",
+            0.5,
+            "NDS",
+            "Table 12.2B",
+            () -> wood.printed(0.5, 0.164)),
+        fromMemory(
+            "wood screw no. 10 (0.190 in), G 0.50",
+            "135",
+            "lb/in",
+            0.5,
+            "NDS",
+            "Table 12.2B",
+            () -> wood.printed(0.5, 0.19)));
+  }
+
+  static List<Check> creep() {
+    String ec5 = "EN 1995-1-1:2004";
+    return List.of(
+        published(
+            "seasoned wood",
+            "1.5",
+            "",
+            0,
+            "American Wood Council answer on NDS 3.5.2",
+            "K_cr",
+            () -> creep("handbook, solid wood")),
+        published(
+            "unseasoned wood",
+            "2.0",
+            "",
+            0,
+            "American Wood Council answer on NDS 3.5.2",
+            "K_cr",
+            () -> creep("handbook, solid wood, unseasoned")),
+        published(
+            "solid wood, k_def, service class 1",
+            "0.60",
+            "",
+            1e-9,
+            ec5,
+            "Table 3.2, three public code repositories",
+            () -> creep("eurocode, solid wood") - 1),
+        published(
+            "laminated wood, k_def, service class 1",
+            "0.60",
+            "",
+            1e-9,
+            ec5,
+            "Table 3.2, three public code repositories",
+            () -> creep("eurocode, laminated wood") - 1),
+        fromMemory(
+            "plywood, k_def, service class 1",
+            "0.80",
+            "",
+            1e-9,
+            ec5,
+            "Table 3.2",
+            () -> creep("eurocode, plywood") - 1),
+        fromMemory(
+            "OSB/3, k_def, service class 1",
+            "1.50",
+            "",
+            1e-9,
+            ec5,
+            "Table 3.2",
+            () -> creep("eurocode, strand board") - 1),
+        fromMemory(
+            "MDF.LA, k_def, service class 1",
+            "2.25",
+            "",
+            1e-9,
+            ec5,
+            "Table 3.2",
+            () -> creep("eurocode, fibreboard") - 1),
+        fromMemory(
+            "particleboard P4, k_def, service class 1",
+            "2.25",
+            "",
+            1e-9,
+            ec5,
+            "Table 3.2",
+            () -> creep("eurocode, particleboard") - 1));
+  }
+
+  private static double creep(String name) {
+    return Reference.creep().get(name).totalOverFirst();
+  }
+}
