@@ -53,7 +53,7 @@ final class Bookcase {
 
   private Position position(int bay, int level, Term guideHole, List<Term> seats) {
     List<List<Term>> holes = seats.stream().map(seat -> hole(guideHole, seat)).toList();
-    return new Position(bay, level, holes.get(0), holes.get(1), holes.get(2), holes.get(3));
+    return Position.of(bay, level, holes.get(0), holes.get(1), holes.get(2), holes.get(3));
   }
 
   private List<Term> hole(Term guideHole, Term seat) {

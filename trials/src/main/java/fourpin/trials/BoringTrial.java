@@ -2,7 +2,6 @@ package fourpin.trials;
 
 import com.sun.management.OperatingSystemMXBean;
 import fourpin.boring.tolerance.ErrorModel;
-import fourpin.boring.tolerance.Miss;
 import fourpin.boring.tolerance.Simulation;
 import fourpin.boring.tolerance.Tally;
 import java.lang.management.ManagementFactory;
@@ -91,7 +90,7 @@ final class BoringTrial implements Callable<Integer> {
   }
 
   private Tally simulate(ErrorModel model) {
-    return Simulation.run(model, Miss.GAP, FEEL_LIMIT, cases, SEED);
+    return Simulation.run(model, FEEL_LIMIT, cases, SEED);
   }
 
   private Seconds measure(ErrorModel model) {

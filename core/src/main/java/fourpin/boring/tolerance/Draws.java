@@ -41,9 +41,9 @@ final class Draws {
     this.places = places;
   }
 
-  static Draws of(ErrorModel model, Miss miss, Predicate<Position> apart) {
+  static Draws of(ErrorModel model, Predicate<Position> apart) {
     List<NetError> errors =
-        model.positions().stream().map(p -> NetError.of(model, p, miss)).toList();
+        model.positions().stream().map(p -> NetError.of(model, p, Miss.GAP)).toList();
     List<Share> shared = shared(errors);
     List<Share> normals = of(Shape.NORMAL, shared);
     List<Share> uniforms = of(Shape.UNIFORM, shared);

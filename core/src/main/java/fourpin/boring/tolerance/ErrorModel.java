@@ -1,6 +1,7 @@
 package fourpin.boring.tolerance;
 
-import fourpin.boring.tolerance.Miss.Corner;
+import fourpin.boring.tolerance.Miss.Point;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -48,32 +49,37 @@ public record ErrorModel(List<Cause> causes, List<Position> positions) {
   public record Term(int cause, double factor) {}
 
   /**
-   * A shelf's place: the errors of its four holes.
+   * A shelf's place: the errors of the holes that it lies on.
    *
    * @param level number in the bay's grid
+   * @param points the errors by point, in the order of {@link Point}
    */
-  public record Position(
-      int bay,
-      int level,
-      List<Term> leftFront,
-      List<Term> leftBack,
-      List<Term> rightFront,
-      List<Term> rightBack) {
+  public record Position(int bay, int level, Map<Point, List<Term>> points) {
     public Position {
-      leftFront = List.copyOf(leftFront);
-      leftBack = List.copyOf(leftBack);
-      rightFront = List.copyOf(rightFront);
-      rightBack = List.copyOf(rightBack);
+      if (!points.keySet().equals(Point.CORNERS)) {
+        throw new IllegalArgumentException("a shelf can't lie on " + points.keySet());
+      }
+      Map<Point, List<Term>> copy = new EnumMap<>(Point.class);
+      points.forEach((point, terms) -> copy.put(point, List.copyOf(terms)));
+      points = Collections.unmodifiableMap(copy);
     }
 
-    /** The errors by corner, in the order of {@link Corner}. */
-    public Map<Corner, List<Term>> corners() {
-      Map<Corner, List<Term>> corners = new EnumMap<>(Corner.class);
-      corners.put(Corner.LEFT_FRONT, leftFront);
-      corners.put(Corner.LEFT_BACK, leftBack);
-      corners.put(Corner.RIGHT_FRONT, rightFront);
-      corners.put(Corner.RIGHT_BACK, rightBack);
-      return corners;
+    /** On four corners. */
+    public static Position of(
+        int bay,
+        int level,
+        List<Term> leftFront,
+        List<Term> leftBack,
+        List<Term> rightFront,
+        List<Term> rightBack) {
+      return new Position(
+          bay,
+          level,
+          Map.of(
+              Point.LEFT_FRONT, leftFront,
+              Point.LEFT_BACK, leftBack,
+              Point.RIGHT_FRONT, rightFront,
+              Point.RIGHT_BACK, rightBack));
     }
   }
 }

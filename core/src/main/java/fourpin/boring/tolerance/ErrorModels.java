@@ -4,15 +4,17 @@ import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Level;
 import fourpin.boring.tolerance.ErrorModel.Position;
 import fourpin.boring.tolerance.ErrorModel.Term;
-import fourpin.boring.tolerance.Miss.Corner;
+import fourpin.boring.tolerance.Miss.Point;
 import fourpin.boring.way.Method;
 import fourpin.casework.BuiltCase;
 import fourpin.job.Support;
 import fourpin.job.Way;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * From a way of boring to the errors of its holes.
@@ -55,34 +57,25 @@ public final class ErrorModels {
     List<Position> positions = new ArrayList<>();
     for (BayGrid grid : grids) {
       for (Level level : grid.levels()) {
-        List<List<Term>> corners = corners(grid, level, errors);
-        if (corners.size() == Corner.values().length) {
-          positions.add(
-              new Position(
-                  grid.bay(),
-                  level.number(),
-                  corners.get(Corner.LEFT_FRONT.ordinal()),
-                  corners.get(Corner.LEFT_BACK.ordinal()),
-                  corners.get(Corner.RIGHT_FRONT.ordinal()),
-                  corners.get(Corner.RIGHT_BACK.ordinal())));
-        }
+        position(grid, level, errors).ifPresent(positions::add);
       }
     }
     return new ErrorModel(book.causes(), positions);
   }
 
-  /** Holes that the way does not make are missing; the bench run tells of them. */
-  private List<List<Term>> corners(BayGrid grid, Level level, Map<Hole, List<Term>> errors) {
-    List<List<Term>> corners = new ArrayList<>();
-    for (Corner corner : Corner.values()) {
-      Hole hole = new Hole(grid.bay(), level.number(), corner);
-      if (errors.containsKey(hole)) {
-        List<Term> terms = new ArrayList<>(errors.get(hole));
-        terms.add(book.uniform(CauseKind.PIN, hole.text(), looseness(grid) / 2));
-        corners.add(terms);
+  /** None where the way doesn't make all holes; the bench run tells of those. */
+  private Optional<Position> position(BayGrid grid, Level level, Map<Hole, List<Term>> errors) {
+    Map<Point, List<Term>> points = new EnumMap<>(Point.class);
+    for (Point point : Point.CORNERS) {
+      Hole hole = new Hole(grid.bay(), level.number(), point);
+      if (!errors.containsKey(hole)) {
+        return Optional.empty();
       }
+      List<Term> terms = new ArrayList<>(errors.get(hole));
+      terms.add(book.uniform(CauseKind.PIN, hole.text(), looseness(grid) / 2));
+      points.put(point, terms);
     }
-    return corners;
+    return Optional.of(new Position(grid.bay(), level.number(), points));
   }
 
   /** Clearance of a pin in its hole, mm. */
@@ -98,8 +91,8 @@ public final class ErrorModels {
     Map<Hole, List<Term>> errors = new LinkedHashMap<>();
     for (BayGrid grid : grids) {
       for (Level level : grid.levels()) {
-        for (Corner corner : Corner.values()) {
-          Hole hole = new Hole(grid.bay(), level.number(), corner);
+        for (Point point : Point.CORNERS) {
+          Hole hole = new Hole(grid.bay(), level.number(), point);
           errors.put(hole, unguided(method, hole, run(grid, level)));
         }
       }
@@ -108,8 +101,8 @@ public final class ErrorModels {
   }
 
   private List<Term> unguided(Method method, Hole hole, int run) {
-    String row = "bay " + hole.bay() + " " + hole.corner() + " " + run;
-    String side = "bay " + hole.bay() + " " + Hole.sideOf(hole.corner());
+    String row = "bay " + hole.bay() + " " + hole.point() + " " + run;
+    String side = "bay " + hole.bay() + " " + Hole.sideOf(hole.point());
     String level = Integer.toString(hole.level());
     return switch (method) {
       case Method.Guided _ -> throw new IllegalArgumentException("holes of a guide are not marked");

@@ -149,7 +149,7 @@ final class GapFigures {
 
   private Set<CauseKind> kinds(Position position) {
     Set<CauseKind> kinds = EnumSet.noneOf(CauseKind.class);
-    for (List<Term> terms : position.corners().values()) {
+    for (List<Term> terms : position.points().values()) {
       terms.stream()
           .map(term -> model.causes().get(term.cause()))
           .filter(cause -> cause.deviation() > 0)

@@ -4,7 +4,7 @@ import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Level;
 import fourpin.boring.BayGrid.Row;
 import fourpin.boring.tolerance.ErrorModel.Term;
-import fourpin.boring.tolerance.Miss.Corner;
+import fourpin.boring.tolerance.Miss.Point;
 import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Clamping.Bearing;
 import fourpin.boring.way.Clamping.Reach;
@@ -226,8 +226,8 @@ final class GuidedErrors {
   private void enter(Clamping clamping, Length height, List<Term> terms) {
     Integer level = levels.getOrDefault(clamping.bay(), Map.of()).get(height);
     if (level != null && clamping.row() != Row.Name.MIDDLE) {
-      Corner corner = Hole.corner(clamping.face(), clamping.row());
-      errors.put(new Hole(clamping.bay(), level, corner), terms);
+      Point point = Hole.point(clamping.face(), clamping.row());
+      errors.put(new Hole(clamping.bay(), level, point), terms);
     }
   }
 }

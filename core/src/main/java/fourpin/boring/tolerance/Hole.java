@@ -1,32 +1,32 @@
 package fourpin.boring.tolerance;
 
 import fourpin.boring.BayGrid.Row;
-import fourpin.boring.tolerance.Miss.Corner;
+import fourpin.boring.tolerance.Miss.Point;
 import fourpin.casework.Face;
 
 /**
- * A hole that a corner of a shelf lies on.
+ * A hole that a shelf lies on.
  *
  * @param level number in the bay's grid
  */
-record Hole(int bay, int level, Corner corner) {
+record Hole(int bay, int level, Point point) {
 
   /**
    * @param inside face of the upright, looking into the bay
    */
-  static Corner corner(Face inside, Row.Name row) {
+  static Point point(Face inside, Row.Name row) {
     boolean front = row == Row.Name.FRONT;
     if (inside == Face.RIGHT) {
-      return front ? Corner.LEFT_FRONT : Corner.LEFT_BACK;
+      return front ? Point.LEFT_FRONT : Point.LEFT_BACK;
     }
-    return front ? Corner.RIGHT_FRONT : Corner.RIGHT_BACK;
+    return front ? Point.RIGHT_FRONT : Point.RIGHT_BACK;
   }
 
-  static String sideOf(Corner corner) {
-    return corner == Corner.LEFT_FRONT || corner == Corner.LEFT_BACK ? "left" : "right";
+  static String sideOf(Point point) {
+    return point == Point.LEFT_FRONT || point == Point.LEFT_BACK ? "left" : "right";
   }
 
   String text() {
-    return "bay " + bay + " " + corner + " " + level;
+    return "bay " + bay + " " + point + " " + level;
   }
 }

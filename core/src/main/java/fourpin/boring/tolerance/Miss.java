@@ -1,5 +1,9 @@
 package fourpin.boring.tolerance;
 
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+
 /**
  * What four holes that should lie at one height do to a shelf, as a sum of their errors.
  *
@@ -24,17 +28,21 @@ public enum Miss {
     this.factors = factors;
   }
 
-  /** The corners of a shelf, seen from the front. */
-  public enum Corner {
+  /** The points that a shelf lies on, seen from the front; the corners first. */
+  public enum Point {
     LEFT_FRONT,
     LEFT_BACK,
     RIGHT_FRONT,
-    RIGHT_BACK
+    RIGHT_BACK;
+
+    /** Those of every shelf. */
+    public static final Set<Point> CORNERS =
+        Collections.unmodifiableSet(EnumSet.range(LEFT_FRONT, RIGHT_BACK));
   }
 
-  /** How much of a corner's error goes into the sum, with its sign. */
-  public double factor(Corner corner) {
-    return factors[corner.ordinal()];
+  /** How much of a point's error goes into the sum, with its sign. */
+  public double factor(Point point) {
+    return factors[point.ordinal()];
   }
 
   /**

@@ -36,11 +36,11 @@ record NetError(List<Share> shares) {
   static NetError of(ErrorModel model, Position position, Miss miss) {
     Map<Integer, Double> factors = new TreeMap<>();
     position
-        .corners()
+        .points()
         .forEach(
-            (corner, terms) -> {
+            (point, terms) -> {
               for (Term term : terms) {
-                factors.merge(term.cause(), miss.factor(corner) * term.factor(), Double::sum);
+                factors.merge(term.cause(), miss.factor(point) * term.factor(), Double::sum);
               }
             });
     List<Share> shares = new ArrayList<>();

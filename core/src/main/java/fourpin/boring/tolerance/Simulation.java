@@ -20,13 +20,13 @@ public final class Simulation {
   private Simulation() {}
 
   /**
-   * Makes cases and measures every position of each.
+   * Makes cases and measures the gap at every position of each.
    *
-   * @param limit what a miss is held against, mm
+   * @param limit what a gap is held against, mm
    * @param seed the same seed gives the same cases
    */
-  public static Tally run(ErrorModel model, Miss miss, double limit, int cases, long seed) {
-    return run(model, miss, limit, cases, seed, _ -> false);
+  public static Tally run(ErrorModel model, double limit, int cases, long seed) {
+    return run(model, limit, cases, seed, _ -> false);
   }
 
   /**
@@ -35,8 +35,8 @@ public final class Simulation {
    * @param apart whether a position is
    */
   public static Tally run(
-      ErrorModel model, Miss miss, double limit, int cases, long seed, Predicate<Position> apart) {
-    Draws draws = Draws.of(model, miss, apart);
+      ErrorModel model, double limit, int cases, long seed, Predicate<Position> apart) {
+    Draws draws = Draws.of(model, apart);
     List<SplittableRandom> randoms = split(seed, (cases + LOT - 1) / LOT);
     return IntStream.range(0, randoms.size())
         .parallel()

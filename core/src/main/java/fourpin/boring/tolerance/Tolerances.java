@@ -102,7 +102,7 @@ public final class Tolerances {
   }
 
   private Levelness levelness(CaseBoring boring, ErrorModel model, GapTable table) {
-    Tally tally = Simulation.run(model, Miss.GAP, limit(), CASES, SEED, this::holdsShelf);
+    Tally tally = Simulation.run(model, limit(), CASES, SEED, this::holdsShelf);
     GapFigures writer = figures(boring.chosen(), model, table);
     List<Figure> figures = new ArrayList<>(writer.exact());
     figures.addAll(writer.simulated(tally));

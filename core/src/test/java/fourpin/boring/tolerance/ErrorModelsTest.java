@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import fourpin.boring.tolerance.ErrorModel.Position;
+import fourpin.boring.tolerance.Miss.Point;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Method;
@@ -232,13 +233,13 @@ class ErrorModelsTest {
             model.positions().stream()
                 .map(
                     p ->
-                        new Position(
+                        Position.of(
                             p.bay(),
                             p.level(),
-                            p.rightFront(),
-                            p.rightBack(),
-                            p.leftFront(),
-                            p.leftBack()))
+                            p.points().get(Point.RIGHT_FRONT),
+                            p.points().get(Point.RIGHT_BACK),
+                            p.points().get(Point.LEFT_FRONT),
+                            p.points().get(Point.LEFT_BACK)))
                 .toList());
     for (int p = 0; p < model.positions().size(); p++) {
       assertThat(gap(mirrored, p).oddsBeyond(0.8))

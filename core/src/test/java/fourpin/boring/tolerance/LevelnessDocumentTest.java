@@ -50,7 +50,7 @@ class LevelnessDocumentTest {
     static Compared of(Example example) {
       GapTable table = GapTable.of(example.model(), example.limit());
       int place = table.places().indexOf(table.worst());
-      Tally tally = Simulation.run(example.model(), Miss.GAP, example.limit(), CASES, SEED);
+      Tally tally = Simulation.run(example.model(), example.limit(), CASES, SEED);
       return new Compared(
           example, table.worst().gap(), table.worst().odds(), tally, place, table.places().size());
     }
@@ -158,7 +158,7 @@ class LevelnessDocumentTest {
   @MethodSource("examples")
   void expectedNumbersAgree(Example example) {
     GapTable table = GapTable.of(example.model(), example.limit());
-    Tally tally = Simulation.run(example.model(), Miss.GAP, example.limit(), CASES, SEED + 1);
+    Tally tally = Simulation.run(example.model(), example.limit(), CASES, SEED + 1);
     // Places of one case hang together: at worst all of them miss at once.
     double worst = Math.sqrt(table.worst().odds() / CASES) * table.places().size();
     assertThat(Math.abs(tally.expected() - table.expected()))
@@ -169,10 +169,10 @@ class LevelnessDocumentTest {
   @Test
   void oneGuideFromOneEndLeavesNoGapAtAll() {
     for (Alteration alteration : List.of(Alteration.NONE, Alteration.RIGHT_FROM_TOP)) {
-      Tally tally = Simulation.run(holes(alteration), Miss.GAP, 0, CASES, SEED);
+      Tally tally = Simulation.run(holes(alteration), 0, CASES, SEED);
       assertThat(tally.casesBeyond()).isZero();
     }
-    Tally turned = Simulation.run(holes(Alteration.ONE_ROW_FROM_TOP), Miss.GAP, 0.1, CASES, SEED);
+    Tally turned = Simulation.run(holes(Alteration.ONE_ROW_FROM_TOP), 0.1, CASES, SEED);
     assertThat(turned.odds(0)).isGreaterThan(0.8);
   }
 

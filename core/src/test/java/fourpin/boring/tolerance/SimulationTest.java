@@ -39,13 +39,13 @@ class SimulationTest {
         corners.add(terms);
       }
       places.add(
-          new Position(1, p + 1, corners.get(0), corners.get(1), corners.get(2), corners.get(3)));
+          Position.of(1, p + 1, corners.get(0), corners.get(1), corners.get(2), corners.get(3)));
     }
     return new ErrorModel(causes, places);
   }
 
   private static Tally run(ErrorModel model, long seed) {
-    return Simulation.run(model, Miss.GAP, LIMIT, CASES, seed);
+    return Simulation.run(model, LIMIT, CASES, seed);
   }
 
   private static List<Object> all(Tally tally, int positions) {
@@ -77,7 +77,7 @@ class SimulationTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 499, 500, 501, 1234})
   void makesAsManyCasesAsAskedFor(int cases) {
-    assertThat(Simulation.run(model(1), Miss.GAP, LIMIT, cases, 1).cases()).isEqualTo(cases);
+    assertThat(Simulation.run(model(1), LIMIT, cases, 1).cases()).isEqualTo(cases);
   }
 
   /** Variance by hand: seat 0.04, stop 0.01, four holes of 0.0225 + 0.0025 each. */
@@ -101,7 +101,7 @@ class SimulationTest {
   @Test
   void whatIsSharedStrikesAllPlacesAtOnce() {
     Term seat = new Term(0, 1);
-    Position place = new Position(1, 1, List.of(seat), List.of(), List.of(), List.of());
+    Position place = Position.of(1, 1, List.of(seat), List.of(), List.of(), List.of());
     ErrorModel model =
         new ErrorModel(
             List.of(new Cause(CauseKind.SEAT, "", Shape.NORMAL, 0.5)),
@@ -116,8 +116,8 @@ class SimulationTest {
   void somePositionsAreCountedApart() {
     ErrorModel model = model(4);
     Tally none = run(model, 6);
-    Tally all = Simulation.run(model, Miss.GAP, LIMIT, CASES, 6, p -> true);
-    Tally one = Simulation.run(model, Miss.GAP, LIMIT, CASES, 6, p -> p.level() == 2);
+    Tally all = Simulation.run(model, LIMIT, CASES, 6, p -> true);
+    Tally one = Simulation.run(model, LIMIT, CASES, 6, p -> p.level() == 2);
     assertThat(none.apartBeyond()).isZero();
     assertThat(all.oddsOfAnyApart()).isEqualTo(all.oddsOfAny()).isEqualTo(none.oddsOfAny());
     assertThat(one.oddsOfAnyApart()).isEqualTo(one.odds(1)).isLessThan(one.oddsOfAny());
@@ -129,8 +129,8 @@ class SimulationTest {
     ErrorModel model =
         new ErrorModel(
             List.of(new Cause(CauseKind.GUIDE_HOLE, "", Shape.NORMAL, 0.5)),
-            List.of(new Position(1, 1, hole, hole, hole, hole)));
-    Tally tally = Simulation.run(model, Miss.GAP, 0, CASES, 5);
+            List.of(Position.of(1, 1, hole, hole, hole, hole)));
+    Tally tally = Simulation.run(model, 0, CASES, 5);
     assertThat(tally.oddsOfAny()).isZero();
     assertThat(tally.deviation(0)).isZero();
   }
