@@ -13,7 +13,9 @@ import fourpin.boring.way.Method;
 public enum Alteration {
   NONE("as planned", ""),
   ROWS_TOGETHER(
-      "a guide as wide as the panel, with both rows bored in one clamping", "a wider guide"),
+      "a guide as wide as the panel, with all its rows bored in one clamping", "a wider guide"),
+  BLOCK_STAYS_ON(
+      "the first place of every row bored before the block comes off, then the second", "nothing"),
   WHOLE_LENGTH("a guide as long as the row, not moved along", "a longer guide"),
   SLEEVED("steel sleeves in the guide's holes, which don't wear", "a sleeve for each hole"),
   SECOND_GUIDE_RIGHT("another guide for the right-hand panels", "a second guide"),
@@ -33,10 +35,8 @@ public enum Alteration {
   boolean matters(Method.Guided guided) {
     return switch (this) {
       case NONE -> false;
-      case WHOLE_LENGTH ->
-          guided.clampings().stream()
-              .flatMap(c -> c.reaches().stream())
-              .anyMatch(r -> r.step().isPresent());
+      case WHOLE_LENGTH -> guided.isMovedAlong();
+      case BLOCK_STAYS_ON -> guided.isMovedAlong() && guided.guide().block().isPositive();
       default -> true;
     };
   }

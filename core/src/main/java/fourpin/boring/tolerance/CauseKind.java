@@ -11,8 +11,14 @@ public enum CauseKind {
   SEAT("how guide, stick or strip lies against the end", Setting.SEAT_ERROR),
   /** Common to all clampings with one spacer. */
   SPACER("thickness of the spacer", Setting.SPACER_ERROR),
+  /** Common to what is bored from the block on, until it comes off again. */
+  BLOCK("how the index block is screwed on again", Setting.BLOCK_ERROR),
   /** Common to what is bored after one step. */
-  STEP("fit of the locating pin", Setting.PIN_STEP_ERROR),
+  STEP("locating pin whose thicknesses are out of line", Setting.PIN_STEP_ERROR),
+  /** Common to what is bored after one step; wider the more the guide's hole is worn. */
+  STEP_IN_GUIDE("slip of the locating pin in the guide's hole"),
+  /** Common to what is bored after one step. */
+  STEP_IN_HOLE("slip of the locating pin in the bored hole"),
   /** Of one hole; wider the more holes were bored before through the same hole of the guide. */
   PLAY("play in the guide's hole"),
   /** Of one hole, led by hand. */

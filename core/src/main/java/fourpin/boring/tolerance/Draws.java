@@ -1,22 +1,20 @@
 package fourpin.boring.tolerance;
 
+import fourpin.boring.tolerance.ErrorModel.Cause;
 import fourpin.boring.tolerance.ErrorModel.Position;
 import fourpin.boring.tolerance.ErrorModel.Shape;
-import fourpin.boring.tolerance.NetError.Share;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A model made ready for drawing, in arrays of numbers.
  *
- * <p>Normal causes that only one position has are merged into one: their sum is normal. Causes that
- * several positions share are drawn once for each case, the others once for each position. What
- * cancels is not drawn.
+ * <p>Causes that several positions share are drawn once for each case; the others once for each
+ * position, those that pull at it alike as one. What cancels is not drawn.
  */
 final class Draws {
 
@@ -24,69 +22,62 @@ final class Draws {
   private final double[] sharedReaches;
   private final Place[] places;
 
-  /**
-   * One position. A shared cause is an index in the shared normals, and after these in the shared
-   * uniforms.
-   *
-   * @param normal deviation of its own normal cause
-   * @param reaches of its own uniform causes
-   * @param apart 1 where it is counted apart as well, else 0
-   */
-  private record Place(
-      int[] shared, double[] factors, double normal, double[] reaches, int apart) {}
+  /** By place, 1 where it is counted apart as well, else 0. */
+  private final int[] apart;
 
-  private Draws(double[] sharedNormals, double[] sharedReaches, Place[] places) {
+  private Draws(double[] sharedNormals, double[] sharedReaches, Place[] places, int[] apart) {
     this.sharedNormals = sharedNormals;
     this.sharedReaches = sharedReaches;
     this.places = places;
+    this.apart = apart;
   }
 
   static Draws of(ErrorModel model, Predicate<Position> apart) {
-    List<NetError> errors =
-        model.positions().stream().map(p -> NetError.of(model, p, Miss.GAP)).toList();
-    List<Share> shared = shared(errors);
-    List<Share> normals = of(Shape.NORMAL, shared);
-    List<Share> uniforms = of(Shape.UNIFORM, shared);
+    List<Map<Integer, Pull>> pulls =
+        model.positions().stream().map(p -> Pull.of(model, p)).toList();
+    List<Integer> shared = shared(pulls);
+    List<Integer> normals = of(Shape.NORMAL, shared, model.causes());
+    List<Integer> uniforms = of(Shape.UNIFORM, shared, model.causes());
     Map<Integer, Integer> slots = new TreeMap<>();
-    normals.forEach(s -> slots.put(s.index(), slots.size()));
-    uniforms.forEach(s -> slots.put(s.index(), slots.size()));
+    Stream.of(normals, uniforms)
+        .flatMap(List::stream)
+        .forEach(index -> slots.put(index, slots.size()));
     return new Draws(
-        normals.stream().mapToDouble(s -> s.cause().deviation()).toArray(),
-        uniforms.stream().mapToDouble(s -> Spread.reachOf(s.cause().deviation())).toArray(),
-        IntStream.range(0, errors.size())
-            .mapToObj(
-                p -> place(errors.get(p), slots, apart.test(model.positions().get(p)) ? 1 : 0))
-            .toArray(Place[]::new));
+        normals.stream().mapToDouble(i -> model.causes().get(i).deviation()).toArray(),
+        uniforms.stream()
+            .mapToDouble(i -> Spread.reachOf(model.causes().get(i).deviation()))
+            .toArray(),
+        pulls.stream().map(p -> place(model.causes(), p, slots)).toArray(Place[]::new),
+        model.positions().stream().mapToInt(p -> apart.test(p) ? 1 : 0).toArray());
   }
 
-  /** One share of each cause that more than one position has. */
-  private static List<Share> shared(List<NetError> errors) {
-    Map<Integer, List<Share>> byCause = new TreeMap<>();
-    for (NetError error : errors) {
-      error
-          .shares()
-          .forEach(s -> byCause.computeIfAbsent(s.index(), i -> new ArrayList<>()).add(s));
-    }
-    return byCause.values().stream().filter(s -> s.size() > 1).map(List::getFirst).toList();
+  /** Causes that more than one position has. */
+  private static List<Integer> shared(List<Map<Integer, Pull>> pulls) {
+    Map<Integer, Integer> count = new TreeMap<>();
+    pulls.forEach(p -> p.keySet().forEach(index -> count.merge(index, 1, Integer::sum)));
+    return count.entrySet().stream().filter(e -> e.getValue() > 1).map(Map.Entry::getKey).toList();
   }
 
-  private static List<Share> of(Shape shape, List<Share> shares) {
-    return shares.stream().filter(s -> s.cause().shape() == shape).toList();
+  private static List<Integer> of(Shape shape, List<Integer> indices, List<Cause> causes) {
+    return indices.stream().filter(i -> causes.get(i).shape() == shape).toList();
   }
 
-  private static Place place(NetError error, Map<Integer, Integer> slots, int apart) {
-    List<Share> shared = error.shares().stream().filter(s -> slots.containsKey(s.index())).toList();
-    List<Share> own = error.shares().stream().filter(s -> !slots.containsKey(s.index())).toList();
-    Spread spread = new NetError(own).spread();
-    return new Place(
-        shared.stream().mapToInt(s -> slots.get(s.index())).toArray(),
-        shared.stream().mapToDouble(Share::factor).toArray(),
-        spread.normal(),
-        spread.reaches().stream().mapToDouble(Double::doubleValue).toArray(),
-        apart);
+  private static Place place(
+      List<Cause> causes, Map<Integer, Pull> pulls, Map<Integer, Integer> slots) {
+    Map<Integer, Pull> shared = new TreeMap<>();
+    Map<Integer, Pull> own = new TreeMap<>();
+    pulls.forEach(
+        (index, pull) -> {
+          if (slots.containsKey(index)) {
+            shared.put(slots.get(index), pull);
+          } else {
+            own.put(index, pull);
+          }
+        });
+    return new Place(shared, Strand.of(causes, own));
   }
 
-  /** Makes cases and counts; the loop that everything waits for, so no objects in it. */
+  /** Makes cases and counts. */
   Tally make(int cases, double limit, SplittableRandom random) {
     int[] beyond = new int[places.length];
     double[] sums = new double[places.length];
@@ -99,11 +90,11 @@ final class Draws {
       int found = 0;
       int foundApart = 0;
       for (int p = 0; p < places.length; p++) {
-        double miss = Math.abs(miss(places[p], shared, random));
+        double miss = places[p].drawn(shared, random);
         int over = miss > limit ? 1 : 0;
         beyond[p] += over;
         found |= over;
-        foundApart |= over & places[p].apart;
+        foundApart |= over & apart[p];
         sums[p] += miss;
         squares[p] += miss * miss;
       }
@@ -118,22 +109,7 @@ final class Draws {
       shared[i] = sharedNormals[i] * random.nextGaussian();
     }
     for (int i = 0; i < sharedReaches.length; i++) {
-      shared[sharedNormals.length + i] = uniform(sharedReaches[i], random);
+      shared[sharedNormals.length + i] = Place.uniform(sharedReaches[i], random);
     }
-  }
-
-  private static double miss(Place place, double[] shared, SplittableRandom random) {
-    double miss = place.normal == 0 ? 0 : place.normal * random.nextGaussian();
-    for (int i = 0; i < place.shared.length; i++) {
-      miss += place.factors[i] * shared[place.shared[i]];
-    }
-    for (double reach : place.reaches) {
-      miss += uniform(reach, random);
-    }
-    return miss;
-  }
-
-  private static double uniform(double reach, SplittableRandom random) {
-    return reach * (2 * random.nextDouble() - 1);
   }
 }

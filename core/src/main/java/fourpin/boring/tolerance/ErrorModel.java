@@ -8,8 +8,8 @@ import java.util.Map;
 
 /**
  * How the heights of holes miss, as sums of causes that are independent of each other. Causes that
- * holes have in common make their errors alike, and what is alike in all four holes of a shelf
- * doesn't rock it.
+ * holes have in common make their errors alike, and what is alike in all holes of a shelf doesn't
+ * rock it.
  *
  * @param positions every place that a shelf can lie at
  */
@@ -52,16 +52,21 @@ public record ErrorModel(List<Cause> causes, List<Position> positions) {
    * A shelf's place: the errors of the holes that it lies on.
    *
    * @param level number in the bay's grid
-   * @param points the errors by point, in the order of {@link Point}
+   * @param points the errors by point, in the order of {@link Point}: of the corners, or of all six
    */
   public record Position(int bay, int level, Map<Point, List<Term>> points) {
     public Position {
-      if (!points.keySet().equals(Point.CORNERS)) {
+      if (!points.keySet().equals(Point.CORNERS) && !points.keySet().equals(Point.SIX)) {
         throw new IllegalArgumentException("a shelf can't lie on " + points.keySet());
       }
       Map<Point, List<Term>> copy = new EnumMap<>(Point.class);
       points.forEach((point, terms) -> copy.put(point, List.copyOf(terms)));
       points = Collections.unmodifiableMap(copy);
+    }
+
+    /** Whether middle pins are among them. */
+    public boolean isOnSix() {
+      return points.size() == Point.SIX.size();
     }
 
     /** On four corners. */

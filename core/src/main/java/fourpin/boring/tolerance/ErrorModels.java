@@ -2,6 +2,7 @@ package fourpin.boring.tolerance;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Level;
+import fourpin.boring.BayGrid.Row;
 import fourpin.boring.tolerance.ErrorModel.Position;
 import fourpin.boring.tolerance.ErrorModel.Term;
 import fourpin.boring.tolerance.Miss.Point;
@@ -15,15 +16,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * From a way of boring to the errors of its holes.
  *
  * <p>What is taken for granted: heights count from the end that the case stands on, shelves are
  * flat and rigid, panels are. A pin that is loose in its hole may sit anywhere in it, held by
- * friction, which is the cautious view: under load pins go down alike. A middle row is left out,
- * since a shelf reaches it only when it bends. Of several copies of a case, the last is modelled,
- * since the guide is worn most by then.
+ * friction, which is the cautious view: under load pins go down alike. Of several copies of a case,
+ * the last is modelled, since the guide is worn most by then.
  */
 public final class ErrorModels {
 
@@ -42,7 +43,7 @@ public final class ErrorModels {
    *
    * @param grids the bays bored that way, of the case {@code built}
    * @param alteration what is done otherwise; means nothing where no guide is used
-   * @return positions whose four holes the way makes; none where it makes no such
+   * @return positions whose holes the way makes; none where it makes no such
    */
   public static ErrorModel of(
       BuiltCase built, List<BayGrid> grids, Way way, Method method, Alteration alteration) {
@@ -66,7 +67,7 @@ public final class ErrorModels {
   /** None where the way doesn't make all holes; the bench run tells of those. */
   private Optional<Position> position(BayGrid grid, Level level, Map<Hole, List<Term>> errors) {
     Map<Point, List<Term>> points = new EnumMap<>(Point.class);
-    for (Point point : Point.CORNERS) {
+    for (Point point : points(grid)) {
       Hole hole = new Hole(grid.bay(), level.number(), point);
       if (!errors.containsKey(hole)) {
         return Optional.empty();
@@ -76,6 +77,12 @@ public final class ErrorModels {
       points.put(point, terms);
     }
     return Optional.of(new Position(grid.bay(), level.number(), points));
+  }
+
+  private static Set<Point> points(BayGrid grid) {
+    return grid.rows().stream().anyMatch(r -> r.name() == Row.Name.MIDDLE)
+        ? Point.SIX
+        : Point.CORNERS;
   }
 
   /** Clearance of a pin in its hole, mm. */
@@ -91,7 +98,7 @@ public final class ErrorModels {
     Map<Hole, List<Term>> errors = new LinkedHashMap<>();
     for (BayGrid grid : grids) {
       for (Level level : grid.levels()) {
-        for (Point point : Point.CORNERS) {
+        for (Point point : points(grid)) {
           Hole hole = new Hole(grid.bay(), level.number(), point);
           errors.put(hole, unguided(method, hole, run(grid, level)));
         }

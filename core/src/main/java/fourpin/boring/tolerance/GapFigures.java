@@ -26,6 +26,10 @@ final class GapFigures {
   private static final Source SIMULATED =
       new Source("cases simulated with seeded random numbers", "", Standing.DERIVED);
 
+  /** See {@link SixPoints}. */
+  private static final String ON_SIX =
+      "G = |X| + 2 max(0, P, Q), X = LF - LB - RF + RB, P = LM - (LF + LB) / 2, Q = RM - (RF + RB) / 2";
+
   private final String prefix;
   private final ErrorModel model;
   private final GapTable table;
@@ -41,32 +45,10 @@ final class GapFigures {
     this.settings = settings;
   }
 
-  /** Those that need no simulation; the gap first, then the odds. */
-  List<Figure> exact() {
-    PositionGap worst = table.worst();
-    boolean normal = worst.gap().reaches().isEmpty();
-    return List.of(
-        figure(
-            "gap",
-            "gap under a fourth pin that 95 of 100 shelves stay within, " + at(worst),
-            length(worst.usual()),
-            (normal ? "1.96 s" : "g with P(|X| ≤ g) = 0.95") + ", s = √(s1² + s2² + ...)",
-            causes(worst, Miss.GAP),
-            VARIANCES),
-        figure(
-            "odds",
-            "odds that a shelf rocks so that it is felt, " + at(worst),
-            percent(worst.odds()),
-            normal ? "100 erfc(L / (s √2))" : "100 P(|X| > L), X normal and uniform errors summed",
-            List.of(limit(), deviation(worst.gap())),
-            VARIANCES),
-        figure(
-            "mean-gap",
-            "gap under a fourth pin, mean, " + at(worst),
-            length(worst.gap().mean()),
-            normal ? "s √(2 / π)" : "mean of |X|",
-            List.of(deviation(worst.gap())),
-            VARIANCES),
+  /** Those of single places; the gap first, then the odds. */
+  List<Figure> ofPlaces() {
+    List<Figure> figures = new ArrayList<>(ofGap(Manner.of(table.worst().gap())));
+    figures.add(
         figure(
             "places-that-rock",
             "places of a case that rock so that it is felt, mean",
@@ -75,7 +57,9 @@ final class GapFigures {
             List.of(
                 new Input("n", "places", Quantity.count(table.places().size()), Source.GEOMETRY),
                 limit()),
-            VARIANCES),
+            VARIANCES));
+    table.proudest().ifPresent(place -> figures.add(proud(place)));
+    figures.add(
         figure(
             "slope",
             "height from left to right that 95 of 100 shelves stay within",
@@ -83,6 +67,78 @@ final class GapFigures {
             "h with P(|Y| ≤ h) = 0.95, Y = (LF + LB - RF - RB) / 2, s = √(s1² + s2² + ...)",
             causes(table.steepest(), Miss.SLOPE),
             VARIANCES));
+    return figures;
+  }
+
+  /** How the gap of a place comes about: how it is written, and where it comes from. */
+  private record Manner(String gap, String odds, String mean, Source source) {
+
+    static Manner of(Distribution gap) {
+      return switch (gap) {
+        case Spread spread when spread.reaches().isEmpty() ->
+            new Manner("1.96 s", "100 erfc(L / (s √2))", "s √(2 / π)", VARIANCES);
+        case Spread _ ->
+            new Manner(
+                "g with P(|X| ≤ g) = 0.95",
+                "100 P(|X| > L), X normal and uniform errors summed",
+                "mean of |X|",
+                VARIANCES);
+        case SimulatedGap drawn ->
+            new Manner(
+                "g with P(G ≤ g) = 0.95, " + ON_SIX,
+                "100 P(G > L), " + ON_SIX,
+                "mean of G, " + ON_SIX,
+                new Source(
+                    "drawn " + drawn.count() + " times with seeded random numbers",
+                    "",
+                    Standing.DERIVED));
+      };
+    }
+  }
+
+  private List<Figure> ofGap(Manner manner) {
+    PositionGap worst = table.worst();
+    return List.of(
+        figure(
+            "gap",
+            "gap under a "
+                + (worst.proud().isPresent() ? "corner" : "fourth")
+                + " pin that 95 of 100 shelves stay within, "
+                + at(worst),
+            length(worst.usual()),
+            manner.gap() + ", s = √(s1² + s2² + ...)",
+            causes(worst, Miss.GAP),
+            manner.source()),
+        figure(
+            "odds",
+            "odds that a shelf rocks so that it is felt, " + at(worst),
+            percent(worst.odds()),
+            manner.odds(),
+            join(limit(), deviations(worst)),
+            manner.source()),
+        figure(
+            "mean-gap",
+            "gap under a "
+                + (worst.proud().isPresent() ? "corner" : "fourth")
+                + " pin, mean, "
+                + at(worst),
+            length(worst.gap().mean()),
+            manner.mean(),
+            deviations(worst),
+            manner.source()));
+  }
+
+  private Figure proud(PositionGap place) {
+    Spread proud = place.proud().orElseThrow();
+    return figure(
+        "middle-pin",
+        "height of a middle pin above or below the line of its neighbours, that 95 of 100 stay"
+            + " within, "
+            + at(place),
+        length(proud.within(PositionGap.USUAL_SHARE)),
+        "g with P(|P| ≤ g) = 0.95, P = LM - (LF + LB) / 2",
+        List.of(new Input("p", "standard deviation of P", length(proud.deviation()), VARIANCES)),
+        VARIANCES);
   }
 
   /** Odds that at least one of several places rocks, of any and of those with a shelf. */
@@ -125,8 +181,22 @@ final class GapFigures {
         settings.source(Setting.FEEL_LIMIT));
   }
 
-  private static Input deviation(Spread spread) {
-    return new Input("s", "standard deviation", length(spread.deviation()), VARIANCES);
+  /** Of the gap of the corners, and of what a middle pin stands proud. */
+  private List<Input> deviations(PositionGap place) {
+    List<Input> inputs = new ArrayList<>();
+    Spread corners = NetError.of(model, position(place), Miss.GAP).spread();
+    inputs.add(new Input("s", "standard deviation", length(corners.deviation()), VARIANCES));
+    place
+        .proud()
+        .map(proud -> length(proud.deviation()))
+        .ifPresent(p -> inputs.add(new Input("p", "the same of P and Q", p, VARIANCES)));
+    return inputs;
+  }
+
+  private static List<Input> join(Input first, List<Input> rest) {
+    List<Input> all = new ArrayList<>(List.of(first));
+    all.addAll(rest);
+    return all;
   }
 
   /** What each kind of cause comes to; a kind that cancels comes to nothing, and is shown. */

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * The gap at every position of a model, without simulation.
+ * The gap at every position of a model: worked out on four points, simulated on six.
  *
  * @param limit gap that is felt, mm
  * @param places in the order of the model's positions; at least one
@@ -18,28 +20,53 @@ record GapTable(double limit, List<PositionGap> places) {
     places = List.copyOf(places);
   }
 
-  /** Odds and usual gap of one spread: many places have the same. */
-  private record Known(double odds, double usual) {}
-
   static GapTable of(ErrorModel model, double limit) {
-    Map<Spread, Known> known = new HashMap<>();
-    return new GapTable(
-        limit, model.positions().stream().map(p -> place(model, p, limit, known)).toList());
+    Judge judge = new Judge(model, limit, new HashMap<>(), new HashMap<>());
+    return new GapTable(limit, model.positions().stream().map(judge::place).toList());
   }
 
-  private static PositionGap place(
-      ErrorModel model, Position position, double limit, Map<Spread, Known> known) {
-    Spread gap = NetError.of(model, position, Miss.GAP).spread();
-    Known values =
-        known.computeIfAbsent(
-            gap, g -> new Known(g.oddsBeyond(limit), g.within(PositionGap.USUAL_SHARE)));
-    return new PositionGap(
-        position.bay(),
-        position.level(),
-        gap,
-        NetError.of(model, position, Miss.SLOPE).spread(),
-        values.odds(),
-        values.usual());
+  /** Odds and usual gap of one distribution. */
+  private record Known(double odds, double usual) {}
+
+  /** Judges places one by one; many have the same causes, and are judged once. */
+  private record Judge(
+      ErrorModel model,
+      double limit,
+      Map<SixPoints, SimulatedGap> simulated,
+      Map<Distribution, Known> known) {
+
+    PositionGap place(Position position) {
+      Distribution gap = gap(position);
+      Known values =
+          known.computeIfAbsent(
+              gap, g -> new Known(g.oddsBeyond(limit), g.within(PositionGap.USUAL_SHARE)));
+      return new PositionGap(
+          position.bay(),
+          position.level(),
+          gap,
+          spread(position, Miss.SLOPE),
+          proud(position),
+          values.odds(),
+          values.usual());
+    }
+
+    private Distribution gap(Position position) {
+      return position.isOnSix()
+          ? simulated.computeIfAbsent(SixPoints.of(model, position), SixPoints::simulated)
+          : spread(position, Miss.GAP);
+    }
+
+    private Optional<Spread> proud(Position position) {
+      return position.isOnSix()
+          ? Stream.of(Miss.LEFT_PROUD, Miss.RIGHT_PROUD)
+              .map(miss -> spread(position, miss))
+              .max(Comparator.comparingDouble(Spread::deviation))
+          : Optional.empty();
+    }
+
+    private Spread spread(Position position, Miss miss) {
+      return NetError.of(model, position, miss).spread();
+    }
   }
 
   /** The place with the widest gap; the first of several. */
@@ -56,6 +83,13 @@ record GapTable(double limit, List<PositionGap> places) {
     return places.stream()
         .max(Comparator.comparingDouble(p -> p.slope().deviation()))
         .orElseThrow();
+  }
+
+  /** The place whose middle pins miss their line most; none where there are no middle pins. */
+  Optional<PositionGap> proudest() {
+    return places.stream()
+        .filter(p -> p.proud().isPresent())
+        .max(Comparator.comparingDouble(p -> p.proud().orElseThrow().deviation()));
   }
 
   /** Mean number of places in a case that rock so that it is felt. */

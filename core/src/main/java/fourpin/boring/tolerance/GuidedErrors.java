@@ -27,10 +27,12 @@ import java.util.Map;
  * The errors of holes that are bored through a guide, clamping by clamping in the order of work.
  *
  * <p>A hole misses by what the guide's zero misses, by the place of the guide's hole, by the play
- * of what runs in it and by what the bit wanders. The zero misses by how the block lies against the
- * end and by the spacer; once the guide is moved along, by all that the hole missed which the
- * locating pin goes into, by the fit of the pin, and by the guide's hole that the pin goes through,
- * with its sign turned.
+ * of what runs in it and by what the bit wanders. The zero misses by how the block lies on the
+ * guide and against the end and by the spacer; once the guide is moved along, by all that the hole
+ * missed which the locating pin goes into, by the slip of the pin in both holes, by what its
+ * thicknesses are out of line, and by the guide's hole that the pin goes through, with its sign
+ * turned. Rows are stepped apart, each by fits of the pin of its own, and the block, which is off
+ * while the guide is stepped, is screwed on again for each row.
  */
 final class GuidedErrors {
 
@@ -44,6 +46,7 @@ final class GuidedErrors {
   private final Settings settings;
   private final Map<Integer, Map<Length, Integer>> levels = new HashMap<>();
   private final Map<Integer, Integer> uses = new HashMap<>();
+  private final Map<String, List<Term>> moves = new HashMap<>();
   private final Map<Hole, List<Term>> errors = new LinkedHashMap<>();
 
   GuidedErrors(
@@ -66,7 +69,7 @@ final class GuidedErrors {
     }
   }
 
-  /** By hole, without the fit of the pin that the shelf lies on. Middle rows are not among them. */
+  /** By hole, without the fit of the pin that the shelf lies on. */
   Map<Hole, List<Term>> errors() {
     for (int copy = 1; copy < built.order().quantity(); copy++) {
       guided.clampings().forEach(this::wearOnly);
@@ -86,7 +89,8 @@ final class GuidedErrors {
   }
 
   private void bore(Clamping clamping, String name) {
-    List<Term> zero = seat(clamping, name);
+    String lay = laying(clamping, name);
+    List<Term> zero = seat(clamping, lay);
     Length up = built.part(clamping.part()).box().at(Face.BOTTOM).plus(clamping.along());
     Map<Integer, List<Term>> before = new HashMap<>();
     for (int place = 0; place < clamping.reaches().size(); place++) {
@@ -94,23 +98,29 @@ final class GuidedErrors {
       if (reach.step().isPresent()) {
         Step step = reach.step().get();
         up = up.plus(along(step.into())).minus(along(step.pin()));
-        zero = moved(zero, before, step, clamping, name + "." + place);
+        zero = moved(zero, before, step, clamping, lay + "." + place);
       }
       before = bored(reach, zero, up, clamping, name + "." + place);
     }
+  }
+
+  /** What is laid on once: a row, or all rows of a bay's side where one guide bores them. */
+  private String laying(Clamping clamping, String name) {
+    return alteration == Alteration.ROWS_TOGETHER
+        ? clamping.part() + " " + clamping.face() + " " + clamping.bay()
+        : name;
   }
 
   private Length along(int number) {
     return guided.guide().hole(number).along();
   }
 
-  private List<Term> seat(Clamping clamping, String name) {
+  private List<Term> seat(Clamping clamping, String lay) {
     List<Term> zero = new ArrayList<>();
-    String seat =
-        alteration == Alteration.ROWS_TOGETHER
-            ? clamping.part() + " " + clamping.face() + " " + clamping.bay()
-            : name;
-    zero.add(book.normal(CauseKind.SEAT, seat));
+    zero.add(book.normal(CauseKind.SEAT, lay));
+    if (guided.guide().block().isPositive()) {
+      zero.add(book.normal(CauseKind.BLOCK, comesOff() ? lay : "never off"));
+    }
     Length spacer = spacer(clamping);
     if (spacer.isPositive()) {
       zero.add(book.normal(CauseKind.SPACER, spacer.toString()));
@@ -121,6 +131,13 @@ final class GuidedErrors {
     return zero;
   }
 
+  /** Whether the block is screwed on anew for each row. */
+  private boolean comesOff() {
+    return guided.isMovedAlong()
+        && alteration != Alteration.BLOCK_STAYS_ON
+        && alteration != Alteration.WHOLE_LENGTH;
+  }
+
   private static Length spacer(Clamping clamping) {
     return switch (clamping.bearing()) {
       case Bearing.End() -> clamping.along().abs();
@@ -128,8 +145,9 @@ final class GuidedErrors {
     };
   }
 
+  /** Rows that are laid on together are moved together, by the pin in the first of them. */
   private List<Term> moved(
-      List<Term> zero, Map<Integer, List<Term>> before, Step step, Clamping clamping, String name) {
+      List<Term> zero, Map<Integer, List<Term>> before, Step step, Clamping clamping, String move) {
     if (alteration == Alteration.WHOLE_LENGTH) {
       return zero;
     }
@@ -138,9 +156,19 @@ final class GuidedErrors {
       throw new IllegalArgumentException(
           guided.guide().mark() + " is pinned into hole " + step.into() + ", which isn't bored");
     }
+    return moves.computeIfAbsent(move, _ -> moved(into, step, clamping, move));
+  }
+
+  private List<Term> moved(List<Term> into, Step step, Clamping clamping, String move) {
     List<Term> moved = new ArrayList<>(into);
     moved.add(CauseBook.turned(guideHole(clamping, guided.guide().hole(step.pin()), "")));
-    moved.add(book.normal(CauseKind.STEP, name));
+    double slip = settings.length(Setting.STEP_PIN_SLIP).mm();
+    double worn = worn(uses.getOrDefault(step.pin(), 0));
+    moved.add(book.uniform(CauseKind.STEP_IN_GUIDE, move, (slip + worn) / 2));
+    moved.add(book.uniform(CauseKind.STEP_IN_HOLE, move, slip / 2));
+    if (guided.needsSteppedPin()) {
+      moved.add(book.normal(CauseKind.STEP, move));
+    }
     return moved;
   }
 
@@ -205,10 +233,13 @@ final class GuidedErrors {
 
   /** Clearance of what runs in the guide's hole, mm. */
   private double play(GuideHole hole, int usesBefore) {
-    double worn =
-        alteration == Alteration.SLEEVED ? 0 : usesBefore * settings.number(wear()) / PER_WEAR;
-    double fresh = hole.diameter().minus(guided.bit().runs()).mm();
-    return fresh + Math.min(worn, settings.number(Setting.WEAR_LIMIT));
+    return hole.diameter().minus(guided.bit().runs()).mm() + worn(usesBefore);
+  }
+
+  /** How much wider a hole of the guide is after some uses, mm. */
+  private double worn(int uses) {
+    double worn = alteration == Alteration.SLEEVED ? 0 : uses * settings.number(wear()) / PER_WEAR;
+    return Math.min(worn, settings.number(Setting.WEAR_LIMIT));
   }
 
   private Setting wear() {
@@ -225,7 +256,7 @@ final class GuidedErrors {
 
   private void enter(Clamping clamping, Length height, List<Term> terms) {
     Integer level = levels.getOrDefault(clamping.bay(), Map.of()).get(height);
-    if (level != null && clamping.row() != Row.Name.MIDDLE) {
+    if (level != null) {
       Point point = Hole.point(clamping.face(), clamping.row());
       errors.put(new Hole(clamping.bay(), level, point), terms);
     }

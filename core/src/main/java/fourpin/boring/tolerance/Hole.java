@@ -15,15 +15,19 @@ record Hole(int bay, int level, Point point) {
    * @param inside face of the upright, looking into the bay
    */
   static Point point(Face inside, Row.Name row) {
-    boolean front = row == Row.Name.FRONT;
-    if (inside == Face.RIGHT) {
-      return front ? Point.LEFT_FRONT : Point.LEFT_BACK;
-    }
-    return front ? Point.RIGHT_FRONT : Point.RIGHT_BACK;
+    boolean left = inside == Face.RIGHT;
+    return switch (row) {
+      case FRONT -> left ? Point.LEFT_FRONT : Point.RIGHT_FRONT;
+      case MIDDLE -> left ? Point.LEFT_MIDDLE : Point.RIGHT_MIDDLE;
+      case BACK -> left ? Point.LEFT_BACK : Point.RIGHT_BACK;
+    };
   }
 
   static String sideOf(Point point) {
-    return point == Point.LEFT_FRONT || point == Point.LEFT_BACK ? "left" : "right";
+    return switch (point) {
+      case LEFT_FRONT, LEFT_MIDDLE, LEFT_BACK -> "left";
+      case RIGHT_FRONT, RIGHT_MIDDLE, RIGHT_BACK -> "right";
+    };
   }
 
   String text() {

@@ -15,7 +15,7 @@ import org.ojalgo.function.special.ErrorFunction;
  * @param normal standard deviation of the normal error, mm; zero for none
  * @param reaches how far each uniform error reaches to either side, mm, from the least
  */
-public record Spread(double normal, List<Double> reaches) {
+public record Spread(double normal, List<Double> reaches) implements Distribution {
 
   /**
    * Halvings of the interval in which a quantile lies: to a billionth of it. The library's inverse
@@ -36,6 +36,7 @@ public record Spread(double normal, List<Double> reaches) {
   }
 
   /** Standard deviation of the whole sum, mm. */
+  @Override
   public double deviation() {
     double variance = normal * normal;
     for (double reach : reaches) {
@@ -52,6 +53,7 @@ public record Spread(double normal, List<Double> reaches) {
    *
    * @param limit mm; not negative
    */
+  @Override
   public double oddsBeyond(double limit) {
     if (deviation() == 0) {
       return 0;
@@ -62,6 +64,7 @@ public record Spread(double normal, List<Double> reaches) {
   }
 
   /** Mean distance from zero, mm; for normal errors σ √(2 / π). */
+  @Override
   public double mean() {
     return reaches.isEmpty()
         ? normal * Math.sqrt(2 / Math.PI)
@@ -73,6 +76,7 @@ public record Spread(double normal, List<Double> reaches) {
    *
    * @param share more than 0, less than 1
    */
+  @Override
   public double within(double share) {
     DoubleUnaryOperator odds =
         reaches.isEmpty() ? this::oddsBeyond : CosineSeries.of(this, 0)::oddsBeyond;

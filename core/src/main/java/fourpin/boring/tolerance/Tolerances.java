@@ -77,7 +77,7 @@ public final class Tolerances {
         .map(
             table ->
                 new Precision.Rocking(
-                    table.worst().odds() * PER_CENT, figures(way, model, table).exact()));
+                    table.worst().odds() * PER_CENT, figures(way, model, table).ofPlaces()));
   }
 
   private GapFigures figures(Way way, ErrorModel model, GapTable table) {
@@ -104,7 +104,7 @@ public final class Tolerances {
   private Levelness levelness(CaseBoring boring, ErrorModel model, GapTable table) {
     Tally tally = Simulation.run(model, limit(), CASES, SEED, this::holdsShelf);
     GapFigures writer = figures(boring.chosen(), model, table);
-    List<Figure> figures = new ArrayList<>(writer.exact());
+    List<Figure> figures = new ArrayList<>(writer.ofPlaces());
     figures.addAll(writer.simulated(tally));
     return new Levelness(
         boring.caseName(),

@@ -25,7 +25,7 @@ public sealed interface Method {
     }
 
     /** Whether that pin must be stepped: thick in the guide, thin in the panel. */
-    boolean needsSteppedPin() {
+    public boolean needsSteppedPin() {
       return isMovedAlong() && !guide.holes().getFirst().diameter().equals(bit.diameter());
     }
   }

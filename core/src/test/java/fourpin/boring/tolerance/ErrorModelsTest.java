@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import fourpin.boring.tolerance.ErrorModel.Cause;
 import fourpin.boring.tolerance.ErrorModel.Position;
 import fourpin.boring.tolerance.Miss.Point;
 import fourpin.boring.way.BitSetting;
@@ -131,6 +132,72 @@ class ErrorModelsTest {
           .isCloseTo(2 * Math.sqrt(steps) * SIGMA, within(1e-9));
     }
     deviates(shop.model(Way.CENTRING_GUIDE, shop.stepped("0"), Alteration.WHOLE_LENGTH), 0);
+  }
+
+  /** After n steps four rows have slipped 2 n times by up to half the slip. */
+  @Test
+  void thePinSlipsInBothItsHoles() {
+    Workshop shop = Workshop.with(Workshop.only(Setting.STEP_PIN_SLIP, HALF_MM));
+    ErrorModel model = shop.model(Way.CENTRING_GUIDE, shop.stepped("0"), Alteration.NONE);
+    for (int level : List.of(1, 20, 21, 39, 40, 58, 59)) {
+      int steps = (level - 2) / 19;
+      assertThat(gap(model, level - 1).deviation())
+          .as("level %d after %d steps", level, steps)
+          .isCloseTo(Math.sqrt(8 * steps / 3.0) * SIGMA, within(1e-9));
+      assertThat(gap(model, level - 1).reaches())
+          .hasSize(8 * steps)
+          .allSatisfy(r -> assertThat(r).isCloseTo(SIGMA, within(1e-9)));
+    }
+  }
+
+  /** The first row steps through a hole bored through once, which is 0.008 mm wider by then. */
+  @Test
+  void aWornHoleOfTheGuideLetsThePinSlipMore() {
+    Settings worn =
+        Workshop.only(Setting.STEP_PIN_SLIP, HALF_MM)
+            .with(Setting.WEAR_NOSE, new SettingValue.OfNumber(0.8));
+    Workshop shop = Workshop.with(worn);
+    ErrorModel model = shop.model(Way.CENTRING_GUIDE, shop.stepped("0"), Alteration.NONE);
+    Cause first =
+        model.causes().stream()
+            .filter(c -> c.kind() == CauseKind.STEP_IN_GUIDE)
+            .findFirst()
+            .orElseThrow();
+    assertThat(Spread.reachOf(first.deviation())).isCloseTo(SIGMA + 0.004, within(1e-9));
+  }
+
+  /** A plain pin, as thick above as below, has no two thicknesses to be out of line. */
+  @Test
+  void aPlainPinIsInLineWithItself() {
+    Workshop shop = Workshop.with(Workshop.only(Setting.PIN_STEP_ERROR, HALF_MM));
+    Method.Guided stepped = shop.stepped("0");
+    BitSetting plain =
+        new BitSetting("plain", in("3/8"), in("3/8"), in("1/4"), in("3/8"), in("1/8"), in("3/16"));
+    Method.Guided through =
+        new Method.Guided(stepped.how(), stepped.guide(), plain, stepped.clampings());
+    deviates(shop.model(Way.HARDBOARD_STRIP, through, Alteration.NONE), 0);
+  }
+
+  /**
+   * Screwed on again for each of four rows: 2 σ, unless it stays on, or serves two rows at once.
+   */
+  @ParameterizedTest
+  @CsvSource({"NONE, 2", "BLOCK_STAYS_ON, 0", "WHOLE_LENGTH, 0", "ROWS_TOGETHER, 0"})
+  void theBlockComesOffWhereAGuideIsMovedAlong(Alteration alteration, double gap) {
+    Workshop shop = Workshop.with(Workshop.only(Setting.BLOCK_ERROR, HALF_MM));
+    deviates(shop.model(Way.CENTRING_GUIDE, shop.stepped("0"), alteration), gap * SIGMA);
+    deviates(shop.model(Way.CENTRING_GUIDE, shop.guided("0"), alteration), 0);
+  }
+
+  /** One wide guide takes both rows along by one pin: what came before is common to them. */
+  @ParameterizedTest
+  @CsvSource({"NONE, 2.82842712", "ROWS_TOGETHER, 2"})
+  void rowsThatAreMovedTogetherShareThePinnedHole(Alteration alteration, double gap) {
+    Workshop shop = Workshop.with(Workshop.only(Setting.DRILL_WANDER, HALF_MM));
+    ErrorModel model = shop.model(Way.CENTRING_GUIDE, shop.stepped("0"), alteration);
+    assertThat(gap(model, 20).deviation()).isCloseTo(gap * SIGMA, within(1e-7));
+    Workshop pin = Workshop.with(Workshop.only(Setting.STEP_PIN_SLIP, HALF_MM));
+    deviates(pin.model(Way.CENTRING_GUIDE, pin.stepped("0"), Alteration.ROWS_TOGETHER), 0);
   }
 
   /** A hole that wandered takes all holes after the step with it. */

@@ -34,13 +34,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A case of two bays, and ways of boring it put together by hand. */
 record Workshop(BuiltCase built, List<BayGrid> grids) {
 
   static final List<Setting> ERRORS =
-      List.of(CauseKind.values()).stream()
-          .flatMap(kind -> kind.setting().stream())
+      Stream.concat(
+              Stream.of(CauseKind.values()).flatMap(kind -> kind.setting().stream()),
+              Stream.of(Setting.STEP_PIN_SLIP))
           .distinct()
           .toList();
 

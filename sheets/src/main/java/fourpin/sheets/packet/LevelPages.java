@@ -31,6 +31,11 @@ final class LevelPages {
   /** Bays side by side on one chart. */
   private static final int MOST_BESIDE = 4;
 
+  private static final String ON_SIX =
+      "On six pins a shelf also rocks over a middle pin that stands above the line from the front to"
+          + " the back pin of its side. A bar is then the widest gap under a corner pin when the shelf is"
+          + " pushed down at its front and at its back edge in turn.";
+
   private static final double PER_CENT = 100;
 
   private final Plan plan;
@@ -54,6 +59,9 @@ final class LevelPages {
                 + " three. A bar is the gap under that pin that 95 of 100 shelves stay within at"
                 + " its level; the dashed line is the gap that is felt, and what reaches beyond it"
                 + " is black."));
+    if (levels.stream().anyMatch(level -> level.worst().proud().isPresent())) {
+      blocks.add(Block.Paragraph.of(ON_SIX));
+    }
     levels.forEach(level -> blocks.addAll(blocks(level)));
     return Optional.of(new Section("How level shelves will lie", blocks));
   }
