@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LevelnessPropertiesTest {
 
   private static final int JOBS = 40;
+  private static final int DRAWN = 10_000;
 
   @ParameterizedTest
   @ValueSource(longs = {0, 1_000})
@@ -51,11 +52,19 @@ class LevelnessPropertiesTest {
     return levels;
   }
 
+  /** On six points both odds are drawn: four standard errors of a difference of odds of one half. */
+  private static double sampled(Levelness level) {
+    return level.places().stream().allMatch(p -> p.proud().isEmpty())
+        ? 1e-9
+        : 4 * Math.sqrt(2 * 0.25 / DRAWN);
+  }
+
   private static void judge(Levelness level, int levels, long seed) {
     assertThat(level.places()).as("places of job %d", seed).hasSize(levels);
     assertThat(level.places())
         .as("job %d", seed)
-        .allSatisfy(p -> assertThat(p.odds()).isBetween(0.0, level.worst().odds() + 1e-9));
+        .allSatisfy(
+            p -> assertThat(p.odds()).isBetween(0.0, level.worst().odds() + sampled(level)));
     assertThat(level.anyPlace()).isGreaterThanOrEqualTo(level.anyShelf());
     assertThat(level.figures()).extracting(Figure::id).doesNotHaveDuplicates();
   }
