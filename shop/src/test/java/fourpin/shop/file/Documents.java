@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Files of the repository that tests hold to the code. */
-final class Documents {
+public final class Documents {
 
   /** Tests run in the folder of their module. */
   private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
@@ -42,7 +42,7 @@ final class Documents {
   }
 
   /** Holds a file to what the code says, or writes it when {@code -Ddocuments=write} is given. */
-  static void hold(String path, String expected) {
+  public static void hold(String path, String expected) {
     if ("write".equals(System.getProperty("documents"))) {
       write(path, expected);
     }

@@ -1,0 +1,108 @@
+package fourpin.shop.web.guard;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HttpStatus;
+import java.net.InetAddress;
+import java.time.Duration;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
+
+/** Asks the guard before each request, and answers what it refuses. */
+public final class GuardHandler implements Handler {
+
+  private static final String VISITOR = "fourpin.visitor";
+  private static final String PLAIN = "text/plain; charset=utf-8";
+
+  /** Far more than a browser sends; each holds a buffer of this size. */
+  private static final int MOST_HEADER_BYTES = 8 << 10;
+
+  private static final Duration LONGEST_SILENCE = Duration.ofSeconds(30);
+
+  /** A body that trickles more slowly than this is an attack or a dead line. */
+  private static final long LEAST_BYTES_PER_SECOND = 500;
+
+  /** Of every answer, refusals included. */
+  private static final List<Map.Entry<String, String>> HEADERS =
+      List.of(
+          Map.entry(
+              "Content-Security-Policy",
+              "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"
+                  + " font-src 'self'; connect-src 'self'; worker-src 'self';"
+                  + " manifest-src 'self'; form-action 'self'; base-uri 'none';"
+                  + " frame-ancestors 'none'"),
+          Map.entry("X-Content-Type-Options", "nosniff"),
+          Map.entry("Referrer-Policy", "same-origin"),
+          Map.entry("Cross-Origin-Opener-Policy", "same-origin"),
+          Map.entry("Cross-Origin-Resource-Policy", "same-origin"),
+          Map.entry("Permissions-Policy", "camera=(), microphone=(), geolocation=()"),
+          Map.entry("Cache-Control", "no-store"));
+
+  private final Guard guard;
+
+  public GuardHandler(Guard guard) {
+    this.guard = guard;
+  }
+
+  /** Sets what the server itself takes before any handler runs. */
+  public void limit(JavalinConfig config) {
+    config.http.maxRequestSize = guard.limits().fileBytes();
+    config.http.prefer405over404 = true;
+    config.jetty.modifyHttpConfiguration(
+        http -> {
+          http.setSendServerVersion(false);
+          http.setRequestHeaderSize(MOST_HEADER_BYTES);
+          http.setIdleTimeout(LONGEST_SILENCE.toMillis());
+        });
+    config.jetty.modifyServer(
+        server -> server.setHandler(new MinimumDataRateHandler(LEAST_BYTES_PER_SECOND, 0)));
+  }
+
+  /** Who asks, once the guard has admitted them. */
+  public static Visitor visitor(Context http) {
+    return Objects.requireNonNull(http.attribute(VISITOR), "the guard has admitted nobody");
+  }
+
+  @Override
+  public void handle(Context http) {
+    HEADERS.forEach(header -> http.header(header.getKey(), header.getValue()));
+    switch (guard.rule(asked(http), () -> token(http))) {
+      case Ruling.Admitted(Visitor visitor) -> http.attribute(VISITOR, visitor);
+      case Ruling.PairFirst() -> {
+        http.redirect(Guard.PAIR, HttpStatus.SEE_OTHER);
+        http.skipRemainingHandlers();
+      }
+      case Ruling.Refused(int status, String words, Optional<Duration> again) -> {
+        again.ifPresent(wait -> http.header("Retry-After", Long.toString(wait.toSeconds() + 1)));
+        http.status(status).contentType(PLAIN).result(words + "\n").skipRemainingHandlers();
+      }
+    }
+  }
+
+  private static Asked asked(Context http) {
+    return new Asked(
+        http.req().getMethod(),
+        http.req().getRequestURI(),
+        Objects.requireNonNullElse(http.queryString(), ""),
+        InetAddress.ofLiteral(http.req().getRemoteAddr()),
+        Collections.list(http.req().getHeaderNames()).stream()
+            .map(name -> name.toLowerCase(Locale.ROOT))
+            .distinct()
+            .collect(
+                Collectors.toMap(
+                    name -> name, name -> Collections.list(http.req().getHeaders(name)))));
+  }
+
+  private static String token(Context http) {
+    return Optional.ofNullable(http.header(Guard.TOKEN_HEADER))
+        .or(() -> Optional.ofNullable(http.formParam(Guard.TOKEN_FIELD)))
+        .orElse("");
+  }
+}

@@ -1,0 +1,67 @@
+package fourpin.shop.web.guard;
+
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
+import java.net.UnknownHostException;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * What this machine may be called by those who ask. A browser names what stands in its address bar,
+ * so that a name of the internet that was made to lead here is told from ours.
+ *
+ * @param names in small letters; addresses of version 6 in brackets
+ */
+public record Reach(Set<String> names) {
+
+  private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
+
+  private static final Pattern PORT = Pattern.compile(":\\d{1,5}$");
+
+  public Reach {
+    names = Set.copyOf(names);
+  }
+
+  /** For browsers on this machine only. */
+  public static Reach loopback() {
+    return new Reach(LOOPBACK);
+  }
+
+  /** For the network that this machine is on: by its addresses and its name as well. */
+  public static Reach network() throws SocketException {
+    Set<String> names = new HashSet<>(LOOPBACK);
+    NetworkInterface.networkInterfaces()
+        .flatMap(NetworkInterface::inetAddresses)
+        .map(Reach::written)
+        .forEach(names::add);
+    ownNames().forEach(names::add);
+    return new Reach(names);
+  }
+
+  /** Without the zone that a link-local address may have. */
+  private static String written(InetAddress address) {
+    String text = address.getHostAddress().replaceFirst("%.*", "");
+    return text.contains(":") ? "[" + text + "]" : text;
+  }
+
+  /** Also as multicast DNS has it (RFC 6762). */
+  private static Stream<String> ownNames() {
+    try {
+      String name = InetAddress.getLocalHost().getHostName().toLowerCase(Locale.ROOT);
+      return Stream.of(name, name + ".local");
+    } catch (UnknownHostException e) {
+      return Stream.of();
+    }
+  }
+
+  /**
+   * @param host as a request names it, with or without a port
+   */
+  boolean includes(String host) {
+    return names.contains(PORT.matcher(host.toLowerCase(Locale.ROOT)).replaceFirst(""));
+  }
+}

@@ -1,0 +1,28 @@
+package fourpin.shop.web.guard;
+
+import java.time.Duration;
+import java.util.Optional;
+
+/** What is decided about a request. */
+public sealed interface Ruling {
+
+  /** It may go on. */
+  record Admitted(Visitor visitor) implements Ruling {}
+
+  /** The device is to be paired first. */
+  record PairFirst() implements Ruling {}
+
+  /**
+   * It is answered with this.
+   *
+   * @param status of HTTP (RFC 9110, section 15)
+   * @param words why, for people
+   * @param again after which it may be asked again
+   */
+  record Refused(int status, String words, Optional<Duration> again) implements Ruling {
+
+    Refused(int status, String words) {
+      this(status, words, Optional.empty());
+    }
+  }
+}
