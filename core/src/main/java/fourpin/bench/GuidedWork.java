@@ -122,7 +122,7 @@ final class GuidedWork {
   private static Optional<String> wrong(
       Step.ClampGuide clamp, Step.MakeGuide guide, WorkedPiece piece) {
     String name = "guide " + guide.guide();
-    if (!isBroad(clamp.surface()) || !areEnds(clamp.ends()) || !areEdges(clamp.edges())) {
+    if (!clamp.surface().isBroad() || !areEnds(clamp.ends()) || !areEdges(clamp.edges())) {
       return Optional.of(name + " lies on a face, ends at ends and edges at edges");
     }
     boolean stopped = clamp.ends().ofGuide() == Surface.INDEX_END && guide.block().isPositive();
@@ -138,18 +138,12 @@ final class GuidedWork {
         .map(s -> name + " shows its side " + s + " so");
   }
 
-  private static boolean isBroad(Surface surface) {
-    return surface == Surface.FACE || surface == Surface.REVERSE;
-  }
-
   private static boolean areEnds(Step.Against ends) {
-    List<Surface> both = List.of(Surface.INDEX_END, Surface.FAR_END);
-    return both.contains(ends.ofGuide()) && both.contains(ends.ofPiece());
+    return ends.ofGuide().isEnd() && ends.ofPiece().isEnd();
   }
 
   private static boolean areEdges(Step.Against edges) {
-    List<Surface> both = List.of(Surface.INDEX_EDGE, Surface.FAR_EDGE);
-    return both.contains(edges.ofGuide()) && both.contains(edges.ofPiece());
+    return edges.ofGuide().isEdge() && edges.ofPiece().isEdge();
   }
 
   /** A guide that can't be pinned where it should be is not clamped there either. */

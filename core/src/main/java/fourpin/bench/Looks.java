@@ -30,6 +30,17 @@ final class Looks {
         : Optional.of(hand > 0 ? Step.ClampGuide.Side.A : Step.ClampGuide.Side.B);
   }
 
+  /**
+   * On which hand of a panel, seen from above with its end at the stop towards you, the edge lies
+   * that meets the other panel's: 1 or -1, and 0 as long as its surfaces are not marked.
+   */
+  static int meetingHand(WorkedPiece piece, Step.Laid laid) {
+    return hand(piece.labels())
+        * (laid.up() == Surface.FACE ? 1 : -1)
+        * (laid.end() == Surface.INDEX_END ? 1 : -1)
+        * (laid.edge() == Surface.INDEX_EDGE ? 1 : -1);
+  }
+
   /** 1 where guide and piece run the same way. */
   private static int sense(Step.Against against, Surface index) {
     return (against.ofGuide() == index) == (against.ofPiece() == index) ? 1 : -1;

@@ -24,4 +24,15 @@ public sealed interface Spacing {
       numbers = List.copyOf(numbers);
     }
   }
+
+  /**
+   * On lines that were squared across the face of the piece.
+   *
+   * @param numbers of the lines, which are those of the stick's marks
+   */
+  record OnLines(List<Integer> numbers) implements Spacing {
+    public OnLines {
+      numbers = List.copyOf(numbers);
+    }
+  }
 }

@@ -132,6 +132,30 @@ public sealed interface Step {
   }
 
   /**
+   * Lays panels side by side on the bench with their ends at one stop, and squares a line across
+   * all of them at each mark of a stick whose zero lies at the stop. A line goes by the number of
+   * its mark.
+   *
+   * @param panels two, whose edges meet
+   * @param marks of the stick; its datum is how far the stop lies beyond the stick's zero
+   */
+  record SquareAcross(List<Laid> panels, Spacing.FromStick marks) implements Step {
+    public SquareAcross {
+      panels = List.copyOf(panels);
+    }
+  }
+
+  /**
+   * How a panel lies beside another.
+   *
+   * @param up FACE or REVERSE
+   * @param end that is at the stop
+   * @param gap from the stop to that end; zero or more
+   * @param edge that meets the other panel's
+   */
+  record Laid(String piece, Surface up, Surface end, Length gap, Surface edge) {}
+
+  /**
    * Bores a row along the piece with an edge of it against a fence.
    *
    * @param surface FACE or REVERSE

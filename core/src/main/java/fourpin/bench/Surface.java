@@ -21,4 +21,16 @@ public enum Surface {
   public String words() {
     return words;
   }
+
+  boolean isBroad() {
+    return this == FACE || this == REVERSE;
+  }
+
+  boolean isEnd() {
+    return this == INDEX_END || this == FAR_END;
+  }
+
+  boolean isEdge() {
+    return this == INDEX_EDGE || this == FAR_EDGE;
+  }
 }

@@ -20,6 +20,7 @@ public final class VirtualBench {
   private final Map<String, Step.MarkStick> sticks = new LinkedHashMap<>();
   private final List<Mishap> mishaps = new ArrayList<>();
   private final GuidedWork guides = new GuidedWork(this::mishap);
+  private final SquaredLines lines = new SquaredLines(this::mishap);
 
   private VirtualBench() {}
 
@@ -33,6 +34,7 @@ public final class VirtualBench {
     switch (step) {
       case Step.CutToSize cut -> cut(cut);
       case Step.MarkStick mark -> sticks.put(mark.stick(), mark);
+      case Step.SquareAcross across -> squareAcross(across);
       case Step.MarkSurfaces mark ->
           piece(step, mark.piece()).ifPresent(p -> put(p.labelled(mark.labels())));
       case Step.Band band -> piece(step, band.piece()).ifPresent(p -> put(p.banded(band)));
@@ -161,7 +163,7 @@ public final class VirtualBench {
   }
 
   private void bore(WorkedPiece piece, Step.BoreRow row) {
-    if (row.surface() != Surface.FACE && row.surface() != Surface.REVERSE) {
+    if (!row.surface().isBroad()) {
       mishap(row, "rows are bored into the face or the reverse, not " + row.surface().words());
       return;
     }
@@ -179,20 +181,30 @@ public final class VirtualBench {
   private List<Length> distances(Step.BoreRow row) {
     return switch (row.spacing()) {
       case Spacing.Each each -> each.distances();
-      case Spacing.FromStick stick -> fromStick(row, stick);
+      case Spacing.FromStick stick -> fromStick(row, row.piece(), stick);
+      case Spacing.OnLines on -> lines.on(row, row.piece(), row.surface(), on.numbers());
     };
   }
 
-  private List<Length> fromStick(Step.BoreRow row, Spacing.FromStick from) {
+  private void squareAcross(Step.SquareAcross across) {
+    List<WorkedPiece> laid =
+        across.panels().stream().flatMap(l -> piece(across, l.piece()).stream()).toList();
+    if (laid.size() == across.panels().size()) {
+      String both = String.join(" and ", across.panels().stream().map(Step.Laid::piece).toList());
+      lines.square(across, laid, fromStick(across, both, across.marks()));
+    }
+  }
+
+  private List<Length> fromStick(Step step, String what, Spacing.FromStick from) {
     Step.MarkStick stick = sticks.get(from.stick());
     if (stick == null || !(from.datum().isZero() || stick.ends().contains(from.datum()))) {
-      mishap(row, "stick " + from.stick() + " has no mark for the end of " + row.piece());
+      mishap(step, "stick " + from.stick() + " has no mark for the end of " + what);
       return List.of();
     }
     List<Length> distances = new ArrayList<>();
     for (int number : from.numbers()) {
       if (number < 1 || number > stick.marks().size()) {
-        mishap(row, "stick " + from.stick() + " has no mark " + number);
+        mishap(step, "stick " + from.stick() + " has no mark " + number);
       } else {
         distances.add(stick.marks().get(number - 1).minus(from.datum()));
       }

@@ -50,6 +50,7 @@ public final class Wording {
   private static boolean isInOrder(Step step) {
     return step instanceof Step.ClampGuide
         || step instanceof Step.ShiftGuide
+        || step instanceof Step.SquareAcross
         || step instanceof Step.BoreThrough;
   }
 
@@ -63,6 +64,8 @@ public final class Wording {
       case Step.Rip rip -> rip.piece();
       case Step.BoreRow row -> row.piece();
       case Step.MarkStick stick -> "Stick “" + stick.stick() + "”";
+      case Step.SquareAcross across ->
+          String.join(" and ", across.panels().stream().map(Step.Laid::piece).toList());
       case Step.BoreAtFence row -> row.piece();
       case Step.MakeGuide make -> guide(make.guide());
       case Step.MaskHoles mask -> guide(mask.guide());
@@ -93,6 +96,7 @@ public final class Wording {
               text(rip.width()), rip.first(), rip.second(), text(rip.kerf()));
       case Step.BoreRow row -> row(row);
       case Step.MarkStick stick -> stick(stick);
+      case Step.SquareAcross across -> squareAcross(across);
       case Step.BoreAtFence row -> atFence(row);
       case Step.MakeGuide make -> guides.make(make);
       case Step.MaskHoles mask -> guides.mask(mask);
@@ -211,6 +215,7 @@ public final class Wording {
               isLong(each.distances()) ? evenly(each.distances()) : places(each.distances()),
               from);
       case Spacing.FromStick stick -> fromStick(stick, from);
+      case Spacing.OnLines lines -> onLines(lines);
     };
   }
 
@@ -229,6 +234,35 @@ public final class Wording {
         stick.stick(),
         holes,
         zero);
+  }
+
+  private static String onLines(Spacing.OnLines lines) {
+    int holes = lines.numbers().size();
+    return say(
+        holes == 1 ? "line %s, %d hole" : "lines %s, %d holes",
+        Numbers.words(lines.numbers(), "line"),
+        holes);
+  }
+
+  private String squareAcross(Step.SquareAcross across) {
+    Spacing.FromStick marks = across.marks();
+    return say(
+        "lay them side by side, %s; square a line across both from every mark of stick “%s” that"
+            + " follows, its %s at the stop, and write the mark's number beside it: marks %s.",
+        String.join("; ", across.panels().stream().map(this::laid).toList()),
+        marks.stick(),
+        marks.datum().isZero() ? "zero" : say("end mark %s", text(marks.datum())),
+        Numbers.words(marks.numbers(), "mark"));
+  }
+
+  private String laid(Step.Laid laid) {
+    return say(
+        "%s with %s up, %s to the other panel, %s %s the stop",
+        laid.piece(),
+        laid.up().words(),
+        laid.edge().words(),
+        laid.end().words(),
+        laid.gap().isZero() ? "at" : say("%s (a spacer) from", text(laid.gap())));
   }
 
   private String stick(Step.MarkStick stick) {

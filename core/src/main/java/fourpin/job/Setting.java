@@ -370,6 +370,22 @@ public enum Setting {
       "best",
       "way of boring; best takes the one that costs least with the shop's tools",
       practice("a choice of the shop")),
+  GANG(
+      "gang",
+      List.of("pairs", "single"),
+      "pairs",
+      "whether the two uprights of a bay are laid side by side and marked by lines squared across"
+          + " both, and its two blanks for cleat strips bored in one stack",
+      practice("mating sides are marked together")),
+  GANG_WIDTH(
+      "gang-width",
+      Kind.LENGTH,
+      "48 in",
+      "1220 mm",
+      "100 mm",
+      "5000 mm",
+      "most that panels laid side by side take of the bench across",
+      practice("a sheet of plywood on trestles")),
   NOSE_SLIP(
       "nose-slip",
       Kind.LENGTH,
@@ -469,6 +485,25 @@ public enum Setting {
       "300",
       "time for one hole, seconds",
       practice("about 16 s by hand drill, 3 s by router and guide, from one maker's account")),
+  MARK_SECONDS(
+      "mark-seconds",
+      Kind.NUMBER,
+      "5",
+      "5",
+      "0",
+      "300",
+      "of the time for a marked hole, what its height takes to be brought over from the stick,"
+          + " seconds",
+      memory("twelve marks in a minute")),
+  LINE_SECONDS(
+      "line-seconds",
+      Kind.NUMBER,
+      "10",
+      "10",
+      "0",
+      "300",
+      "time to square a line across two panels from a mark of the stick, seconds",
+      memory("square slid along, one line on each panel")),
   GUIDED_SECONDS(
       "guided-seconds",
       Kind.NUMBER,
@@ -649,15 +684,6 @@ public enum Setting {
       "240",
       "time to saw the standards to length at a stop and file them, minutes",
       memory("a case of two bays")),
-  BLANK_STACK(
-      "blank-stack",
-      Kind.COUNT,
-      "1",
-      "1",
-      "1",
-      "2",
-      "most blanks for cleat strips that are bored together; both of a bay are alike",
-      practice("one by one; two save time where bit and quill reach through both")),
   ODDS_LIMIT(
       "odds-limit",
       Kind.NUMBER,
@@ -757,6 +783,25 @@ public enum Setting {
       "5 mm",
       "a mark moved from stick to panel and punched, two standard deviations",
       practice("hand drill at an awl mark 1/32 to 1/16 in")),
+  PUNCH_ERROR(
+      "punch-error",
+      Kind.LENGTH,
+      "1/64 in",
+      "0.4 mm",
+      "0 mm",
+      "5 mm",
+      "a punch set where two scribed lines cross, two standard deviations",
+      memory("the point is felt into the crossing")),
+  SQUARE_ERROR(
+      "square-error",
+      Kind.LENGTH,
+      "1/64 in",
+      "0.4 mm",
+      "0 mm",
+      "5 mm",
+      "how far lines squared across two panels side by side rise from edge to edge of both, two"
+          + " standard deviations",
+      memory("a framing square and a straightedge")),
   STICK_ERROR(
       "stick-error",
       Kind.LENGTH,

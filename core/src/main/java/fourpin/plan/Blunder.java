@@ -40,9 +40,9 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
               case Step.ShiftGuide s when mine(s.piece()) ->
                   new Step.ShiftGuide(s.guide(), s.piece(), s.into(), s.pin());
               case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
-                  row(r, r.surface(), r.offset(), fromFarEnd(r.spacing()));
+                  row(r, r.surface(), r.offset(), fromFarEnd(r.surface(), r.spacing()));
               case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
-                  row(r, r.surface(), r.edge(), fromFarEnd(r.spacing()));
+                  row(r, r.surface(), r.edge(), fromFarEnd(r.surface(), r.spacing()));
               default -> step;
             });
   }
@@ -54,12 +54,29 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
             switch (step) {
               case Step.ClampGuide c when mine(c.piece()) ->
                   clamp(c, c.surface(), otherOfPiece(c.ends()), c.edges());
-              case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
-                  row(r, r.surface(), r.offset(), fromFarEnd(r.spacing()));
-              case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
-                  row(r, r.surface(), r.edge(), fromFarEnd(r.spacing()));
+              case Step.SquareAcross s ->
+                  laid(s, l -> laid(l, l.up(), other(l.end()), other(l.edge())));
+              case Step.BoreRow r when isMarked(r.piece(), r.purpose(), r.spacing()) ->
+                  row(r, r.surface(), r.offset(), fromFarEnd(r.surface(), r.spacing()));
+              case Step.BoreAtFence r when isMarked(r.piece(), r.purpose(), r.spacing()) ->
+                  row(r, r.surface(), r.edge(), fromFarEnd(r.surface(), r.spacing()));
               default -> step;
             });
+  }
+
+  /** Whether a row has marks of its own, not those of lines across the panel. */
+  private boolean isMarked(String other, String purpose, Spacing spacing) {
+    return isRow(other, purpose) && !(spacing instanceof Spacing.OnLines);
+  }
+
+  private Step laid(Step.SquareAcross across, UnaryOperator<Step.Laid> change) {
+    List<Step.Laid> panels =
+        across.panels().stream().map(l -> mine(l.piece()) ? change.apply(l) : l).toList();
+    return new Step.SquareAcross(panels, across.marks());
+  }
+
+  private static Step.Laid laid(Step.Laid laid, Surface up, Surface end, Surface edge) {
+    return new Step.Laid(laid.piece(), up, end, laid.gap(), edge);
   }
 
   /** The first row of the panel from the other edge. */
@@ -84,6 +101,8 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
             switch (step) {
               case Step.ClampGuide c when mine(c.piece()) ->
                   clamp(c, other(c.surface()), c.ends(), c.edges());
+              case Step.SquareAcross s ->
+                  laid(s, l -> laid(l, other(l.up()), l.end(), other(l.edge())));
               case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
                   row(r, other(r.surface()), r.offset(), r.spacing());
               case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
@@ -112,9 +131,12 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
   }
 
   private static Optional<Spacing> oneMore(Spacing spacing) {
-    return spacing instanceof Spacing.FromStick s
-        ? Optional.of(new Spacing.FromStick(s.stick(), oneMore(s.numbers()), s.datum()))
-        : Optional.empty();
+    return switch (spacing) {
+      case Spacing.Each _ -> Optional.empty();
+      case Spacing.FromStick s ->
+          Optional.of(new Spacing.FromStick(s.stick(), oneMore(s.numbers()), s.datum()));
+      case Spacing.OnLines l -> Optional.of(new Spacing.OnLines(oneMore(l.numbers())));
+    };
   }
 
   private static List<Integer> oneMore(List<Integer> numbers) {
@@ -204,14 +226,29 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
     };
   }
 
-  private Spacing fromFarEnd(Spacing spacing) {
+  private Spacing fromFarEnd(Surface surface, Spacing spacing) {
     Stream<Length> distances =
         switch (spacing) {
           case Spacing.Each each -> each.distances().stream();
           case Spacing.FromStick from ->
               from.numbers().stream().map(n -> mark(from, n).minus(from.datum()));
+          case Spacing.OnLines on -> on.numbers().stream().map(n -> line(surface, n));
         };
     return new Spacing.Each(distances.map(length::minus).sorted().toList());
+  }
+
+  /** From the panel's end to a line that was squared across its surface. */
+  private Length line(Surface surface, int number) {
+    for (Step step : steps) {
+      if (step instanceof Step.SquareAcross(List<Step.Laid> panels, Spacing.FromStick marks)) {
+        for (Step.Laid laid : panels) {
+          if (mine(laid.piece()) && laid.up() == surface) {
+            return mark(marks, number).minus(marks.datum()).minus(laid.gap());
+          }
+        }
+      }
+    }
+    throw new IllegalStateException("no line " + number + " is squared across " + piece);
   }
 
   private Length mark(Spacing.FromStick from, int number) {

@@ -3,6 +3,7 @@ package fourpin.plan;
 import fourpin.bench.Caution;
 import fourpin.bench.Step;
 import fourpin.boring.BayGrid;
+import fourpin.boring.way.Gang;
 import fourpin.boring.way.Guide;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
@@ -15,6 +16,7 @@ import fourpin.plan.CaseWays.GuidedBoring;
 import fourpin.plan.CaseWays.Manner;
 import fourpin.plan.PlannedStep.FaceUp;
 import fourpin.plan.PlannedStep.Stage;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -47,6 +49,7 @@ final class BoreSteps {
   void bore(List<Part> parts) {
     ways.guided().forEach(boring -> guided(boring, parts));
     makeSticks(parts);
+    ways.gangs().forEach(gang -> squareAcross(gang, parts));
     for (Part part : parts) {
       marked(part);
       atPress(part);
@@ -89,6 +92,49 @@ final class BoreSteps {
         List.of());
   }
 
+  /** Both panels lie on the sheets of both faces. */
+  private void squareAcross(Gang gang, List<Part> parts) {
+    List<Part> pair =
+        gang.panels().stream()
+            .flatMap(l -> parts.stream().filter(p -> p.mark().equals(l.part())))
+            .toList();
+    if (pair.size() < gang.panels().size()) {
+      return;
+    }
+    List<Step.Laid> laid = new ArrayList<>();
+    for (int i = 0; i < pair.size(); i++) {
+      laid.add(laid(pair.get(i), gang.panels().get(i)));
+    }
+    log.add(
+        Stage.BORE,
+        pair,
+        gang.panels().stream().map(l -> new FaceUp(l.part(), l.face())).toList(),
+        "Fix a straight strip across the bench as a stop and clamp both panels on the bench side by"
+            + " side. Lay the stick along the joint and square the lines across with a square against"
+            + " the stop, or with a straightedge set by it. ",
+        List.of(new Step.SquareAcross(laid, sticks.across(gang))),
+        "“FRONT” stands along the joint on both, no chip lies at the stop, and the last line is as"
+            + " far from the stop at both outer edges.",
+        List.of());
+  }
+
+  private static Step.Laid laid(Part part, Gang.Laid laid) {
+    PieceLayout layout = PieceLayout.of(part);
+    return new Step.Laid(
+        part.mark(),
+        layout.surface(laid.face()),
+        layout.surface(Face.BOTTOM),
+        laid.gap(),
+        layout.surface(Face.FRONT));
+  }
+
+  /** Where the heights of the holes in one face come from, and how they are pricked. */
+  private String heights(Part part, Face face) {
+    return ways.isOnLine(part.mark(), face)
+        ? "prick with a punch where rows and lines cross"
+        : "mark its heights from the stick, prick every centre with a punch";
+  }
+
   /** Cleat strips are bored as blanks, apart from the rest. */
   private void marked(Part part) {
     if (CleatBlank.isStrip(part)) {
@@ -97,9 +143,10 @@ final class BoreSteps {
     add(
         part,
         Manner.BY_HAND,
-        _ ->
-            " Draw each row with a gauge from the index edge, mark its heights from the stick,"
-                + " prick every centre with a punch, and bore with a stop on the bit.",
+        face ->
+            " Draw each row with a gauge from the index edge, "
+                + heights(part, face)
+                + ", and bore with a stop on the bit.",
         STICK_AGAIN,
         List.of(Cautions.DRILL, Cautions.DUST));
   }
@@ -108,9 +155,10 @@ final class BoreSteps {
     add(
         part,
         Manner.DRILL_PRESS,
-        _ ->
-            " Mark the heights from the stick and prick them. Set the fence for each row: the line says"
-                + " which edge runs along it and how far the centre of the bit stands from it. Put"
+        face ->
+            " Draw each row with a gauge from the index edge, "
+                + heights(part, face)
+                + ". Set the fence for each row: the line says which edge runs along it and how far the centre of the bit stands from it. Put"
                 + " blocks under the panel where clamps must pass the table, and hold both ends of it"
                 + " up level with the table. Set the depth stop and try it in scrap of the same stock.",
         STICK_AGAIN,

@@ -5,6 +5,7 @@ import fourpin.boring.BayGrid.Row;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Clamping;
+import fourpin.boring.way.Gang;
 import fourpin.boring.way.Method;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
@@ -41,6 +42,7 @@ final class CaseWays {
 
   private final Map<String, RowWay> rows = new LinkedHashMap<>();
   private final List<GuidedBoring> guided = new ArrayList<>();
+  private final List<Gang> gangs = new ArrayList<>();
   private Optional<String> machine = Optional.empty();
 
   /**
@@ -59,8 +61,10 @@ final class CaseWays {
         guided.add(new GuidedBoring(boring.chosen(), method, boring.grids()));
         take(boring, Manner.GUIDED, method.bit());
       }
-      case Method.Marked(Method.How how, BitSetting bit) ->
-          take(boring, how == Method.How.DRILL_PRESS ? Manner.DRILL_PRESS : Manner.BY_HAND, bit);
+      case Method.Marked(Method.How how, BitSetting bit, List<Gang> pairs) -> {
+        gangs.addAll(pairs);
+        take(boring, how == Method.How.DRILL_PRESS ? Manner.DRILL_PRESS : Manner.BY_HAND, bit);
+      }
       case Method.Programmed method -> {
         machine = Optional.of(method.machine());
         take(boring, Manner.MACHINE, method.bit());
@@ -94,6 +98,18 @@ final class CaseWays {
 
   List<GuidedBoring> guided() {
     return guided;
+  }
+
+  /** Uprights that are marked in pairs. */
+  List<Gang> gangs() {
+    return gangs;
+  }
+
+  /** Whether the holes in a face take their heights from lines across two panels side by side. */
+  boolean isOnLine(String part, Face face) {
+    return gangs.stream()
+        .flatMap(g -> g.panels().stream())
+        .anyMatch(l -> l.part().equals(part) && l.face() == face);
   }
 
   /** Whether the block of a guide bears on the lower end of a part. */

@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.bench.Spacing;
 import fourpin.bench.Step;
+import fourpin.boring.way.Gang;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
@@ -78,17 +79,37 @@ final class Sticks {
     return marks.computeIfAbsent(rest, _ -> new Marks(new TreeSet<>(), new TreeSet<>()));
   }
 
+  /** The marks that are squared across two panels side by side. */
+  Spacing.FromStick across(Gang gang) {
+    Part part = built.part(gang.panels().getFirst().part());
+    List<Hole> holes =
+        marked(part).stream().filter(h -> h.face() == gang.panels().getFirst().face()).toList();
+    Rest rest = rest(part, holes.getFirst());
+    TreeSet<Integer> numbers = new TreeSet<>();
+    holes.forEach(h -> numbers.add(number(rest, h)));
+    return new Spacing.FromStick(
+        rest.stick(), List.copyOf(numbers), gang.stop().minus(rest.height()));
+  }
+
+  private int number(Rest rest, Hole hole) {
+    return marks(rest).holes().headSet(above(rest, hole)).size() + 1;
+  }
+
   /** One spacing for each stick that a row of holes is marked from. */
   List<Spacing> spacings(Part part, List<Hole> row) {
     Map<Rest, List<Integer>> numbers = new LinkedHashMap<>();
     for (Hole hole : row) {
       Rest rest = rest(part, hole);
-      int number = marks(rest).holes().headSet(above(rest, hole)).size() + 1;
-      numbers.computeIfAbsent(rest, _ -> new ArrayList<>()).add(number);
+      numbers.computeIfAbsent(rest, _ -> new ArrayList<>()).add(number(rest, hole));
     }
+    boolean onLines = ways.isOnLine(part.mark(), row.getFirst().face());
     List<Spacing> spacings = new ArrayList<>();
     numbers.forEach(
-        (rest, list) -> spacings.add(new Spacing.FromStick(rest.stick(), list, datum(part, rest))));
+        (rest, list) ->
+            spacings.add(
+                onLines
+                    ? new Spacing.OnLines(list)
+                    : new Spacing.FromStick(rest.stick(), list, datum(part, rest))));
     return spacings;
   }
 

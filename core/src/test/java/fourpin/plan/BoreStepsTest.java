@@ -103,7 +103,9 @@ class BoreStepsTest {
     Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
     Method press =
         new Method.Marked(
-            Method.How.DRILL_PRESS, ((Method.Guided) GuidedBookcase.boring(boring).method()).bit());
+            Method.How.DRILL_PRESS,
+            ((Method.Guided) GuidedBookcase.boring(boring).method()).bit(),
+            List.of());
     CaseBoring at = GuidedBookcase.boring(boring, Way.DRILL_PRESS, press);
     List<PlannedStep> bored = at(BenchProgram.of(job, boring, List.of(at)).printed(), Stage.BORE);
     assertThat(bored.get(1).items())

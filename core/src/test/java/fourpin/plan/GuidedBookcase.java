@@ -78,7 +78,12 @@ final class GuidedBookcase {
             .map(
                 w ->
                     new WayAnswer(
-                        w, WayAnswer.Verdict.POSSIBLE, List.of(), Optional.of(method), List.of()))
+                        w,
+                        WayAnswer.Verdict.POSSIBLE,
+                        List.of(),
+                        List.of(),
+                        Optional.of(method),
+                        List.of()))
             .toList(),
         way,
         "stated");

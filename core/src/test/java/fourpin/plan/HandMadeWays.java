@@ -153,7 +153,9 @@ final class HandMadeWays {
           chosen(
               assembled ? Way.STORY_STICK : Way.DRILL_PRESS,
               new Method.Marked(
-                  assembled ? Method.How.BY_HAND : Method.How.DRILL_PRESS, bit(Length.ZERO)));
+                  assembled ? Method.How.BY_HAND : Method.How.DRILL_PRESS,
+                  bit(Length.ZERO),
+                  List.of()));
       case 2, 3 ->
           stepped(mark)
               .map(m -> chosen(Way.CENTRING_GUIDE, m))
@@ -175,6 +177,7 @@ final class HandMadeWays {
     return new WayAnswer(
         way,
         chosen ? Verdict.POSSIBLE : Verdict.NOT_POSSIBLE,
+        List.of(),
         List.of(),
         chosen ? Optional.of(method) : Optional.empty(),
         List.of());

@@ -52,7 +52,9 @@ class LevelnessPropertiesTest {
     return levels;
   }
 
-  /** On six points both odds are drawn: four standard errors of a difference of odds of one half. */
+  /**
+   * On six points both odds are drawn: four standard errors of a difference of odds of one half.
+   */
   private static double sampled(Levelness level) {
     return level.places().stream().allMatch(p -> p.proud().isEmpty())
         ? 1e-9

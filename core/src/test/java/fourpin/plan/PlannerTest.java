@@ -97,8 +97,10 @@ class PlannerTest {
     Plan plan = Planner.plan(job(divided().order()));
     double stock = figure(plan, "job/stock-used").value().value();
     double holes = figure(plan, "job/holes").value().value();
-    // Defaults: 10 min for the stick, 5 for one set-up, 16 s a hole.
-    double minutes = 10 + 5 + holes * 16 / 60;
+    // Defaults: 10 min for the stick, 5 for one set-up, 16 s a hole. Uprights are marked in pairs:
+    // 1 1/2 min to lay them for each bay, 10 s a line, and 5 s less for each of four holes on it.
+    double pairs = plan.grids().size() * 1.5;
+    double minutes = 10 + 5 + pairs + (holes * (16 - 5) + holes / 4 * 10) / 60;
     assertThat(figure(plan, "job/boring-time").value().value()).isCloseTo(minutes, within(1e-9));
     // Defaults: no waste, 25 % mark-up, 60 an hour, 15 % contingency.
     double expected = (stock * 1.25 + minutes / 60 * 60) * 1.15;

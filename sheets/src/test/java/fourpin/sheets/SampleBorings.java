@@ -71,11 +71,13 @@ public final class SampleBorings {
 
   private static WayAnswer answer(BuiltCase built, Way way, Way chosen, Method method) {
     return way == chosen || way == Way.STORY_STICK
-        ? new WayAnswer(way, Verdict.POSSIBLE, List.of(), Optional.of(method), figures(built, way))
+        ? new WayAnswer(
+            way, Verdict.POSSIBLE, List.of(), List.of(), Optional.of(method), figures(built, way))
         : new WayAnswer(
             way,
             Verdict.NOT_POSSIBLE,
             List.of(new Reason("no tool of this kind is at hand", "state one in the shop file")),
+            List.of(),
             Optional.empty(),
             List.of());
   }

@@ -27,6 +27,10 @@ public enum CauseKind {
   ROUTER("wander of the router bit", Setting.ROUTER_WANDER),
   /** Of one hole. */
   MARK("marking and punching", Setting.MARK_ERROR),
+  /** Of one hole, at a line that is common to its level. */
+  PUNCH("punching where two lines cross", Setting.PUNCH_ERROR),
+  /** Common to all lines squared across two panels, growing from edge to edge. */
+  SQUARE("slope of lines squared across two panels", Setting.SQUARE_ERROR),
   /** Common to a level. */
   STICK("mark on the stick", Setting.STICK_ERROR),
   /** Of one hole, or of the two strips of a blank. */

@@ -7,9 +7,14 @@ import fourpin.boring.tolerance.ErrorModel.Position;
 import fourpin.boring.tolerance.ErrorModel.Term;
 import fourpin.boring.tolerance.Miss.Point;
 import fourpin.boring.way.Method;
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.casework.Box;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
 import fourpin.job.Support;
 import fourpin.job.Way;
+import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -113,7 +118,11 @@ public final class ErrorModels {
     String level = Integer.toString(hole.level());
     return switch (method) {
       case Method.Guided _ -> throw new IllegalArgumentException("holes of a guide are not marked");
-      case Method.Marked marked -> marked(marked.how(), hole, row);
+      case Method.Marked marked ->
+          marked
+              .gang(hole.bay())
+              .map(gang -> onLine(marked.how(), hole, side))
+              .orElseGet(() -> marked(marked.how(), hole, row));
       case Method.Programmed _ ->
           List.of(book.normal(CauseKind.SEAT, side), book.normal(CauseKind.MACHINE, hole.text()));
       case Method.Grooved _, Method.ScrewedOn _ ->
@@ -134,6 +143,54 @@ public final class ErrorModels {
     terms.add(book.normal(CauseKind.STICK, mark));
     terms.addAll(bored(how, hole.text()));
     return terms;
+  }
+
+  /**
+   * On a line squared across both uprights of the bay. How a panel lies at the stop is common to
+   * all its holes, the mark and the line to the level; the line rises from one outer edge to the
+   * other.
+   */
+  private List<Term> onLine(Method.How how, Hole hole, String side) {
+    List<Term> terms = new ArrayList<>();
+    terms.add(book.normal(CauseKind.SEAT, side));
+    String mark = "bay " + hole.bay() + " level " + hole.level();
+    terms.add(book.normal(CauseKind.STICK, mark));
+    Term slope = book.normal(CauseKind.SQUARE, "bay " + hole.bay());
+    terms.add(new Term(slope.cause(), fromJoint(hole)));
+    switch (how) {
+      case BY_HAND -> {
+        terms.add(book.normal(CauseKind.MARK, mark));
+        terms.add(book.normal(CauseKind.PUNCH, hole.text()));
+        terms.add(book.normal(CauseKind.WANDER, hole.text()));
+      }
+      case DRILL_PRESS -> terms.add(book.normal(CauseKind.PRESS, hole.text()));
+    }
+    return terms;
+  }
+
+  /**
+   * How far a row lies from the joint of two panels side by side, front edges together, to the
+   * right: as a share of both their widths.
+   */
+  private double fromJoint(Hole hole) {
+    BaySpace bay = built.bays().get(hole.bay() - 1);
+    Box left = built.part(bay.left()).box();
+    Box right = built.part(bay.right()).box();
+    boolean onLeft = Hole.sideOf(hole.point()).equals("left");
+    Length fromFront =
+        row(hole, onLeft ? Face.RIGHT : Face.LEFT).minus((onLeft ? left : right).at(Face.FRONT));
+    double share = fromFront.mm() / left.size(Axis.Y).plus(right.size(Axis.Y)).mm();
+    return onLeft ? -share : share;
+  }
+
+  private Length row(Hole hole, Face inside) {
+    return grids.stream()
+        .filter(g -> g.bay() == hole.bay())
+        .flatMap(g -> g.rows().stream())
+        .filter(r -> Hole.point(inside, r.name()) == hole.point())
+        .map(Row::y)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Of what is bored at one mark: a hole, or the notches of both strips of a blank. */

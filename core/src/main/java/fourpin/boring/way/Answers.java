@@ -77,7 +77,7 @@ final class Answers {
       case Proposal.Can can -> possible(way, can);
       case Proposal.Cannot(Verdict verdict, var reasons) ->
           new Answered(
-              new WayAnswer(way, verdict, reasons, Optional.empty(), List.of()),
+              new WayAnswer(way, verdict, reasons, List.of(), Optional.empty(), List.of()),
               Optional.empty(),
               Optional.empty());
     };
@@ -85,19 +85,37 @@ final class Answers {
 
   private Answered possible(Way way, Proposal.Can can) {
     Reckoning reckoning = new Reckoning(group, way, can);
-    Optional<Precision.Rocking> rocking =
-        precision.of(group.built(), group.grids(), way, can.method());
+    Optional<Precision.Rocking> rocking = rocking(way, can);
+    Optional<TogetherGain> gain =
+        can.together()
+            .single()
+            .map(
+                single ->
+                    new TogetherGain(
+                        group,
+                        way,
+                        new TogetherGain.Side(reckoning, rocking),
+                        new TogetherGain.Side(
+                            new Reckoning(group, way, single), rocking(way, single))));
     return new Answered(
         new WayAnswer(
             way,
             can.work().bought().isEmpty() ? Verdict.POSSIBLE : Verdict.TO_BUY,
             can.notes(),
+            Stream.concat(can.together().words().stream(), gain.stream().map(TogetherGain::reason))
+                .toList(),
             Optional.of(can.method()),
-            Stream.concat(
-                    reckoning.figures().stream(),
-                    rocking.stream().flatMap(r -> r.figures().stream()))
+            Stream.of(
+                    reckoning.figures(),
+                    rocking.map(Precision.Rocking::figures).orElse(List.of()),
+                    gain.map(TogetherGain::figures).orElse(List.of()))
+                .flatMap(List::stream)
                 .toList()),
         Optional.of(reckoning),
         rocking);
+  }
+
+  private Optional<Precision.Rocking> rocking(Way way, Proposal.Can can) {
+    return precision.of(group.built(), group.grids(), way, can.method());
   }
 }

@@ -50,16 +50,48 @@ final class CleatsWay implements WayCheck {
           group.shop().all(DrillPress.class).stream()
               .filter(d -> d.toBuy().isEmpty() && d.stroke().isAtLeast(cleats.thickness()))
               .findFirst();
-      int stack = stack(bit, press);
+      int most = stack(bit, press);
+      Proposal.Can single = can(bit, press, 1, stays(press));
+      return most == 1 ? single : can(bit, press, most, stacked(single));
+    }
+
+    private Proposal.Can can(
+        Optional<PlainBit> bit, Optional<DrillPress> press, int stack, Proposal.Together together) {
       return new Proposal.Can(
           new Method.Blanks(
               press.isPresent() ? How.DRILL_PRESS : How.BY_HAND, setting(bit, stack), stack),
           work(bit, press, stack),
-          notes(bit, press, stack));
+          notes(bit, press),
+          together);
+    }
+
+    private static Proposal.Together stacked(Proposal.Can single) {
+      return new Proposal.Together(
+          List.of(
+              new Reason(
+                  "the two blanks of a bay are bored in one stack, edges and ends flush: holes go"
+                      + " right through",
+                  "")),
+          Optional.of(single));
+    }
+
+    private Proposal.Together stays(Optional<DrillPress> press) {
+      if (press.isEmpty()) {
+        return Proposal.Together.no(
+            new Reason(
+                "blanks are bored one by one: led by hand a bit leaves the square in a stack",
+                "state a drill press whose quill travels through two blanks"));
+      }
+      return Proposal.Together.no(
+          asked() == 1
+              ? new Reason("blanks are bored one by one: the settings ask for it", Gangs.REMEDY)
+              : new Reason(
+                  "blanks are bored one by one: bit or quill does not reach through two",
+                  "a longer bit and more travel"));
     }
 
     private int asked() {
-      return group.settings().count(Setting.BLANK_STACK);
+      return Gangs.arePaired(group) ? STRIPS : 1;
     }
 
     /** Both blanks of a bay have their holes at the same heights. */
@@ -70,7 +102,7 @@ final class CleatsWay implements WayCheck {
       Length reach =
           Length.min(press.get().stroke(), bit.map(PlainBit::reach).orElse(press.get().stroke()));
       long through = reach.wholeTimes(cleats.thickness());
-      return (int) Math.max(1, Math.min(Math.min(asked(), STRIPS), through));
+      return (int) Math.max(1, Math.min(asked(), through));
     }
 
     private BitSetting setting(Optional<PlainBit> bit, int stack) {
@@ -115,7 +147,7 @@ final class CleatsWay implements WayCheck {
       return strip.mark().startsWith(start + "F");
     }
 
-    private List<Reason> notes(Optional<PlainBit> bit, Optional<DrillPress> press, int stack) {
+    private List<Reason> notes(Optional<PlainBit> bit, Optional<DrillPress> press) {
       List<Reason> notes = new ArrayList<>();
       if (bit.isEmpty()) {
         String size = group.text(cleats.bore());
@@ -130,12 +162,6 @@ final class CleatsWay implements WayCheck {
             new Reason(
                 "without a drill press holes as large as these are hard to bore square",
                 "state a drill press whose quill travels " + group.text(cleats.thickness())));
-      }
-      if (stack < asked()) {
-        notes.add(
-            new Reason(
-                stack == 1 ? "blanks are bored one by one" : "blanks are bored two by two",
-                "a longer bit and more travel, if there are blanks alike"));
       }
       return notes;
     }

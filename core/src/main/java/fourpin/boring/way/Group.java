@@ -13,6 +13,7 @@ import fourpin.job.Settings;
 import fourpin.job.Shop;
 import fourpin.job.Support;
 import fourpin.job.Way;
+import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -159,6 +160,12 @@ record Group(Job job, BuiltCase built, String name, List<BayGrid> grids) {
   /** What is written on a guide for these bays. */
   String mark() {
     return built.order().name() + (name.isEmpty() ? "" : " " + name);
+  }
+
+  /** Of a figure of one way for these bays. */
+  String figureId(Way way, String what) {
+    String at = name.isEmpty() ? "boring" : "boring/" + name;
+    return Figure.id(built.order().name(), at, way.key(), what);
   }
 
   String text(Length length) {

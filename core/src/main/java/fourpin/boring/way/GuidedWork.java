@@ -46,7 +46,18 @@ record GuidedWork(Method.How how, Setting seconds, Setting making, Setting wear)
       List<Reason> notes,
       List<Tool> bought) {
     int pins = method.needsSteppedPin() ? 1 : 0;
-    return new Proposal.Can(method, work(group, made, pins, bought), notes);
+    return new Proposal.Can(method, work(group, made, pins, bought), notes, together(group));
+  }
+
+  /** A pair would lie front edges together for the front rows, and again for the back rows. */
+  private static Proposal.Together together(Group group) {
+    return Proposal.Together.no(
+        group.isBoredAfterAssembly()
+            ? "the case stands when it is bored"
+            : "the guide's column of holes lies on one panel at a time. A guide across two panels"
+                + " would need two columns, whose errors don't cancel, and the panels laid together"
+                + " once for the front rows and once for the back rows: as many clampings as now."
+                + " Holes that stop in the wood can't be bored in a stack");
   }
 
   private Work work(Group group, Designed.Made made, int pins, List<Tool> bought) {

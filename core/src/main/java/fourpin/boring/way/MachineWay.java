@@ -39,7 +39,10 @@ final class MachineWay implements WayCheck {
                         new Work.Making(Setting.PROGRAM_MINUTES),
                         Optional.empty(),
                         Choosing.bought(machine)),
-                    List.of()));
+                    List.of(),
+                    Proposal.Together.no(
+                        "each lies at the machine's own stops; one program serves all that are"
+                            + " alike")));
   }
 
   private static BitSetting bit(Group group, Machine machine) {

@@ -2,6 +2,7 @@ package fourpin.boring.way;
 
 import fourpin.measure.Length;
 import java.util.List;
+import java.util.Optional;
 
 /** How a way is done for one group of bays. */
 public sealed interface Method {
@@ -35,8 +36,18 @@ public sealed interface Method {
    * the row.
    *
    * @param how what holds the drill
+   * @param gangs uprights that are marked in pairs; all others panel by panel
    */
-  record Marked(How how, BitSetting bit) implements Method {}
+  record Marked(How how, BitSetting bit, List<Gang> gangs) implements Method {
+    public Marked {
+      gangs = List.copyOf(gangs);
+    }
+
+    /** The pair that a bay's uprights are marked in, if they are. */
+    public Optional<Gang> gang(int bay) {
+      return gangs.stream().filter(g -> g.bay() == bay).findFirst();
+    }
+  }
 
   /** What holds the drill. */
   enum How {

@@ -4,6 +4,7 @@ import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.casework.Axis;
 import fourpin.casework.Part;
 import fourpin.job.Setting;
+import fourpin.job.Tool;
 import fourpin.job.Tool.DrillPress;
 import fourpin.job.Tool.PlainBit;
 import fourpin.measure.Length;
@@ -35,18 +36,25 @@ final class PressWay implements WayCheck {
   private static Proposal proposal(Group group, DrillPress press, PlainBit bit) {
     List<Reason> against = against(group, press, Length.ZERO);
     return against.isEmpty()
-        ? new Proposal.Can(
-            new Method.Marked(Method.How.DRILL_PRESS, Bits.set(group, bit)),
-            new Work(
-                fences(group),
-                group.columns().size(),
-                group.holes(),
-                Setting.PRESS_SECONDS,
-                new Work.Making(Setting.STICK_MINUTES),
-                Optional.empty(),
-                Choosing.bought(press, bit)),
-            overhang(group, press))
+        ? Gangs.of(group)
+            .marked(
+                group,
+                Method.How.DRILL_PRESS,
+                Bits.set(group, bit),
+                work(group, Choosing.bought(press, bit)),
+                overhang(group, press))
         : Proposal.cannot(against);
+  }
+
+  private static Work work(Group group, List<Tool> bought) {
+    return new Work(
+        fences(group),
+        group.columns().size(),
+        group.holes(),
+        Setting.PRESS_SECONDS,
+        new Work.Making(Setting.STICK_MINUTES),
+        Optional.empty(),
+        bought);
   }
 
   /**

@@ -77,9 +77,8 @@ final class Reckoning {
 
   private Figure add(
       String what, String title, Quantity value, String formula, List<Input> inputs) {
-    String at = group.name().isEmpty() ? "boring" : "boring/" + group.name();
-    String id = Figure.id(group.built().order().name(), at, way.key(), what);
-    Figure figure = new Figure(id, title, value, formula, inputs, Source.GEOMETRY);
+    Figure figure =
+        new Figure(group.figureId(way, what), title, value, formula, inputs, Source.GEOMETRY);
     figures.add(figure);
     return figure;
   }
@@ -144,7 +143,11 @@ final class Reckoning {
   }
 
   private Input number(String symbol, Setting setting) {
-    Quantity value = Quantity.of(settings.number(setting), QuantityUnit.RATIO);
+    return number(symbol, setting, settings.number(setting));
+  }
+
+  private Input number(String symbol, Setting setting, double taken) {
+    Quantity value = Quantity.of(taken, QuantityUnit.RATIO);
     return new Input(symbol, setting.meaning(), value, settings.source(setting));
   }
 
@@ -158,11 +161,7 @@ final class Reckoning {
             + setUps.value().value() * settings.number(Setting.SET_UP_MINUTES)
             + clampings.value().value() * settings.number(Setting.CLAMP_MINUTES)
             + holes.value().value() * settings.number(work.seconds()) / SECONDS_PER_MINUTE;
-    return add(
-        MINUTES,
-        "time to bore this way",
-        Quantity.of(value, QuantityUnit.TIME),
-        "m + u t + c k + n s / 60",
+    List<Input> inputs =
         List.of(
             of("m", making),
             of("u", setUps),
@@ -170,7 +169,35 @@ final class Reckoning {
             of("c", clampings),
             number("k", Setting.CLAMP_MINUTES),
             of("n", holes),
-            number("s", work.seconds())));
+            number("s", work.seconds()));
+    return work.lines()
+        .map(lines -> withLines(lines, value, inputs))
+        .orElseGet(() -> minutes(value, "m + u t + c k + n s / 60", inputs));
+  }
+
+  /** Lines across panels save the marks of single holes, which take no more than all of a hole. */
+  private Figure withLines(Work.Lines lines, double value, List<Input> inputs) {
+    Figure drawn = copies("lines", "lines squared across panels side by side", lines.count());
+    Figure saved = copies("holes-on-lines", "holes that need no mark of their own", lines.holes());
+    double drawing = drawn.value().value() * settings.number(Setting.LINE_SECONDS);
+    double mark = Math.min(settings.number(Setting.MARK_SECONDS), settings.number(work.seconds()));
+    double marking = saved.value().value() * mark;
+    List<Input> all = new ArrayList<>(inputs);
+    all.addAll(
+        List.of(
+            of("l", drawn),
+            number("d", Setting.LINE_SECONDS),
+            of("z", saved),
+            number("a", Setting.MARK_SECONDS, mark)));
+    return minutes(
+        value + (drawing - marking) / SECONDS_PER_MINUTE,
+        "m + u t + c k + (n s + l d - z a) / 60",
+        all);
+  }
+
+  private Figure minutes(double value, String formula, List<Input> inputs) {
+    return add(
+        MINUTES, "time to bore this way", Quantity.of(value, QuantityUnit.TIME), formula, inputs);
   }
 
   private Figure prices() {

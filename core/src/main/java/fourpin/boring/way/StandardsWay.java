@@ -22,7 +22,8 @@ final class StandardsWay implements WayCheck {
         : new Proposal.Can(
             new Method.ScrewedOn(),
             work(0, 0, screws(group), Setting.HOLE_SECONDS, List.of()),
-            List.of());
+            List.of(),
+            Proposal.Together.no("each standard is screwed on where it belongs"));
   }
 
   /** One fence for each pass of each row, and one stop for each depth. */
@@ -39,7 +40,11 @@ final class StandardsWay implements WayCheck {
             (long) grooves.count() * each,
             Setting.PASS_SECONDS,
             choice.bought()),
-        choice.notes());
+        choice.notes(),
+        Proposal.Together.no(
+            "the fence runs along each panel's own edge, and grooves run the way that panels would"
+                + " lie beside each other; one setting of the fence serves the same row of all"
+                + " panels"));
   }
 
   private static Work work(

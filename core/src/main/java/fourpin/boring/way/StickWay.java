@@ -37,8 +37,7 @@ final class StickWay implements WayCheck {
             .filter(t -> t.toBuy().isPresent())
             .map(Tool.class::cast)
             .toList();
-    return new Proposal.Can(
-        new Method.Marked(Method.How.BY_HAND, setting),
+    Work work =
         new Work(
             1,
             0,
@@ -46,8 +45,8 @@ final class StickWay implements WayCheck {
             Setting.HOLE_SECONDS,
             new Work.Making(Setting.STICK_MINUTES),
             Optional.empty(),
-            bought),
-        notes);
+            bought);
+    return Gangs.of(group).marked(group, Method.How.BY_HAND, setting, work, notes);
   }
 
   /** A standing case may leave no room for any of the drills. */

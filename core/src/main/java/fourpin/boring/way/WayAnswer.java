@@ -9,12 +9,19 @@ import java.util.Optional;
  * What one way of boring comes to for one group of bays.
  *
  * @param reasons why not, or what is lost by taking it; with what would make it possible
+ * @param together whether several panels are worked on together and what that brings, or why not
+ *     and what would allow it; empty where it is not possible or there is nothing to bore
  * @param method how, where it is possible
  * @param figures set-ups, clampings, holes, minutes, cost, and, once the tolerance is known, the
  *     gap and the odds; empty where it is not possible
  */
 public record WayAnswer(
-    Way way, Verdict verdict, List<Reason> reasons, Optional<Method> method, List<Figure> figures) {
+    Way way,
+    Verdict verdict,
+    List<Reason> reasons,
+    List<Reason> together,
+    Optional<Method> method,
+    List<Figure> figures) {
 
   /** Whether a way can be taken. */
   public enum Verdict {
@@ -31,6 +38,7 @@ public record WayAnswer(
 
   public WayAnswer {
     reasons = List.copyOf(reasons);
+    together = List.copyOf(together);
     figures = List.copyOf(figures);
   }
 }

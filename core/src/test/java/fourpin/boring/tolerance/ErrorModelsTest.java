@@ -30,7 +30,12 @@ class ErrorModelsTest {
   private static final double SIGMA = 0.254;
   private static final BitSetting BIT =
       new BitSetting("bit", in("1/4"), in("0"), in("0"), in("3/8"), in("1/8"), in("3/16"));
-  private static final Method BY_HAND = new Method.Marked(Method.How.BY_HAND, BIT);
+  private static final Method IN_PAIRS =
+      new Method.Marked(
+          Method.How.BY_HAND,
+          BIT,
+          List.of(Workshop.pair(1, "L", "P1"), Workshop.pair(2, "P1", "R")));
+  private static final Method BY_HAND = new Method.Marked(Method.How.BY_HAND, BIT, List.of());
 
   private static Spread gap(ErrorModel model, int position) {
     return spread(model, position, Miss.GAP);
@@ -232,6 +237,26 @@ class ErrorModelsTest {
     deviates(stick.model(Way.STORY_STICK, BY_HAND, Alteration.NONE), 0);
     Workshop marks = Workshop.with(Workshop.only(Setting.MARK_ERROR, HALF_MM));
     deviates(marks.model(Way.STORY_STICK, BY_HAND, Alteration.NONE), 2 * SIGMA);
+  }
+
+  /**
+   * Uprights side by side: what all holes of a level share cancels, and so does what both rows of a
+   * panel share. The lines rise by the setting from edge to edge of both, 12 and 11 13/32 in; rows
+   * are 8 11/32 in apart, on both panels.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "SEAT_ERROR, 2, 0",
+    "STICK_ERROR, 0, 0",
+    "MARK_ERROR, 2, 0",
+    "PUNCH_ERROR, 0, 2",
+    "DRILL_WANDER, 2, 2",
+    "SQUARE_ERROR, 0, 0.712950601"
+  })
+  void linesAcrossBothUprightsAreCommonToALevel(Setting setting, double single, double paired) {
+    Workshop shop = Workshop.with(Workshop.only(setting, HALF_MM));
+    deviates(shop.model(Way.STORY_STICK, BY_HAND, Alteration.NONE), single * SIGMA);
+    deviates(shop.model(Way.STORY_STICK, IN_PAIRS, Alteration.NONE), paired * SIGMA);
   }
 
   /** A blank gives both strips of a side: its holes cancel, its seats don't. */

@@ -140,6 +140,8 @@ class LevelnessDocumentTest {
             0.8),
         unguided("story stick by hand", shop, marked(Method.How.BY_HAND), 0.8),
         unguided("drill press at marks", shop, marked(Method.How.DRILL_PRESS), 0.8),
+        unguided("story stick, uprights in pairs", shop, inPairs(Method.How.BY_HAND), 0.8),
+        unguided("drill press, uprights in pairs", shop, inPairs(Method.How.DRILL_PRESS), 0.8),
         unguided("machine", shop, new Method.Programmed("borer", BIT), 0.2),
         unguided("standards", shop, new Method.ScrewedOn(), 0.8),
         unguided("cleats", shop, new Method.Blanks(Method.How.DRILL_PRESS, BIT, 1), 0.4));
@@ -210,7 +212,13 @@ class LevelnessDocumentTest {
   }
 
   private static Method marked(Method.How how) {
-    return new Method.Marked(how, BIT);
+    return new Method.Marked(how, BIT, List.of());
+  }
+
+  /** With the uprights of both bays marked by lines squared across them. */
+  private static Method inPairs(Method.How how) {
+    return new Method.Marked(
+        how, BIT, List.of(Workshop.pair(1, "L", "P1"), Workshop.pair(2, "P1", "R")));
   }
 
   @ParameterizedTest
@@ -317,6 +325,8 @@ class LevelnessDocumentTest {
         from the first place of every row before it comes off, it misses alike, which cancels. A guide for both rows,
         moved along by one pin, cancels the pin's errors as well.
       * A third row makes shelves rock more often: a middle pin that stands proud counts double at the corners.
-      * A stick's marks cancel; what is lost is lost in marking and punching, hole by hole.
+      * A stick's marks cancel; what is lost is lost in marking and punching, hole by hole. A line squared across both
+        uprights of a bay is common to all holes of a level: of marking only the punch is left, and the slope of the
+        lines, which counts twice from front to back row, since the panels lie as mirror images.
       """;
 }

@@ -36,7 +36,7 @@ class TolerancesTest {
     for (Way way : Way.values()) {
       Optional<Method> method = Optional.ofNullable(methods.get(way));
       Verdict verdict = method.isPresent() ? Verdict.POSSIBLE : Verdict.NOT_POSSIBLE;
-      answers.add(new WayAnswer(way, verdict, List.of(), method, List.of()));
+      answers.add(new WayAnswer(way, verdict, List.of(), List.of(), method, List.of()));
     }
     return new CaseBoring("North", shop.grids(), answers, chosen, "tested");
   }

@@ -14,6 +14,7 @@ import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Clamping.Bearing;
 import fourpin.boring.way.Clamping.Reach;
 import fourpin.boring.way.Clamping.Step;
+import fourpin.boring.way.Gang;
 import fourpin.boring.way.Guide;
 import fourpin.boring.way.Guide.GuideHole;
 import fourpin.boring.way.Method;
@@ -171,5 +172,15 @@ record Workshop(BuiltCase built, List<BayGrid> grids) {
       }
     }
     return clampings;
+  }
+
+  /** Two uprights whose ends are level, side by side. */
+  static Gang pair(int bay, String left, String right) {
+    return new Gang(
+        bay,
+        Length.ZERO,
+        List.of(
+            new Gang.Laid(left, Face.RIGHT, Length.ZERO),
+            new Gang.Laid(right, Face.LEFT, Length.ZERO)));
   }
 }

@@ -176,11 +176,10 @@ class StandardsAndCleatsTest {
     }
   }
 
-  private static WayAnswer cleats(String stack, Tool... tools) {
+  private static WayAnswer cleats(String gang, Tool... tools) {
     CaseOrder order = order(cleats());
-    SettingValue count = new SettingValue.OfNumber(Integer.parseInt(stack));
-    return answer(
-        Way.CLEAT_BLANK, order.with(order.settings().with(Setting.BLANK_STACK, count)), tools);
+    SettingValue choice = new SettingValue.OfChoice(gang);
+    return answer(Way.CLEAT_BLANK, order.with(order.settings().with(Setting.GANG, choice)), tools);
   }
 
   private static Tool large(String reach) {
@@ -194,26 +193,27 @@ class StandardsAndCleatsTest {
   /** Strips 3/4 in thick: two together ask for 1 1/2 in of bit and of quill. */
   @ParameterizedTest
   @CsvSource({
-    "1, 3, 3, 1",
-    "2, 3, 3, 2",
-    "2, 1 1/2, 1 1/2, 2",
-    "2, 1 1/4, 3, 1",
-    "2, 3, 1 1/4, 1",
+    "single, 3, 3, 1, set gang to pairs",
+    "pairs, 3, 3, 2, ''",
+    "pairs, 1 1/2, 1 1/2, 2, ''",
+    "pairs, 1 1/4, 3, 1, a longer bit and more travel",
+    "pairs, 3, 1 1/4, 1, a longer bit and more travel",
   })
   void should_stack_blanks_as_far_as_bit_and_quill_reach(
-      String asked, String reach, String stroke, int stack) {
+      String asked, String reach, String stroke, int stack, String remedy) {
     WayAnswer answer = cleats(asked, large(reach), press(stroke));
     Method.Blanks blanks = (Method.Blanks) answer.method().orElseThrow();
     assertThat(blanks.how()).isEqualTo(How.DRILL_PRESS);
     assertThat(blanks.stack()).isEqualTo(stack);
     assertThat(blanks.bit().stop()).isEqualTo(in("3/4").times(stack));
-    assertThat(answer.reasons()).hasSize(stack < Integer.parseInt(asked) ? 1 : 0);
+    assertThat(answer.reasons()).isEmpty();
+    assertThat(answer.together().getFirst().remedy()).isEqualTo(remedy);
     assertThat(figure(answer, "clampings")).isEqualTo(2.0 / stack);
   }
 
   @Test
   void should_bore_blanks_by_hand_where_there_is_no_press() {
-    WayAnswer answer = cleats("2");
+    WayAnswer answer = cleats("pairs");
     Method.Blanks blanks = (Method.Blanks) answer.method().orElseThrow();
     assertThat(blanks.how()).isEqualTo(How.BY_HAND);
     assertThat(blanks.stack()).isEqualTo(1);
@@ -222,14 +222,17 @@ class StandardsAndCleatsTest {
         .extracting(Reason::what)
         .containsExactly(
             "a bit of 1 1/2 in that reaches 3/4 in is taken for granted",
-            "without a drill press holes as large as these are hard to bore square",
-            "blanks are bored one by one");
+            "without a drill press holes as large as these are hard to bore square");
+    assertThat(answer.together())
+        .extracting(Reason::what)
+        .containsExactly(
+            "blanks are bored one by one: led by hand a bit leaves the square in a stack");
   }
 
   /** One hole for two notches: half of what stands in the strips. */
   @Test
   void should_count_each_hole_of_a_blank_once() {
-    WayAnswer answer = cleats("1", large("3"), press("3"));
+    WayAnswer answer = cleats("single", large("3"), press("3"));
     Job job = job(order(cleats()));
     long notches =
         Borer.bore(job, CaseworkBuilder.build(job)).cases().getFirst().parts().stream()

@@ -10,6 +10,7 @@ import fourpin.boring.Borer;
 import fourpin.boring.Boring;
 import fourpin.boring.way.WayAnswer.Verdict;
 import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Face;
 import fourpin.casework.Finding;
 import fourpin.job.CaseOrder;
 import fourpin.job.Job;
@@ -67,7 +68,18 @@ class WaysTest {
                     in("0"),
                     in("3/8"),
                     in("1/8"),
-                    in("7/32"))));
+                    in("7/32")),
+                List.of(pair(1, "L", "P1"), pair(2, "P1", "R"))));
+  }
+
+  /** The partition stands on the bottom, 3 31/32 in above the feet of the sides. */
+  private static Gang pair(int bay, String left, String right) {
+    return new Gang(
+        bay,
+        in("0"),
+        List.of(
+            new Gang.Laid(left, Face.RIGHT, in(left.equals("P1") ? "3 31/32" : "0")),
+            new Gang.Laid(right, Face.LEFT, in(right.equals("P1") ? "3 31/32" : "0"))));
   }
 
   @Test

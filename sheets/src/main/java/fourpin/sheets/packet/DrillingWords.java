@@ -137,7 +137,16 @@ record DrillingWords(Words words) {
     return new Told(
         new SetUp(lines),
         numbered(
-            List.of(lay(bored), scrap(marked.bit()), rows(bored), mark(bored), bore, check(bored))),
+            List.of(
+                lay(bored),
+                scrap(marked.bit()),
+                rows(bored),
+                marked
+                    .gang(bored.grid().bay())
+                    .map(_ -> "Heights: the lines squared across, see the steps.")
+                    .orElseGet(() -> mark(bored)),
+                bore,
+                check(bored))),
         List.of());
   }
 

@@ -14,7 +14,9 @@ import fourpin.sheets.pages.Table;
 import fourpin.sheets.pages.Table.Column;
 import fourpin.sheets.pages.Table.Row;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Every way of boring for each group of bays, side by side, and which the plan takes. */
@@ -67,13 +69,31 @@ final class WayPages {
                 .then(Prose.plain(boring.because()))));
     List<Prose> reasons =
         boring.answers().stream()
-            .flatMap(a -> a.reasons().stream().map(r -> reason(a, r)))
+            .flatMap(a -> a.reasons().stream().map(r -> reason(a.way().key(), r)))
             .toList();
     if (!reasons.isEmpty()) {
       blocks.add(new Block.Paragraph(Prose.bold("What speaks against a way, and what would help")));
       blocks.add(new Block.Bullets(reasons));
     }
+    List<Prose> together = together(boring);
+    if (!together.isEmpty()) {
+      blocks.add(new Block.Paragraph(Prose.bold("Several panels worked on together")));
+      blocks.add(new Block.Bullets(together));
+    }
     return blocks;
+  }
+
+  /** Ways of which the same holds stand in one line. */
+  private static List<Prose> together(CaseBoring boring) {
+    Map<Reason, List<String>> ways = new LinkedHashMap<>();
+    for (WayAnswer answer : boring.answers()) {
+      answer
+          .together()
+          .forEach(r -> ways.computeIfAbsent(r, _ -> new ArrayList<>()).add(answer.way().key()));
+    }
+    return ways.entrySet().stream()
+        .map(e -> reason(String.join(", ", e.getValue()), e.getKey()))
+        .toList();
   }
 
   /** The case with its bays: "bookcase, bays 1, 2". */
@@ -130,8 +150,8 @@ final class WayPages {
     };
   }
 
-  private static Prose reason(WayAnswer answer, Reason reason) {
+  private static Prose reason(String ways, Reason reason) {
     String remedy = reason.remedy().isEmpty() ? "" : " Help: " + reason.remedy() + ".";
-    return Prose.bold(answer.way().key() + ": ").then(Prose.plain(reason.what() + "." + remedy));
+    return Prose.bold(ways + ": ").then(Prose.plain(reason.what() + "." + remedy));
   }
 }

@@ -105,7 +105,13 @@ class BoringPagesTest {
     WayAnswer old = boring.answer(boring.chosen());
     answers.set(
         boring.chosen().ordinal(),
-        new WayAnswer(old.way(), old.verdict(), old.reasons(), Optional.of(method), old.figures()));
+        new WayAnswer(
+            old.way(),
+            old.verdict(),
+            old.reasons(),
+            old.together(),
+            Optional.of(method),
+            old.figures()));
     return new CaseBoring(
         boring.caseName(), boring.grids(), answers, boring.chosen(), boring.because());
   }
@@ -155,12 +161,12 @@ class BoringPagesTest {
 
   @Test
   void markedAndProgrammedPanelsGetSheetsOfTheirOwn() throws IOException {
-    assertThat(sheets(new Method.Marked(Method.How.BY_HAND, bit("brad-point bit"))))
+    assertThat(sheets(new Method.Marked(Method.How.BY_HAND, bit("brad-point bit"), List.of())))
         .contains(plain("Lay the stick along the panel"), plain("Punch each cross"))
         .contains(plain("its zero at the panel's lower end"), plain("its end mark"))
         .contains(plain("Key: mark 1 of the stick is level 1 of the bay"))
         .contains(plain("to the full diameter, not to the point"));
-    assertThat(sheets(new Method.Marked(Method.How.DRILL_PRESS, bit("brad-point bit"))))
+    assertThat(sheets(new Method.Marked(Method.How.DRILL_PRESS, bit("brad-point bit"), List.of())))
         .contains(plain("front row 1 1/2 in, front edge at the fence"))
         .contains(plain("back edge at the fence"));
     assertThat(sheets(new Method.Programmed("the hall's machine", bit("cutter"))))
@@ -177,7 +183,8 @@ class BoringPagesTest {
   @Test
   void longNamesOfToolsFindRoom() throws IOException {
     String name = "a bit of a very long name ".repeat(30);
-    assertThat(sheets(new Method.Marked(Method.How.BY_HAND, bit(name)))).contains(plain(name));
+    assertThat(sheets(new Method.Marked(Method.How.BY_HAND, bit(name), List.of())))
+        .contains(plain(name));
   }
 
   private static BitSetting bit(String tool) {

@@ -13,6 +13,7 @@ import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Clamping.Bearing;
 import fourpin.boring.way.Clamping.Reach;
+import fourpin.boring.way.Gang;
 import fourpin.boring.way.Guide;
 import fourpin.boring.way.Method;
 import fourpin.boring.way.WayAnswer;
@@ -38,9 +39,24 @@ final class BoringJson {
     return object(
         "way", answer.way().key(),
         "verdict", plain(answer.verdict()),
-        "reasons", all(answer.reasons(), r -> object("what", r.what(), "remedy", r.remedy())),
+        "reasons", all(answer.reasons(), BoringJson::reason),
+        "together", all(answer.together(), BoringJson::reason),
         "method", answer.method().map(BoringJson::method),
         "figures", all(answer.figures(), Figure::id));
+  }
+
+  private static Map<String, Object> reason(WayAnswer.Reason reason) {
+    return object("what", reason.what(), "remedy", reason.remedy());
+  }
+
+  private static Map<String, Object> pair(Gang gang) {
+    return object(
+        "bay", gang.bay(),
+        "stop", gang.stop().mm(),
+        "panels",
+            all(
+                gang.panels(),
+                l -> object("part", l.part(), "face", plain(l.face()), "gap", l.gap().mm())));
   }
 
   private static Map<String, Object> method(Method method) {
@@ -53,7 +69,11 @@ final class BoringJson {
               "guide", guide(guided.guide()),
               "clampings", all(guided.clampings(), BoringJson::clamping));
       case Method.Marked marked ->
-          object("kind", "marked", "how", plain(marked.how()), "bit", bit(marked.bit()));
+          object(
+              "kind", "marked",
+              "how", plain(marked.how()),
+              "bit", bit(marked.bit()),
+              "pairs", all(marked.gangs(), BoringJson::pair));
       case Method.Programmed programmed ->
           object(
               "kind", "programmed", "machine", programmed.machine(), "bit", bit(programmed.bit()));
