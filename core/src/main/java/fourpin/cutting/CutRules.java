@@ -68,6 +68,15 @@ record CutRules(long longestRip, long widestCrosscut, Stages atStart) {
             && (!rip || thenRip(crosscut, crosscut ? option.dx() : length));
   }
 
+  /** Whether the saw can part a matched set that lies so; it may be as large as the panel. */
+  boolean part(Inflated.Kind kind, Option option, long length, long width) {
+    boolean whole = option.dx() == length && option.dy() == width;
+    return kind.set()
+        .map(set -> set.cuts(option.lay()))
+        .map(way -> reach(way, option.along(way)) && (!whole || atStart.of(way) > 0))
+        .orElse(true);
+  }
+
   private boolean thenCrosscut(boolean ripped, long width) {
     return allow(Direction.CROSSCUT, width, ripped ? atStart.after(Direction.RIP) : atStart);
   }

@@ -36,6 +36,12 @@ public sealed interface Fault {
   /** The cuts run another way more often than they may. */
   record TooManyStages(int pattern, int stages, int most) implements Fault {}
 
+  /** Parts of a matched set do not lie one after the other in one piece. */
+  record NotMatched(int pattern, String set) implements Fault {}
+
+  /** Parts that must share a sheet come from several, or some of them only are cut. */
+  record NotTogether(String group) implements Fault {}
+
   /** A trimming cut after the first parting cut. */
   record LateTrim(int pattern, Edge edge) implements Fault {}
 

@@ -2,9 +2,13 @@ package fourpin.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A problem made ready for the search: sheets without their trim, equal parts gathered into kinds,
@@ -14,8 +18,20 @@ import java.util.Map;
  */
 final class Inflated {
 
-  /** Parts of equal size and grain, in the order of the problem. */
-  record Kind(long length, long width, Grain grain) {}
+  /**
+   * Parts of equal size and grain that may take each other's place, in the order of the problem; or
+   * matched sets of parts, which are cut as one and then parted.
+   *
+   * @param set the matched set that it is
+   * @param company the group that has to share a sheet with it
+   */
+  record Kind(
+      long length, long width, Grain grain, Optional<Matched> set, Optional<Together> company) {
+
+    Kind(long length, long width, Grain grain) {
+      this(length, width, grain, Optional.empty(), Optional.empty());
+    }
+  }
 
   /** One way to lay a kind on a panel. */
   record Option(int kind, long dx, long dy, Lay lay) {
@@ -40,28 +56,64 @@ final class Inflated {
   final List<List<Part>> partsOfKind;
   final List<Panel> panels;
   final int[] demand;
+  private final Map<String, Part> parts;
 
   Inflated(SheetProblem problem) {
     kerf = problem.saw().kerf().picometres();
+    parts = problem.parts().stream().collect(Collectors.toMap(Part::mark, part -> part));
     Map<Kind, List<Part>> gathered = new LinkedHashMap<>();
     for (Part part : problem.parts()) {
-      gathered.computeIfAbsent(kind(part), k -> new ArrayList<>()).add(part);
+      Optional<Matched> set = problem.ties().matched(part.mark());
+      Kind kind =
+          set.map(matched -> whole(matched, problem)).orElseGet(() -> kind(part, problem.ties()));
+      gathered.computeIfAbsent(kind, k -> new ArrayList<>()).add(part);
     }
     kinds = List.copyOf(gathered.keySet());
     partsOfKind = List.copyOf(gathered.values());
     panels = problem.stock().stream().map(sheet -> panel(sheet, problem.saw())).toList();
-    demand = partsOfKind.stream().mapToInt(Inflated::count).toArray();
+    demand = new int[kinds.size()];
+    Arrays.setAll(demand, this::count);
   }
 
-  private Kind kind(Part part) {
+  private Kind kind(Part part, Ties ties) {
     return new Kind(
         Math.addExact(part.length().picometres(), kerf),
         Math.addExact(part.width().picometres(), kerf),
-        part.grain());
+        part.grain(),
+        Optional.empty(),
+        ties.together(part.mark()));
   }
 
-  private static int count(List<Part> parts) {
-    return parts.stream().mapToInt(Part::count).reduce(0, Math::addExact);
+  /** A matched set as one part: in one way it is as long as its parts and the kerfs between. */
+  private Kind whole(Matched set, SheetProblem problem) {
+    List<Kind> its = set.marks().stream().map(mark -> kind(part(mark), problem.ties())).toList();
+    Kind first = its.getFirst();
+    boolean endToEnd = set.run() == Matched.Run.END_TO_END;
+    return new Kind(
+        endToEnd ? its.stream().mapToLong(Kind::length).reduce(0, Math::addExact) : first.length,
+        endToEnd ? first.width : its.stream().mapToLong(Kind::width).reduce(0, Math::addExact),
+        first.grain,
+        Optional.of(set),
+        first.company);
+  }
+
+  /** The part of a mark. */
+  Part part(String mark) {
+    return Objects.requireNonNull(parts.get(mark));
+  }
+
+  /** How many of a kind are wanted: parts, or whole sets. */
+  private int count(int kind) {
+    List<Part> its = partsOfKind.get(kind);
+    return kinds
+        .get(kind)
+        .set()
+        .map(set -> its.getFirst().count() / occurrences(set, its.getFirst().mark()))
+        .orElseGet(() -> its.stream().mapToInt(Part::count).reduce(0, Math::addExact));
+  }
+
+  private static int occurrences(Matched set, String mark) {
+    return Collections.frequency(set.marks(), mark);
   }
 
   private Panel panel(StockSheet sheet, Saw saw) {
@@ -74,7 +126,9 @@ final class Inflated {
       for (Lay lay : lays(kinds.get(kind), sheet.grain())) {
         Option option = option(kind, lay);
         boolean fits = option.dx <= length && option.dy <= width;
-        if (fits && rules.free(option, length, width)) {
+        if (fits
+            && rules.free(option, length, width)
+            && rules.part(kinds.get(kind), option, length, width)) {
           options.add(option);
         }
       }

@@ -3,11 +3,13 @@ package fourpin.cutting;
 import fourpin.measure.Length;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What one layout is better by than another of the same problem: fewer parts left out (by area),
  * then less price, then less area of stock, then more worth of what is left over, then fewer pieces
- * too small to be held, then fewer set-ups of the saw. The better one comes first.
+ * too small to be held, then fewer set-ups of the saw, then fewer turns. The better one comes
+ * first.
  *
  * @param missing area of the parts left out, in square millimetres
  * @param price in the smallest coin
@@ -17,8 +19,10 @@ import java.util.List;
  * @param small pieces that are too small to be held when they are cut, sheets that are cut alike
  *     counted once
  * @param setUps of the saw, sheets that are cut alike counted once
+ * @param turns set-ups that cut another way than the one before them on the same sheet
  */
-public record Merit(double missing, long price, double area, double worth, long small, long setUps)
+public record Merit(
+    double missing, long price, double area, double worth, long small, long setUps, long turns)
     implements Comparable<Merit> {
   private static final Comparator<Merit> ORDER =
       Comparator.comparingDouble(Merit::missing)
@@ -26,7 +30,8 @@ public record Merit(double missing, long price, double area, double worth, long 
           .thenComparingDouble(Merit::area)
           .thenComparing(Comparator.comparingDouble(Merit::worth).reversed())
           .thenComparingLong(Merit::small)
-          .thenComparingLong(Merit::setUps);
+          .thenComparingLong(Merit::setUps)
+          .thenComparingLong(Merit::turns);
 
   /**
    * What counts besides price and area.
@@ -47,21 +52,32 @@ public record Merit(double missing, long price, double area, double worth, long 
         patterns.stream().mapToDouble(Merit::area).sum(),
         patterns.stream().mapToDouble(p -> aims.kept.largest(p) * p.quantity()).sum(),
         sheets.stream().mapToLong(OfSheet::small).sum(),
-        sheets.stream().mapToLong(OfSheet::setUps).sum());
+        sheets.stream().mapToLong(OfSheet::setUps).sum(),
+        sheets.stream().mapToLong(OfSheet::turns).sum());
   }
 
-  /** What one sheet adds to the last three; the better one comes first. */
-  record OfSheet(double worth, long small, long setUps) implements Comparable<OfSheet> {
+  /** What one sheet adds to the last four; the better one comes first. */
+  record OfSheet(double worth, long small, long setUps, long turns) implements Comparable<OfSheet> {
     private static final Comparator<OfSheet> ORDER =
         Comparator.comparingDouble(OfSheet::worth)
             .reversed()
             .thenComparingLong(OfSheet::small)
-            .thenComparingLong(OfSheet::setUps);
+            .thenComparingLong(OfSheet::setUps)
+            .thenComparingLong(OfSheet::turns);
 
     static OfSheet of(SheetPattern pattern, Saw saw, Aims aims) {
       List<SetUp> setUps = CuttingOrder.of(pattern, 1, saw);
       return new OfSheet(
-          aims.kept.largest(pattern), SmallPieces.of(setUps, aims.least).size(), setUps.size());
+          aims.kept.largest(pattern),
+          SmallPieces.of(setUps, aims.least).size(),
+          setUps.size(),
+          turns(setUps));
+    }
+
+    private static long turns(List<SetUp> setUps) {
+      return IntStream.range(1, setUps.size())
+          .filter(i -> setUps.get(i).direction() != setUps.get(i - 1).direction())
+          .count();
     }
 
     @Override

@@ -46,6 +46,10 @@ public final class PatternCutter implements SheetCutter {
 
   @Override
   public Layout cut(SheetProblem problem) {
+    return Sharing.cut(problem, this::cutFree);
+  }
+
+  private Layout cutFree(SheetProblem problem) {
     Inflated inflated = new Inflated(problem);
     LowerBound bound = new Bounds(inflated, inflated.fittingDemand()).bound();
     Outcome start = new StripCutter(first, watch).search(inflated, bound);

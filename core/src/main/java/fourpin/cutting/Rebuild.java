@@ -89,7 +89,9 @@ final class Rebuild {
     private final double[] areas;
 
     One(Load load) {
-      alone = new SheetProblem(parts(load), List.of(load.sheet), problem.saw());
+      List<Part> parts = parts(load);
+      Ties ties = problem.ties().ofMatched().among(parts);
+      alone = new SheetProblem(parts, List.of(load.sheet), problem.saw(), ties);
       inflated = new Inflated(alone);
       panel = inflated.panels.getFirst();
       areas = new double[inflated.kinds.size()];
@@ -99,12 +101,8 @@ final class Rebuild {
     private List<Part> parts(Load load) {
       return problem.parts().stream()
           .filter(part -> load.marks.containsKey(part.mark()))
-          .map(part -> counted(part, load.marks.getOrDefault(part.mark(), 0)))
+          .map(part -> part.times(load.marks.getOrDefault(part.mark(), 0)))
           .toList();
-    }
-
-    private static Part counted(Part part, int count) {
-      return new Part(part.mark(), part.length(), part.width(), count, part.grain());
     }
 
     List<SheetPattern> candidates() {

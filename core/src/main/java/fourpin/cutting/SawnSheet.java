@@ -53,6 +53,7 @@ final class SawnSheet {
   private final List<Fault> faults = new ArrayList<>();
   private final List<Block> kept = new ArrayList<>();
   private final List<String> parts = new ArrayList<>();
+  private final List<SawnSets.Cut> cut = new ArrayList<>();
   private BigInteger lost = BigInteger.ZERO;
   private int cuts;
 
@@ -65,6 +66,7 @@ final class SawnSheet {
     checkStock();
     checkPlaces();
     checkArea();
+    faults.addAll(SawnSets.check(problem, number, cut));
   }
 
   List<Fault> faults() {
@@ -129,8 +131,14 @@ final class SawnSheet {
           faults.add(new Fault.LateTrim(number, trim.edge()));
           open.push(new Job(trim.rest(), job.block, job.made, job.stage));
         }
-        case Node.Finished finished -> finish(finished, job.block);
-        case Node.Offcut offcut -> keep("offcut", job.block);
+        case Node.Finished finished -> {
+          checkStages(job, problem.ties().matched(finished.mark()).isPresent());
+          finish(finished, job.block);
+        }
+        case Node.Offcut offcut -> {
+          checkStages(job, false);
+          keep("offcut", job.block);
+        }
         case Node.Dust dust -> faults.add(new Fault.DustForPiece(number));
       }
     }
@@ -175,8 +183,13 @@ final class SawnSheet {
     if (first && limits.first() != SawLimits.FirstCut.EITHER && direction == barred) {
       faults.add(new Fault.WrongFirstCut(number, direction));
     }
-    if (stage > limits.stages()) {
-      faults.add(new Fault.TooManyStages(number, stage, limits.stages()));
+  }
+
+  /** A matched set counts as one part, so that parting it may take one stage more. */
+  private void checkStages(Job job, boolean inSet) {
+    int most = problem.saw().limits().stages();
+    if (job.stage - (inSet ? 1 : 0) > most) {
+      faults.add(new Fault.TooManyStages(number, job.stage, most));
     }
   }
 
@@ -193,6 +206,8 @@ final class SawnSheet {
   private void finish(Node.Finished finished, Block block) {
     parts.add(finished.mark());
     keep(finished.mark(), block);
+    cut.add(
+        new SawnSets.Cut(finished.mark(), finished.lay(), block.x0, block.y0, block.x1, block.y1));
     Optional<Part> asked =
         problem.parts().stream().filter(p -> p.mark().equals(finished.mark())).findFirst();
     asked.ifPresentOrElse(

@@ -11,10 +11,18 @@ public sealed interface SetUp {
 
   List<SawStep> steps();
 
+  /** The way of the cuts. */
+  Direction direction();
+
   /** Trimming one edge; {@code off} is all that goes there, kerf included. */
   record TrimEdge(Edge edge, Length off, List<SawStep> steps) implements SetUp {
     public TrimEdge {
       steps = List.copyOf(steps);
+    }
+
+    @Override
+    public Direction direction() {
+      return edge.direction();
     }
   }
 

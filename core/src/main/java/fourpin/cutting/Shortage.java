@@ -51,7 +51,7 @@ final class Shortage {
         stock.add(more(unlike + " more " + stock.size(), sheet));
       }
     }
-    return new SheetProblem(problem.parts(), stock, problem.saw());
+    return new SheetProblem(problem.parts(), stock, problem.saw(), problem.ties());
   }
 
   private StockSheet more(String name, StockSheet sheet) {

@@ -24,19 +24,12 @@ public final class SmallPieces {
     Set<String> small = new LinkedHashSet<>();
     for (SetUp setUp : setUps) {
       for (SawStep step : setUp.steps()) {
-        if (held(step.from(), direction(setUp)).isLessThan(least)) {
+        if (held(step.from(), setUp.direction()).isLessThan(least)) {
           small.add(step.from().name());
         }
       }
     }
     return new ArrayList<>(small);
-  }
-
-  private static Direction direction(SetUp setUp) {
-    return switch (setUp) {
-      case SetUp.TrimEdge trim -> trim.edge().direction();
-      case SetUp.CutTo cut -> cut.direction();
-    };
   }
 
   private static Length held(Piece piece, Direction cut) {

@@ -26,4 +26,9 @@ public record StockSheet(
     Require.positive(width, "width of sheet " + name);
     Require.notNegative(price, "price of sheet " + name);
   }
+
+  /** The same in another supply. */
+  StockSheet with(Supply other) {
+    return new StockSheet(name, length, width, grain, other, price, origin);
+  }
 }

@@ -72,6 +72,10 @@ public final class StripCutter implements SheetCutter {
 
   @Override
   public Layout cut(SheetProblem problem) {
+    return Sharing.cut(problem, this::cutFree);
+  }
+
+  private Layout cutFree(SheetProblem problem) {
     Inflated inflated = new Inflated(problem);
     LowerBound bound = new Bounds(inflated, inflated.fittingDemand()).bound();
     Outcome best = search(inflated, bound);

@@ -66,14 +66,23 @@ public final class ThoroughCutter implements SheetCutter {
 
   @Override
   public Layout cut(SheetProblem problem) {
+    Layout layout = Sharing.cut(problem, this::cutFree);
+    return problem.ties().together().isEmpty()
+        ? layout
+        : new Layout(rebuilt(problem, layout), layout.unplaced(), layout.bound());
+  }
+
+  private Layout cutFree(SheetProblem problem) {
     List<Layout> found = found(problem);
     Layout best =
         found.stream()
             .min(Comparator.comparing(layout -> Merit.of(problem, layout, aims)))
             .orElseThrow();
-    List<SheetPattern> rebuilt =
-        new Rebuild(problem, aims, rebuildSteps(problem)).better(best.patterns());
-    return new Layout(rebuilt, best.unplaced(), found.getLast().bound());
+    return new Layout(rebuilt(problem, best), best.unplaced(), found.getLast().bound());
+  }
+
+  private List<SheetPattern> rebuilt(SheetProblem problem, Layout layout) {
+    return new Rebuild(problem, aims, rebuildSteps(problem)).better(layout.patterns());
   }
 
   /** The quick answer, and a searched one with its better bound where there is more to find. */

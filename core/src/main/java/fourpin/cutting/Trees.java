@@ -10,6 +10,7 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Turns drafts into patterns: real sizes, kerfs, trim, and a mark on every part. */
 final class Trees {
@@ -19,6 +20,7 @@ final class Trees {
   private final SheetProblem problem;
   private final Length kerf;
   private final Unit unit;
+  private final Inflated inflated;
   private final List<Deque<Stack>> marks;
 
   /** So many parts of one mark still to be given a place. */
@@ -31,12 +33,25 @@ final class Trees {
     kerf = problem.saw().kerf();
     unit =
         problem.parts().stream().findFirst().map(part -> part.length().unit()).orElse(kerf.unit());
-    marks = inflated.partsOfKind.stream().map(Trees::stacks).toList();
+    this.inflated = inflated;
+    List<Deque<Stack>> stacks = new ArrayList<>();
+    for (int kind = 0; kind < inflated.kinds.size(); kind++) {
+      stacks.add(stacks(kind));
+    }
+    marks = stacks;
   }
 
-  private static Deque<Stack> stacks(List<Part> parts) {
+  /** The marks of a kind; a matched set goes by the mark of its first part. */
+  private Deque<Stack> stacks(int kind) {
+    Optional<Matched> set = inflated.kinds.get(kind).set();
     Deque<Stack> stacks = new ArrayDeque<>();
-    parts.forEach(part -> stacks.add(new Stack(part.mark(), part.count())));
+    set.ifPresentOrElse(
+        s -> stacks.add(new Stack(s.marks().getFirst(), inflated.demand[kind])),
+        () ->
+            inflated
+                .partsOfKind
+                .get(kind)
+                .forEach(part -> stacks.add(new Stack(part.mark(), part.count()))));
     return stacks;
   }
 
@@ -96,9 +111,34 @@ final class Trees {
   private Node node(Draft draft, long length, long width) {
     return switch (draft) {
       case Draft.Free free -> OFFCUT;
-      case Draft.Place place -> new Node.Finished(nextMark(place.kind()), place.lay());
+      case Draft.Place place -> placed(place, length, width);
       case Draft.Split split -> chain(split, length, width);
     };
+  }
+
+  private Node placed(Draft.Place place, long length, long width) {
+    String mark = nextMark(place.kind());
+    return inflated
+        .kinds
+        .get(place.kind())
+        .set()
+        .map(set -> parted(set, place.lay(), length, width))
+        .orElseGet(() -> new Node.Finished(mark, place.lay()));
+  }
+
+  /** A matched set, cut into its parts in their order. */
+  private Node parted(Matched set, Lay lay, long length, long width) {
+    boolean endToEnd = set.run() == Matched.Run.END_TO_END;
+    List<Node> contents = new ArrayList<>();
+    List<Long> sizes = new ArrayList<>();
+    for (String mark : set.marks()) {
+      Part part = inflated.part(mark);
+      Length size = endToEnd ? part.length() : part.width();
+      contents.add(new Node.Finished(mark, lay));
+      sizes.add(size.picometres() + kerf.picometres());
+    }
+    Direction cuts = set.cuts(lay);
+    return chain(cuts, contents, sizes, cuts == Direction.RIP ? width : length);
   }
 
   private Node chain(Draft.Split split, long length, long width) {
@@ -110,11 +150,17 @@ final class Trees {
               ? node(slice.content(), length, slice.size())
               : node(slice.content(), slice.size(), width));
     }
-    long rest = (rip ? width : length) - split.slices().stream().mapToLong(Draft.Slice::size).sum();
+    List<Long> sizes = split.slices().stream().map(Draft.Slice::size).toList();
+    return chain(split.direction(), contents, sizes, rip ? width : length);
+  }
+
+  /** Parallel cuts, the last one first. */
+  private Node chain(Direction cuts, List<Node> contents, List<Long> sizes, long extent) {
+    long rest = extent - sizes.stream().mapToLong(Long::longValue).sum();
     Node far = OFFCUT;
     for (int i = contents.size() - 1; i >= 0; i--) {
-      far = rest == 0 ? contents.get(i) : cut(split, i, contents.get(i), rest, far);
-      rest += split.slices().get(i).size();
+      far = rest == 0 ? contents.get(i) : cut(cuts, sizes.get(i), contents.get(i), rest, far);
+      rest += sizes.get(i);
     }
     return far;
   }
@@ -122,11 +168,11 @@ final class Trees {
   /**
    * @param rest what is beyond the slice, its kerf included
    */
-  private Node cut(Draft.Split split, int slice, Node near, long rest, Node far) {
-    long fence = split.slices().get(slice).size() - kerf.picometres();
+  private Node cut(Direction direction, long slice, Node near, long rest, Node far) {
+    long fence = slice - kerf.picometres();
     boolean ranOff = rest <= kerf.picometres();
     return new Node.Cut(
-        split.direction(),
+        direction,
         new Length(fence, unit),
         ranOff ? new Length(rest, unit) : kerf,
         near,
@@ -146,8 +192,17 @@ final class Trees {
   List<Unplaced> leftOver(Misfits misfits) {
     List<Unplaced> left = new ArrayList<>();
     for (int kind = 0; kind < marks.size(); kind++) {
+      Unplaced.Reason reason = misfits.reason(kind);
+      Optional<Matched> set = inflated.kinds.get(kind).set();
       for (Stack stack : marks.get(kind)) {
-        left.add(new Unplaced(stack.mark, stack.count, misfits.reason(kind)));
+        set.ifPresentOrElse(
+            s ->
+                s.counts()
+                    .forEach(
+                        (mark, times) ->
+                            left.add(
+                                new Unplaced(mark, Math.toIntExact(times * stack.count), reason))),
+            () -> left.add(new Unplaced(stack.mark, stack.count, reason)));
       }
     }
     return left;

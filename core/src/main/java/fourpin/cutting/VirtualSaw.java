@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -19,7 +20,8 @@ import java.util.stream.Stream;
  * No cut is longer than the saw reaches, the first one runs the way it must, and no part goes
  * through more stages of cuts than allowed; trimming does not count. What was asked for is cut or
  * left out with a true reason. No more sheets are used than there are. Parts, offcuts, kerf and
- * trim add up to the sheet.
+ * trim add up to the sheet. The parts of a matched set lie one after the other with only the kerf
+ * between, and parts that must share a sheet do.
  */
 public final class VirtualSaw {
   private final SheetProblem problem;
@@ -39,6 +41,7 @@ public final class VirtualSaw {
     saw.sawAll();
     saw.countStock();
     saw.countParts();
+    saw.checkTogether();
     return List.copyOf(saw.faults);
   }
 
@@ -75,7 +78,11 @@ public final class VirtualSaw {
   }
 
   private void checkReason(Unplaced out) {
-    List<Part> asked = problem.parts().stream().filter(p -> p.mark().equals(out.mark())).toList();
+    List<Part> asked =
+        problem.parts().stream()
+            .filter(p -> p.mark().equals(out.mark()))
+            .map(this::withItsSet)
+            .toList();
     if (asked.isEmpty()) {
       faults.add(new Fault.WrongCount(out.mark(), 0, 0, out.count()));
       return;
@@ -85,6 +92,12 @@ public final class VirtualSaw {
     List<StockSheet> within = large.stream().filter(s -> canBeCut(asked.getFirst(), s)).toList();
     boolean wantOfSheets = out.reason() == Unplaced.Reason.NO_SHEETS_LEFT;
     boolean limits = out.reason() == Unplaced.Reason.SAW_LIMITS;
+    if (out.reason() == Unplaced.Reason.NOT_ON_ONE_SHEET) {
+      if (problem.ties().together(out.mark()).isEmpty()) {
+        faults.add(new Fault.WrongReason(out.mark(), out.reason()));
+      }
+      return;
+    }
     if ((wantOfSheets && within.isEmpty() && !problem.stock().isEmpty())
         || (limits && large.isEmpty())) {
       faults.add(new Fault.WrongReason(out.mark(), out.reason()));
@@ -96,6 +109,68 @@ public final class VirtualSaw {
                 sheet ->
                     faults.add(
                         new Fault.NeedlesslyLeftOut(out.mark(), out.reason(), sheet.name())));
+  }
+
+  /** A part of a matched set is as large as the set. */
+  private Part withItsSet(Part part) {
+    return problem.ties().matched(part.mark()).map(set -> whole(set, part)).orElse(part);
+  }
+
+  private Part whole(Matched set, Part part) {
+    boolean endToEnd = set.run() == Matched.Run.END_TO_END;
+    Length sum = problem.saw().kerf().times(set.marks().size() - 1);
+    for (String mark : set.marks()) {
+      Part next =
+          problem.parts().stream().filter(p -> p.mark().equals(mark)).findFirst().orElseThrow();
+      sum = sum.plus(endToEnd ? next.length() : next.width());
+    }
+    return new Part(
+        part.mark(),
+        endToEnd ? sum : part.length(),
+        endToEnd ? part.width() : sum,
+        part.count(),
+        part.grain());
+  }
+
+  /** A matched set as large as the sheet still has to be parted. */
+  private boolean canBeParted(Part part, Lay lay, StockSheet sheet) {
+    Optional<Direction> cuts = problem.ties().matched(part.mark()).map(set -> set.cuts(lay));
+    SawLimits limits = problem.saw().limits();
+    boolean whole = along(part, lay) == length(sheet) && across(part, lay) == width(sheet);
+    return cuts.map(
+            way ->
+                (way == Direction.RIP ? limits.longestRip() : limits.widestCrosscut())
+                            .map(Length::picometres)
+                            .orElse(Long.MAX_VALUE)
+                        >= (way == Direction.RIP ? along(part, lay) : across(part, lay))
+                    && !(whole && isBarredFirst(way)))
+        .orElse(true);
+  }
+
+  private boolean isBarredFirst(Direction way) {
+    return problem.saw().limits().first()
+        == (way == Direction.RIP ? SawLimits.FirstCut.ACROSS : SawLimits.FirstCut.ALONG);
+  }
+
+  private void checkTogether() {
+    for (Together group : problem.ties().together()) {
+      List<SheetPattern> holding =
+          layout.patterns().stream().filter(pattern -> holds(pattern, group)).toList();
+      long leftOut =
+          layout.unplaced().stream().filter(u -> group.marks().contains(u.mark())).count();
+      boolean onOne = holding.size() == 1 && holding.getFirst().quantity() == 1 && leftOut == 0;
+      if (!onOne && !holding.isEmpty()) {
+        faults.add(new Fault.NotTogether(group.name()));
+      }
+    }
+  }
+
+  private static boolean holds(SheetPattern pattern, Together group) {
+    return pattern.parts().stream()
+        .anyMatch(
+            part ->
+                part.node() instanceof Node.Finished(String mark, Lay lay)
+                    && group.marks().contains(mark));
   }
 
   private boolean spare(StockSheet sheet) {
@@ -138,6 +213,7 @@ public final class VirtualSaw {
     return Stream.of(Lay.values())
         .filter(lay -> SawnSheet.grainAllows(part, sheet, lay))
         .filter(lay -> along(part, lay) <= length(sheet) && across(part, lay) <= width(sheet))
+        .filter(lay -> canBeParted(part, lay, sheet))
         .anyMatch(
             lay -> canBeCut(along(part, lay), across(part, lay), length(sheet), width(sheet)));
   }

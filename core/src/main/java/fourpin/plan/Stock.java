@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param name different for each stock of a material
  * @param count how many there are; empty means as many as wanted
  * @param price of one, where it is stated
+ * @param worth of one that is on hand, where it is stated: what it would be worth to keep it
  */
 public record Stock(
     String name,
@@ -19,7 +20,19 @@ public record Stock(
     Length width,
     Optional<Integer> count,
     Optional<BigDecimal> price,
-    Supply supply) {
+    Supply supply,
+    Optional<BigDecimal> worth) {
+
+  /** Stock of which nobody says what it is worth to keep it. */
+  public Stock(
+      String name,
+      Length length,
+      Length width,
+      Optional<Integer> count,
+      Optional<BigDecimal> price,
+      Supply supply) {
+    this(name, length, width, count, price, supply, Optional.empty());
+  }
 
   /** The name of the stock that stands in this place among those of its material, from 1. */
   public static String name(

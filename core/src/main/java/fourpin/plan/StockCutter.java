@@ -6,6 +6,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Place;
 import fourpin.cutting.Fault;
 import fourpin.cutting.Layout;
+import fourpin.cutting.Matched;
 import fourpin.cutting.Merit;
 import fourpin.cutting.Origin;
 import fourpin.cutting.Part;
@@ -19,6 +20,8 @@ import fourpin.cutting.SheetProblem;
 import fourpin.cutting.SmallPieces;
 import fourpin.cutting.StockSheet;
 import fourpin.cutting.ThoroughCutter;
+import fourpin.cutting.Ties;
+import fourpin.cutting.Together;
 import fourpin.cutting.Unplaced;
 import fourpin.cutting.VirtualSaw;
 import fourpin.job.Setting;
@@ -115,7 +118,7 @@ final class StockCutter {
     List<Lot> lots = new ArrayList<>();
     List<Part> rest = new ArrayList<>(wanted.parts());
     for (Length width : wanted.stock().stream().map(Stock::width).distinct().sorted().toList()) {
-      List<Part> same = rest.stream().filter(p -> p.width().equals(width)).toList();
+      List<Part> same = rest.stream().filter(p -> isOnlyCrosscut(p, width)).toList();
       rest.removeAll(same);
       if (!same.isEmpty()) {
         lots.add(toLength(width, same));
@@ -125,6 +128,19 @@ final class StockCutter {
       lots.add(ripped(rest));
     }
     return lots;
+  }
+
+  /** Whether a part, and all that it is tied to, is as wide as the boards. */
+  private boolean isOnlyCrosscut(Part part, Length width) {
+    Ties ties = wanted.ties();
+    boolean beside =
+        ties.matched(part.mark()).filter(s -> s.run() == Matched.Run.SIDE_BY_SIDE).isPresent();
+    List<String> company =
+        ties.together(part.mark()).map(Together::marks).orElse(List.of(part.mark()));
+    return !beside
+        && wanted.parts().stream()
+            .filter(p -> p.equals(part) || company.contains(p.mark()))
+            .allMatch(p -> p.width().equals(width));
   }
 
   private Lot toLength(Length width, List<Part> parts) {
@@ -146,7 +162,8 @@ final class StockCutter {
   }
 
   private void cut(Lot lot, int later) {
-    SheetProblem problem = new SheetProblem(lot.parts, sheets(lot), lot.saw);
+    SheetProblem problem =
+        new SheetProblem(lot.parts, sheets(lot), lot.saw, wanted.ties().among(lot.parts));
     Merit.Aims aims = new Merit.Aims(reusable, settings.length(Setting.SMALL_PIECE));
     String title = wanted.material() + ", " + lot.title;
     Layout layout =
@@ -212,18 +229,16 @@ final class StockCutter {
         stock.supply() == Supply.ON_HAND ? Origin.ON_HAND : Origin.TO_BUY);
   }
 
-  /** In the smallest coin, or in square millimetres. */
+  /** In the smallest coin, or in square millimetres; of what is on hand, its worth in money. */
   private long cost(Stock stock) {
-    if (stock.supply() == Supply.ON_HAND) {
-      return 0;
+    boolean onHand = stock.supply() == Supply.ON_HAND;
+    if (costs == QuantityUnit.AREA) {
+      return onHand ? 0 : Math.round(stock.length().mm() * stock.width().mm());
     }
-    return costs == QuantityUnit.AREA
-        ? Math.round(stock.length().mm() * stock.width().mm())
-        : stock
-            .price()
-            .map(p -> p.setScale(COIN_DECIMALS, RoundingMode.HALF_UP))
-            .map(p -> p.unscaledValue().longValueExact())
-            .orElse(0L);
+    return (onHand ? stock.worth() : stock.price())
+        .map(p -> p.setScale(COIN_DECIMALS, RoundingMode.HALF_UP))
+        .map(p -> p.unscaledValue().longValueExact())
+        .orElse(0L);
   }
 
   private List<StockUse> uses() {
@@ -255,6 +270,8 @@ final class StockCutter {
           case NO_SHEET_BOTH_WAYS -> "no piece of stock is both long and wide enough";
           case SAW_LIMITS -> "no cuts within the limits of the saw get it out of the stock";
           case GRAIN_FORBIDS_TURNING -> "it would fit only across the grain";
+          case NOT_ON_ONE_SHEET ->
+              "the parts that must share a sheet find no room on any one that is left";
           case NO_SHEETS_LEFT -> "the stock is used up";
         };
     error(

@@ -1,7 +1,9 @@
 package fourpin.plan;
 
 import fourpin.cutting.Part;
+import fourpin.cutting.Ties;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What is wanted of one material, and what it is cut from.
@@ -9,8 +11,16 @@ import java.util.List;
  * @param material its name
  * @param parts each mark once
  * @param stock each name once
+ * @param ties what the parts have to do with each other
+ * @param spares how many of a part are spare, by its mark; they are among its count
  */
-public record Wanted(String material, Kind kind, List<Part> parts, List<Stock> stock) {
+public record Wanted(
+    String material,
+    Kind kind,
+    List<Part> parts,
+    List<Stock> stock,
+    Ties ties,
+    Map<String, Integer> spares) {
 
   /** Whether all four edges of the stock are trimmed, or its ends. */
   public enum Kind {
@@ -21,5 +31,11 @@ public record Wanted(String material, Kind kind, List<Part> parts, List<Stock> s
   public Wanted {
     parts = List.copyOf(parts);
     stock = List.copyOf(stock);
+    spares = Map.copyOf(spares);
+  }
+
+  /** Parts that have nothing to do with each other, none of them spare. */
+  public Wanted(String material, Kind kind, List<Part> parts, List<Stock> stock) {
+    this(material, kind, parts, stock, Ties.NONE, Map.of());
   }
 }

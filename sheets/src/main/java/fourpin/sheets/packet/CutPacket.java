@@ -2,7 +2,9 @@ package fourpin.sheets.packet;
 
 import fourpin.casework.Finding;
 import fourpin.cutting.Grain;
+import fourpin.cutting.Matched;
 import fourpin.cutting.Part;
+import fourpin.cutting.Together;
 import fourpin.job.Setting;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
@@ -16,6 +18,7 @@ import fourpin.sheets.pages.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The pages for parts that are cut without a case: what to know, the parts, the layouts. */
@@ -116,9 +119,11 @@ public final class CutPacket {
             Table.left("Line and part"),
             Table.left("Material"),
             Table.right("Make"),
+            Table.right("Spare"),
             Table.right("Length, " + words.unit()),
             Table.right("Width"),
-            Table.left("Grain")),
+            Table.left("Grain"),
+            Table.left("Goes with")),
         rows);
   }
 
@@ -127,9 +132,14 @@ public final class CutPacket {
         part.mark(),
         wanted.material(),
         Integer.toString(part.count()),
+        Optional.ofNullable(wanted.spares().get(part.mark())).map(Object::toString).orElse(""),
         words.number(part.length()),
         words.number(part.width()),
-        part.grain() == Grain.FIXED ? "length" : "any");
+        part.grain() == Grain.FIXED ? "length" : "any",
+        Stream.concat(
+                wanted.ties().matched(part.mark()).map(Matched::name).stream(),
+                wanted.ties().together(part.mark()).map(Together::name).stream())
+            .collect(Collectors.joining(", ")));
   }
 
   private Table settings() {

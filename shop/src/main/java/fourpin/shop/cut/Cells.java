@@ -85,10 +85,10 @@ final class Cells {
     return Optional.of(count);
   }
 
-  Optional<BigDecimal> price(Cell cell) {
+  Optional<BigDecimal> price(String column, Cell cell) {
     if (!MONEY.matcher(cell.text()).matches()) {
       wrong(
-          "price",
+          column,
           cell,
           "it is an amount like 92 or 92.50",
           "write digits, with a point before cents, and no sign of money");
@@ -111,6 +111,10 @@ final class Cells {
           "choose one of them, or leave it empty");
     }
     return found;
+  }
+
+  boolean anythingWrong() {
+    return !problems.isEmpty();
   }
 
   void wrong(String column, Cell cell, String rule, String remedy) {

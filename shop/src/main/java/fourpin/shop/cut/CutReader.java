@@ -1,6 +1,7 @@
 package fourpin.shop.cut;
 
 import fourpin.cutting.Part;
+import fourpin.cutting.Ties;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Spelling;
@@ -137,9 +138,13 @@ public final class CutReader {
     List<Stock> sizes = new ArrayList<>();
     for (StockRow s : stock) {
       String name = Stock.name(sizes.size() + 1, s.length(), s.width(), s.supply(), style);
-      sizes.add(new Stock(name, s.length(), s.width(), s.count(), s.price(), s.supply()));
+      sizes.add(
+          new Stock(name, s.length(), s.width(), s.count(), s.price(), s.supply(), s.worth()));
     }
-    return new Wanted(material, stock.getFirst().kind(), parts, sizes);
+    Map<String, Integer> spares = new LinkedHashMap<>();
+    rows.stream().filter(r -> r.spares() > 0).forEach(r -> spares.put(r.mark(), r.spares()));
+    Ties ties = ofParts.isEmpty() ? new TiesReader(rows, parts, partCells).read() : Ties.NONE;
+    return new Wanted(material, stock.getFirst().kind(), parts, sizes, ties, spares);
   }
 
   /** A part without a width is as wide as the boards, if these are all of one width. */

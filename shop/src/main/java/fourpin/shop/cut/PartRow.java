@@ -1,17 +1,23 @@
 package fourpin.shop.cut;
 
 import fourpin.cutting.Grain;
+import fourpin.cutting.Matched;
 import fourpin.measure.Length;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A line of the table of parts.
  *
  * @param mark number of the line among the parts, and the name
  * @param width empty means as wide as the boards
+ * @param count spare ones included
+ * @param match strip that it comes from with others, and how it lies there
+ * @param together name of the group that shares a sheet with it, empty for none
  */
 record PartRow(
     String mark,
@@ -20,7 +26,14 @@ record PartRow(
     Optional<Length> width,
     Cell widthCell,
     int count,
-    Grain grain) {
+    int spares,
+    Grain grain,
+    Optional<Match> match,
+    Cell matchCell,
+    Cell together) {
+
+  /** A strip by its name. */
+  record Match(String name, Matched.Run run) {}
 
   static final List<Column> COLUMNS =
       List.of(
@@ -29,10 +42,31 @@ record PartRow(
           Column.required("length"),
           Column.required("width"),
           Column.optional("count"),
-          Column.optional("grain"));
+          Column.optional("grain"),
+          Column.optional("spares"),
+          Column.optional("match"),
+          Column.optional("together"));
+
+  private static final Pattern MATCH = Pattern.compile("(.*\\S)\\s+(along|across)");
 
   private static final Map<String, Grain> GRAINS =
       new TreeMap<>(Map.of("length", Grain.FIXED, "any", Grain.FREE));
+
+  /**
+   * The name of a strip, and behind it how the parts follow each other: along if nothing stands.
+   */
+  private static Optional<Match> match(Cell cell) {
+    Matcher words = MATCH.matcher(cell.text());
+    if (cell.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean said = words.matches();
+    boolean across = said && words.group(2).equals("across");
+    return Optional.of(
+        new Match(
+            said ? words.group(1) : cell.text(),
+            across ? Matched.Run.SIDE_BY_SIDE : Matched.Run.END_TO_END));
+  }
 
   /** Empty where something in the line is wrong. @param number of the line among the parts */
   static Optional<PartRow> read(CsvTable.Row row, int number, Cells cells) {
@@ -45,12 +79,15 @@ record PartRow(
         width.isEmpty() ? Optional.empty() : cells.length("width", width, "5 mm", "4 m");
     Cell count = row.cell("count");
     Optional<Integer> counted = count.isEmpty() ? Optional.of(1) : cells.count("count", count);
+    Cell spare = row.cell("spares");
+    Optional<Integer> spares = spare.isEmpty() ? Optional.of(0) : cells.count("spares", spare);
     Optional<Grain> grain = cells.word("grain", row.cell("grain"), Grain.FIXED, GRAINS);
     return name.isEmpty()
             || named.isEmpty()
             || length.isEmpty()
             || (wide.isEmpty() && !width.isEmpty())
             || counted.isEmpty()
+            || spares.isEmpty()
             || grain.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -60,7 +97,11 @@ record PartRow(
                 length.get(),
                 wide,
                 width,
-                counted.get(),
-                grain.get()));
+                counted.get() + spares.get(),
+                spares.get(),
+                grain.get(),
+                match(row.cell("match")),
+                row.cell("match"),
+                row.cell("together")));
   }
 }

@@ -18,7 +18,8 @@ record StockRow(
     Length width,
     Optional<Integer> count,
     Optional<BigDecimal> price,
-    Supply supply) {
+    Supply supply,
+    Optional<BigDecimal> worth) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -28,7 +29,8 @@ record StockRow(
           Column.optional("count"),
           Column.optional("price"),
           Column.optional("kind"),
-          Column.optional("supply"));
+          Column.optional("supply"),
+          Column.optional("worth"));
 
   private static final Map<String, Wanted.Kind> KINDS =
       new TreeMap<>(Map.of("sheet", Wanted.Kind.SHEETS, "board", Wanted.Kind.BOARDS));
@@ -43,12 +45,21 @@ record StockRow(
     Cell count = row.cell("count");
     Optional<Integer> counted = count.isEmpty() ? Optional.empty() : cells.count("count", count);
     Cell price = row.cell("price");
-    Optional<BigDecimal> priced = price.isEmpty() ? Optional.empty() : cells.price(price);
+    Optional<BigDecimal> priced = price.isEmpty() ? Optional.empty() : cells.price("price", price);
+    Cell worth = row.cell("worth");
+    Optional<BigDecimal> kept = worth.isEmpty() ? Optional.empty() : cells.price("worth", worth);
     Optional<Wanted.Kind> kind = cells.word("kind", row.cell("kind"), Wanted.Kind.SHEETS, KINDS);
     Optional<Supply> supply = cells.word("supply", row.cell("supply"), Supply.TO_BUY, SUPPLIES);
     if (supply.equals(Optional.of(Supply.ON_HAND)) && count.isEmpty()) {
       cells.wrong(
           "supply", row.cell("supply"), "what is on hand has a count", "write how many there are");
+    }
+    if (supply.equals(Optional.of(Supply.TO_BUY)) && !worth.isEmpty()) {
+      cells.wrong(
+          "worth",
+          worth,
+          "only what is on hand has a worth",
+          "write on-hand under supply, or the amount under price");
     }
     return material.isEmpty()
             || length.isEmpty()
@@ -65,6 +76,7 @@ record StockRow(
                 width.get(),
                 counted,
                 priced,
-                supply.get()));
+                supply.get(),
+                kept));
   }
 }

@@ -3,7 +3,10 @@ package fourpin.shop.cut;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.cutting.Grain;
+import fourpin.cutting.Matched;
 import fourpin.cutting.Part;
+import fourpin.cutting.Ties;
+import fourpin.cutting.Together;
 import fourpin.job.Supply;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
@@ -14,6 +17,7 @@ import fourpin.shop.yaml.Problem;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Collectors;
@@ -23,6 +27,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class CutReaderTest {
@@ -84,6 +89,60 @@ class CutReaderTest {
                         Optional.of(1),
                         Optional.empty(),
                         Supply.ON_HAND))));
+  }
+
+  private static final String TIED =
+      """
+      part,material,length,width,count,grain,spares,match,together
+      low,ply,300 mm,400 mm,1,length,,drawers,
+      high,ply,200 mm,400 mm,2,length,,drawers along,
+      left,ply,600 mm,300 mm,1,length,1,pair across,front
+      right,ply,600 mm,290 mm,1,length,,pair across,front
+      """;
+
+  @Test
+  void readsWhatPartsHaveToDoWithEachOther() {
+    CutReader.Outcome outcome =
+        read(TIED, "material,length,width\nply,8 ft,4 ft\n", Optional.empty());
+    assertThat(outcome).isInstanceOf(CutReader.Outcome.Good.class);
+    Wanted wanted = ((CutReader.Outcome.Good) outcome).wanted().getFirst();
+    assertThat(wanted.spares()).isEqualTo(Map.of("3 left", 1));
+    assertThat(wanted.parts()).extracting(Part::count).containsExactly(1, 2, 2, 1);
+    assertThat(wanted.ties())
+        .isEqualTo(
+            new Ties(
+                List.of(
+                    new Matched(
+                        "strip drawers",
+                        Matched.Run.END_TO_END,
+                        List.of("1 low", "2 high", "2 high")),
+                    new Matched(
+                        "strip pair",
+                        Matched.Run.SIDE_BY_SIDE,
+                        List.of("3 left", "3 left", "4 right"))),
+                List.of(new Together("sheet front", List.of("3 left", "4 right")))));
+  }
+
+  /** The change of one cell, and what is said of it. */
+  @ParameterizedTest
+  @CsvSource({
+    "'200 mm,400 mm', '200 mm,390 mm', along it the same width",
+    "'600 mm,290 mm', '590 mm,290 mm', across it the same length",
+    "'290 mm,1,length', '290 mm,1,any', have the same grain",
+    "'length,,drawers along', 'length,,', only one part comes from that strip",
+    "'length,,pair across,front', 'length,,pair across,', only some parts of that strip",
+    "'length,1,pair', 'length,-1,pair', whole number"
+  })
+  void refusesWhatCannotLieInOneStrip(String cell, String changed, String said) {
+    CutReader.Outcome outcome =
+        read(
+            TIED.replace(cell, changed),
+            "material,length,width\nply,8 ft,4 ft\n",
+            Optional.empty());
+    assertThat(outcome).isInstanceOf(CutReader.Outcome.Refused.class);
+    assertThat(((CutReader.Outcome.Refused) outcome).ofParts())
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.rule()).contains(said));
   }
 
   /** As spreadsheets of other countries write them: semicolons, CRLF, a mark at the start. */
@@ -154,7 +213,7 @@ class CutReaderTest {
             "part,material,lenght,width,part\nside,ply,72 in,11 in,x,y\n",
             SHEET,
             """
-            p:1:1: error: the first line: it has no column 'length'. Write the columns part, material, length, width, count, grain in any order.
+            p:1:1: error: the first line: it has no column 'length'. Write the columns part, material, length, width, count, grain, spares, match, together in any order.
             p:1:15: error: column 'lenght': there is no such column. Did you mean 'length'?
             p:1:28: error: column 'part': it stands twice. Leave one of them out.
             p:2:24: error: 'y': there are more cells than columns. Put quotes round a cell that holds a comma."""),

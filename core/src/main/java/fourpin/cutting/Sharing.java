@@ -1,0 +1,187 @@
+package fourpin.cutting;
+
+import fourpin.cutting.Attempt.Drafted;
+import fourpin.cutting.Inflated.Panel;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Lays parts that must share a sheet out first, group by group: each on one sheet, which other
+ * parts then help to fill, the sheet that comes cheapest for what it holds. The rest is a problem
+ * without groups, which another cutter answers.
+ */
+final class Sharing {
+
+  /** So many times their area parts of the group are worth, so that they come first. */
+  private static final double FIRST = 1_000;
+
+  private final SheetCutter rest;
+  private final Map<String, Integer> wanted = new HashMap<>();
+  private final Map<String, Integer> used = new HashMap<>();
+  private final List<SheetPattern> shared = new ArrayList<>();
+  private final List<Unplaced> leftOut = new ArrayList<>();
+  private final SheetProblem problem;
+  private final Strips.Tools tools = PatternSearch.tools();
+
+  /** One sheet with a whole group on it. */
+  private record Choice(SheetPattern pattern, double area) {
+    /** The price of what it holds, then the sheet for it. */
+    static final Comparator<Choice> ORDER =
+        Comparator.comparingDouble((Choice c) -> c.pattern.sheet().price() / c.area)
+            .thenComparingDouble(c -> sheetArea(c) / c.area);
+
+    private static double sheetArea(Choice c) {
+      return c.pattern.sheet().length().mm() * c.pattern.sheet().width().mm();
+    }
+  }
+
+  private Sharing(SheetProblem problem, SheetCutter rest) {
+    this.problem = problem;
+    this.rest = rest;
+    problem.parts().forEach(part -> wanted.put(part.mark(), part.count()));
+  }
+
+  /**
+   * A layout in which every group shares a sheet.
+   *
+   * @param rest for problems without groups
+   */
+  static Layout cut(SheetProblem problem, SheetCutter rest) {
+    return problem.ties().together().isEmpty()
+        ? rest.cut(problem)
+        : new Sharing(problem, rest).layout();
+  }
+
+  private Layout layout() {
+    problem.ties().together().forEach(this::place);
+    List<Part> parts = left(part -> problem.ties().together(part.mark()).isEmpty());
+    Layout others =
+        rest.cut(
+            new SheetProblem(
+                parts, stock(), problem.saw(), problem.ties().ofMatched().among(parts)));
+    List<SheetPattern> patterns = new ArrayList<>(shared);
+    others.patterns().forEach(pattern -> patterns.add(asStated(pattern)));
+    leftOut.addAll(others.unplaced());
+    return new Layout(patterns, leftOut, bound());
+  }
+
+  /** That of all parts placed, whatever sheets they share. */
+  private LowerBound bound() {
+    Map<String, Integer> out = new HashMap<>();
+    leftOut.forEach(u -> out.merge(u.mark(), u.count(), Integer::sum));
+    List<Part> placed =
+        problem.parts().stream()
+            .filter(part -> part.count() > out.getOrDefault(part.mark(), 0))
+            .map(part -> part.times(part.count() - out.getOrDefault(part.mark(), 0)))
+            .toList();
+    Ties ties = problem.ties().ofMatched().among(placed);
+    Inflated inflated =
+        new Inflated(new SheetProblem(placed, problem.stock(), problem.saw(), ties));
+    return new Bounds(inflated, inflated.demand).bound();
+  }
+
+  private void place(Together group) {
+    Optional<Choice> choice = choice(group, this::isFree);
+    if (choice.isEmpty()) {
+      choice = choice(group, part -> false);
+    }
+    choice.ifPresentOrElse(
+        c -> take(c.pattern),
+        () ->
+            left(part -> group.marks().contains(part.mark()))
+                .forEach(
+                    part ->
+                        leftOut.add(
+                            new Unplaced(
+                                part.mark(), part.count(), Unplaced.Reason.NOT_ON_ONE_SHEET))));
+  }
+
+  private boolean isFree(Part part) {
+    return problem.ties().together(part.mark()).isEmpty();
+  }
+
+  private void take(SheetPattern pattern) {
+    shared.add(pattern);
+    used.merge(pattern.sheet().name(), 1, Integer::sum);
+    for (Placed part : pattern.parts()) {
+      wanted.merge(((Node.Finished) part.node()).mark(), -1, Integer::sum);
+    }
+  }
+
+  private interface Test {
+    boolean holds(Part part);
+  }
+
+  private List<Part> left(Test test) {
+    return problem.parts().stream()
+        .filter(part -> test.holds(part) && wanted.getOrDefault(part.mark(), 0) > 0)
+        .map(part -> part.times(wanted.getOrDefault(part.mark(), 0)))
+        .toList();
+  }
+
+  private List<StockSheet> stock() {
+    return problem.stock().stream()
+        .map(
+            sheet ->
+                sheet.supply() instanceof Supply.Limited(int count)
+                    ? sheet.with(Supply.of(count - used.getOrDefault(sheet.name(), 0)))
+                    : sheet)
+        .toList();
+  }
+
+  /**
+   * The best sheet with the whole group on it.
+   *
+   * @param others parts that may lie beside it
+   */
+  private Optional<Choice> choice(Together group, Test others) {
+    List<Part> parts = left(part -> group.marks().contains(part.mark()) || others.holds(part));
+    SheetProblem one = new SheetProblem(parts, stock(), problem.saw(), problem.ties().among(parts));
+    Inflated inflated = new Inflated(one);
+    double[] worth = new double[inflated.kinds.size()];
+    Arrays.setAll(
+        worth,
+        kind -> inflated.area(kind) * (inflated.kinds.get(kind).company().isPresent() ? FIRST : 1));
+    List<Choice> found = new ArrayList<>();
+    for (int i = 0; i < inflated.panels.size(); i++) {
+      Panel panel = inflated.panels.get(i);
+      if (panel.sheet().supply().most() > 0 && !panel.options().isEmpty()) {
+        for (Direction[] ways : StripCutter.WAYS) {
+          choice(inflated, one, panel, ways, worth).ifPresent(found::add);
+        }
+      }
+    }
+    return found.stream().min(Choice.ORDER);
+  }
+
+  private Optional<Choice> choice(
+      Inflated inflated, SheetProblem one, Panel panel, Direction[] ways, double[] worth) {
+    int[] left = inflated.demand.clone();
+    Draft draft = new Filler(panel, worth, left, tools).fill(panel.length(), panel.width(), ways);
+    double area = 0;
+    for (int kind = 0; kind < left.length; kind++) {
+      if (left[kind] > 0 && inflated.kinds.get(kind).company().isPresent()) {
+        return Optional.empty();
+      }
+      area += (inflated.demand[kind] - left[kind]) * inflated.area(kind);
+    }
+    List<Drafted> drafts = List.of(new Drafted(panel, draft, 1));
+    SheetPattern pattern = new Trees(one, inflated).patterns(drafts).getFirst();
+    return Optional.of(new Choice(asStated(pattern), area));
+  }
+
+  /** With the sheet in the supply that the problem states. */
+  private SheetPattern asStated(SheetPattern pattern) {
+    StockSheet sheet =
+        problem.stock().stream()
+            .filter(s -> s.name().equals(pattern.sheet().name()))
+            .findFirst()
+            .orElseThrow();
+    return new SheetPattern(sheet, pattern.quantity(), pattern.root());
+  }
+}

@@ -1,0 +1,195 @@
+package fourpin.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import fourpin.cutting.Matched.Run;
+import fourpin.cutting.SawLimits.FirstCut;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Matched sets and parts that share a sheet. */
+class TiesTest {
+  private static final Merit.Aims AIMS =
+      new Merit.Aims(new Reusable(Length.inches(12), Length.inches(4)), Length.inches(12));
+  private static final StripCutter.Effort HURRIED = new StripCutter.Effort(1_000_000, 128);
+
+  private static Length sixteenths(Random random, int from, int to) {
+    return Length.inches(from + random.nextInt(to - from), 16);
+  }
+
+  /** A random problem with up to two matched sets, up to two groups, and limits. */
+  private static SheetProblem random(long seed) {
+    Random random = new Random(seed);
+    SheetProblem plain = Examples.bookcases(seed);
+    List<Part> parts = new ArrayList<>(plain.parts());
+    List<Matched> sets = new ArrayList<>();
+    for (int i = 0; i < random.nextInt(3); i++) {
+      sets.add(set("M" + i, random, parts));
+    }
+    parts.add(Examples.part("S0", sixteenths(random, 64, 300), sixteenths(random, 32, 200), 2));
+    parts.add(Examples.part("S1", sixteenths(random, 64, 300), sixteenths(random, 32, 200), 2));
+    List<Together> groups =
+        List.of(new Together("T0", List.of("P0", "S0")), new Together("T1", List.of("P1", "S1")));
+    return new SheetProblem(
+        parts,
+        plain.stock(),
+        saw(random, plain.saw()),
+        new Ties(sets, groups.subList(0, random.nextInt(3))));
+  }
+
+  private static Matched set(String name, Random random, List<Part> parts) {
+    Run run = Run.values()[random.nextInt(2)];
+    Grain grain = Grain.values()[random.nextInt(2)];
+    int times = 1 + random.nextInt(3);
+    Length same = sixteenths(random, 64, 400);
+    List<String> marks = new ArrayList<>();
+    for (int i = 0; i < 2 + random.nextInt(2); i++) {
+      Length own = sixteenths(random, 64, 300);
+      String mark = name + "-" + i;
+      boolean endToEnd = run == Run.END_TO_END;
+      parts.add(new Part(mark, endToEnd ? own : same, endToEnd ? same : own, times, grain));
+      marks.add(mark);
+    }
+    return new Matched(name, run, marks);
+  }
+
+  private static Saw saw(Random random, Saw plain) {
+    SawLimits limits =
+        random.nextInt(3) > 0
+            ? SawLimits.NONE
+            : new SawLimits(
+                Optional.of(Length.inches(30 + random.nextInt(70))),
+                Optional.of(Length.inches(20 + random.nextInt(40))),
+                FirstCut.values()[random.nextInt(3)],
+                2 + random.nextInt(3));
+    return new Saw(plain.kerf(), plain.trim(), limits);
+  }
+
+  static LongStream seeds() {
+    return LongStream.range(0, 60);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void everyLayoutKeepsSetsAndGroups(long seed) {
+    SheetProblem problem = random(seed);
+    Layout quick = new StripCutter().cut(problem);
+    assertThat(VirtualSaw.check(problem, quick)).isEmpty();
+    Layout searched = new PatternCutter(HURRIED, 50_000, Watch.NOBODY).cut(problem);
+    assertThat(VirtualSaw.check(problem, searched)).isEmpty();
+    assertThat(searched.price()).isGreaterThanOrEqualTo(searched.bound().price());
+    assertThat(searched.sheets()).isGreaterThanOrEqualTo(searched.bound().sheets());
+  }
+
+  static LongStream fewSeeds() {
+    return LongStream.range(0, 8);
+  }
+
+  @ParameterizedTest
+  @MethodSource("fewSeeds")
+  void sheetsLaidOutAnewKeepThemToo(long seed) {
+    SheetProblem problem = random(seed);
+    Layout layout = new ThoroughCutter(AIMS).cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+  }
+
+  private static final Saw SAW = new Saw(Length.inches(1), Trim.NONE);
+
+  /** Three fronts 20, 10 and 5 long and 8 wide, kerf 1: 37 in long by hand. */
+  private static SheetProblem drawers(int sheetLength) {
+    return new SheetProblem(
+        List.of(
+            Examples.part("low", Length.inches(20), Length.inches(8), 1),
+            Examples.part("middle", Length.inches(10), Length.inches(8), 1),
+            Examples.part("high", Length.inches(5), Length.inches(8), 1)),
+        List.of(Examples.sheet("board", sheetLength, 10, Supply.unlimited(), 100)),
+        SAW,
+        new Ties(
+            List.of(new Matched("bank", Run.END_TO_END, List.of("low", "middle", "high"))),
+            List.of()));
+  }
+
+  @Test
+  void aSetIsAsLongAsItsPartsAndTheKerfsBetween() {
+    Layout fits = new ThoroughCutter(AIMS).cut(drawers(37));
+    assertThat(fits.unplaced()).isEmpty();
+    assertThat(fits.patterns().getFirst().parts())
+        .extracting(Placed::x)
+        .containsExactly(Length.ZERO, Length.inches(21), Length.inches(32));
+    Layout tooShort = new ThoroughCutter(AIMS).cut(drawers(36));
+    assertThat(VirtualSaw.check(drawers(36), tooShort)).isEmpty();
+    assertThat(tooShort.unplaced())
+        .containsExactly(
+            new Unplaced("low", 1, Unplaced.Reason.TOO_LONG),
+            new Unplaced("middle", 1, Unplaced.Reason.TOO_LONG),
+            new Unplaced("high", 1, Unplaced.Reason.TOO_LONG));
+  }
+
+  /** The layout of another order of the same parts: the virtual saw must see it. */
+  @Test
+  void theVirtualSawSeesAWrongOrder() {
+    Layout layout = new StripCutter().cut(drawers(37));
+    SheetProblem other =
+        new SheetProblem(
+            drawers(37).parts(),
+            drawers(37).stock(),
+            SAW,
+            new Ties(
+                List.of(new Matched("bank", Run.END_TO_END, List.of("high", "middle", "low"))),
+                List.of()));
+    assertThat(VirtualSaw.check(other, layout)).containsExactly(new Fault.NotMatched(1, "bank"));
+  }
+
+  /** Two pairs of doors, each pair too large for the rest of the sheet that the other lies on. */
+  private static SheetProblem doors(int length) {
+    return new SheetProblem(
+        List.of(
+            Examples.part("left", Length.inches(length), Length.inches(20), 2),
+            Examples.part("right", Length.inches(length), Length.inches(20), 2)),
+        List.of(Examples.sheet("ply", 96, 48, Supply.unlimited(), 6000)),
+        Examples.SAW,
+        new Ties(List.of(), List.of(new Together("doors", List.of("left", "right")))));
+  }
+
+  @Test
+  void allOfAGroupComeFromOneSheetOrNone() {
+    Layout one = new ThoroughCutter(AIMS).cut(doors(40));
+    assertThat(one.unplaced()).isEmpty();
+    assertThat(one.sheets()).isEqualTo(1);
+    Layout none = new ThoroughCutter(AIMS).cut(doors(50));
+    assertThat(VirtualSaw.check(doors(50), none)).isEmpty();
+    assertThat(none.unplaced())
+        .containsExactly(
+            new Unplaced("left", 2, Unplaced.Reason.NOT_ON_ONE_SHEET),
+            new Unplaced("right", 2, Unplaced.Reason.NOT_ON_ONE_SHEET));
+  }
+
+  @Test
+  void theVirtualSawSeesAGroupOnTwoSheets() {
+    SheetProblem free =
+        new SheetProblem(doors(50).parts(), doors(50).stock(), Examples.SAW, Ties.NONE);
+    Layout layout = new StripCutter().cut(free);
+    assertThat(VirtualSaw.check(doors(50), layout)).containsExactly(new Fault.NotTogether("doors"));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Run.class)
+  void partsThatCannotLieInOneStripAreRefused(Run run) {
+    List<Part> parts =
+        List.of(
+            Examples.part("a", Length.inches(20), Length.inches(8), 1),
+            Examples.part("b", Length.inches(10), Length.inches(7), 1));
+    Ties ties = new Ties(List.of(new Matched("set", run, List.of("a", "b"))), List.of());
+    assertThatThrownBy(() -> new SheetProblem(parts, List.of(), SAW, ties))
+        .hasMessageContaining("differ");
+  }
+}

@@ -1,0 +1,113 @@
+package fourpin.shop.cut;
+
+import fourpin.cutting.Matched;
+import fourpin.cutting.Part;
+import fourpin.cutting.Ties;
+import fourpin.cutting.Together;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Finds what the parts of one material have to do with each other: those that name the same strip
+ * lie in it in the order of their lines, each as often as it is wanted; those that name the same
+ * group share a sheet.
+ */
+final class TiesReader {
+
+  private final List<PartRow> rows;
+  private final Map<String, Part> parts;
+  private final Cells cells;
+
+  /**
+   * @param cells get what is wrong
+   */
+  TiesReader(List<PartRow> rows, List<Part> parts, Cells cells) {
+    this.rows = rows;
+    this.parts = parts.stream().collect(Collectors.toMap(Part::mark, Function.identity()));
+    this.cells = cells;
+  }
+
+  Ties read() {
+    List<Matched> sets = new ArrayList<>();
+    gathered(row -> row.match().map(PartRow.Match::name).orElse(""))
+        .values()
+        .forEach(its -> set(its).ifPresent(sets::add));
+    List<Together> groups = new ArrayList<>();
+    gathered(row -> row.together().text())
+        .forEach((name, its) -> groups.add(new Together("sheet " + name, marks(its))));
+    sets.stream()
+        .filter(set -> groups.stream().map(set::isPartlyIn).anyMatch(Boolean::booleanValue))
+        .forEach(this::inPart);
+    return cells.anythingWrong() ? Ties.NONE : new Ties(sets, groups);
+  }
+
+  private Map<String, List<PartRow>> gathered(Function<PartRow, String> name) {
+    Map<String, List<PartRow>> gathered = new LinkedHashMap<>();
+    for (PartRow row : rows) {
+      if (!name.apply(row).isEmpty()) {
+        gathered.computeIfAbsent(name.apply(row), _ -> new ArrayList<>()).add(row);
+      }
+    }
+    return gathered;
+  }
+
+  private static List<String> marks(List<PartRow> rows) {
+    return rows.stream().map(PartRow::mark).toList();
+  }
+
+  private Part part(PartRow row) {
+    return Objects.requireNonNull(parts.get(row.mark()));
+  }
+
+  private Optional<Matched> set(List<PartRow> its) {
+    PartRow first = its.getFirst();
+    PartRow.Match match = first.match().orElseThrow();
+    boolean endToEnd = match.run() == Matched.Run.END_TO_END;
+    for (PartRow row : its) {
+      boolean sameWay = row.match().equals(first.match()) && row.grain() == first.grain();
+      boolean sameSize =
+          endToEnd
+              ? part(row).width().equals(part(first).width())
+              : part(row).length().equals(part(first).length());
+      if (!sameWay || !sameSize) {
+        cells.wrong(
+            "match",
+            row.matchCell(),
+            "parts of one strip have the same grain, and "
+                + (endToEnd ? "along it the same width" : "across it the same length"),
+            "correct the sizes, or name another strip");
+        return Optional.empty();
+      }
+    }
+    List<String> marks = new ArrayList<>();
+    its.forEach(row -> marks.addAll(Collections.nCopies(row.count(), row.mark())));
+    if (marks.size() < 2) {
+      cells.wrong(
+          "match",
+          first.matchCell(),
+          "only one part comes from that strip",
+          "name it in the line of another part too, or leave it empty");
+      return Optional.empty();
+    }
+    return Optional.of(new Matched("strip " + match.name(), match.run(), marks));
+  }
+
+  private void inPart(Matched set) {
+    rows.stream()
+        .filter(row -> row.mark().equals(set.marks().getFirst()))
+        .forEach(
+            row ->
+                cells.wrong(
+                    "match",
+                    row.matchCell(),
+                    "only some parts of that strip share a sheet with others",
+                    "write the same under 'together' for all parts of the strip"));
+  }
+}
