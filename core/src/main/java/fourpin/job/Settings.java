@@ -64,6 +64,11 @@ public record Settings(Unit unit, Map<Setting, SettingValue> set) {
         .orElseThrow(() -> unset(setting));
   }
 
+  /** The number in force, of a setting that may have none. */
+  public Optional<Double> optionalNumber(Setting setting) {
+    return find(setting).map(v -> ((SettingValue.OfNumber) v).number());
+  }
+
   public int count(Setting setting) {
     return (int) number(setting);
   }

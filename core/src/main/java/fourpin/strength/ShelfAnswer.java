@@ -16,6 +16,8 @@ import java.util.List;
  * @param others the rest: tipping load of the front edge, largest load within the limit, stress
  * @param plate what it does as a plate: sag of front edge, middle and back edge, loads on supports,
  *     lifting off, low supports, a hand on the front edge
+ * @param inSides what its supports do to the sides: load on the most loaded one, what is allowed of
+ *     wood and pin, distance to the edge, how far the shelf may slide
  */
 public record ShelfAnswer(
     String caseName,
@@ -29,13 +31,15 @@ public record ShelfAnswer(
     List<ReferenceSag> atReferenceLoads,
     List<Figure> supports,
     List<Figure> others,
-    List<Figure> plate) {
+    List<Figure> plate,
+    List<Figure> inSides) {
 
   public ShelfAnswer {
     atReferenceLoads = List.copyOf(atReferenceLoads);
     supports = List.copyOf(supports);
     others = List.copyOf(others);
     plate = List.copyOf(plate);
+    inSides = List.copyOf(inSides);
   }
 
   /** All of them, in the order they are read. */
@@ -47,6 +51,7 @@ public record ShelfAnswer(
     all.addAll(supports);
     all.addAll(others);
     all.addAll(plate);
+    all.addAll(inSides);
     return all;
   }
 

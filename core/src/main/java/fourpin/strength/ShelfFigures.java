@@ -48,7 +48,10 @@ final class ShelfFigures {
     this.plate = verdict.plate().map(p -> new PlateFigures(shelf, p));
   }
 
-  ShelfAnswer answer() {
+  /**
+   * @param inSides what its supports do to the sides
+   */
+  ShelfAnswer answer(List<Figure> inSides) {
     Figure now = sagNow();
     List<ReferenceSag> references = new ArrayList<>();
     Reference.loads().rows().forEach(load -> references.add(reference(load)));
@@ -64,7 +67,8 @@ final class ShelfFigures {
         references,
         supports(),
         others(),
-        plate.map(PlateFigures::all).orElse(List.of()));
+        plate.map(PlateFigures::all).orElse(List.of()),
+        inSides);
   }
 
   private String there() {

@@ -46,7 +46,7 @@ final class ShelfFindings {
     this.verdict = verdict;
     this.plates = plates;
     this.figures = new ShelfFigures(read, verdict);
-    this.answer = figures.answer();
+    this.answer = figures.answer(List.of());
   }
 
   List<Finding> all() {

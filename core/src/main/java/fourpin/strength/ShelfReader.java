@@ -128,7 +128,7 @@ final class ShelfReader {
         .orElseGet(() -> spanOf(shelf, clear, "W", List.of(width)));
   }
 
-  private Optional<Support> support(Part shelf) {
+  Optional<Support> support(Part shelf) {
     return shelf.role() == Part.Role.SHELF ? bay(shelf).supports() : Optional.empty();
   }
 

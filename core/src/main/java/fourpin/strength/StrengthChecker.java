@@ -4,10 +4,12 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.Job;
+import fourpin.measure.Figure;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** From casework to what it carries. */
@@ -31,30 +33,43 @@ public final class StrengthChecker {
 
   private void check(BuiltCase built) {
     ShelfReader reader = new ShelfReader(job, built);
+    SupportReader supports = new SupportReader(job, built);
     List<Part> shelves = reader.shelves();
     for (Part shelf : shelves) {
       ShelfOnSupports read = reader.read(shelf);
-      answers.add(new ShelfFigures(read, Verdict.of(read, plates)).answer());
+      Verdict verdict = Verdict.of(read, plates);
+      List<Figure> inSides = new SupportFigures(read, verdict, supports.pin(shelf, reader)).all();
+      answers.add(new ShelfFigures(read, verdict).answer(inSides));
     }
-    for (List<Part> alike : grouped(shelves, shelf -> likeness(reader.read(shelf), shelf))) {
-      findings(reader, alike);
+    for (List<Part> alike : grouped(shelves, shelf -> likeness(reader, shelf, supports))) {
+      findings(reader, supports, alike);
     }
     findings.addAll(TallSides.of(job, built));
   }
 
-  private void findings(ShelfReader reader, List<Part> alike) {
+  private void findings(ShelfReader reader, SupportReader supports, List<Part> alike) {
     ShelfOnSupports read = reader.read(alike.getFirst());
     Verdict verdict = Verdict.of(read, plates);
+    Optional<PinInSide> pin = supports.pin(alike.getFirst(), reader);
+    SupportFigures figures = new SupportFigures(read, verdict, pin);
     findings.addAll(new ShelfFindings(job, reader, alike, verdict, plates).all());
     verdict
         .plate()
         .ifPresent(
             plate -> findings.addAll(new PlateFindings(job, alike, read, verdict, plate).all()));
+    findings.addAll(new SupportFindings(job, alike, read, figures, supports, pin).all());
   }
 
-  private static Object likeness(ShelfOnSupports read, Part shelf) {
+  private static Object likeness(ShelfReader reader, Part shelf, SupportReader supports) {
+    ShelfOnSupports read = reader.read(shelf);
     return List.of(
-        read.loaded(), read.bearing(), read.limits(), read.doubt(), shelf.material(), shelf.role());
+        read.loaded(),
+        read.bearing(),
+        read.limits(),
+        read.doubt(),
+        shelf.material(),
+        shelf.role(),
+        supports.pin(shelf, reader));
   }
 
   /** Shelves that are alike in all that matters are found fault with together. */

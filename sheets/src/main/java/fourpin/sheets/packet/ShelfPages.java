@@ -26,6 +26,17 @@ final class ShelfPages {
           "low-support-load",
           "low-support-closed");
 
+  /** Likewise the figures of its supports. */
+  private static final List<String> SIDE_COLUMNS =
+      List.of(
+          "support-push",
+          "support-allowed-nds",
+          "support-allowed-ec5",
+          "pin-stress",
+          "edge-diameters",
+          "slides-off",
+          "tipping");
+
   private final Plan plan;
   private final Words words;
 
@@ -55,6 +66,12 @@ final class ShelfPages {
                         + "one low support until enough stands on it; what this takes, and how far a support may lie low "
                         + "under the stated load, stands in the last columns."),
                 asPlates(alike),
+                new Block.Heading("Their supports in the sides"),
+                Block.Paragraph.of(
+                    "Load on the most loaded support, and what two codes allow on it for loads that stay: the National Design "
+                        + "Specification and Eurocode 5, which rest on different tests and margins. No standard for shelf pins "
+                        + "was found; supports other than pins are held to what their maker rates them for, where the job states it."),
+                inSides(alike),
                 new Block.Heading("The same shelves at other loads"),
                 atReferenceLoads(alike),
                 new Block.Heading("Loads on supports, and limits"),
@@ -109,19 +126,34 @@ final class ShelfPages {
             Table.right("Front, load in a row there"),
             Table.right("Rocks until"),
             Table.right("May lie low")),
-        alike.values().stream().map(this::asPlate).toList());
+        alike.values().stream().map(shelves -> row(shelves, PLATE_COLUMNS)).toList());
   }
 
-  private Row asPlate(List<ShelfAnswer> shelves) {
+  private Table inSides(Map<List<String>, List<ShelfAnswer>> alike) {
+    return new Table(
+        List.of(
+            Table.left("Case"),
+            Table.left("Shelves"),
+            Table.right("Load on one"),
+            Table.right("Allowed, NDS"),
+            Table.right("Allowed, Eurocode 5"),
+            Table.right("Bends the pin to"),
+            Table.right("Diameters to the edge"),
+            Table.right("Slides off after"),
+            Table.right("Front edge tips at")),
+        alike.values().stream().map(shelves -> row(shelves, SIDE_COLUMNS)).toList());
+  }
+
+  private Row row(List<ShelfAnswer> shelves, List<String> columns) {
     ShelfAnswer s = shelves.getFirst();
     List<String> cells = new ArrayList<>(List.of(s.caseName(), marks(shelves)));
-    PLATE_COLUMNS.forEach(column -> cells.add(plate(s, column)));
+    columns.forEach(column -> cells.add(cell(s, column)));
     return Table.row(cells.toArray(String[]::new));
   }
 
   /** A figure by the last level of its id; a dash where the shelf has none. */
-  private String plate(ShelfAnswer shelf, String last) {
-    return shelf.plate().stream()
+  private String cell(ShelfAnswer shelf, String last) {
+    return shelf.figures().stream()
         .filter(figure -> last(figure).equals(last))
         .findFirst()
         .map(words::value)

@@ -46,11 +46,15 @@ record Words(Job job) {
   String value(Settings settings, Setting setting) {
     return switch (setting.kind()) {
       case LENGTH -> settings.optionalLength(setting).map(this::length).orElse("none");
-      case NUMBER -> Double.toString(settings.number(setting)).replaceFirst("\\.0$", "");
+      case NUMBER -> settings.optionalNumber(setting).map(Words::plain).orElse("none");
       case COUNT -> Integer.toString(settings.count(setting));
       case LINE_LOAD -> quantity(settings.load(setting));
       case CHOICE -> settings.choice(setting);
     };
+  }
+
+  private static String plain(double number) {
+    return Double.toString(number).replaceFirst("\\.0$", "");
   }
 
   String value(Figure figure) {

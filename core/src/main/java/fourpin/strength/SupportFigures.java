@@ -1,0 +1,316 @@
+package fourpin.strength;
+
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
+import fourpin.reference.Constant;
+import fourpin.reference.PanelProduct;
+import fourpin.reference.PowerLaw;
+import fourpin.reference.Reference;
+import fourpin.reference.Substance;
+import fourpin.reference.Wood;
+import fourpin.strength.PlateAnswer.Bends;
+import fourpin.strength.ShelfOnSupports.Bearing;
+import fourpin.strength.wood.DowelBearing;
+import fourpin.strength.wood.DowelInWood;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the most loaded support of a shelf does to the side, and what that is allowed to be: by the
+ * National Design Specification and by Eurocode 5, which rest on different tests and margins.
+ */
+final class SupportFigures {
+
+  private static final double MM_PER_INCH = 25.4;
+  private static final double LARGE_INCHES = 0.25;
+  private static final double SMALL_INCHES = 0.17;
+
+  /** Specific gravity of a panel from its density at the moisture of rooms, 12 % by mass. */
+  private static final double DENSITY_OF_ONE = 1120;
+
+  /** Plastic section modulus of a round bar, d³ / 6 (EN 1995-1-1, 8.5.1.1; NDS, appendix I). */
+  private static final double PLASTIC = 6;
+
+  private static final Source YIELD =
+      new Source(
+          "Johansen's theory of yield, a stiff dowel that turns in its hole",
+          "NDS 2018, 12.3.1; EN 1995-1-1:2004, 8.2",
+          Standing.DERIVED);
+
+  private static final Source STATICS = new Source("statics", "", Standing.DERIVED);
+
+  private final ShelfOnSupports shelf;
+  private final Verdict verdict;
+  private final Optional<PinInSide> pin;
+
+  SupportFigures(ShelfOnSupports shelf, Verdict verdict, Optional<PinInSide> pin) {
+    this.shelf = shelf;
+    this.verdict = verdict;
+    this.pin = pin;
+  }
+
+  /** Nothing for a shelf in joints. */
+  List<Figure> all() {
+    return shelf.bearing() instanceof Bearing.Rows rows ? all(rows) : List.of();
+  }
+
+  private List<Figure> all(Bearing.Rows rows) {
+    List<Figure> all = new ArrayList<>();
+    push().ifPresent(all::add);
+    pin.ifPresent(
+        p -> {
+          nds(p).ifPresent(all::add);
+          ec5(p).ifPresent(all::add);
+          stress(p).ifPresent(all::add);
+          all.add(edge(p));
+        });
+    all.add(
+        figure(
+            "slides-off",
+            "how far the shelf may creep forward until its back edge leaves the back supports",
+            length(rows.back().number()),
+            "b",
+            List.of(rows.back().input("b", "back edge to the middle of the back row")),
+            STATICS));
+    return all;
+  }
+
+  /** Load on the most loaded support; nothing for a shelf that tips. */
+  Optional<Figure> push() {
+    return verdict.bends().map(Bends::pushes).map(this::push);
+  }
+
+  private Figure push(List<Double> pushes) {
+    double most = pushes.stream().max(Double::compare).orElse(0.0);
+    return figure(
+        "support-push",
+        "load on the most loaded support",
+        force(most),
+        "max r",
+        List.of(
+            new Input("r", "loads on the supports, as a plate", force(most), PlateFigures.PLATE)),
+        PlateFigures.PLATE);
+  }
+
+  /** Load allowed by the NDS, which knows wood and plywood. */
+  Optional<Figure> nds(PinInSide in) {
+    return gravity(in).map(gravity -> nds(in, gravity));
+  }
+
+  private Figure nds(PinInSide in, Sourced gravity) {
+    PowerLaw law = DowelBearing.ndsAlong(in.diameter().number());
+    double bearing = DowelBearing.nds(gravity.number(), in.diameter().number(), 0);
+    Sourced duration = Reference.constant("NDS duration for permanent loads").sourced();
+    Sourced reduction = reduction(in.diameter().number() / MM_PER_INCH);
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(
+        new Input(
+            "Fₑ",
+            "bearing of the side along its grain, %s × G^%s psi"
+                .formatted(plain(law.factor()), plain(law.gravityPower())),
+            stress(bearing),
+            law.source()));
+    inputs.add(gravity.input("G", "specific gravity of the side"));
+    inputs.addAll(sizes(in));
+    inputs.add(duration.input("C_D", "for loads that stay"));
+    inputs.add(reduction.input("R_d", "from yield to what is allowed"));
+    return figure(
+        "support-allowed-nds",
+        "load allowed on a support, by the NDS",
+        force(in.dowel().yieldsAt(bearing) * duration.number() / reduction.number()),
+        "Fₑ d (" + DowelInWood.SHARE + ") C_D / R_d",
+        inputs,
+        YIELD);
+  }
+
+  /** The yield of one member in bearing; for dowels under 1/4 in by their diameter. */
+  private static Sourced reduction(double inches) {
+    Constant small = Reference.constant("NDS reduction of small dowels");
+    Constant large = Reference.constant("NDS reduction of large dowels");
+    double factor =
+        inches >= LARGE_INCHES
+            ? large.value()
+            : inches <= SMALL_INCHES ? small.value() : 10 * inches + 0.5;
+    return new Sourced(Quantity.of(factor, QuantityUnit.RATIO), large.source());
+  }
+
+  /** The NDS says nothing of boards of particles and fibres. */
+  private static Optional<Sourced> gravity(PinInSide in) {
+    Substance substance = Matters.substance(in.side());
+    return switch (substance) {
+      case Wood wood ->
+          Optional.of(
+              new Sourced(Quantity.of(wood.specificGravity(), QuantityUnit.RATIO), wood.source()));
+      case PanelProduct panel ->
+          switch (panel.family()) {
+            case PLYWOOD, LAMINATED_WOOD, STRAND_BOARD, SOLID_WOOD ->
+                Optional.of(
+                    new Sourced(
+                        Quantity.of(
+                            panel.density().low().value() / DENSITY_OF_ONE, QuantityUnit.RATIO),
+                        panel.source()));
+            case PARTICLEBOARD, FIBREBOARD, GLASS -> Optional.empty();
+          };
+    };
+  }
+
+  /** Load allowed by Eurocode 5; nothing in glass. */
+  Optional<Figure> ec5(PinInSide in) {
+    double diameter = in.diameter().number();
+    Sourced density = characteristic(in);
+    return switch (Matters.substance(in.side())) {
+      case Wood wood ->
+          Optional.of(
+              ec5(
+                  in,
+                  density,
+                  "0.082 (1 - 0.01 d) ρ",
+                  DowelBearing.ec5(wood.kind(), density.number(), diameter, 0),
+                  "EC5 embedment"));
+      case PanelProduct panel ->
+          switch (panel.family()) {
+            case PLYWOOD, LAMINATED_WOOD, SOLID_WOOD ->
+                Optional.of(
+                    ec5(
+                        in,
+                        density,
+                        "0.11 (1 - 0.01 d) ρ",
+                        DowelBearing.ec5Plywood(density.number(), diameter),
+                        "EC5 embedment of plywood"));
+            case PARTICLEBOARD, FIBREBOARD, STRAND_BOARD ->
+                Optional.of(
+                    ec5(
+                        in,
+                        density,
+                        "50 d^-0.6 × T^0.2, T the side's thickness",
+                        DowelBearing.ec5Board(diameter, in.side().thickness().mm()),
+                        "EC5 embedment of particleboard"));
+            case GLASS -> Optional.empty();
+          };
+    };
+  }
+
+  private Figure ec5(
+      PinInSide in, Sourced density, String formula, double bearing, String constant) {
+    Sourced duration = Reference.constant("EC5 duration for permanent loads").sourced();
+    Sourced material = Reference.constant("EC5 material factor of connections").sourced();
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(
+        new Input(
+            "f",
+            "characteristic embedment of the side, " + formula,
+            stress(bearing),
+            Reference.constant(constant).source()));
+    inputs.add(density.input("ρ", "characteristic density of the side"));
+    inputs.addAll(sizes(in));
+    inputs.add(duration.input("k_mod", "for loads that stay, indoors"));
+    inputs.add(material.input("γ_M", "margin for connections"));
+    return figure(
+        "support-allowed-ec5",
+        "load allowed on a support, by Eurocode 5",
+        force(in.dowel().yieldsAt(bearing) * duration.number() / material.number()),
+        "f d (" + DowelInWood.SHARE + ") k_mod / γ_M",
+        inputs,
+        YIELD);
+  }
+
+  /** The mean over 1.2 for wood, the low end of the range for panels. */
+  private static Sourced characteristic(PinInSide in) {
+    Substance substance = Matters.substance(in.side());
+    double density =
+        switch (substance) {
+          case Wood wood ->
+              wood.density().typical().value()
+                  / Reference.constant("mean over characteristic density").value();
+          case PanelProduct panel -> panel.density().low().value();
+        };
+    return new Sourced(Quantity.of(density, QuantityUnit.DENSITY), substance.source());
+  }
+
+  private static List<Input> sizes(PinInSide in) {
+    return List.of(
+        in.diameter().input("d", "diameter of what presses on the wood"),
+        in.depth().input("t", "its depth in the wood"),
+        new Input(
+            "e",
+            "from the side to the middle of what lies on the pin, (r + g) / 2",
+            length(in.lever()),
+            STATICS),
+        in.reach().input("r", "reach of the pin"),
+        in.gap().input("g", "gap at the end, the shelf pushed to the other side"));
+  }
+
+  /** Bending stress in the pin under its push. */
+  Optional<Figure> stress(PinInSide in) {
+    return push().flatMap(push -> bearing(in).map(bearing -> stress(in, push, bearing)));
+  }
+
+  /** The lower of both, which bends the pin more. */
+  private Optional<Double> bearing(PinInSide in) {
+    return List.of(nds(in), ec5(in)).stream()
+        .flatMap(Optional::stream)
+        .map(f -> f.inputs().getFirst().value().value())
+        .min(Double::compare);
+  }
+
+  private Figure stress(PinInSide in, Figure push, double bearing) {
+    double moment = in.dowel().moment(push.value().value(), bearing);
+    double stem = in.stem().number();
+    return figure(
+        "pin-stress",
+        "bending stress in the most loaded pin",
+        stress(moment * PLASTIC / (stem * stem * stem)),
+        "6 P (e + P / (2 f d)) / s³",
+        List.of(
+            new Input("P", push.title(), push.value(), push.source()),
+            new Input("e", "lever of the push", length(in.lever()), STATICS),
+            new Input("f", "bearing of the side, the lower of both", stress(bearing), YIELD),
+            in.diameter().input("d", "diameter of what presses on the wood"),
+            in.stem().input("s", "diameter of the pin")),
+        YIELD);
+  }
+
+  private Figure edge(PinInSide in) {
+    double diameters = in.edge() / in.diameter().number();
+    return figure(
+        "edge-diameters",
+        "diameters from the middle of the front holes to the side's front edge; 1.5 are asked by the"
+            + " NDS, 3 by Eurocode 5",
+        Quantity.of(diameters, QuantityUnit.RATIO),
+        "x / d",
+        List.of(
+            new Input(
+                "x", "from the hole's middle to the edge", length(in.edge()), Source.GEOMETRY),
+            in.diameter().input("d", "diameter of the hole"),
+            Reference.constant("NDS edge distance").sourced().input("n₁", "asked by the NDS"),
+            Reference.constant("EC5 edge distance").sourced().input("n₂", "asked by Eurocode 5")),
+        STATICS);
+  }
+
+  private static String plain(double number) {
+    return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+  }
+
+  private Figure figure(
+      String id, String title, Quantity value, String formula, List<Input> inputs, Source source) {
+    return new Figure(shelf.prefix() + "/" + id, title, value, formula, inputs, source);
+  }
+
+  private static Quantity length(double mm) {
+    return Quantity.of(mm, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
+  }
+
+  private static Quantity stress(double mpa) {
+    return Quantity.of(mpa, QuantityUnit.STRESS);
+  }
+}

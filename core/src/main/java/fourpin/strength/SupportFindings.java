@@ -1,0 +1,138 @@
+package fourpin.strength;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Part;
+import fourpin.casework.Place;
+import fourpin.job.Job;
+import fourpin.measure.Figure;
+import fourpin.measure.Sourced;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Supports that carry more than wood, metal or their maker's rating allow. */
+final class SupportFindings {
+
+  private final Job job;
+  private final List<Part> shelves;
+  private final ShelfOnSupports read;
+  private final SupportFigures figures;
+  private final SupportReader supports;
+  private final Optional<PinInSide> pin;
+
+  /**
+   * @param shelves alike; at least one
+   */
+  SupportFindings(
+      Job job,
+      List<Part> shelves,
+      ShelfOnSupports read,
+      SupportFigures figures,
+      SupportReader supports,
+      Optional<PinInSide> pin) {
+    this.job = job;
+    this.shelves = shelves;
+    this.read = read;
+    this.figures = figures;
+    this.supports = supports;
+    this.pin = pin;
+  }
+
+  List<Finding> all() {
+    List<Finding> all = new ArrayList<>();
+    figures
+        .push()
+        .ifPresent(
+            push -> {
+              pin.flatMap(p -> crushes(p, push)).ifPresent(all::add);
+              supports.rating().flatMap(r -> overRated(r, push)).ifPresent(all::add);
+            });
+    pin.flatMap(figures::stress).flatMap(this::bends).ifPresent(all::add);
+    return all;
+  }
+
+  /** Over both codes it fails; over one of them it is a doubt. */
+  private Optional<Finding> crushes(PinInSide in, Figure push) {
+    List<Figure> allowed =
+        Stream.of(figures.nds(in), figures.ec5(in)).flatMap(Optional::stream).toList();
+    long over = allowed.stream().filter(a -> value(push) > value(a)).count();
+    return over == 0
+        ? Optional.empty()
+        : Optional.of(
+            crushes(push, allowed, over == allowed.size() ? Severity.ERROR : Severity.DOUBT));
+  }
+
+  private Finding crushes(Figure push, List<Figure> allowed, Severity severity) {
+    String limits =
+        allowed.stream()
+            .map(a -> text(a) + a.title().substring(a.title().indexOf(", by ") + 1))
+            .collect(Collectors.joining(" and "));
+    List<Figure> shown = new ArrayList<>(List.of(push));
+    shown.addAll(allowed);
+    return finding(
+        severity,
+        "support-crushes",
+        "%s: a support carries %s and may crush the wood of its hole; %s are allowed for loads that stay"
+            .formatted(names(), text(push), limits),
+        shown,
+        List.of(
+            new Remedy("use sleeves: more wood bears them", "a larger hole; sleeves"),
+            new Remedy("use pins that go deeper into the side", "deeper holes"),
+            new Remedy("make the sides of denser wood, or narrower bays", "another case")));
+  }
+
+  private Optional<Finding> bends(Figure stress) {
+    Sourced allowed = supports.pinStress();
+    return value(stress) <= allowed.number()
+        ? Optional.empty()
+        : Optional.of(
+            finding(
+                Severity.DOUBT,
+                "pin-bends",
+                "%s: the most loaded pin is bent to %s; %s are taken as allowed"
+                    .formatted(names(), text(stress), allowed.value().text(job.unit())),
+                List.of(stress),
+                List.of(
+                    new Remedy("use thicker pins", "larger holes"),
+                    new Remedy("cut the shelves closer: set less end-play", "care"))));
+  }
+
+  private Optional<Finding> overRated(Sourced rating, Figure push) {
+    return value(push) <= rating.number()
+        ? Optional.empty()
+        : Optional.of(
+            finding(
+                Severity.ERROR,
+                "support-rating",
+                "%s: a support carries %s; its maker rates it for %s"
+                    .formatted(names(), text(push), rating.value().text(job.unit())),
+                List.of(push),
+                List.of(
+                    new Remedy("use supports of a higher rating", "other supports"),
+                    new Remedy("make narrower bays", "another case"))));
+  }
+
+  private Finding finding(
+      Severity severity, String kind, String what, List<Figure> shown, List<Remedy> remedies) {
+    Part first = shelves.getFirst();
+    Place place = Place.of(read.caseName(), first.mark(), first.box());
+    return new Finding(severity, kind, what, shown, place, remedies);
+  }
+
+  private String names() {
+    String marks = shelves.stream().map(Part::mark).collect(Collectors.joining(", "));
+    return (shelves.size() == 1 ? "shelf " : "shelves ") + marks;
+  }
+
+  private static double value(Figure figure) {
+    return figure.value().value();
+  }
+
+  private String text(Figure figure) {
+    return figure.value().text(job.unit());
+  }
+}

@@ -1,0 +1,176 @@
+package fourpin.strength;
+
+import static fourpin.job.SampleJobs.in;
+import static fourpin.strength.Shelving.check;
+import static fourpin.strength.Shelving.ofKind;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Severity;
+import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
+import fourpin.job.Load;
+import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Support;
+import fourpin.measure.CommaDecimals;
+import fourpin.measure.Figure;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.strength.wood.DowelInWood;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What supports do to the sides. */
+@ExtendWith(CommaDecimals.class)
+class SupportFiguresTest {
+
+  private static Figure figure(ShelfAnswer shelf, String last) {
+    return shelf.inSides().stream()
+        .filter(f -> f.id().endsWith("/" + last))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double input(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(i -> i.symbol().equals(symbol))
+        .mapToDouble(i -> i.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * Without a lever, 0.414 of bearing times area: the rotation of a stiff dowel in one member (NDS
+   * 2018, Table 12.3.1A, mode II for members alike; EN 1995-1-1, Eq. 8.6 c); by a lever of the
+   * depth, from the same balance of forces, √10 - 3.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, 0.41421", "10, 0.16228", "1e6, 0.0000025"})
+  void aStiffDowelTurnsAtTheLoadOfTheCodes(double lever, double share) {
+    DowelInWood dowel = new DowelInWood(5, 10, lever);
+    assertThat(dowel.yieldsAt(30) / (30 * 5 * 10)).isCloseTo(share, within(1e-5));
+  }
+
+  /** The forces of that state balance: what presses up less what presses down is the push. */
+  @ParameterizedTest
+  @CsvSource({"6.35, 9.5, 5", "5, 12, 1", "8, 20, 30"})
+  void theForcesInTheHoleBalance(double diameter, double depth, double lever) {
+    double push = new DowelInWood(diameter, depth, lever).yieldsAt(25);
+    double line = 25 * diameter;
+    double mouth = (push / line + depth) / 2;
+    double bottom = depth - mouth;
+    assertThat(line * (mouth - bottom)).isCloseTo(push, within(1e-9));
+    assertThat(line * bottom * (mouth + bottom / 2))
+        .isCloseTo(push * lever + line * mouth * mouth / 2, within(1e-6 * push * depth));
+  }
+
+  /** The formulas that are printed, worked out from the inputs that are printed. */
+  @Test
+  void thePrintedWorkingGivesThePrintedLoads() {
+    ShelfAnswer shelf = check(SampleJobs.bay(2), SampleJobs.bay(2)).shelves().getFirst();
+    Figure nds = figure(shelf, "support-allowed-nds");
+    double yields = input(nds, "Fₑ") * input(nds, "d") * share(nds);
+    assertThat(nds.value().value())
+        .isCloseTo(yields * input(nds, "C_D") / input(nds, "R_d"), within(1e-9));
+    Figure ec5 = figure(shelf, "support-allowed-ec5");
+    assertThat(ec5.value().value())
+        .isCloseTo(
+            input(ec5, "f")
+                * input(ec5, "d")
+                * share(ec5)
+                * input(ec5, "k_mod")
+                / input(ec5, "γ_M"),
+            within(1e-9));
+    Figure stress = figure(shelf, "pin-stress");
+    double lever = input(stress, "P") / (2 * input(stress, "f") * input(stress, "d"));
+    assertThat(stress.value().value())
+        .isCloseTo(
+            6 * input(stress, "P") * (input(stress, "e") + lever) / Math.pow(input(stress, "s"), 3),
+            within(1e-9));
+  }
+
+  private static double share(Figure figure) {
+    double t = input(figure, "t");
+    double reach = t + 2 * input(figure, "e");
+    return Math.hypot(reach, t) - reach;
+  }
+
+  /** All supports of a shelf of plain plywood carry alike. */
+  @Test
+  void theMostLoadedSupportCarriesAQuarterOrMore() {
+    ShelfAnswer shelf = check(SampleJobs.bay(1), SampleJobs.bay(1)).shelves().getFirst();
+    double all = 2 * shelf.supports().stream().mapToDouble(f -> f.value().value()).sum();
+    double push = figure(shelf, "support-push").value().value();
+    assertThat(push).isGreaterThanOrEqualTo(all / 4).isCloseTo(all / 4, withPercentage(3));
+  }
+
+  /** Holes crush when both codes say so; one of them alone is a doubt. */
+  @Test
+  void heavyShelvesCrushTheirHoles() {
+    ShelfAnswer shelf = check(SampleJobs.bay(1), SampleJobs.bay(1)).shelves().getFirst();
+    double push = figure(shelf, "support-push").value().value();
+    double load = shelf.load().value().value();
+    double nds = figure(shelf, "support-allowed-nds").value().value();
+    double ec5 = figure(shelf, "support-allowed-ec5").value().value();
+    assertThat(crushes(0.8 * load * nds / push)).isEmpty();
+    assertThat(crushes(load * (nds + ec5) / 2 / push))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.DOUBT);
+    assertThat(crushes(1.2 * load * ec5 / push))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.ERROR);
+  }
+
+  private static List<Finding> crushes(double newtonPerMm) {
+    Bay bay = Shelving.bay(1, new Load.PerLength(Quantity.of(newtonPerMm, QuantityUnit.LINE_LOAD)));
+    return ofKind(check(bay, bay), "support-crushes");
+  }
+
+  /** Sleeves bear on more wood. */
+  @Test
+  void sleevesCarryMore() {
+    Support.Pins pins = (Support.Pins) SampleJobs.pins();
+    Support sleeved = new Support.Sleeved(pins, in("3/8"), in("1/2"), in("1/32"));
+    double bare = allowed(pins);
+    assertThat(allowed(sleeved)).isGreaterThan(1.5 * bare);
+  }
+
+  private static double allowed(Support support) {
+    Bay bay = Shelving.bay(Shelving.shelves("ply", List.of()), support);
+    return figure(check(bay, bay).shelves().getFirst(), "support-allowed-ec5").value().value();
+  }
+
+  /** A rating is held against where it is stated, and only there. */
+  @Test
+  void ratingsAreHeldAgainst() {
+    assertThat(ofKind(rated("5"), "support-rating").getFirst().severity())
+        .isEqualTo(Severity.ERROR);
+    assertThat(ofKind(rated("5000"), "support-rating")).isEmpty();
+    assertThat(ofKind(check(SampleJobs.bay(1)), "support-rating")).isEmpty();
+  }
+
+  private static Strength rated(String newton) {
+    CaseDraft draft = new CaseDraft();
+    draft.settings =
+        draft.settings.with(
+            Setting.SUPPORT_RATING, new SettingValue.OfNumber(Double.parseDouble(newton)));
+    return check(SampleJobs.job(draft.order()));
+  }
+
+  /** Soft pins are told; a shelf in joints has no supports to speak of. */
+  @Test
+  void softPinsBend() {
+    CaseDraft draft = new CaseDraft();
+    draft.settings = draft.settings.with(Setting.PIN_STRESS, new SettingValue.OfNumber(20));
+    draft.load = Optional.of(new Load.PerLength(Quantity.of(1, QuantityUnit.LINE_LOAD)));
+    assertThat(ofKind(check(SampleJobs.job(draft.order())), "pin-bends")).isNotEmpty();
+  }
+}
