@@ -818,6 +818,15 @@ public enum Setting {
       "10 mm",
       "gap under a shelf's fourth pin from which its rocking is felt",
       memory("1/32 in is felt with a stiff shelf, 1/64 in is not")),
+  LEAST_GAIN(
+      "least-gain",
+      Kind.LENGTH,
+      "0.002 in",
+      "0.05 mm",
+      "0 mm",
+      "5 mm",
+      "how much a change must take off a shelf's gap or slope to be told, and by how much places must differ for one to be the worst",
+      memory("half a sheet of thick paper")),
   GUIDE_HOLE_ERROR(
       "guide-hole-error",
       Kind.LENGTH,

@@ -112,6 +112,17 @@ final class CaseWays {
         .anyMatch(l -> l.part().equals(part) && l.face() == face);
   }
 
+  /** The guide that a hole is bored through, if it is through one. */
+  Optional<GuidedBoring> guided(Hole hole) {
+    return guided.stream()
+        .filter(
+            boring ->
+                boring.grids().stream()
+                    .anyMatch(
+                        g -> g.rows().stream().map(g::purpose).anyMatch(hole.purpose()::equals)))
+        .findFirst();
+  }
+
   /** Whether the block of a guide bears on the lower end of a part. */
   boolean bearsOnEndOf(String mark) {
     return guided.stream()

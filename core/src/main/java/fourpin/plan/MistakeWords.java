@@ -30,7 +30,7 @@ final class MistakeWords {
     this.mishaps = mishaps;
   }
 
-  String what(Mistake mistake, Length otherBit) {
+  String what(Mistake mistake, Optional<OtherBit> otherBit) {
     Bore first = rows.wanted().getFirst();
     String mark = names.part().mark();
     return switch (mistake) {
@@ -52,8 +52,22 @@ final class MistakeWords {
               "The stop slips and lets the bit %s deeper.",
               text(names.settings().length(Setting.STOP_SLIP)));
       case OTHER_BIT ->
-          say("A bit of %s is in, instead of %s.", text(otherBit), text(first.diameter()));
+          otherBit
+              .map(bit -> otherBit(bit, first.diameter()))
+              .orElse(
+                  "No other bit among the tools stated fits where this one of "
+                      + text(first.diameter())
+                      + " is.");
     };
+  }
+
+  private String otherBit(OtherBit bit, Length right) {
+    return say(
+        bit.isOwn()
+            ? "The shop's bit of %s is in, instead of %s."
+            : "A bit of %s, which pins are sold for, is in, instead of %s.",
+        text(bit.diameter()),
+        text(right));
   }
 
   private boolean isGuided() {
@@ -62,7 +76,9 @@ final class MistakeWords {
 
   String shows(Mistake mistake) {
     List<String> all = new ArrayList<>();
-    if (rows.isAsWanted()) {
+    if (rows.isAsWanted() && mistake == Mistake.OTHER_BIT) {
+      all.add("It can only happen with a borrowed bit.");
+    } else if (rows.isAsWanted()) {
       all.add(say("Nothing: %s.", harmless(mistake)));
     } else if (rows.made().isEmpty()) {
       all.add(

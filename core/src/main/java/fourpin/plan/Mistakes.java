@@ -13,11 +13,7 @@ import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
 import fourpin.job.Job;
 import fourpin.job.Setting;
-import fourpin.measure.Length;
-import fourpin.reference.Reference;
-import fourpin.reference.ShelfPin;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +42,8 @@ public final class Mistakes {
 
   /**
    * One report for each mistake that the way of boring allows, for the first side with rows of each
-   * case (for a second left side, the right one); none for cases without holes for pins.
+   * case (for a second left side, the right one); none for cases without holes for pins. That no
+   * other bit fits is a report as well.
    *
    * @param borings how bays are bored, as the program was written for
    */
@@ -113,12 +110,13 @@ public final class Mistakes {
     RowNames names = new RowNames(built, part, boring.grids());
     MistakeWords words = new MistakeWords(job.style(), names, ways, rows, mishaps);
     PanelRescue rescue = new PanelRescue(job.style(), names, ways, rows);
-    PanelRescue.Answer answer = rescue.from(mistake, nextSize(part));
+    Optional<OtherBit> other = otherBit(part);
+    PanelRescue.Answer answer = rescue.from(mistake, other);
     return new MistakeReport(
         mistake,
         built.order().name(),
         part.mark(),
-        words.what(mistake, nextSize(part)),
+        words.what(mistake, other),
         words.shows(mistake),
         words.test(mistake),
         answer.rescue(),
@@ -136,7 +134,8 @@ public final class Mistakes {
       case HOLE_SKIPPED -> blunder.holeSkipped();
       case STOP_SLIPPED ->
           Optional.of(blunder.deeper(built.order().settings().length(Setting.STOP_SLIP)));
-      case OTHER_BIT -> Optional.of(blunder.bored(nextSize(part)));
+      case OTHER_BIT ->
+          Optional.of(otherBit(part).map(bit -> blunder.bored(bit.diameter())).orElse(steps));
     };
   }
 
@@ -145,15 +144,8 @@ public final class Mistakes {
     return ways.manner(firstHole(part)) != CaseWays.Manner.MACHINE;
   }
 
-  /** The next wider hole that pins are sold for; under the widest, the next narrower. */
-  private static Length nextSize(Part part) {
-    Length right = firstHole(part).diameter();
-    List<Length> sizes = Reference.pins().rows().stream().map(ShelfPin::hole).sorted().toList();
-    return sizes.stream()
-        .filter(s -> s.isMoreThan(right))
-        .findFirst()
-        .or(() -> sizes.stream().filter(s -> s.isLessThan(right)).max(Comparator.naturalOrder()))
-        .orElse(right);
+  private Optional<OtherBit> otherBit(Part part) {
+    return OtherBit.than(firstHole(part), ways, job.shop());
   }
 
   private static Hole firstHole(Part part) {

@@ -31,9 +31,12 @@ final class PanelRescue {
     this.rows = rows;
   }
 
-  Answer from(Mistake mistake, Length bit) {
+  Answer from(Mistake mistake, Optional<OtherBit> bit) {
     if (mistake == Mistake.STOP_SLIPPED) {
       return deeper();
+    }
+    if (mistake == Mistake.OTHER_BIT && bit.isEmpty()) {
+      return new Answer(Rescue.NOT_NEEDED, "Measure a borrowed bit before it goes in.");
     }
     if (rows.isAsWanted()) {
       return new Answer(Rescue.NOT_NEEDED, "The panel is as wanted.");
@@ -42,7 +45,7 @@ final class PanelRescue {
       return new Answer(Rescue.NOT_NEEDED, "Nothing is spoilt: put it right and bore.");
     }
     return switch (mistake) {
-      case OTHER_BIT -> otherBit(bit);
+      case OTHER_BIT -> otherBit(bit.orElseThrow().diameter());
       case SECOND_LEFT -> otherFace();
       case END_FOR_END, PANEL_TURNED -> othersAlike().orElseGet(this::boreAgain);
       case WRONG_EDGE, HOLE_SKIPPED -> boreAgain();

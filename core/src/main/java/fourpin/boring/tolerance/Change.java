@@ -8,6 +8,27 @@ package fourpin.boring.tolerance;
  */
 public record Change(String what, Outcome before, Outcome after, String cost) {
 
+  /** What comes of it. */
+  enum Effect {
+    GAIN,
+    NONE,
+    HARM
+  }
+
+  /**
+   * The gap counts first, then the slope.
+   *
+   * @param resolution differences up to this are none, mm
+   */
+  Effect effect(double resolution) {
+    double narrower = before.gap() - after.gap();
+    double less = Math.abs(narrower) > resolution ? narrower : before.slope() - after.slope();
+    if (Math.abs(less) <= resolution) {
+      return Effect.NONE;
+    }
+    return less > 0 ? Effect.GAIN : Effect.HARM;
+  }
+
   /**
    * How shelves lie, at the worst place.
    *

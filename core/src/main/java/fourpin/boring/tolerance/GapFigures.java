@@ -169,8 +169,10 @@ final class GapFigures {
         SIMULATED);
   }
 
-  private static String at(PositionGap place) {
-    return "bay " + place.bay() + " level " + place.level();
+  private String at(PositionGap place) {
+    double least = table.places().stream().mapToDouble(PositionGap::usual).min().orElse(0);
+    boolean even = table.worst().usual() - least <= settings.length(Setting.LEAST_GAIN).mm();
+    return even ? "at every place" : "bay " + place.bay() + " level " + place.level();
   }
 
   private Input limit() {

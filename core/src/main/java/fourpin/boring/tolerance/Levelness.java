@@ -8,29 +8,40 @@ import java.util.List;
  * How level shelves lie in bays that are bored one way.
  *
  * @param limit gap that is felt, mm
+ * @param resolution differences of gaps and slopes up to this are none, mm
  * @param places every place that a shelf can lie at, bay by bay from the bottom up
  * @param worst the one with the widest gap
  * @param expected mean number of places in a case that rock so that it is felt
  * @param anyPlace odds that at least one of all places does, 0 to 1; from simulated cases
  * @param anyShelf odds that at least one shelf does where the plan lays it; from simulated cases
- * @param changes what to do otherwise, and what each brings
+ * @param gains what to do otherwise, and what each brings; only what brings something
+ * @param harms what not to do otherwise, and what each would cost
  * @param figures with their working
  */
 public record Levelness(
     String caseName,
     Way way,
     double limit,
+    double resolution,
     List<PositionGap> places,
     PositionGap worst,
     double expected,
     double anyPlace,
     double anyShelf,
-    List<Change> changes,
+    List<Change> gains,
+    List<Change> harms,
     List<Figure> figures) {
 
   public Levelness {
     places = List.copyOf(places);
-    changes = List.copyOf(changes);
+    gains = List.copyOf(gains);
+    harms = List.copyOf(harms);
     figures = List.copyOf(figures);
+  }
+
+  /** Whether shelves lie as well at one place as at any other. */
+  public boolean isEven() {
+    double least = places.stream().mapToDouble(PositionGap::usual).min().orElse(0);
+    return worst.usual() - least <= resolution;
   }
 }

@@ -2,6 +2,7 @@ package fourpin.boring.tolerance;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Seat;
+import fourpin.boring.tolerance.Change.Effect;
 import fourpin.boring.tolerance.Change.Outcome;
 import fourpin.boring.tolerance.ErrorModel.Position;
 import fourpin.boring.way.CaseBoring;
@@ -61,6 +62,10 @@ public final class Tolerances {
     return settings.length(Setting.FEEL_LIMIT).mm();
   }
 
+  private double resolution() {
+    return settings.length(Setting.LEAST_GAIN).mm();
+  }
+
   private ErrorModel model(Way way, Method method, Alteration alteration) {
     return ErrorModels.of(built, grids, way, method, alteration);
   }
@@ -106,17 +111,24 @@ public final class Tolerances {
     GapFigures writer = figures(boring.chosen(), model, table);
     List<Figure> figures = new ArrayList<>(writer.ofPlaces());
     figures.addAll(writer.simulated(tally));
+    List<Change> changes = changes(boring, table.outcome());
     return new Levelness(
         boring.caseName(),
         boring.chosen(),
         limit(),
+        resolution(),
         table.places(),
         table.worst(),
         table.expected(),
         tally.oddsOfAny(),
         tally.oddsOfAnyApart(),
-        changes(boring, table.outcome()),
+        with(Effect.GAIN, changes),
+        with(Effect.HARM, changes),
         figures);
+  }
+
+  private List<Change> with(Effect effect, List<Change> changes) {
+    return changes.stream().filter(c -> c.effect(resolution()) == effect).toList();
   }
 
   /** Whether the plan lays a shelf there. */

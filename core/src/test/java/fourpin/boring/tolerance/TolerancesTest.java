@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fourpin.boring.BayGrid;
+import fourpin.boring.tolerance.Change.Effect;
+import fourpin.boring.tolerance.Change.Outcome;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
 import fourpin.boring.way.Precision.Rocking;
@@ -20,7 +22,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TolerancesTest {
 
@@ -65,7 +70,11 @@ class TolerancesTest {
   }
 
   private static Change change(Levelness level, String what) {
-    return level.changes().stream().filter(c -> c.what().contains(what)).findFirst().orElseThrow();
+    return Stream.of(level.gains(), level.harms())
+        .flatMap(List::stream)
+        .filter(c -> c.what().contains(what))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Wander 0.2 mm and seat 0.1 mm in four holes: 2 √0.05 = 0.447; in inches 1/64 and 1/128. */
@@ -144,13 +153,14 @@ class TolerancesTest {
     assertThat(change(level, "one clamping").after().odds()).isLessThan(level.worst().odds());
     assertThat(change(level, "plunge router").after().odds()).isLessThan(level.worst().odds());
     Change turned = change(level, "right-hand panels bored from their upper ends");
+    assertThat(level.harms()).as("slopes, though it does not rock").contains(turned);
     assertThat(turned.after().gap()).isCloseTo(turned.before().gap(), within(1e-9));
     assertThat(turned.after().slope()).isGreaterThan(turned.before().slope());
     Change oneRow = change(level, "the last row of each bay bored from the upper end");
     assertThat(oneRow.after().gap()).isGreaterThan(oneRow.before().gap());
   }
 
-  /** Half a shim is left at most; one too thick to help leaves the odds as they are. */
+  /** Half a shim is left at most; one too thick to help is not told. */
   @Test
   void shimsLeaveHalfTheirThickness() {
     Change shims = change(stepped(), "shims");
@@ -158,16 +168,62 @@ class TolerancesTest {
     assertThat(shims.after().odds()).isZero();
     Settings coarse = Workshop.defaults().with(Setting.SHIM, new SettingValue.OfLength(in("1/10")));
     Workshop other = Workshop.with(coarse);
-    Change thick =
-        change(level(other, Way.STEEL_STRAP, Map.of(Way.STEEL_STRAP, other.guided("0"))), "shims");
-    assertThat(thick.after().gap()).isLessThanOrEqualTo(thick.before().gap());
-    assertThat(thick.after().odds()).isEqualTo(thick.before().odds());
+    Levelness thick = level(other, Way.STEEL_STRAP, Map.of(Way.STEEL_STRAP, other.guided("0")));
+    assertThat(thick.gains()).noneMatch(c -> c.what().contains("shims"));
+    assertThat(thick.harms()).noneMatch(c -> c.what().contains("shims"));
+  }
+
+  /** Sleeves in a guide that does not wear bring nothing, and are not told. */
+  @Test
+  void onlyWhatBringsSomethingIsAGain() {
+    Levelness level = stepped();
+    assertThat(level.gains())
+        .isNotEmpty()
+        .noneMatch(c -> c.what().contains("steel sleeves"))
+        .allSatisfy(
+            c ->
+                assertThat(
+                        Math.max(
+                            c.before().gap() - c.after().gap(),
+                            c.before().slope() - c.after().slope()))
+                    .isGreaterThan(level.resolution()));
+    assertThat(level.harms())
+        .allSatisfy(
+            c ->
+                assertThat(c.after().gap() + c.after().slope())
+                    .isGreaterThan(c.before().gap() + c.before().slope()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // gap and slope before and after, effect
+    "1, 1, 0.9, 1, GAIN",
+    "1, 1, 0.98, 1, NONE",
+    "1, 1, 1.04, 0.5, GAIN",
+    "1, 1, 1.1, 0.5, HARM",
+    "1, 1, 1, 1.1, HARM",
+    "1, 1, 1, 1, NONE"
+  })
+  void theGapCountsFirst(
+      double gap, double slope, double gapThen, double slopeThen, Effect effect) {
+    Change change =
+        new Change("", new Outcome(0.5, gap, slope), new Outcome(0.5, gapThen, slopeThen), "");
+    assertThat(change.effect(0.05)).isEqualTo(effect);
+  }
+
+  @Test
+  void noPlaceIsTheWorstWhereAllAreAlike() {
+    Levelness even = level(shop, Way.STEEL_STRAP, Map.of(Way.STEEL_STRAP, shop.guided("0")));
+    assertThat(even.isEven()).isTrue();
+    assertThat(figure(even.figures(), "gap").title()).endsWith(", at every place");
+    assertThat(stepped().isEven()).isFalse();
+    assertThat(figure(stepped().figures(), "gap").title()).contains("bay 1 level ");
   }
 
   @Test
   void aGuideAsLongAsTheRowNeedsNoLongerOne() {
     Levelness level = level(shop, Way.STEEL_STRAP, Map.of(Way.STEEL_STRAP, shop.guided("0")));
-    assertThat(level.changes()).noneMatch(c -> c.what().contains("not moved along"));
+    assertThat(level.gains()).noneMatch(c -> c.what().contains("not moved along"));
   }
 
   @Test

@@ -78,11 +78,31 @@ final class LevelPages {
     }
     blocks.add(Block.Paragraph.of(worst(level)));
     blocks.add(figures(level));
-    if (!level.changes().isEmpty()) {
-      blocks.add(new Block.Heading("What each change would bring, at the worst place"));
-      blocks.add(changes(level));
+    blocks.addAll(changes(level));
+    return blocks;
+  }
+
+  private List<Block> changes(Levelness level) {
+    List<Block> blocks = new ArrayList<>();
+    if (!level.gains().isEmpty()) {
+      blocks.add(new Block.Heading("What each change would bring" + there(level)));
+      blocks.add(table(level.gains()));
+    }
+    blocks.add(
+        Block.Paragraph.of(
+            (level.gains().isEmpty() ? "No change" : "No other change")
+                + " gains more than "
+                + length(level.resolution())
+                + "."));
+    if (!level.harms().isEmpty()) {
+      blocks.add(new Block.Heading("What would make it worse" + there(level)));
+      blocks.add(table(level.harms()));
     }
     return blocks;
+  }
+
+  private static String there(Levelness level) {
+    return level.isEven() ? "" : ", at the worst place";
   }
 
   private Block chart(Levelness level, List<GapChart.Bay> bays) {
@@ -131,11 +151,10 @@ final class LevelPages {
 
   private String worst(Levelness level) {
     PositionGap worst = level.worst();
-    return "Worst place: level "
-        + worst.level()
-        + " of bay "
-        + worst.bay()
-        + ". There 95 of 100 shelves stay within "
+    return (level.isEven()
+            ? "No place is worse than another. Everywhere"
+            : "Worst place: level " + worst.level() + " of bay " + worst.bay() + ". There")
+        + " 95 of 100 shelves stay within "
         + length(worst.usual())
         + ", and "
         + percent(worst.odds())
@@ -150,7 +169,7 @@ final class LevelPages {
             .toList());
   }
 
-  private Table changes(Levelness level) {
+  private Table table(List<Change> changes) {
     return new Table(
         List.of(
             Table.left("Change"),
@@ -161,7 +180,7 @@ final class LevelPages {
             Table.right("Left to right now"),
             Table.right("then"),
             Table.left("Cost")),
-        level.changes().stream().map(this::row).toList());
+        changes.stream().map(this::row).toList());
   }
 
   private Row row(Change change) {

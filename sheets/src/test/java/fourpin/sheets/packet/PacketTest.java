@@ -80,7 +80,7 @@ class PacketTest {
             .forEach(r -> assertThat(text).contains(plain(r.what()), plain(r.remedy())));
       }
       plan.levelness().stream()
-          .flatMap(l -> l.changes().stream())
+          .flatMap(l -> Stream.concat(l.gains().stream(), l.harms().stream()))
           .forEach(c -> assertThat(text).contains(plain(c.what())));
       plan.mistakes().forEach(m -> assertThat(text).contains(plain(m.shows()), plain(m.test())));
       plan.hardware().forEach(h -> assertThat(text).contains(plain(h.name())));

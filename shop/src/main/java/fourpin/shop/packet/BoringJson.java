@@ -169,6 +169,7 @@ final class BoringJson {
         "case", level.caseName(),
         "way", level.way().key(),
         "limit", level.limit(),
+        "resolution", level.resolution(),
         "worst", object("bay", level.worst().bay(), "level", level.worst().level()),
         "expected", level.expected(),
         "anyPlace", level.anyPlace(),
@@ -182,7 +183,8 @@ final class BoringJson {
                         "level", p.level(),
                         "gap", p.usual(),
                         "odds", p.odds())),
-        "changes", all(level.changes(), BoringJson::change),
+        "gains", all(level.gains(), BoringJson::change),
+        "harms", all(level.harms(), BoringJson::change),
         "figures", all(level.figures(), Figure::id));
   }
 
