@@ -29,7 +29,7 @@ record Across(Group group, Length column, Length width) {
     Length back =
         least(
             rows(columns, Row.Name.BACK).stream()
-                .map(c -> group.isBoredAfterAssembly() ? beforeTheBack(c) : c.fromBack())
+                .map(c -> group.hasBackOn() ? beforeTheBack(c) : c.fromBack())
                 .toList());
     Length column = Length.max(room, front);
     return new Across(group, column, column.plus(Length.max(room, back)));
@@ -60,25 +60,14 @@ record Across(Group group, Length column, Length width) {
         : at.fromFront().minus(column);
   }
 
-  /** What the back of a standing case leaves beyond the guide, the least of all rows. */
-  Length beforeTheBack() {
-    return least(
-        group.columns().stream().map(c -> beforeTheBack(c).minus(width.minus(column))).toList());
+  /** Whether the guide is wider than the back of a standing case leaves it room at some row. */
+  boolean strikesTheBack() {
+    return group.hasBackOn()
+        && group.columns().stream().anyMatch(c -> beforeTheBack(c).isLessThan(width.minus(column)));
   }
 
-  /**
-   * That the face frame of a standing case leaves no room for a guide that stands over the front.
-   */
-  Optional<Reason> overTheFrame() {
-    Length over = least(group.columns().stream().map(this::spacer).toList()).abs();
-    boolean stands = group.columns().stream().anyMatch(c -> spacer(c).isNegative());
-    return stands && group.isBoredAfterAssembly() && group.built().order().faceFrame().isPresent()
-        ? Optional.of(
-            new Reason(
-                "the guide would stand "
-                    + group.text(over)
-                    + " over the front edge, where the face frame is",
-                "bore before assembly, or set the front row further back"))
-        : Optional.empty();
+  /** Why the face frame of a standing case leaves the guide's edge nothing to lie at. */
+  Optional<Reason> atTheFrame() {
+    return new Stiles(group).against(this);
   }
 }

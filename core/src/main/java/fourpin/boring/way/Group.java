@@ -6,6 +6,7 @@ import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Part;
+import fourpin.job.Back;
 import fourpin.job.Bay;
 import fourpin.job.Job;
 import fourpin.job.Setting;
@@ -100,6 +101,15 @@ record Group(Job job, BuiltCase built, String name, List<BayGrid> grids) {
 
   boolean isBoredAfterAssembly() {
     return settings().choice(Setting.DRILL).equals("after-assembly");
+  }
+
+  /**
+   * Whether a back stands behind the rows while they are bored: one in a groove slides in before
+   * the case is closed, all others are fastened after the boring.
+   */
+  boolean hasBackOn() {
+    return isBoredAfterAssembly()
+        && built.order().back().filter(b -> b.kind() == Back.Kind.GROOVE).isPresent();
   }
 
   BaySpace space(BayGrid grid) {

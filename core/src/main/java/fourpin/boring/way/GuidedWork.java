@@ -6,6 +6,7 @@ import fourpin.job.Tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The work of boring through a guide.
@@ -35,7 +36,11 @@ record GuidedWork(Method.How how, Setting seconds, Setting making, Setting wear)
     }
     return reasons.isEmpty() && designed instanceof Designed.Made made
         ? can(
-            group, new Method.Guided(how, made.guide(), bit, made.clampings()), made, notes, bought)
+            group,
+            new Method.Guided(how, made.guide(), bit, made.clampings()),
+            made,
+            Stream.concat(notes.stream(), new Stiles(group).notes().stream()).toList(),
+            bought)
         : Proposal.cannot(reasons);
   }
 

@@ -87,13 +87,13 @@ final class MadeGuide {
                   + group.text(stock.width()),
               "take wider stock"));
     }
-    return group.isBoredAfterAssembly() && across.beforeTheBack().isNegative()
+    return across.strikesTheBack()
         ? Optional.of(
             new Reason(
                 "the back row lies too near to the back for a guide with holes of "
                     + group.text(hole),
                 "bore before assembly"))
-        : across.overTheFrame();
+        : across.atTheFrame();
   }
 
   private Length block() {

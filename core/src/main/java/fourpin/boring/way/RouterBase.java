@@ -3,6 +3,7 @@ package fourpin.boring.way;
 import fourpin.boring.BayGrid.Level;
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.casework.BaySpace.Opening;
+import fourpin.job.Setting;
 import fourpin.job.Tool.Router;
 import fourpin.measure.Length;
 import java.util.ArrayList;
@@ -14,10 +15,10 @@ import java.util.stream.Stream;
 /**
  * What a router's base strikes while the bit is over a hole: in a standing case the back and the
  * panels below and above, on the bench the guide's block.
+ *
+ * @param guide thickness of the guide that the base stands on
  */
-record RouterBase(Group group, Router router) {
-
-  private static final String REMEDY = "bore before assembly, or take a router with a smaller base";
+record RouterBase(Group group, Router router, Length guide) {
 
   private Length half() {
     return router.base().over(2);
@@ -29,17 +30,24 @@ record RouterBase(Group group, Router router) {
       return List.of();
     }
     List<Reason> reasons = new ArrayList<>();
-    behind().filter(this::strikes).ifPresent(l -> reasons.add(reason(l, "behind a row the back")));
-    below().filter(this::strikes).ifPresent(l -> reasons.add(reason(l, "below a hole a panel")));
-    above().filter(this::strikes).ifPresent(l -> reasons.add(reason(l, "above a hole a panel")));
+    add(reasons, behind(), "behind a row the back", Setting.BACK_ROW);
+    add(reasons, front(), "before a row a stile of the face frame", Setting.FRONT_ROW);
+    add(reasons, below(), "below a hole a panel", Setting.CLEAR_BELOW);
+    add(reasons, above(), "above a hole a panel", Setting.CLEAR_ABOVE);
     return reasons;
+  }
+
+  private void add(List<Reason> reasons, Optional<Length> room, String what, Setting setting) {
+    room.filter(this::strikes).ifPresent(l -> reasons.add(reason(l, what, setting)));
   }
 
   private boolean strikes(Length room) {
     return room.isLessThan(half());
   }
 
-  private Reason reason(Length room, String what) {
+  /** The setting moves the rows or their ends away from what is struck. */
+  private Reason reason(Length room, String what, Setting setting) {
+    Length wanted = group.settings().length(setting).plus(half().minus(room));
     return new Reason(
         "the base of "
             + router.name()
@@ -50,11 +58,25 @@ record RouterBase(Group group, Router router) {
             + " stands "
             + group.text(room)
             + " away",
-        REMEDY);
+        "bore before assembly, take a router whose base is no wider than "
+            + group.text(room.times(2))
+            + ", or set "
+            + setting.key()
+            + " to "
+            + group.text(wanted)
+            + " or more"
+            + (setting == Setting.BACK_ROW ? ", or screw the back on after boring" : ""));
   }
 
+  /** A stile that is no higher than the guide passes under the base. */
+  private Optional<Length> front() {
+    return new Stiles(group).inFrontOf(guide);
+  }
+
+  /** A back that is fastened later is in nobody's way. */
   private Optional<Length> behind() {
     return group.columns().stream()
+        .filter(_ -> group.hasBackOn())
         .map(c -> c.bay().clear().high().y().minus(c.row().y()))
         .min(Length::compareTo);
   }

@@ -66,7 +66,7 @@ final class RouterWay implements WayCheck {
       List<Tool> bought = Choosing.bought(router, bushing, bit, stock);
       Designed guide = MadeGuide.of(group, stock, bore.hole(), beyond());
       List<Reason> notes = new ArrayList<>(notes(guide));
-      notes.addAll(new RouterBase(group, router).atTheBlock(guide));
+      notes.addAll(new RouterBase(group, router, stock.thickness()).atTheBlock(guide));
       notes.addAll(bore.notes());
       return WORK.proposal(group, setting, guide, against(setting.stop()), notes, bought);
     }
@@ -78,7 +78,7 @@ final class RouterWay implements WayCheck {
       stop(reasons, stop, bit.reach(), bit.name() + " reaches", "take a longer bit");
       stop(reasons, stop, router.travel(), router.name() + " plunges", "take another router");
       reasons.addAll(Room.lacking(group, router.name(), router.height().plus(stock.thickness())));
-      reasons.addAll(new RouterBase(group, router).against());
+      reasons.addAll(new RouterBase(group, router, stock.thickness()).against());
       return reasons;
     }
 

@@ -73,12 +73,12 @@ final class SoldGuide {
   }
 
   private Designed design() {
-    if (group.isBoredAfterAssembly() && across.beforeTheBack().isNegative()) {
+    if (across.strikesTheBack()) {
       return Designed.failed(
           strip.name() + " is too wide for the back row of a standing case",
           "bore before assembly");
     }
-    Optional<Reason> frame = across.overTheFrame();
+    Optional<Reason> frame = across.atTheFrame();
     if (frame.isPresent()) {
       return new Designed.Failed(frame.get());
     }

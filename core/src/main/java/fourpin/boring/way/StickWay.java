@@ -32,6 +32,7 @@ final class StickWay implements WayCheck {
       notes.add(new Reason("a hand drill is taken for granted", "state it among the tools"));
     }
     narrow(group, drills).ifPresent(notes::add);
+    notes.addAll(new Stiles(group).gauged());
     List<Tool> bought =
         Stream.concat(bit.stream(), drills.stream().limit(1))
             .filter(t -> t.toBuy().isPresent())

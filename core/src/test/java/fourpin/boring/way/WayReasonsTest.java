@@ -19,6 +19,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.boring.way.WayAnswer.Verdict;
+import fourpin.job.Back;
 import fourpin.job.CaseDraft;
 import fourpin.job.FaceFrame;
 import fourpin.job.Setting;
@@ -47,8 +48,14 @@ class WayReasonsTest {
   private static final String GUIDE_BIT =
       "a bit of 25/64 in for making the guide is taken for granted|state it among the tools";
 
-  private static final String SMALLER_BASE =
-      "bore before assembly, or take a router with a smaller base";
+  private static final String ROUTER_OVER_THE_EDGE =
+      "along the row the router's base stands 1 1/2 in over the edge of the guide|lay a packing"
+          + " strip as thick as the guide alongside it";
+
+  private static final String BACK_AWAY =
+      "the base of router reaches 3 in beyond the bit, and behind a row the back stands 1 9/16 in"
+          + " away|bore before assembly, take a router whose base is no wider than 3 1/8 in, or set"
+          + " back-row to 2 15/16 in or more, or screw the back on after boring";
 
   private static final String STATE_ONE = "state one in the shop file";
   private static final String EARLIER = "bore before assembly";
@@ -106,13 +113,24 @@ class WayReasonsTest {
   }
 
   private static void framed(CaseDraft draft) {
-    standing(draft);
+    framed(draft, "1 1/2");
+  }
 
+  /** With a back that is fastened when the rows are bored. */
+  private static Consumer<CaseDraft> openBehind(Consumer<CaseDraft> change) {
+    return change.andThen(
+        d ->
+            d.back =
+                Optional.of(new Back(Back.Kind.RABBET, "back", Optional.empty(), Back.Pieces.ONE)));
+  }
+
+  private static void framed(CaseDraft draft, String stile) {
+    standing(draft);
     draft.faceFrame =
         Optional.of(
             new FaceFrame(
                 "oak",
-                in("1 1/2"),
+                in(stile),
                 Optional.empty(),
                 in("2"),
                 in("2"),
@@ -252,6 +270,28 @@ class WayReasonsTest {
                 + EARLIER
                 + ", or set the front row further back"),
         can(
+            "a guide that lies at the back of a stile",
+            Way.CENTRING_GUIDE,
+            WayReasonsTest::framed,
+            kit,
+            GUIDE_BIT,
+            "stiles stand before front edges: the guide's edge, or its spacer, lies at the back of"
+                + " the stile|see that no glue stands in the corner"),
+        no(
+            "a stile that ends level with the side",
+            Way.CENTRING_GUIDE,
+            d -> framed(d, "23/32"),
+            kit,
+            "the stile before left side covers its front edge and ends level with its face, so that"
+                + " a guide finds nothing to lie at|bore before assembly, or put the face frame on"
+                + " when the rows are bored, or give it stiles that reach into the bay"),
+        can(
+            "a stile that leaves the arris of the side free",
+            Way.CENTRING_GUIDE,
+            d -> framed(d, "1/2"),
+            kit,
+            GUIDE_BIT),
+        can(
             "a front row at an open front",
             Way.CENTRING_GUIDE,
             with(Setting.FRONT_ROW, "1/4").andThen(WayReasonsTest::standing),
@@ -316,9 +356,7 @@ class WayReasonsTest {
             routing(bushing("3/8", "5/16", "3/16")),
             "router needs 10 1/4 in before the face, and bay 1 is 8 9/16 in wide|bore before"
                 + " assembly, or take a shorter tool",
-            "the base of router reaches 3 in beyond the bit, and behind a row the back stands 1 9/16"
-                + " in away|"
-                + SMALLER_BASE),
+            BACK_AWAY),
         // Clear 79 1/16 in, holes from 1 in to 78 in above the panel below.
         no(
             "a base that strikes the back and the panels below and above",
@@ -327,15 +365,29 @@ class WayReasonsTest {
                 .andThen(with(Setting.CLEAR_ABOVE, "1"))
                 .andThen(WayReasonsTest::standing),
             routing(bushing("3/8", "5/16", "3/16")),
-            "the base of router reaches 3 in beyond the bit, and behind a row the back stands 1 9/16"
-                + " in away|"
-                + SMALLER_BASE,
+            BACK_AWAY,
             "the base of router reaches 3 in beyond the bit, and below a hole a panel stands 1 in"
-                + " away|"
-                + SMALLER_BASE,
+                + " away|bore before assembly, take a router whose base is no wider than 2 in, or set"
+                + " clear-below to 3 in or more",
             "the base of router reaches 3 in beyond the bit, and above a hole a panel stands 1"
-                + " 1/16 in away|"
-                + SMALLER_BASE),
+                + " 1/16 in away|bore before assembly, take a router whose base is no wider than 2"
+                + " 1/8 in, or set clear-above to 2 15/16 in or more"),
+        can(
+            "a standing case whose back is screwed on after boring",
+            Way.ROUTER_GUIDE,
+            openBehind(WayReasonsTest::standing),
+            routing(bushing("3/8", "5/16", "3/16")),
+            ROUTER_OVER_THE_EDGE,
+            GUIDE_BIT),
+        // The stile is 1 1/2 in wide before 23/32 in of side, and stands 17/32 in over the guide.
+        no(
+            "a stile that the base strikes",
+            Way.ROUTER_GUIDE,
+            openBehind(WayReasonsTest::framed),
+            routing(bushing("3/8", "5/16", "3/16")),
+            "the base of router reaches 3 in beyond the bit, and before a row a stile of the face"
+                + " frame stands 1 1/2 in away|bore before assembly, take a router whose base is no"
+                + " wider than 3 in, or set front-row to 3 in or more"),
         no(
             "all that is wrong with one set is told at once",
             Way.ROUTER_GUIDE,
@@ -352,8 +404,7 @@ class WayReasonsTest {
             Way.ROUTER_GUIDE,
             _ -> {},
             routing(bushing("3/8", "5/16", "3/16")),
-            "along the row the router's base stands 1 1/2 in over the edge of the guide|lay a packing"
-                + " strip as thick as the guide alongside it",
+            ROUTER_OVER_THE_EDGE,
             GUIDE_BIT),
         can(
             "a first hole nearer to the block than half the base",
@@ -378,8 +429,7 @@ class WayReasonsTest {
                 bushing("3/8", "5/16", "5/16"),
                 routerBit("1"),
                 sheet("1/2", "96", "4")),
-            "along the row the router's base stands 1 1/2 in over the edge of the guide|lay a packing"
-                + " strip as thick as the guide alongside it",
+            ROUTER_OVER_THE_EDGE,
             GUIDE_BIT));
   }
 
@@ -528,6 +578,13 @@ class WayReasonsTest {
             "the drill with its bit is 9 1/2 in long and bay 1 is 8 9/16 in wide|take a right-angle"
                 + " drill, or bore before assembly"),
         can("drill and bit", Way.STORY_STICK, _ -> {}, List.of(drill(), bit())),
+        can(
+            "a stile before the front edge",
+            Way.STORY_STICK,
+            WayReasonsTest::framed,
+            List.of(drill(), bit()),
+            "the stile before left side covers its front edge: gauge the rows from the back of the"
+                + " stile|bore before assembly, or put the face frame on when the rows are bored"),
         changed(
             "pins",
             Way.GROOVED_STANDARDS,
