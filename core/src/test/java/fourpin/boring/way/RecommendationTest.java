@@ -15,6 +15,8 @@ import fourpin.boring.way.WayAnswer.Verdict;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.job.CaseDraft;
 import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.job.Shop;
 import fourpin.job.Tool;
 import fourpin.job.Way;
@@ -41,7 +43,9 @@ class RecommendationTest {
   private static final List<Tool> TOOLS =
       List.of(drill(), bit(), strip("1/4", "1"), press("6", "10", "2"));
 
+  /** Panels are marked one by one. */
   private static CaseBoring boring(CaseDraft draft, List<Tool> tools, Map<Way, Double> odds) {
+    draft.settings = draft.settings.with(Setting.GANG, new SettingValue.OfChoice("single"));
     Job job = job(draft.order()).with(new Shop("shop", tools));
     Precision precision =
         (_, _, way, _) ->
