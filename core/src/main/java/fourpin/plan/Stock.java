@@ -34,6 +34,12 @@ public record Stock(
     this(name, length, width, count, price, supply, Optional.empty());
   }
 
+  /** So many less. */
+  Stock without(int used) {
+    return new Stock(
+        name, length, width, count.map(c -> Math.max(0, c - used)), price, supply, worth);
+  }
+
   /** The name of the stock that stands in this place among those of its material, from 1. */
   public static String name(
       int place, Length length, Length width, Supply supply, LengthStyle style) {

@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.cutting.Part;
+import fourpin.cutting.SoFar;
 import fourpin.cutting.Ties;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,13 @@ public record Wanted(
     parts = List.copyOf(parts);
     stock = List.copyOf(stock);
     spares = Map.copyOf(spares);
+  }
+
+  /** What of it is still to be cut. */
+  public Wanted after(SoFar soFar) {
+    List<Part> left = soFar.parts(parts, ties);
+    List<Stock> lessStock = stock.stream().map(s -> s.without(soFar.usedOf(s.name()))).toList();
+    return new Wanted(material, kind, left, lessStock, soFar.ties(ties, left), spares);
   }
 
   /** Parts that have nothing to do with each other, none of them spare. */

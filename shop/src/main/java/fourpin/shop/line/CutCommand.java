@@ -1,6 +1,7 @@
 package fourpin.shop.line;
 
 import fourpin.casework.Finding;
+import fourpin.cutting.SoFar;
 import fourpin.cutting.ThoroughCutter;
 import fourpin.job.Job;
 import fourpin.job.Paper;
@@ -19,6 +20,7 @@ import fourpin.plan.CutPlanner;
 import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.Wanted;
 import fourpin.shop.cut.CutReader;
+import fourpin.shop.cut.SoFarReader;
 import fourpin.shop.file.Opened;
 import fourpin.shop.packet.CutFiles;
 import fourpin.shop.yaml.Problem;
@@ -107,6 +109,14 @@ public final class CutCommand extends Errand {
               + " amount of work goes, so that the same tables give the same layouts).")
   private Optional<Integer> seconds = Optional.empty();
 
+  @Option(
+      names = "--after",
+      paramLabel = "DIR",
+      description =
+          "An earlier cutting of the same tables: what its progress.csv says is cut stays, and the"
+              + " rest is laid out again. May be given for each.")
+  private List<Path> after = List.of();
+
   /** picocli sets the fields before the command runs. */
   @SuppressWarnings("NullAway.Init")
   CutCommand() {}
@@ -126,13 +136,49 @@ public final class CutCommand extends Errand {
                         "--seconds " + s,
                         "it is from 1 to " + MOST_SECONDS,
                         "write how many seconds to search for")));
+    if (out.filter(folder -> after.stream().anyMatch(folder::equals)).isPresent()) {
+      wrong.add(
+          Problem.ofFile(
+              "--out " + out.get(),
+              "the earlier cutting is there, with your notes",
+              "name another folder"));
+    }
+    List<Wanted> wanted = read.map(good -> left(good.wanted(), wrong)).orElse(List.of());
     wrong.stream().limit(MOST_MESSAGES).forEach(err()::println);
     if (wrong.size() > MOST_MESSAGES) {
       err().println("fourpin: and " + (wrong.size() - MOST_MESSAGES) + " more errors");
     }
-    return wrong.isEmpty() && read.isPresent()
-        ? cut(frame(style, settings), read.get().wanted())
-        : INPUT_WRONG;
+    if (!wrong.isEmpty()) {
+      return INPUT_WRONG;
+    }
+    if (wanted.isEmpty()) {
+      out().println("Nothing is left to be cut.");
+      return GOOD;
+    }
+    return cut(frame(style, settings), wanted);
+  }
+
+  /** What earlier cuttings leave to be cut. */
+  private List<Wanted> left(List<Wanted> wanted, List<String> wrong) {
+    Map<String, SoFar> soFar = new LinkedHashMap<>();
+    for (Path folder : after) {
+      Optional<byte[]> layouts = open(folder.resolve("layouts.csv"), wrong);
+      Optional<byte[]> progress = open(folder.resolve("progress.csv"), wrong);
+      if (layouts.isPresent() && progress.isPresent()) {
+        switch (SoFarReader.read(wanted, layouts.get(), progress.get())) {
+          case SoFarReader.Outcome.Good(var byMaterial, var changed) -> {
+            byMaterial.forEach((material, its) -> soFar.merge(material, its, SoFar::and));
+            changed.forEach(out()::println);
+          }
+          case SoFarReader.Outcome.Refused(var problems) ->
+              problems.forEach(p -> wrong.add(p.text(folder.resolve("progress.csv").toString())));
+        }
+      }
+    }
+    return wanted.stream()
+        .map(each -> each.after(soFar.getOrDefault(each.material(), SoFar.NOTHING)))
+        .filter(each -> !each.parts().isEmpty())
+        .toList();
   }
 
   private Optional<CutReader.Outcome.Good> read(List<String> wrong) {
@@ -235,9 +281,14 @@ public final class CutCommand extends Errand {
     plan.findings().stream().map(CutCommand::told).forEach(out()::println);
     return write(
         "cutting",
-        out.orElseGet(() -> beside(parts, ".cutting")),
+        out.orElseGet(() -> beside(parts, ".cutting" + (after.isEmpty() ? "" : place()))),
         CutFiles.of(plan),
         plan.complete() ? GOOD : PLAN_HAS_ERRORS);
+  }
+
+  /** Behind the name of the folder, so that earlier cuttings stay. */
+  private String place() {
+    return "-" + (after.size() + 1);
   }
 
   private static Stream<String> told(CutMaterial material) {

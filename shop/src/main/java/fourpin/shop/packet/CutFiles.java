@@ -20,6 +20,7 @@ public final class CutFiles {
     files.add(PacketFile.of("cutting.pdf", PdfPacket.write(packet)));
     files.add(PacketFile.of("layouts.csv", tables.layouts().text()));
     files.add(PacketFile.of("cutting-order.csv", tables.order().text()));
+    files.add(PacketFile.of("progress.csv", tables.progress().text()));
     files.add(PacketFile.of("stock.csv", tables.stock().text()));
     packet
         .svgs()

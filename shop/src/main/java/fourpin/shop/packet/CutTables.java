@@ -55,6 +55,9 @@ final class CutTables {
           "far",
           "far is");
 
+  private static final List<String> PROGRESS_COLUMNS =
+      List.of("material", "cut from", "layout", "sheet", "stock", "state", "except");
+
   private final CutPlan plan;
   private final LengthStyle style;
 
@@ -100,6 +103,30 @@ final class CutTables {
         .map(Tables::mm)
         .forEach(row::add);
     return row;
+  }
+
+  /** One line for each sheet, for the maker to note what has become of it. */
+  Csv progress() {
+    List<List<String>> lines = new ArrayList<>();
+    for (CutMaterial material : plan.materials()) {
+      for (StockLayout layout : material.layouts()) {
+        List<SheetPattern> patterns = layout.layout().patterns();
+        for (int i = 0; i < patterns.size(); i++) {
+          for (int sheet = 1; sheet <= patterns.get(i).quantity(); sheet++) {
+            lines.add(
+                List.of(
+                    material.material(),
+                    layout.title(),
+                    "S" + (i + 1),
+                    Integer.toString(sheet),
+                    patterns.get(i).sheet().name(),
+                    "",
+                    ""));
+          }
+        }
+      }
+    }
+    return new Csv(PROGRESS_COLUMNS, lines);
   }
 
   /** Every pass at the saw, in order. */

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -42,6 +43,97 @@ class CutCommandTest {
       }
     }
     return files;
+  }
+
+  private static final String FEW =
+      """
+      part,material,length,width,count
+      side,ply,70 in,11 in,8
+      shelf,ply,30 in,11 in,10
+      """;
+
+  private static long parts(Path folder, String mark) throws IOException {
+    return Files.readAllLines(folder.resolve("layouts.csv")).stream()
+        .map(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)"))
+        .filter(cells -> cells[6].equals(mark))
+        .mapToLong(cells -> Long.parseLong(cells[3]))
+        .sum();
+  }
+
+  /** Lays a few parts out: two sheets of four sides each, and one of ten shelves. */
+  private Path laidOut() throws IOException {
+    Files.writeString(shop.resolve("parts.csv"), FEW);
+    Files.writeString(shop.resolve("rack.csv"), "material,length,width\nply,8 ft,4 ft\n");
+    Path first = shop.resolve("first");
+    assertThat(run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", first))
+        .startsWith("0");
+    assertThat(parts(first, "1 side")).isEqualTo(8);
+    assertThat(parts(first, "2 shelf")).isEqualTo(10);
+    return first;
+  }
+
+  private static void note(Path folder, String... notes) throws IOException {
+    Path file = folder.resolve("progress.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(file));
+    for (int sheet = 1; sheet <= notes.length; sheet++) {
+      lines.set(sheet, lines.get(sheet).replaceFirst(",,$", "," + notes[sheet - 1]));
+    }
+    Files.write(file, lines);
+  }
+
+  private String again(Path first, Path second) {
+    return run(
+        shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", second, "--after", first);
+  }
+
+  @Test
+  void whatIsCutStaysAndTheRestIsLaidOutAgain() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,1", "spoilt,1", ",");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).startsWith("0");
+    assertThat(parts(second, "1 side")).isEqualTo(8 - 3 - 1);
+    assertThat(parts(second, "2 shelf")).isEqualTo(10);
+    assertThat(
+            run(
+                shop.resolve("parts.csv"),
+                shop.resolve("rack.csv"),
+                "--after",
+                first,
+                "--after",
+                second))
+        .contains("parts.cutting-3");
+  }
+
+  @Test
+  void partsOfANewSizeAreCutAgainAndThoseOfTheOldOneStay() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", "cut,", "cut,");
+    Files.writeString(shop.resolve("parts.csv"), FEW.replace("30 in", "30 1/32 in"));
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).contains("'2 shelf' was cut in another size than it has now");
+    assertThat(parts(second, "1 side")).isZero();
+    assertThat(parts(second, "2 shelf")).isEqualTo(10);
+  }
+
+  @Test
+  void nothingIsWrittenWhereNothingIsLeft() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", "cut,", "cut,");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).isEqualTo("0\nNothing is left to be cut.\n");
+    assertThat(second).doesNotExist();
+  }
+
+  @Test
+  void wrongNotesAreToldAndTheEarlierFolderIsNotWrittenOver() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,2", "sawn,", ",");
+    assertThat(again(first, first))
+        .startsWith("2")
+        .contains("progress.csv:2:", "line 2 is not on that sheet so often")
+        .contains("progress.csv:3:", "it is one of cut, spoilt")
+        .contains("the earlier cutting is there, with your notes");
   }
 
   @Test
