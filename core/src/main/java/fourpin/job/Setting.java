@@ -728,6 +728,15 @@ public enum Setting {
       "480",
       "time to prepare the program of a boring machine, minutes",
       memory("coordinates entered and run dry")),
+  NOSE_GRIP(
+      "nose-grip",
+      Kind.LENGTH,
+      "1/8 in",
+      "3 mm",
+      "0 mm",
+      "50 mm",
+      "least length of a self-centring bit's nose that stands in a guide, so that the guide leads it",
+      memory("about a third of the nose's diameter")),
   WEAR_LIMIT(
       "wear-limit",
       Kind.NUMBER,

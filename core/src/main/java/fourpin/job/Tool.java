@@ -35,6 +35,8 @@ public sealed interface Tool {
    *
    * @param nose outside diameter of the nose, at its shoulder where it is tapered
    * @param tip diameter of the nose at its end; equal to {@code nose} where it is straight
+   * @param noseLength from the nose's end to its shoulder: of the taper, where it is tapered; empty
+   *     where nobody has measured it
    * @param point how far the point reaches beyond the full diameter
    * @param reach of the full diameter beyond the nose when pressed home
    */
@@ -43,6 +45,7 @@ public sealed interface Tool {
       Length diameter,
       Length nose,
       Length tip,
+      Optional<Length> noseLength,
       Length point,
       Length reach,
       Optional<BigDecimal> toBuy)

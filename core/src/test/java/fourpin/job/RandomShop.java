@@ -80,7 +80,14 @@ final class RandomShop {
       Length tip = random.nextBoolean() ? nose : nose.minus(length(1, 2));
       tools.add(
           new Tool.CentringBit(
-              "centring bit" + of, hole, nose, tip, length(0, 4), length(5, 40), toBuy()));
+              "centring bit" + of,
+              hole,
+              nose,
+              tip,
+              random.nextBoolean() ? Optional.of(length(1, 12)) : Optional.empty(),
+              length(0, 4),
+              length(5, 40),
+              toBuy()));
     }
     if (isThere()) {
       tools.add(new Tool.RouterBit("router bit" + of, hole, length(10, 60), toBuy()));

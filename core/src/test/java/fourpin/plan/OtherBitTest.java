@@ -87,6 +87,7 @@ class OtherBitTest {
         diameter,
         diameter.plus(in("1/8")),
         diameter.plus(in("1/16")),
+        Optional.empty(),
         in("1/16"),
         in("1"),
         toBuy);

@@ -47,7 +47,7 @@ final class CentringWay implements WayCheck {
     GuideBore bore = GuideBore.of(group, bit.nose(), Setting.NOSE_SLIP);
     BitSetting setting =
         Bits.setting(group, bit.name(), bit.nose(), stock.thickness(), bit.point());
-    List<Reason> against = new ArrayList<>(Bits.tooShort(group, bit.name(), setting, bit.reach()));
+    List<Reason> against = new ArrayList<>(new Nose(group, bit).inGuide(setting));
     against.addAll(Room.lacking(group, drill.name(), drill.length()));
     List<Tool> bought = Choosing.bought(drill, bit, stock);
     return WORK.proposal(

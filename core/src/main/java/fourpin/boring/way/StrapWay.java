@@ -24,14 +24,6 @@ final class StrapWay implements WayCheck {
       new GuidedWork(
           Method.How.DRILL_PRESS, Setting.PRESS_SECONDS, Setting.STRIP_MINUTES, Setting.WEAR_STEEL);
 
-  /** Nobody states how long the taper of a nose is, so that only a trial tells. */
-  private static final Reason SEAT =
-      new Reason(
-          "the taper of the nose must seat in the strap before its tip reaches the wood, and a thin"
-              + " strap may let the tip through first",
-          "try it in scrap; if the tip comes down first, take a thicker strap or a bit with a"
-              + " shorter taper");
-
   @Override
   public Proposal of(Group group) {
     List<Tool> drills = new ArrayList<>(group.shop().all(HandDrill.class));
@@ -60,8 +52,9 @@ final class StrapWay implements WayCheck {
     boolean press = drill instanceof DrillPress;
     String tool = bit.name() + (press ? " in " + drill.name() : "");
     BitSetting setting = Bits.setting(group, tool, strap.hole(), strap.thickness(), bit.point());
+    Nose nose = new Nose(group, bit);
     List<Reason> against = new ArrayList<>(taper(group, bit, strap));
-    against.addAll(Bits.tooShort(group, bit.name(), setting, bit.reach()));
+    against.addAll(against.isEmpty() ? nose.inStrap(setting, strap) : List.of());
     against.addAll(
         switch (drill) {
           case HandDrill hand -> Room.lacking(group, hand.name(), hand.length());
@@ -70,7 +63,7 @@ final class StrapWay implements WayCheck {
         });
     List<Tool> bought = Choosing.bought(drill, bit, strap);
     return Strips.fitted(
-        group, strap, against, List.of(SEAT), setting, press ? AT_THE_PRESS : BY_HAND, bought);
+        group, strap, against, nose.untold(), setting, press ? AT_THE_PRESS : BY_HAND, bought);
   }
 
   /** The strap's hole must lie between the two ends of the taper. */

@@ -72,7 +72,14 @@ class GuideTest {
         new Tool.HandDrill("short drill", Length.mm(150), Optional.empty()),
         new Tool.PlainBit("own bit", hole, Length.mm(2), Length.mm(60), Optional.empty()),
         new Tool.CentringBit(
-            "own nose", hole, nose, tip, Length.mm(2), Length.mm(30), Optional.empty()),
+            "own nose",
+            hole,
+            nose,
+            tip,
+            Optional.empty(),
+            Length.mm(2),
+            Length.mm(30),
+            Optional.empty()),
         strip("own strip", Tool.StripKind.HARDBOARD, hole, pitch, seed),
         strip("own strap", Tool.StripKind.STEEL, twice, pitch.over(2), seed));
   }

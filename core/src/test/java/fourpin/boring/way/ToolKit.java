@@ -67,8 +67,12 @@ final class ToolKit {
   }
 
   static Tool centring(String nose, String tip, String reach) {
+    return centring(nose, tip, Optional.empty(), reach);
+  }
+
+  static Tool centring(String nose, String tip, Optional<Length> noseLength, String reach) {
     return new Tool.CentringBit(
-        "centring bit", in("1/4"), in(nose), in(tip), in("1/16"), in(reach), AT_HAND);
+        "centring bit", in("1/4"), in(nose), in(tip), noseLength, in("1/16"), in(reach), AT_HAND);
   }
 
   /** With a base of 6 in, 10 in high. */

@@ -484,8 +484,9 @@ class WayReasonsTest {
             _ -> {},
             List.of(drill(), centring("3/8", "9/32", "1"), strap("1")),
             "the taper of the nose must seat in the strap before its tip reaches the wood, and a"
-                + " thin strap may let the tip through first|try it in scrap; if the tip comes down"
-                + " first, take a thicker strap or a bit with a shorter taper"));
+                + " thin strap may let the tip through first|measure the taper and state"
+                + " nose-length; or try it in scrap, and if the tip comes down first, take a thicker"
+                + " strap or a bit with a shorter taper"));
   }
 
   static Stream<Told> drillPress() {

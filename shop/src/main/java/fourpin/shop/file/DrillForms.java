@@ -49,6 +49,12 @@ final class DrillForms {
           Words.length("2 mm", "60 mm"),
           "the nose's, as of a straight one",
           "diameter of the nose at its end");
+  private static final Key<Length> NOSE_LENGTH =
+      Key.optional(
+          "nose-length",
+          Words.length("0.5 mm", "100 mm"),
+          "how deep the nose enters is not checked",
+          "from the nose's end to its shoulder: the length of the taper, if it tapers");
   private static final Key<Length> BEYOND =
       Key.required(
           "reach",
@@ -57,7 +63,9 @@ final class DrillForms {
 
   static final Form<Tool.CentringBit> CENTRING_BIT =
       ToolForm.of(
-          "a centring bit", List.of(DIAMETER, NOSE, TIP, POINT, BEYOND), DrillForms::centringBit);
+          "a centring bit",
+          List.of(DIAMETER, NOSE, TIP, NOSE_LENGTH, POINT, BEYOND),
+          DrillForms::centringBit);
 
   private static final Key<Length> THROAT =
       Key.required("throat", Words.length("50 mm", "1 m"), "from the bit's centre to the column");
@@ -98,6 +106,13 @@ final class DrillForms {
         "a bit is thinner than the nose that it runs in",
         "check the bit and its nose");
     return new Tool.CentringBit(
-        v.name(), v.get(DIAMETER), nose, tip, v.get(POINT), v.get(BEYOND), v.find(ToolForm.BUY));
+        v.name(),
+        v.get(DIAMETER),
+        nose,
+        tip,
+        v.find(NOSE_LENGTH),
+        v.get(POINT),
+        v.get(BEYOND),
+        v.find(ToolForm.BUY));
   }
 }

@@ -55,6 +55,7 @@ class ShopReaderTest {
                 QUARTER,
                 Length.inches(3, 8),
                 Length.inches(5, 16),
+                Optional.empty(),
                 Length.inches(1, 16),
                 Length.inches(3, 4),
                 Optional.empty()),
@@ -114,6 +115,16 @@ class ShopReaderTest {
     assertThat(shop.all(Tool.CentringBit.class))
         .extracting(Tool.CentringBit::tip)
         .containsExactly(Length.inches(3, 8));
+  }
+
+  @Test
+  void readsTheLengthOfANose() {
+    Shop shop =
+        good(BadInputs.plainShop().replace("    tip: 5/16\n", "    nose-length: 3/16\n")).shop();
+
+    assertThat(shop.all(Tool.CentringBit.class))
+        .extracting(Tool.CentringBit::noseLength)
+        .containsExactly(Optional.of(Length.inches(3, 16)));
   }
 
   @Test

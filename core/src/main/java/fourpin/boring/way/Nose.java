@@ -1,0 +1,93 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.job.Setting;
+import fourpin.job.Tool.CentringBit;
+import fourpin.job.Tool.PerforatedStrip;
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The nose of a self-centring bit in the hole of a guide: how deep it stands in it. */
+record Nose(Group group, CentringBit bit) {
+
+  private static final Reason SEAT =
+      new Reason(
+          "the taper of the nose must seat in the strap before its tip reaches the wood, and a thin"
+              + " strap may let the tip through first",
+          "measure the taper and state nose-length; or try it in scrap, and if the tip comes down"
+              + " first, take a thicker strap or a bit with a shorter taper");
+
+  /** What speaks against a guide made in the shop: a nose too short to be led, or a bit to bore. */
+  List<Reason> inGuide(BitSetting setting) {
+    List<Reason> reasons = new ArrayList<>();
+    Optional<Length> enters = bit.noseLength().map(l -> Length.min(l, setting.over()));
+    Length grip = Length.min(group.settings().length(Setting.NOSE_GRIP), setting.over());
+    enters
+        .filter(l -> l.isLessThan(grip))
+        .ifPresent(
+            l ->
+                reasons.add(
+                    new Reason(
+                        "the nose of %s reaches only %s into the guide, which leads it from %s on"
+                            .formatted(bit.name(), group.text(l), group.text(grip)),
+                        "take a bit with a longer nose, or set nose-grip to " + group.text(l))));
+    reasons.addAll(reach(setting, enters));
+    return reasons;
+  }
+
+  /** What speaks against a strap whose holes the taper finds. */
+  List<Reason> inStrap(BitSetting setting, PerforatedStrip strap) {
+    List<Reason> reasons = new ArrayList<>();
+    Optional<Length> enters = bit.noseLength().map(l -> seated(l, strap));
+    enters
+        .filter(l -> l.isMoreThan(strap.thickness()))
+        .ifPresent(
+            l ->
+                reasons.add(
+                    new Reason(
+                        "the taper of %s seats when its tip is %s down, and %s is %s thick: the tip"
+                                .formatted(
+                                    bit.name(),
+                                    group.text(l),
+                                    strap.name(),
+                                    group.text(strap.thickness()))
+                            + " stands on the wood first, and finds no middle",
+                        "take a strap at least "
+                            + group.text(l)
+                            + " thick, or a bit with a shorter taper")));
+    reasons.addAll(reach(setting, enters.map(l -> Length.min(l, strap.thickness()))));
+    return reasons;
+  }
+
+  /** What remains to be tried where the length of the taper is not known. */
+  List<Reason> untold() {
+    return bit.noseLength().isPresent() ? List.of() : List.of(SEAT);
+  }
+
+  /** By similar triangles: where the taper is as wide as the strap's hole. */
+  private Length seated(Length taper, PerforatedStrip strap) {
+    double share = strap.hole().minus(bit.tip()).mm() / bit.nose().minus(bit.tip()).mm();
+    return Length.nearestMm(Math.max(0, share) * taper.mm());
+  }
+
+  /** The nose takes up what it enters; the bit must bore the rest out of it. */
+  private List<Reason> reach(BitSetting setting, Optional<Length> enters) {
+    return enters
+        .map(
+            l ->
+                setting.stop().minus(l).isMoreThan(bit.reach())
+                    ? List.of(
+                        new Reason(
+                            "hole and guide take %s, of which the nose takes up %s, and %s reaches %s beyond it"
+                                .formatted(
+                                    group.text(setting.stop()),
+                                    group.text(l),
+                                    bit.name(),
+                                    group.text(bit.reach())),
+                            "take a longer bit, or use a thinner guide"))
+                    : List.<Reason>of())
+        .orElseGet(() -> Bits.tooShort(group, bit.name(), setting, bit.reach()));
+  }
+}
