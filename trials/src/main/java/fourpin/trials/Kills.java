@@ -69,10 +69,11 @@ record Kills(DataPlace place, Crash crash, int crashEach) {
   private List<Acknowledged> killed(DocumentId job, Random random, Crash also) throws IOException {
     Process process = start(job);
     List<Acknowledged> told = new ArrayList<>();
+    List<String> complaints = new ArrayList<>();
     try (BufferedReader said = process.inputReader()) {
       int saves = 1 + random.nextInt(MOST_SAVES);
       for (String line = said.readLine(); line != null; line = said.readLine()) {
-        Acknowledged.read(line).ifPresent(told::add);
+        Acknowledged.read(line).ifPresentOrElse(told::add, complaint(complaints, line));
         if (told.size() == saves) {
           delay(random.nextInt(LONGEST_DELAY_NS));
           also.crash();
@@ -83,9 +84,14 @@ record Kills(DataPlace place, Crash crash, int crashEach) {
       kill(process);
     }
     if (told.isEmpty()) {
-      throw new IllegalStateException("a process has saved nothing");
+      throw new IllegalStateException(
+          "a process has saved nothing: " + String.join("\n", complaints));
     }
     return told;
+  }
+
+  private static Runnable complaint(List<String> complaints, String line) {
+    return () -> complaints.add(line);
   }
 
   /** By its handle, which leaves what the process has said to be read. */
@@ -116,7 +122,7 @@ record Kills(DataPlace place, Crash crash, int crashEach) {
     if (place instanceof DataPlace.OnServer server) {
       server.password().ifPresent(p -> builder.environment().put(DataPlace.PASSWORD_VARIABLE, p));
     }
-    return builder.redirectError(ProcessBuilder.Redirect.DISCARD).start();
+    return builder.redirectErrorStream(true).start();
   }
 
   private String name() {

@@ -18,7 +18,7 @@ import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 /** An open database with our tables in it. */
 final class Database implements AutoCloseable {
 
-  private static final long LONGEST_WAIT_MS = 10_000;
+  private static final long LONGEST_WAIT_MS = 30_000;
 
   private final HikariDataSource pool;
   private final Jdbi jdbi;

@@ -27,8 +27,8 @@ record Source(
     TransactionIsolationLevel snapshot) {
 
   private static final int SERVER_CONNECTIONS = 8;
-  private static final int BUSY_MS = 10_000;
-  private static final int LOGIN_SECONDS = 10;
+  private static final int BUSY_MS = 30_000;
+  private static final int LOGIN_SECONDS = 30;
   private static final String OWNER_ONLY = "rwx------";
 
   static Source of(DataPlace place) {

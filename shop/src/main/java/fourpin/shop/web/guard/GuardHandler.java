@@ -65,9 +65,9 @@ public final class GuardHandler implements Handler {
         server -> server.setHandler(new MinimumDataRateHandler(LEAST_BYTES_PER_SECOND, 0)));
   }
 
-  /** Who asks, once the guard has admitted them. */
+  /** Who asks; a stranger as long as the guard has not decided. */
   public static Visitor visitor(Context http) {
-    return Objects.requireNonNull(http.attribute(VISITOR), "the guard has admitted nobody");
+    return Objects.requireNonNullElseGet(http.attribute(VISITOR), Visitor.Stranger::new);
   }
 
   @Override

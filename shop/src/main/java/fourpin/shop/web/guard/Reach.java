@@ -14,12 +14,14 @@ import java.util.stream.Stream;
  * What this machine may be called by those who ask. A browser names what stands in its address bar,
  * so that a name of the internet that was made to lead here is told from ours.
  *
+ * @param bind address that the server listens at
  * @param names in small letters; addresses of version 6 in brackets
  */
-public record Reach(Set<String> names) {
+public record Reach(String bind, Set<String> names) {
 
   private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
 
+  private static final Pattern IPV4 = Pattern.compile("(?!127\\.)[\\d.]+");
   private static final Pattern PORT = Pattern.compile(":\\d{1,5}$");
 
   public Reach {
@@ -28,7 +30,7 @@ public record Reach(Set<String> names) {
 
   /** For browsers on this machine only. */
   public static Reach loopback() {
-    return new Reach(LOOPBACK);
+    return new Reach("127.0.0.1", LOOPBACK);
   }
 
   /** For the network that this machine is on: by its addresses and its name as well. */
@@ -39,7 +41,12 @@ public record Reach(Set<String> names) {
         .map(Reach::written)
         .forEach(names::add);
     ownNames().forEach(names::add);
-    return new Reach(names);
+    return new Reach("0.0.0.0", names);
+  }
+
+  /** Where devices of the network find this machine. */
+  public Stream<String> addresses() {
+    return names.stream().filter(name -> !LOOPBACK.contains(name)).filter(IPV4.asMatchPredicate()).sorted();
   }
 
   /** Without the zone that a link-local address may have. */

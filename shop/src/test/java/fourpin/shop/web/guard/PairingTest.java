@@ -40,7 +40,7 @@ class PairingTest {
     store = SqlStore.open(new DataPlace.InFile(folder.resolve("shop.db")), clock);
     guard =
         new Guard(
-            new Reach(Set.of("localhost", "192.168.1.20", "[fd00::1]")),
+            new Reach("0.0.0.0", Set.of("localhost", "192.168.1.20", "[fd00::1]")),
             Limits.STANDARD,
             store.devices(),
             clock);
