@@ -7,6 +7,7 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
+import fourpin.strength.CaseAnswer;
 import fourpin.strength.ShelfAnswer;
 import java.util.List;
 
@@ -17,6 +18,7 @@ import java.util.List;
  * @param borings how the bays of each case are bored, with the ways that were not taken
  * @param levelness how level shelves lie, for each of the borings that give them places
  * @param mistakes what may go wrong while rows are bored, tried on one panel of each case
+ * @param standing how each case stands, bows and moves over the year
  * @param cutList of all cases together, in the order of the cases and their parts
  * @param materials layouts and stock by material, in the order of the job
  * @param hardware pins, screws, standards, banding ...
@@ -34,6 +36,7 @@ public record Plan(
     List<Levelness> levelness,
     List<MistakeReport> mistakes,
     List<ShelfAnswer> shelves,
+    List<CaseAnswer> standing,
     List<CutItem> cutList,
     List<MaterialPlan> materials,
     List<HardwareItem> hardware,
@@ -49,6 +52,7 @@ public record Plan(
     levelness = List.copyOf(levelness);
     mistakes = List.copyOf(mistakes);
     shelves = List.copyOf(shelves);
+    standing = List.copyOf(standing);
     cutList = List.copyOf(cutList);
     materials = List.copyOf(materials);
     hardware = List.copyOf(hardware);

@@ -14,7 +14,6 @@ import fourpin.casework.Finding;
 import fourpin.contents.ContentChecks;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
-import fourpin.strength.ShelfAnswer;
 import fourpin.strength.Strength;
 import fourpin.strength.StrengthChecker;
 import java.util.ArrayList;
@@ -78,13 +77,14 @@ public final class Planner {
         levelness,
         Mistakes.of(job, boring, program, ways.borings()),
         strength.shelves(),
+        strength.cases(),
         cutList,
         materials,
         HardwareList.of(job, boring.cases(), boring.grids()),
         new SmallCautions(cutList, materials).at(program.printed()),
         totals,
         sorted(),
-        figures(totals, strength.shelves(), ways.borings(), levelness, materials));
+        figures(totals, strength, ways.borings(), levelness, materials));
   }
 
   private List<Levelness> levelness(List<CaseBoring> borings, List<BuiltCase> cases) {
@@ -115,7 +115,7 @@ public final class Planner {
 
   private List<Figure> figures(
       List<Figure> totals,
-      List<ShelfAnswer> shelves,
+      Strength strength,
       List<CaseBoring> borings,
       List<Levelness> levelness,
       List<MaterialPlan> materials) {
@@ -125,7 +125,8 @@ public final class Planner {
         .flatMap(m -> m.layouts().stream())
         .flatMap(l -> l.figures().stream())
         .forEach(f -> byId.putIfAbsent(f.id(), f));
-    shelves.forEach(s -> s.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
+    strength.shelves().forEach(s -> s.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
+    strength.cases().forEach(c -> c.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     borings.stream()
         .flatMap(b -> b.answers().stream())
         .forEach(a -> a.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));

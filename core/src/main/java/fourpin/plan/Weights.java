@@ -3,13 +3,9 @@ package fourpin.plan;
 import fourpin.casework.Axis;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
-import fourpin.casework.Feature.Channel;
 import fourpin.casework.Part;
-import fourpin.casework.Part.EdgeBand;
 import fourpin.casework.Part.Role;
-import fourpin.job.Edging;
 import fourpin.job.Job;
-import fourpin.job.Material;
 import fourpin.job.SheetStock;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
@@ -17,8 +13,7 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Sourced;
-import fourpin.reference.Reference;
-import fourpin.reference.Substance;
+import fourpin.strength.Masses;
 import fourpin.strength.ShelfLoad;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -34,57 +29,23 @@ final class Weights {
   private static final double GRAVITY = 9.80665;
 
   private final Job job;
+  private final Masses masses;
 
   Weights(Job job) {
     this.job = job;
+    this.masses = new Masses(job);
   }
 
-  /** Mass of a part in kg, edging included, cuts taken off; holes, glue and finish left out. */
+  /** Mass of a part in kg. */
   double of(Part part) {
-    double kg = 0;
-    for (Map.Entry<String, Double> share : volumes(part).entrySet()) {
-      kg += share.getValue() * density(share.getKey()).number() / CUBIC_MM_PER_CUBIC_M;
-    }
-    return kg;
+    return masses.of(part);
   }
 
   /** Mass of a whole sheet in kg. */
   double of(SheetStock sheet) {
     double thickness = job.material(sheet.material()).thickness().mm();
     double volume = sheet.length().mm() * sheet.width().mm() * thickness;
-    return volume * density(sheet.material()).number() / CUBIC_MM_PER_CUBIC_M;
-  }
-
-  /** Volumes in cubic millimetres by material. */
-  private Map<String, Double> volumes(Part part) {
-    Map<String, Double> volumes = new LinkedHashMap<>();
-    double panel = part.box().volume();
-    for (EdgeBand band : part.edging()) {
-      Edging edging = band.edging();
-      double covered = edging.thickness().mm() * part.thickness().mm() * band.length().mm();
-      panel -= covered;
-      boolean strip = edging.kind() == Edging.Kind.STRIP;
-      double solid = edging.thickness().mm() * edging.height().mm() * band.length().mm();
-      volumes.merge(
-          strip ? edging.material() : part.material(), strip ? solid : covered, Double::sum);
-    }
-    for (var feature : part.features()) {
-      panel -= feature instanceof Channel channel ? channel.volume().volume() : 0;
-    }
-    volumes.merge(part.material(), panel, Double::sum);
-    return volumes;
-  }
-
-  private Sourced density(String name) {
-    Material material = job.material(name);
-    return material
-        .density()
-        .map(Sourced::stated)
-        .orElseGet(
-            () -> {
-              Substance substance = Reference.substances().get(material.of());
-              return new Sourced(substance.density().typical(), substance.source());
-            });
+    return volume * masses.density(sheet.material()).number() / CUBIC_MM_PER_CUBIC_M;
   }
 
   /** Weight empty, of the usual contents, and both, of one copy of a case. */
@@ -110,7 +71,9 @@ final class Weights {
     Map<String, Double> volumes = new LinkedHashMap<>();
     double kg = 0;
     for (Part part : built.parts()) {
-      volumes(part).forEach((material, volume) -> volumes.merge(material, volume, Double::sum));
+      masses
+          .volumes(part)
+          .forEach((material, volume) -> volumes.merge(material, volume, Double::sum));
       kg += of(part);
     }
     List<Input> inputs = new ArrayList<>();
@@ -126,7 +89,7 @@ final class Weights {
   }
 
   private List<Input> inputs(int number, String material, double volume) {
-    Sourced density = density(material);
+    Sourced density = masses.density(material);
     Quantity cubic = Quantity.of(volume / CUBIC_MM_PER_CUBIC_M, QuantityUnit.VOLUME);
     return List.of(
         new Input("V" + number, "volume of " + material, cubic, Source.GEOMETRY),

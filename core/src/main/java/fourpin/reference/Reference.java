@@ -19,6 +19,8 @@ public final class Reference {
   private static final Catalogue<CreepFactor> CREEP = table("creep.csv", CreepFactor::of);
   private static final Catalogue<ReferenceLoad> LOADS =
       table("reference_loads.csv", ReferenceLoad::of);
+  private static final Catalogue<ReferenceLoad> FLOOR_LOADS =
+      table("floor_loads.csv", ReferenceLoad::of);
   private static final Catalogue<SagLimit> SAG_LIMITS = table("sag_limits.csv", SagLimit::of);
   private static final Catalogue<HeldThing> THINGS = table("held_things.csv", HeldThing::of);
   private static final Catalogue<ShelfPin> PINS = table("shelf_pins.csv", ShelfPin::of);
@@ -76,6 +78,11 @@ public final class Reference {
   /** The three loads that every shelf is held against, lightest first. */
   public static Catalogue<ReferenceLoad> loads() {
     return LOADS;
+  }
+
+  /** Loads that floors are designed for, lightest first. */
+  public static Catalogue<ReferenceLoad> floorLoads() {
+    return FLOOR_LOADS;
   }
 
   public static Catalogue<SagLimit> sagLimits() {

@@ -8,11 +8,13 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.reference.Constant;
+import fourpin.reference.CreepFactor;
 import fourpin.reference.ElasticRatios;
 import fourpin.reference.Reference;
 import fourpin.reference.Substance;
 import fourpin.reference.Substance.Family;
 import fourpin.strength.Section.Matter;
+import java.util.Locale;
 
 /** What the job's materials are made of, from the job and the reference tables. */
 final class Matters {
@@ -72,7 +74,20 @@ final class Matters {
 
   /** Sag after years over sag at first, for a shelf of this material. */
   static Sourced creep(Material material, Settings settings) {
-    return switch (substance(material).family()) {
+    Family family = substance(material).family();
+    return settings.choice(Setting.CREEP_RULE).equals("eurocode") && family != Family.GLASS
+        ? eurocode(family)
+        : handbook(family, settings);
+  }
+
+  private static Sourced eurocode(Family family) {
+    String row = "eurocode, " + family.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    CreepFactor factor = Reference.creep().get(row);
+    return new Sourced(Quantity.of(factor.totalOverFirst(), QuantityUnit.RATIO), factor.source());
+  }
+
+  private static Sourced handbook(Family family, Settings settings) {
+    return switch (family) {
       case SOLID_WOOD, LAMINATED_WOOD -> ratio(Setting.CREEP_SOLID, settings);
       case PLYWOOD, STRAND_BOARD, PARTICLEBOARD, FIBREBOARD -> ratio(Setting.CREEP_PANEL, settings);
       case GLASS -> noCreep();

@@ -18,6 +18,7 @@ public final class StrengthChecker {
   private final Job job;
   private final PlateBending.Memory plates = new PlateBending.Memory();
   private final List<ShelfAnswer> answers = new ArrayList<>();
+  private final List<CaseAnswer> cases = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
   private StrengthChecker(Job job) {
@@ -28,30 +29,40 @@ public final class StrengthChecker {
   public static Strength check(Job job, List<BuiltCase> cases) {
     StrengthChecker checker = new StrengthChecker(job);
     cases.forEach(checker::check);
-    return new Strength(checker.answers, checker.findings);
+    return new Strength(checker.answers, checker.cases, checker.findings);
   }
 
   private void check(BuiltCase built) {
     ShelfReader reader = new ShelfReader(job, built);
     SupportReader supports = new SupportReader(job, built);
+    SideBow bow = new SideBow(job, built, reader, supports);
     List<Part> shelves = reader.shelves();
     for (Part shelf : shelves) {
       ShelfOnSupports read = reader.read(shelf);
       Verdict verdict = Verdict.of(read, plates);
-      List<Figure> inSides = new SupportFigures(read, verdict, supports.pin(shelf, reader)).all();
+      List<Figure> inSides =
+          new SupportFigures(read, verdict, supports.pin(shelf, reader), bow.at(shelf)).all();
       answers.add(new ShelfFigures(read, verdict).answer(inSides));
     }
     for (List<Part> alike : grouped(shelves, shelf -> likeness(reader, shelf, supports))) {
-      findings(reader, supports, alike);
+      findings(reader, supports, bow, alike);
     }
     findings.addAll(TallSides.of(job, built));
+    Climate climate = new Climate(job, built);
+    findings.addAll(climate.findings());
+    cases.add(
+        new CaseAnswer(
+            built.order().name(),
+            climate.figures(),
+            bow.all(),
+            new StandingFigures(job, built).all()));
   }
 
-  private void findings(ShelfReader reader, SupportReader supports, List<Part> alike) {
+  private void findings(ShelfReader reader, SupportReader supports, SideBow bow, List<Part> alike) {
     ShelfOnSupports read = reader.read(alike.getFirst());
     Verdict verdict = Verdict.of(read, plates);
     Optional<PinInSide> pin = supports.pin(alike.getFirst(), reader);
-    SupportFigures figures = new SupportFigures(read, verdict, pin);
+    SupportFigures figures = new SupportFigures(read, verdict, pin, bow.at(alike.getFirst()));
     findings.addAll(new ShelfFindings(job, reader, alike, verdict, plates).all());
     verdict
         .plate()

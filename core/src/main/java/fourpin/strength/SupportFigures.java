@@ -48,11 +48,16 @@ final class SupportFigures {
   private final ShelfOnSupports shelf;
   private final Verdict verdict;
   private final Optional<PinInSide> pin;
+  private final double bow;
 
-  SupportFigures(ShelfOnSupports shelf, Verdict verdict, Optional<PinInSide> pin) {
+  /**
+   * @param bow of the sides of its opening, mm
+   */
+  SupportFigures(ShelfOnSupports shelf, Verdict verdict, Optional<PinInSide> pin, double bow) {
     this.shelf = shelf;
     this.verdict = verdict;
     this.pin = pin;
+    this.bow = bow;
   }
 
   /** Nothing for a shelf in joints. */
@@ -69,6 +74,7 @@ final class SupportFigures {
           ec5(p).ifPresent(all::add);
           stress(p).ifPresent(all::add);
           all.add(edge(p));
+          all.add(engagement(p));
         });
     all.add(
         figure(
@@ -290,6 +296,28 @@ final class SupportFigures {
             in.diameter().input("d", "diameter of the hole"),
             Reference.constant("NDS edge distance").sourced().input("n₁", "asked by the NDS"),
             Reference.constant("EC5 edge distance").sourced().input("n₂", "asked by Eurocode 5")),
+        STATICS);
+  }
+
+  /**
+   * What is left of the pin under the shelf's end after years: the shelf pushed to the other side,
+   * its ends drawn in by its sag. Along its grain neither shelf nor case moves over the year.
+   */
+  Figure engagement(PinInSide in) {
+    double span = shelf.span().value().value();
+    double sag = verdict.loaded().sag() * shelf.limits().creep().number();
+    double drawn = 8 * sag * sag / (3 * span);
+    return figure(
+        "engagement-years",
+        "length of pin under the end of the shelf after years, the shelf pushed to the other side",
+        length(Math.max(0, in.reach().number() - in.gap().number() - bow - drawn / 2)),
+        "r - g - b - 8 s² / (3 L) / 2",
+        List.of(
+            in.reach().input("r", "reach of the pin"),
+            in.gap().input("g", "gap at the end, the shelf pushed to the other side"),
+            new Input("b", "bow of the sides where they stand free", length(bow), STATICS),
+            new Input("s", "sag after years", length(sag), PlateFigures.PLATE),
+            new Input("L", "span", shelf.span().value(), shelf.span().source())),
         STATICS);
   }
 

@@ -52,6 +52,7 @@ final class SupportFindings {
               supports.rating().flatMap(r -> overRated(r, push)).ifPresent(all::add);
             });
     pin.flatMap(figures::stress).flatMap(this::bends).ifPresent(all::add);
+    pin.flatMap(this::slips).ifPresent(all::add);
     return all;
   }
 
@@ -99,6 +100,28 @@ final class SupportFindings {
                 List.of(
                     new Remedy("use thicker pins", "larger holes"),
                     new Remedy("cut the shelves closer: set less end-play", "care"))));
+  }
+
+  /** Shelves that are short at once are found fault with where they are fitted. */
+  private Optional<Finding> slips(PinInSide in) {
+    Figure engagement = figures.engagement(in);
+    Sourced least = supports.leastEngagement();
+    double atOnce = in.reach().number() - in.gap().number();
+    return value(engagement) >= least.number() || atOnce < least.number()
+        ? Optional.empty()
+        : Optional.of(
+            finding(
+                Severity.DOUBT,
+                "engagement-years",
+                "%s: pushed to one side, after years only %s of the pins at the other end lie under it; %s are asked for"
+                    .formatted(names(), text(engagement), least.value().text(job.unit())),
+                List.of(engagement),
+                List.of(
+                    new Remedy("cut the shelves closer: set less end-play", "care"),
+                    new Remedy("use pins that reach further", "other pins"),
+                    new Remedy(
+                        "put a fixed shelf in, so that the sides do not bow",
+                        "that shelf can't be moved"))));
   }
 
   private Optional<Finding> overRated(Sourced rating, Figure push) {

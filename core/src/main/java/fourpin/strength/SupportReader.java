@@ -75,6 +75,10 @@ final class SupportReader {
     return new Sourced(Quantity.of(settings.length(setting)), settings.source(setting));
   }
 
+  Sourced leastEngagement() {
+    return setting(Setting.LEAST_ENGAGEMENT);
+  }
+
   /** Bending stress allowed in a pin. */
   Sourced pinStress() {
     return new Sourced(

@@ -54,6 +54,7 @@ class RandomPacketsTest {
         plan.levelness(),
         plan.mistakes(),
         plan.shelves(),
+        plan.standing(),
         plan.cutList(),
         plan.materials(),
         plan.hardware(),

@@ -1,0 +1,108 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.casework.Box;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Weights of a case and of what stands in it, with their places.
+ *
+ * @param weights each where its middle is
+ */
+record Balance(List<Weight> weights) {
+
+  private static final double GRAVITY = 9.80665;
+
+  /**
+   * One weight.
+   *
+   * @param newton what it weighs
+   * @param back from the front of the sides to its middle, mm
+   * @param up from the floor to its middle, mm
+   */
+  record Weight(double newton, double back, double up) {}
+
+  /** What stands on the shelves. */
+  enum Load {
+    NONE,
+    /** What stands above half the height of the case, and nothing below. */
+    UPPER_HALF,
+    ALL
+  }
+
+  static Balance of(Job job, BuiltCase built, Load load) {
+    Masses masses = new Masses(job);
+    List<Weight> weights = new ArrayList<>();
+    built
+        .parts()
+        .forEach(part -> weights.add(at(masses.of(part) * GRAVITY, part.box(), middle(part))));
+    for (BaySpace bay : built.bays()) {
+      for (Part floor : floors(built, bay)) {
+        if (counts(load, floor, built)) {
+          weights.add(contents(built, bay, floor));
+        }
+      }
+    }
+    return new Balance(weights);
+  }
+
+  private static boolean counts(Load load, Part floor, BuiltCase built) {
+    return switch (load) {
+      case NONE -> false;
+      case UPPER_HALF -> floor.box().high().z().mm() > built.outside().high().z().mm() / 2;
+      case ALL -> true;
+    };
+  }
+
+  private static Weight at(double newton, Box box, double up) {
+    double back = (box.low().y().mm() + box.high().y().mm()) / 2;
+    return new Weight(newton, back, up);
+  }
+
+  private static double middle(Part part) {
+    return (part.box().low().z().mm() + part.box().high().z().mm()) / 2;
+  }
+
+  /** Things stand in the middle of the depth of their shelf, their middles half an opening up. */
+  private static Weight contents(BuiltCase built, BaySpace bay, Part floor) {
+    double line = ShelfLoad.of(built.order(), bay.number()).perMm(floor.box().size(Axis.Y));
+    double top = floor.box().high().z().mm();
+    double next =
+        floors(built, bay).stream()
+            .mapToDouble(f -> f.box().low().z().mm())
+            .filter(z -> z > top)
+            .min()
+            .orElse(bay.clear().high().z().mm());
+    return at(line * bay.clear().size(Axis.X).mm(), floor.box(), (top + next) / 2);
+  }
+
+  private static List<Part> floors(BuiltCase built, BaySpace bay) {
+    return built.parts().stream()
+        .filter(p -> p.role() == Part.Role.BOTTOM || isShelfIn(bay, p))
+        .toList();
+  }
+
+  private static boolean isShelfIn(BaySpace bay, Part part) {
+    boolean shelf = part.role() == Part.Role.SHELF || part.role() == Part.Role.FIXED_SHELF;
+    return shelf && part.box().overlaps(bay.clear());
+  }
+
+  double newton() {
+    return weights.stream().mapToDouble(Weight::newton).sum();
+  }
+
+  /** The middle of all of it behind the front of the sides, mm. */
+  double back() {
+    return weights.stream().mapToDouble(w -> w.newton() * w.back()).sum() / newton();
+  }
+
+  /** The middle of all of it above the floor, mm. */
+  double up() {
+    return weights.stream().mapToDouble(w -> w.newton() * w.up()).sum() / newton();
+  }
+}

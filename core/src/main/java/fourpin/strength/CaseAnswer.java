@@ -1,0 +1,31 @@
+package fourpin.strength;
+
+import fourpin.measure.Figure;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a whole case does.
+ *
+ * @param climate moisture of wood in the place's driest and dampest month, and how far solid parts
+ *     move between them
+ * @param sides how far the sides bow under their shelves
+ * @param standing centre of gravity, pushes that tip it, anchors, load on the floor
+ */
+public record CaseAnswer(
+    String caseName, List<Figure> climate, List<Figure> sides, List<Figure> standing) {
+
+  public CaseAnswer {
+    climate = List.copyOf(climate);
+    sides = List.copyOf(sides);
+    standing = List.copyOf(standing);
+  }
+
+  /** All of them, in the order they are read. */
+  public List<Figure> figures() {
+    List<Figure> all = new ArrayList<>(climate);
+    all.addAll(sides);
+    all.addAll(standing);
+    return all;
+  }
+}

@@ -1,0 +1,172 @@
+package fourpin.strength;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Part;
+import fourpin.casework.Place;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.reference.Reference;
+import fourpin.reference.WoodMovement;
+import fourpin.strength.wood.Moisture;
+import fourpin.strength.wood.Moisture.Way;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** How solid parts of one case move over the year of its place; along the grain they do not. */
+final class Climate {
+
+  private final Job job;
+  private final BuiltCase built;
+  private final Settings settings;
+  private final String id;
+
+  Climate(Job job, BuiltCase built) {
+    this.job = job;
+    this.built = built;
+    this.settings = built.order().settings();
+    this.id = Figure.id(built.order().name());
+  }
+
+  /** Moistures and movements; nothing for a case without solid parts. */
+  List<Figure> figures() {
+    Map<String, Part> moving = moving();
+    List<Figure> all = new ArrayList<>();
+    if (!moving.isEmpty()) {
+      all.addAll(List.of(bench(), dry(), damp()));
+    }
+    moving.values().forEach(part -> all.addAll(movements(part)));
+    return all;
+  }
+
+  /** Solid shelves that swell by more than the play at their back. */
+  List<Finding> findings() {
+    Length play = settings.length(Setting.BACK_PLAY);
+    return moving().values().stream()
+        .filter(part -> part.role() == Part.Role.SHELF)
+        .filter(part -> swells(part).value().value() > play.mm())
+        .map(part -> jams(part, play))
+        .toList();
+  }
+
+  private Finding jams(Part shelf, Length play) {
+    Figure swells = swells(shelf);
+    return new Finding(
+        Severity.DOUBT,
+        "shelf-swells",
+        "shelf %s swells by %s over its depth in the dampest month; %s are left behind it"
+            .formatted(shelf.mark(), swells.value().text(job.unit()), job.style().text(play)),
+        List.of(swells),
+        Place.of(built.order().name(), shelf.mark(), shelf.box()),
+        List.of(
+            new Remedy(
+                "set back-play to "
+                    + swells.value().text(job.unit())
+                    + " or more, so that it has room at the back",
+                "a narrower shelf"),
+            new Remedy("cut it when the air is as damp as it gets there", "waiting"),
+            new Remedy("use quarter-sawn boards and set boards-sawn: quarter", "dearer wood")));
+  }
+
+  /** The first of the solid parts of each material and width, by what makes them alike. */
+  private Map<String, Part> moving() {
+    Map<String, Part> moving = new LinkedHashMap<>();
+    for (Part part : built.parts()) {
+      switch (part.role()) {
+        case SHELF, FIXED_SHELF, SIDE, PARTITION, TOP, BOTTOM -> {
+          if (movement(part).isPresent()) {
+            moving.putIfAbsent(part.role() + part.material() + part.width(), part);
+          }
+        }
+        case BACK, KICK, STILE, RAIL, STRIP, CLEAT -> {}
+      }
+    }
+    return moving;
+  }
+
+  private Optional<WoodMovement> movement(Part part) {
+    return Reference.movement().find(job.material(part.material()).of());
+  }
+
+  private Figure bench() {
+    return moisture("bench", "in the shop", Setting.BENCH_HUMIDITY);
+  }
+
+  private Figure dry() {
+    return moisture("dry", "in the driest month", Setting.HUMIDITY_LOW);
+  }
+
+  private Figure damp() {
+    return moisture("damp", "in the dampest month", Setting.HUMIDITY_HIGH);
+  }
+
+  private Figure moisture(String when, String words, Setting humidity) {
+    double celsius = settings.number(Setting.ROOM_TEMPERATURE);
+    double percent = Moisture.equilibrium(celsius, settings.number(humidity));
+    return new Figure(
+        id + "/moisture-" + when,
+        "moisture that wood comes to " + words,
+        Quantity.of(percent, QuantityUnit.PER_CENT),
+        Moisture.EQUILIBRIUM + ", W, K, K₁, K₂ by temperature",
+        List.of(
+            new Input(
+                "h",
+                humidity.meaning(),
+                Quantity.of(settings.number(humidity), QuantityUnit.PER_CENT),
+                settings.source(humidity)),
+            new Input(
+                "T",
+                Setting.ROOM_TEMPERATURE.meaning(),
+                Quantity.of(celsius, QuantityUnit.RATIO),
+                settings.source(Setting.ROOM_TEMPERATURE))),
+        Moisture.source());
+  }
+
+  private List<Figure> movements(Part part) {
+    return List.of(swells(part), shrinks(part));
+  }
+
+  private Figure swells(Part part) {
+    return change(part, "swells", "by how much %s %s swells over its width", damp());
+  }
+
+  private Figure shrinks(Part part) {
+    return change(part, "shrinks", "by how much %s %s shrinks over its width", dry());
+  }
+
+  private Figure change(Part part, String what, String title, Figure then) {
+    WoodMovement wood = movement(part).orElseThrow();
+    Way way = settings.choice(Setting.BOARDS_SAWN).equals("quarter") ? Way.RADIAL : Way.TANGENTIAL;
+    double width = part.box().size(part.widthAxis()).mm();
+    Figure bench = bench();
+    double change = Moisture.change(wood, way, width, bench.value().value(), then.value().value());
+    return new Figure(
+        id + "/" + part.mark().toLowerCase(Locale.ROOT) + "/" + what,
+        title.formatted(part.name(), part.mark()),
+        Quantity.of(Math.abs(change), QuantityUnit.LENGTH),
+        "|W C (m - m₀)|",
+        List.of(
+            new Input("W", "width", Quantity.of(width, QuantityUnit.LENGTH), Source.GEOMETRY),
+            new Input(
+                "C",
+                "change for each per cent of moisture, " + wood.name(),
+                Quantity.of(Moisture.each(wood, way), QuantityUnit.RATIO),
+                wood.source()),
+            new Input("m", then.title(), then.value(), then.source()),
+            new Input("m₀", bench.title(), bench.value(), bench.source())),
+        wood.source());
+  }
+}

@@ -1,0 +1,156 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BaySpace.Opening;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.strength.Beam.Load;
+import fourpin.strength.Section.Layer;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How far the left upright of a bay bows sideways, because its shelves stand on pins beside it: a
+ * beam between the panels that are fixed to it, turned by each shelf; the back is not counted on.
+ */
+final class SideBow {
+
+  private static final Source SOURCE =
+      new Source(
+          "beam between fixed panels, turned by the shelves' supports",
+          "any strength of materials; the back is not counted on",
+          Standing.DERIVED);
+
+  /** A turning moment is two forces so far apart, as a share of the span. */
+  private static final double APART = 1e-3;
+
+  private static final int STATIONS = 40;
+
+  private final Job job;
+  private final BuiltCase built;
+  private final ShelfReader reader;
+  private final SupportReader supports;
+  private final Map<Opening, Double> bows = new HashMap<>();
+
+  SideBow(Job job, BuiltCase built, ShelfReader reader, SupportReader supports) {
+    this.job = job;
+    this.built = built;
+    this.reader = reader;
+    this.supports = supports;
+  }
+
+  /** One for each opening with adjustable shelves on pins. */
+  List<Figure> all() {
+    List<Figure> all = new ArrayList<>();
+    for (BaySpace bay : built.bays()) {
+      for (Opening opening : bay.openings()) {
+        List<Turn> turns = turns(opening);
+        if (!turns.isEmpty()) {
+          all.add(figure(bay, opening, turns));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Of the opening that a shelf stands in, mm; nothing where nothing turns its side. */
+  double at(Part shelf) {
+    return reader.space(shelf).openings().stream()
+        .filter(opening -> opening.clear().overlaps(shelf.box()))
+        .findFirst()
+        .map(o -> bows.computeIfAbsent(o, _ -> bow(reader.space(shelf), o)))
+        .orElse(0.0);
+  }
+
+  private double bow(BaySpace bay, Opening opening) {
+    List<Turn> turns = turns(opening);
+    double height = opening.clear().size(Axis.Z).mm();
+    return turns.isEmpty() ? 0 : bow(height, section(built.part(bay.left())), turns);
+  }
+
+  /** What one shelf does. @param at above the opening's floor, mm @param moment N·mm */
+  record Turn(double at, double moment) {}
+
+  private List<Turn> turns(Opening opening) {
+    List<Turn> turns = new ArrayList<>();
+    for (Part shelf : reader.shelves()) {
+      if (shelf.role() == Part.Role.SHELF && shelf.box().overlaps(opening.clear())) {
+        supports.pin(shelf, reader).ifPresent(pin -> turns.add(turn(shelf, opening, pin)));
+      }
+    }
+    return turns;
+  }
+
+  private Turn turn(Part shelf, Opening opening, PinInSide pin) {
+    double above = shelf.box().low().z().mm() - opening.clear().low().z().mm();
+    double lever = pin.lever() + pin.side().thickness().mm() / 2;
+    return new Turn(above, reader.read(shelf).loaded().reaction() * lever);
+  }
+
+  private Figure figure(BaySpace bay, Opening opening, List<Turn> turns) {
+    Part side = built.part(bay.left());
+    double height = opening.clear().size(Axis.Z).mm();
+    Section section = section(side);
+    double most = turns.stream().mapToDouble(Turn::moment).max().orElse(0);
+    return new Figure(
+        Figure.id(built.order().name(), "bow-" + bay.number() + "-" + opening.below()),
+        "bow of %s %s between %s and %s"
+            .formatted(side.name(), side.mark(), opening.below(), opening.above()),
+        Quantity.of(bow(height, section, turns), QuantityUnit.LENGTH),
+        "max w(z) of E I w,zzzz = 0 between n moments M",
+        List.of(
+            new Input("n", "shelves that turn it", Quantity.count(turns.size()), Source.GEOMETRY),
+            new Input(
+                "M",
+                "the largest, load of one end times pin's lever and half the side's thickness",
+                Quantity.of(most, QuantityUnit.MOMENT),
+                SOURCE),
+            new Input(
+                "h", "free height", Quantity.of(height, QuantityUnit.LENGTH), Source.GEOMETRY),
+            new Input(
+                "E I",
+                "stiffness of the side",
+                Quantity.of(section.bendingStiffness(), QuantityUnit.BENDING_STIFFNESS),
+                SOURCE)),
+        SOURCE);
+  }
+
+  private Section section(Part side) {
+    double depth = side.box().size(Axis.Y).mm();
+    return new Section(
+        List.of(
+            new Layer(
+                side.name(),
+                Matters.of(job.material(side.material())),
+                depth,
+                side.thickness().mm(),
+                0,
+                0)));
+  }
+
+  static double bow(double height, Section section, List<Turn> turns) {
+    double apart = APART * height;
+    List<Load> loads = new ArrayList<>();
+    for (Turn turn : turns) {
+      double at = Math.clamp(turn.at(), apart, height - apart);
+      loads.add(new Load.Point(turn.moment() / apart, at - apart / 2));
+      loads.add(new Load.Point(-turn.moment() / apart, at + apart / 2));
+    }
+    Beam.Bent bent = Beam.simple(height, section.bendingStiffness(), Beam.NO_SHEAR).under(loads);
+    double most = 0;
+    for (int i = 1; i < STATIONS; i++) {
+      most = Math.max(most, Math.abs(bent.deflection(height * i / STATIONS)));
+    }
+    return most;
+  }
+}

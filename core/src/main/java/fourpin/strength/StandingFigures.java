@@ -1,0 +1,227 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.job.Kick;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
+import fourpin.reference.PowerLaw;
+import fourpin.reference.Reference;
+import fourpin.reference.ReferenceLoad;
+import fourpin.strength.Balance.Load;
+import fourpin.strength.wood.Withdrawal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How one case stands: where its weight hangs, what tips it forward, what anchors then have to
+ * hold, and what the floor carries. A free-standing case on a level floor, doors and drawers shut.
+ */
+final class StandingFigures {
+
+  private static final double MM2_PER_KPA = 1000;
+
+  private static final Source STATICS =
+      new Source("statics: a case that turns about its front foot", "", Standing.DERIVED);
+
+  private final BuiltCase built;
+  private final Settings settings;
+  private final String id;
+  private final Balance empty;
+  private final Balance topHeavy;
+  private final Balance full;
+
+  StandingFigures(Job job, BuiltCase built) {
+    this.built = built;
+    this.settings = built.order().settings();
+    this.id = Figure.id(built.order().name());
+    this.empty = Balance.of(job, built, Load.NONE);
+    this.topHeavy = Balance.of(job, built, Load.UPPER_HALF);
+    this.full = Balance.of(job, built, Load.ALL);
+  }
+
+  List<Figure> all() {
+    List<Figure> all = new ArrayList<>();
+    all.addAll(balance("empty", "empty", empty));
+    all.addAll(balance("top-heavy", "loaded above half its height alone", topHeavy));
+    all.addAll(balance("loaded", "loaded as stated", full));
+    Figure pull = pull();
+    Figure screw = screw();
+    all.add(pull);
+    all.add(screw);
+    all.add(screws(pull, screw));
+    all.add(studs());
+    Figure floor = floor();
+    all.add(floor);
+    Reference.floorLoads().rows().forEach(load -> all.add(floorShare(floor, load)));
+    return all;
+  }
+
+  /** Middle of weight, the push at the top that tips it, and how far its top may lean. */
+  private List<Figure> balance(String when, String words, Balance balance) {
+    List<Input> inputs = inputs(balance);
+    double back = balance.back() - foot();
+    return List.of(
+        figure(
+            "weight-back-" + when,
+            "middle of weight behind the front foot, " + words,
+            mm(back),
+            "Σ F y / Σ F - f",
+            inputs),
+        figure(
+            "weight-up-" + when,
+            "middle of weight above the floor, " + words,
+            mm(balance.up()),
+            "Σ F z / Σ F",
+            inputs),
+        figure(
+            "tips-at-" + when,
+            "push forward at the top that tips it, " + words,
+            force(Math.max(0, balance.newton() * back / height())),
+            "F y / H",
+            inputs),
+        figure(
+            "tips-lean-" + when,
+            "how far its top may lean forward until it falls, " + words,
+            mm(Math.max(0, height() * back / balance.up())),
+            "H y / z",
+            inputs));
+  }
+
+  private List<Input> inputs(Balance balance) {
+    return List.of(
+        new Input("F", "weight of case and contents", force(balance.newton()), STATICS),
+        new Input("y", "its middle behind the front foot", mm(balance.back() - foot()), STATICS),
+        new Input("z", "its middle above the floor", mm(balance.up()), STATICS),
+        new Input("f", "front of the sides to the front foot", mm(foot()), Source.GEOMETRY),
+        new Input("H", "height", mm(height()), Source.GEOMETRY));
+  }
+
+  private double height() {
+    return built.outside().size(Axis.Z).mm();
+  }
+
+  /** The sides are notched in front of a kick that stands back, and stand on the rest. */
+  private double foot() {
+    double front =
+        built.parts().stream()
+            .filter(part -> part.role() == Part.Role.SIDE)
+            .mapToDouble(part -> part.box().low().y().mm())
+            .min()
+            .orElse(0);
+    return front + built.order().kick().map(Kick::recess).map(Length::mm).orElse(0.0);
+  }
+
+  /** What anchors at the top have to hold of a push there, the case empty. */
+  private Figure pull() {
+    Sourced push = number(Setting.TIP_PUSH, QuantityUnit.FORCE);
+    double holds = empty.newton() * (empty.back() - foot()) / height();
+    return figure(
+        "anchor-pull",
+        "pull on the anchors at the top, empty, under the push that is asked for",
+        force(Math.max(0, push.number() - Math.max(0, holds))),
+        "P - F y / H",
+        List.of(
+            push.input("P", Setting.TIP_PUSH.meaning()),
+            new Input("F y / H", "push that tips it without anchors", force(holds), STATICS)));
+  }
+
+  private Figure screw() {
+    PowerLaw law = Withdrawal.lagScrew();
+    Sourced gravity = number(Setting.STUD_GRAVITY, QuantityUnit.RATIO);
+    Sourced diameter = length(Setting.ANCHOR_SCREW);
+    Sourced thread = length(Setting.ANCHOR_THREAD);
+    return new Figure(
+        id + "/anchor-screw",
+        "pull allowed on one lag screw in the middle of a stud",
+        force(law.of(gravity.number(), diameter.number()) * thread.number()),
+        "1800 G^1.5 D^0.75 p, pounds, D and p in inches",
+        List.of(
+            gravity.input("G", "specific gravity of the stud"),
+            diameter.input("D", "diameter of the screw"),
+            thread.input("p", "thread within the stud")),
+        law.source());
+  }
+
+  private Figure screws(Figure pull, Figure screw) {
+    double count = Math.ceil(pull.value().value() / screw.value().value());
+    return figure(
+        "anchor-count",
+        "screws that this takes, each into a stud, two at the least",
+        Quantity.count(Math.max(2, (long) count)),
+        "max(2, ⌈T / w⌉)",
+        List.of(
+            new Input("T", pull.title(), pull.value(), pull.source()),
+            new Input("w", screw.title(), screw.value(), screw.source())));
+  }
+
+  private Figure studs() {
+    Sourced spacing = length(Setting.STUD_SPACING);
+    double width = built.outside().size(Axis.X).mm();
+    return figure(
+        "anchor-studs",
+        "studs behind the case, at the least",
+        Quantity.count((long) Math.floor(width / spacing.number())),
+        "⌊W / s⌋",
+        List.of(
+            new Input("W", "width of the case", mm(width), Source.GEOMETRY),
+            spacing.input("s", "from stud to stud")));
+  }
+
+  private Figure floor() {
+    double width = built.outside().size(Axis.X).mm();
+    double depth = built.outside().size(Axis.Y).mm();
+    return figure(
+        "floor-load",
+        "load on the floor under the case, loaded as stated",
+        Quantity.of(full.newton() / (width * depth) * MM2_PER_KPA, QuantityUnit.AREA_LOAD),
+        "F / (W D)",
+        List.of(
+            new Input("F", "weight of case and contents", force(full.newton()), STATICS),
+            new Input("W", "width of the case", mm(width), Source.GEOMETRY),
+            new Input("D", "depth of the case", mm(depth), Source.GEOMETRY)));
+  }
+
+  /** Floors spread a load over more than what stands on them, so that this only tells the scale. */
+  private Figure floorShare(Figure floor, ReferenceLoad load) {
+    return figure(
+        "floor-over-" + load.name().replace(' ', '-'),
+        "the same over the design load of " + load.name(),
+        Quantity.of(floor.value().value() / load.load().value(), QuantityUnit.RATIO),
+        "p / p₀",
+        List.of(
+            new Input("p", floor.title(), floor.value(), floor.source()),
+            new Input("p₀", load.use(), load.load(), load.source())));
+  }
+
+  private Sourced number(Setting setting, QuantityUnit unit) {
+    return new Sourced(Quantity.of(settings.number(setting), unit), settings.source(setting));
+  }
+
+  private Sourced length(Setting setting) {
+    return new Sourced(Quantity.of(settings.length(setting)), settings.source(setting));
+  }
+
+  private Figure figure(
+      String name, String title, Quantity value, String formula, List<Input> inputs) {
+    return new Figure(id + "/" + name, title, value, formula, inputs, STATICS);
+  }
+
+  private static Quantity mm(double value) {
+    return Quantity.of(value, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
+  }
+}

@@ -1,0 +1,179 @@
+package fourpin.strength;
+
+import static fourpin.job.SampleJobs.in;
+import static fourpin.strength.Shelving.check;
+import static fourpin.strength.Shelving.ofKind;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import fourpin.casework.Finding.Severity;
+import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
+import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.measure.CommaDecimals;
+import fourpin.measure.Figure;
+import fourpin.strength.Section.Layer;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What whole cases do: over the year, between their fixed panels, and on the floor. */
+@ExtendWith(CommaDecimals.class)
+class CaseAnswerTest {
+
+  private static final Bay OAK =
+      Shelving.bay(Shelving.shelves("oak", List.of()), SampleJobs.pins());
+
+  private static double value(CaseAnswer answer, String last) {
+    return find(answer, last).value().value();
+  }
+
+  private static Figure find(CaseAnswer answer, String last) {
+    return answer.figures().stream()
+        .filter(f -> f.id().endsWith("/" + last))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double input(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(i -> i.symbol().equals(symbol))
+        .mapToDouble(i -> i.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static CaseAnswer of(Bay... bays) {
+    return check(bays).cases().getFirst();
+  }
+
+  private static Strength withSetting(Setting setting, SettingValue value, Bay... bays) {
+    CaseDraft draft = new CaseDraft();
+    draft.bays = List.of(bays);
+    draft.settings = draft.settings.with(setting, value);
+    return check(SampleJobs.job(draft.order()));
+  }
+
+  /** Wood Handbook (2010), Table 4-2: 70 °F and 30 %, 6.2 %; 60 %, 11.0 %. */
+  @Test
+  void moistureIsTheHandbooks() {
+    CaseAnswer answer = of(OAK);
+    assertThat(value(answer, "moisture-dry")).isCloseTo(6.2, within(0.1));
+    assertThat(value(answer, "moisture-damp")).isCloseTo(11.0, within(0.1));
+  }
+
+  /** White oak, flat-sawn, 0.00365 for each per cent (Table 13-5). */
+  @Test
+  void solidShelvesMoveAcrossTheirGrain() {
+    Figure swells = find(of(OAK), "1-s1/swells");
+    assertThat(input(swells, "C")).isEqualTo(0.00365);
+    assertThat(swells.value().value())
+        .isCloseTo(
+            input(swells, "W") * 0.00365 * (input(swells, "m") - input(swells, "m₀")),
+            within(1e-9));
+    Strength quarter = withSetting(Setting.BOARDS_SAWN, new SettingValue.OfChoice("quarter"), OAK);
+    assertThat(value(quarter.cases().getFirst(), "1-s1/swells"))
+        .isCloseTo(swells.value().value() * 0.0018 / 0.00365, within(1e-9));
+  }
+
+  @Test
+  void plywoodStaysAsItIs() {
+    assertThat(of(SampleJobs.bay(1)).climate()).isEmpty();
+  }
+
+  /** 11 in of oak swell by more than 1/32 in from 45 to 60 % humidity; half an inch is enough. */
+  @Test
+  void shelvesWithoutRoomAtTheBackJam() {
+    Strength tight = withSetting(Setting.BACK_PLAY, new SettingValue.OfLength(in("1/32")), OAK);
+    assertThat(ofKind(tight, "shelf-swells").getFirst().severity()).isEqualTo(Severity.DOUBT);
+    Strength wide = withSetting(Setting.BACK_PLAY, new SettingValue.OfLength(in("1/2")), OAK);
+    assertThat(ofKind(wide, "shelf-swells")).isEmpty();
+  }
+
+  /** EN 1995-1-1, Table 3.2: plywood 1 + 0.80, solid wood 1 + 0.60. */
+  @ParameterizedTest
+  @CsvSource({"ply, 1.8", "oak, 1.6"})
+  void creepByEurocode(String material, double factor) {
+    Bay bay = Shelving.bay(Shelving.shelves(material, List.of()), SampleJobs.pins());
+    ShelfAnswer shelf =
+        withSetting(Setting.CREEP_RULE, new SettingValue.OfChoice("eurocode"), bay)
+            .shelves()
+            .getFirst();
+    assertThat(shelf.sagYears().value().value() / shelf.sagNow().value().value())
+        .isCloseTo(factor, within(1e-9));
+  }
+
+  /**
+   * A moment in the middle of a simple beam bends it by M L² / (72 √3 E I) at most, L / (2 √3) from
+   * its ends (any table of beams, by integration).
+   */
+  @Test
+  void oneShelfHalfWayUpBowsTheSideAsTheTableSays() {
+    Section side =
+        new Section(List.of(new Layer("side", SectionTest.matter(8000, 600), 280, 18, 0, 0)));
+    double expected = 5000 * 1500.0 * 1500.0 / (72 * Math.sqrt(3) * side.bendingStiffness());
+    assertThat(SideBow.bow(1500, side, List.of(new SideBow.Turn(750, 5000))))
+        .isCloseTo(expected, withPercentage(0.5));
+  }
+
+  /** The case's own figures balance: push times height is weight times its lever. */
+  @ParameterizedTest
+  @CsvSource({"empty", "top-heavy", "loaded"})
+  void thePushThatTipsItBalancesItsWeight(String when) {
+    CaseAnswer answer = of(SampleJobs.bay(4), SampleJobs.bay(4));
+    Figure tips = find(answer, "tips-at-" + when);
+    assertThat(tips.value().value() * input(tips, "H"))
+        .isCloseTo(input(tips, "F") * input(tips, "y"), within(1e-6));
+    assertThat(value(answer, "tips-lean-" + when) * input(tips, "z"))
+        .isCloseTo(input(tips, "H") * input(tips, "y"), within(1e-6));
+  }
+
+  /** Things high up leave less room to lean than things all over. */
+  @Test
+  void topHeavyCasesFallSooner() {
+    CaseAnswer answer = of(SampleJobs.bay(4), SampleJobs.bay(4));
+    assertThat(value(answer, "tips-lean-top-heavy")).isLessThan(value(answer, "tips-lean-loaded"));
+    assertThat(value(answer, "weight-up-top-heavy"))
+        .isGreaterThan(value(answer, "weight-up-loaded"));
+  }
+
+  /** NDS Eq. 12.2-1: 1800 × 0.42^1.5 × 0.25^0.75 = 173.2 lb for each inch, 1 1/4 in: 216.5 lb. */
+  @Test
+  void anchorsHoldWhatTheFormulaSays() {
+    CaseAnswer answer = of(SampleJobs.bay(1));
+    assertThat(value(answer, "anchor-screw") / 4.4482216).isCloseTo(216.5, within(0.5));
+    Strength pushed =
+        withSetting(Setting.TIP_PUSH, new SettingValue.OfNumber(2000), SampleJobs.bay(1));
+    CaseAnswer hard = pushed.cases().getFirst();
+    assertThat(value(hard, "anchor-count"))
+        .isEqualTo(Math.ceil(value(hard, "anchor-pull") / value(hard, "anchor-screw")));
+  }
+
+  @Test
+  void theFloorCarriesItsWeight() {
+    Figure floor = find(of(SampleJobs.bay(3), SampleJobs.bay(3)), "floor-load");
+    assertThat(floor.value().value())
+        .isCloseTo(
+            input(floor, "F") / (input(floor, "W") * input(floor, "D")) * 1000, within(1e-9));
+  }
+
+  /** Sag and bow take from what the pins reach under a shelf. */
+  @Test
+  void engagementIsWhatIsLeftAfterYears() {
+    ShelfAnswer shelf = check(SampleJobs.bay(2), SampleJobs.bay(2)).shelves().getFirst();
+    Figure left =
+        shelf.inSides().stream()
+            .filter(f -> f.id().endsWith("/engagement-years"))
+            .findFirst()
+            .orElseThrow();
+    double drawn = 8 * Math.pow(input(left, "s"), 2) / (3 * input(left, "L"));
+    assertThat(left.value().value())
+        .isCloseTo(
+            input(left, "r") - input(left, "g") - input(left, "b") - drawn / 2, within(1e-9));
+  }
+}
