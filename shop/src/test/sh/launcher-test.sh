@@ -69,6 +69,20 @@ check "a spoilt class archive brings no message" is_empty err
 JAVA_HOME=/nowhere launch --version
 check "a wrong JAVA_HOME is passed over when there is a Java 25 elsewhere" [ "$code" = 0 ]
 
+"$launcher" serve --port 0 --data "$place/shop.db" > "$place/out" 2> "$place/err" &
+server=$!
+waited=0
+while [ "$waited" -lt 60 ] && ! grep -q 'http://127.0.0.1:' "$place/out"; do
+  sleep 1
+  waited=$((waited + 1))
+done
+kill "$server"
+wait "$server"
+code=$?
+check "the server says where browsers find it" holds out '^Fourpin is at http://127.0.0.1:[1-9]'
+check "and stops when it is told to" [ "$code" = 143 ]
+check "without a word of complaint" is_empty err
+
 chmod -R a-w "$copy"
 chmod a+rx "$place"
 as_other=''

@@ -1,6 +1,7 @@
 package fourpin.boring;
 
 import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Stated;
 import fourpin.job.Bay;
 import fourpin.job.CaseOrder;
 import fourpin.job.Setting;
@@ -57,8 +58,12 @@ final class Cures {
 
   /** In the job file. */
   Cures stated(String what, String cost, UnaryOperator<CaseOrder> change) {
+    return tried(new Remedy(what, cost), change);
+  }
+
+  private Cures tried(Remedy remedy, UnaryOperator<CaseOrder> change) {
     if (reporter.trials().cures(kind, part, reach, change)) {
-      list.add(new Remedy(what, cost));
+      list.add(remedy);
     }
     return this;
   }
@@ -75,7 +80,10 @@ final class Cures {
     String text = reporter.text(value);
     String what = "set " + setting.key() + " to " + text + more;
     if (read(setting, text) instanceof Reading.Good<SettingValue>(SettingValue read)) {
-      stated(what, cost, o -> o.with(o.settings().with(setting, read)));
+      Stated stated = new Stated.OfSetting(setting, text);
+      tried(
+          new Remedy(what, cost, Optional.of(stated)),
+          o -> o.with(o.settings().with(setting, read)));
     }
     return this;
   }

@@ -1,7 +1,9 @@
 package fourpin.casework;
 
+import fourpin.job.Setting;
 import fourpin.measure.Figure;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A failed or doubtful check.
@@ -36,6 +38,29 @@ public record Finding(
     NOTE
   }
 
-  /** A cure and what it costs. @param cost in money, work, room or looks, in words */
-  public record Remedy(String what, String cost) {}
+  /**
+   * A cure and what it costs.
+   *
+   * @param cost in money, work, room or looks, in words
+   * @param stated how to write it into the job, where it is but one change
+   */
+  public record Remedy(String what, String cost, Optional<Stated> stated) {
+
+    /** One that takes a maker's hand. */
+    public Remedy(String what, String cost) {
+      this(what, cost, Optional.empty());
+    }
+  }
+
+  /** One change to what the job states of the case that the finding is about. */
+  public sealed interface Stated {
+
+    /**
+     * @param value as in a job file
+     */
+    record OfSetting(Setting setting, String value) implements Stated {}
+
+    /** A partition in the middle of the bay of the part that the finding is about. */
+    record Partition() implements Stated {}
+  }
 }

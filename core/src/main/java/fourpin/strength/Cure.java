@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Stated;
 import fourpin.job.Job;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -16,8 +17,14 @@ import java.util.Optional;
  * @param price of the wood that it takes more, for each shelf; nothing where stock has no price
  * @param mass that it weighs more, kg for each shelf
  * @param besides what else it costs, in words; may be empty where it takes wood
+ * @param stated how to write it into the job, where it is but one change
  */
-record Cure(String what, Optional<Double> price, double mass, String besides) {
+record Cure(
+    String what, Optional<Double> price, double mass, String besides, Optional<Stated> stated) {
+
+  Cure(String what, Optional<Double> price, double mass, String besides) {
+    this(what, price, mass, besides, Optional.empty());
+  }
 
   /** Cheapest first, those without a price after those with one; the lighter first. */
   static final Comparator<Cure> CHEAPEST =
@@ -32,7 +39,7 @@ record Cure(String what, Optional<Double> price, double mass, String besides) {
     if (mass != 0) {
       costs.add(price.map(p -> money(job, p) + ", ").orElse("") + weight(job) + ", each shelf");
     }
-    return new Remedy(what, String.join("; ", costs));
+    return new Remedy(what, String.join("; ", costs), stated);
   }
 
   private static String money(Job job, double price) {

@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.casework.Axis;
 import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.CaseOrder;
 import fourpin.job.Job;
@@ -298,7 +299,9 @@ final class ShelfCures {
         uprights.weight(depth()) * share / GRAVITY,
         count == 1
             ? "one more upright and its rows; twice as many shelves of half the length"
-            : count + " more uprights and their rows; " + (count + 1) + " times as many shelves");
+            : count + " more uprights and their rows; " + (count + 1) + " times as many shelves",
+        Optional.<Stated>of(new Stated.Partition())
+            .filter(_ -> count == 1 && part.role() == Part.Role.SHELF));
   }
 
   /** Nothing where the shelf hardly carries itself: a load near nothing is no use. */

@@ -6,6 +6,7 @@ import fourpin.shop.line.CutCommand;
 import fourpin.shop.line.ExplainCommand;
 import fourpin.shop.line.PlanCommand;
 import fourpin.shop.line.RestoreCommand;
+import fourpin.shop.line.ServeCommand;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -37,7 +38,8 @@ import picocli.CommandLine.Spec;
       ExplainCommand.class,
       CutCommand.class,
       BackupCommand.class,
-      RestoreCommand.class
+      RestoreCommand.class,
+      ServeCommand.class
     })
 public final class Main implements Runnable {
 

@@ -58,6 +58,7 @@ class MainTest {
                          file.
               restore  Puts all that a backup holds into the shop's data, whole or not at
                          all.
+              serve    Opens Fourpin to browsers on this machine; stop it with Ctrl-C.
 
             Exit codes:
               0   good

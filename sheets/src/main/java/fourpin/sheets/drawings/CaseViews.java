@@ -50,7 +50,16 @@ public final class CaseViews {
 
   /** With the bays and the height of every shelf. */
   public Drawing front() {
-    return drafter.largest(outside(Face.FRONT), this::front);
+    return front(List.of());
+  }
+
+  /**
+   * The same with flagged places.
+   *
+   * @param flags in the coordinates of this case
+   */
+  public Drawing front(List<Flag> flags) {
+    return drafter.largest(outside(Face.FRONT), scale -> front(scale, flags));
   }
 
   /**
@@ -82,7 +91,7 @@ public final class CaseViews {
     return door.grown(-Math.min(WITHIN, least));
   }
 
-  private Drawing front(Scale scale) {
+  private Drawing front(Scale scale, List<Flag> flags) {
     Projection view = new Projection(Face.FRONT);
     Sketch sketch = new Sketch(scale);
     parts(sketch, view);
@@ -97,6 +106,7 @@ public final class CaseViews {
     sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), widths(scale)));
     sketch.addAll(Dimensions.beside(Side.RIGHT, work.right(), openings(scale)));
     sketch.addAll(frontLabels(scale));
+    flags(sketch, view, flags);
     return drawing(
         "front",
         "front view",

@@ -20,16 +20,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** How the job's lengths, quantities and names are printed on its paper. */
-record Words(Job job) {
+public record Words(Job job) {
 
   /** What headings, captions and the like need beside a drawing that fills a page. */
   private static final double ROUND_A_DRAWING = 36;
 
-  String length(Length length) {
+  public String length(Length length) {
     return job.style().text(length);
   }
 
-  String number(Length length) {
+  public String number(Length length) {
     return job.style().number(length);
   }
 
@@ -37,13 +37,13 @@ record Words(Job job) {
     return sum.text(job.style());
   }
 
-  String quantity(Quantity quantity) {
+  public String quantity(Quantity quantity) {
     String text = quantity.text(job.unit());
     return quantity.unit() == QuantityUnit.MONEY ? job.currency() + " " + text : text;
   }
 
   /** What a setting is in force as. */
-  String value(Settings settings, Setting setting) {
+  public String value(Settings settings, Setting setting) {
     return switch (setting.kind()) {
       case LENGTH -> settings.optionalLength(setting).map(this::length).orElse("none");
       case NUMBER -> settings.optionalNumber(setting).map(Words::plain).orElse("none");
@@ -57,7 +57,7 @@ record Words(Job job) {
     return Double.toString(number).replaceFirst("\\.0$", "");
   }
 
-  String value(Figure figure) {
+  public String value(Figure figure) {
     return quantity(figure.value());
   }
 
@@ -71,19 +71,19 @@ record Words(Job job) {
     return unit == QuantityUnit.MONEY ? job.currency() : unit.symbol(job.unit());
   }
 
-  String money(BigDecimal amount) {
+  public String money(BigDecimal amount) {
     return job.currency() + " " + amount.toPlainString();
   }
 
   /** Width by height by depth. */
-  String outside(BuiltCase built) {
+  public String outside(BuiltCase built) {
     return Stream.of(Axis.X, Axis.Z, Axis.Y)
         .map(axis -> number(built.outside().size(axis)))
         .collect(Collectors.joining(" x "));
   }
 
   /** The unit of bare numbers, for the heads of tables. */
-  String unit() {
+  public String unit() {
     return job.style().unit().symbol();
   }
 

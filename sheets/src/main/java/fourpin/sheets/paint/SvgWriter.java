@@ -31,8 +31,13 @@ public final class SvgWriter {
     return writer.out.append("</svg>\n").toString();
   }
 
+  /** What the picture covers, in the drawing's millimetres: the drawing and a margin. */
+  public static Box frame(Drawing drawing) {
+    return drawing.extent().grown(MARGIN);
+  }
+
   private void open(Drawing drawing) {
-    Box box = drawing.extent().grown(MARGIN);
+    Box box = frame(drawing);
     String ids = drawing.name() + "-title " + drawing.name() + "-text";
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\"")
         .append(" width=\"" + mm(box.width()) + "mm\" height=\"" + mm(box.height()) + "mm\"")

@@ -36,6 +36,11 @@ public final class JobText {
     return Nodes.parse(unmarked).map(root -> new JobText(text, root));
   }
 
+  /** A new file. @param comment one line on top */
+  public static String written(String comment, Value value) {
+    return "# " + comment + "\n" + String.join("\n", BlockText.below(value)) + "\n";
+  }
+
   public String text() {
     return text;
   }

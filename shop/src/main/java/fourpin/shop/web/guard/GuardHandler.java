@@ -67,7 +67,8 @@ public final class GuardHandler implements Handler {
 
   /** Who asks; a stranger as long as the guard has not decided. */
   public static Visitor visitor(Context http) {
-    return Objects.requireNonNullElseGet(http.attribute(VISITOR), Visitor.Stranger::new);
+    Visitor known = http.attribute(VISITOR);
+    return Objects.requireNonNullElseGet(known, Visitor.Stranger::new);
   }
 
   @Override

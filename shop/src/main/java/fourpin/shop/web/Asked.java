@@ -1,0 +1,49 @@
+package fourpin.shop.web;
+
+import fourpin.shop.store.DocumentId;
+import fourpin.shop.store.RevisionId;
+import fourpin.shop.web.guard.GuardHandler;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.Objects;
+
+/** What a browser asks of a job. */
+record Asked(Context http, Desk desk) {
+
+  State newest() {
+    return desk.newest(id()).orElseThrow(NotFoundResponse::new);
+  }
+
+  DocumentId id() {
+    return new DocumentId(http.pathParam("id"));
+  }
+
+  /** What the maker looked at when they did what they ask for. */
+  State seen() {
+    return desk.at(id(), new RevisionId(form("seen"))).orElseGet(this::newest);
+  }
+
+  /** The device's name. */
+  String by() {
+    return GuardHandler.visitor(http).name();
+  }
+
+  String form(String name) {
+    return Objects.requireNonNullElse(http.formParam(name), "");
+  }
+
+  String query(String name) {
+    return Objects.requireNonNullElse(http.queryParam(name), "");
+  }
+
+  /** A number of a bay and the like; 0 for what is none. */
+  int number(String name) {
+    String text = form(name);
+    return text.matches("\\d{1,6}") ? Integer.parseInt(text) : 0;
+  }
+
+  /** Whether a script of ours asks, and so takes parts of a page. */
+  boolean isScripted() {
+    return http.header("HX-Request") != null;
+  }
+}

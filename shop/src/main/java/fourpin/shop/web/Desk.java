@@ -1,0 +1,235 @@
+package fourpin.shop.web;
+
+import fourpin.job.Job;
+import fourpin.plan.Plan;
+import fourpin.plan.Planner;
+import fourpin.shop.edit.Edited;
+import fourpin.shop.edit.JobText;
+import fourpin.shop.edit.Value;
+import fourpin.shop.file.JobReader;
+import fourpin.shop.store.DocumentId;
+import fourpin.shop.store.Documents;
+import fourpin.shop.store.Edit;
+import fourpin.shop.store.Revision;
+import fourpin.shop.store.RevisionId;
+import fourpin.shop.store.Saving;
+import fourpin.shop.store.Stepping;
+import fourpin.shop.store.Written;
+import fourpin.shop.yaml.Problem;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Reads, plans and changes the jobs that are kept. May be used by many threads at once. */
+final class Desk {
+
+  /** How often a change is brought onto what others have saved in between before it gives up. */
+  private static final int MOST_TRIES = 20;
+
+  private final Documents documents;
+  private final KeptShop shop;
+  private final Recent<String, Read> recent = new Recent<>();
+
+  Desk(Documents documents) {
+    this.documents = documents;
+    this.shop = new KeptShop(documents);
+  }
+
+  List<Revision> jobs() {
+    return documents.jobs(Documents.Place.AT_HAND);
+  }
+
+  Optional<State> newest(DocumentId id) {
+    return documents.newest(id).map(this::state);
+  }
+
+  Optional<State> at(DocumentId id, RevisionId revision) {
+    return documents.revision(id, revision).map(this::state);
+  }
+
+  /** Only texts that can be read are kept. */
+  private State state(Written written) {
+    Read read =
+        recent.get(
+            key(written.text()),
+            () ->
+                switch (read(written.text())) {
+                  case JobReader.Outcome.Good(Job job) -> Read.of(written.text(), job);
+                  case JobReader.Outcome.Refused refused ->
+                      throw new UnreadableException(problems(refused));
+                });
+    return read.in(written.revision());
+  }
+
+  /** A text with what comes of it. */
+  private record Read(JobText text, Job job, Plan plan) {
+
+    static Read of(String text, Job job) {
+      return new Read(JobText.of(text), job, Planner.plan(job));
+    }
+
+    State in(Revision revision) {
+      return new State(revision, text, job, plan);
+    }
+  }
+
+  /** The tools of the shop are part of a plan. */
+  private String key(String text) {
+    String tools =
+        documents.newest(DocumentId.SHOP).map(w -> w.revision().id().value()).orElse("none");
+    return tools + " " + text;
+  }
+
+  private JobReader.Outcome read(String text) {
+    return JobReader.read(text.getBytes(StandardCharsets.UTF_8), shop);
+  }
+
+  private static List<Problem> problems(JobReader.Outcome.Refused refused) {
+    return refused.problems().isEmpty() ? refused.shop().problems() : refused.problems();
+  }
+
+  /** What came of a whole file. */
+  sealed interface Taking {
+    record Taken(Revision revision) implements Taking {}
+
+    record Wrong(List<Problem> problems) implements Taking {}
+  }
+
+  /** Takes a job file in as a new job. */
+  Taking create(String text, String by, String why) {
+    return switch (read(text)) {
+      case JobReader.Outcome.Good(Job job) ->
+          new Taking.Taken(documents.create(new Edit(job.title(), text, by, why)));
+      case JobReader.Outcome.Refused refused -> new Taking.Wrong(problems(refused));
+    };
+  }
+
+  /**
+   * Puts a whole file in place of the text that was seen.
+   *
+   * @return refused if somebody else has changed it since
+   */
+  Answer replace(State seen, String text, String by) {
+    State newest = newest(seen.revision().document()).orElseThrow();
+    if (!newest.revision().id().equals(seen.revision().id())) {
+      return new Answer.Refused(
+          newest,
+          "Somebody has changed this job since you opened it. Take the file as a job of its own, or"
+              + " download the job again and bring your changes in there.");
+    }
+    return switch (read(text)) {
+      case JobReader.Outcome.Refused refused -> new Answer.Wrong(newest, problems(refused));
+      case JobReader.Outcome.Good(Job job) ->
+          saved(newest, Read.of(text, job), by, "file put in its place")
+              .orElseGet(() -> replace(seen, text, by));
+    };
+  }
+
+  /**
+   * Makes a change, on top of whatever others have saved since it was begun.
+   *
+   * @param edit in the terms of what was seen
+   * @param why in a few words, for the list of revisions
+   */
+  Answer change(DocumentId id, fourpin.shop.edit.Edit edit, String by, String why) {
+    return change(id, edit, by, why, _ -> Optional.empty());
+  }
+
+  /**
+   * @param objection to the plan that would come of it, as a sentence; then nothing is saved
+   */
+  Answer change(
+      DocumentId id,
+      fourpin.shop.edit.Edit edit,
+      String by,
+      String why,
+      Function<Plan, Optional<String>> objection) {
+    for (int tries = 0; tries < MOST_TRIES; tries++) {
+      State newest = newest(id).orElseThrow();
+      Optional<Answer> answer = onto(newest, edit, by, why, objection);
+      if (answer.isPresent()) {
+        return answer.get();
+      }
+    }
+    return new Answer.Refused(
+        newest(id).orElseThrow(), "Too many people are changing this job at once. Try again.");
+  }
+
+  private Optional<Answer> onto(
+      State newest,
+      fourpin.shop.edit.Edit edit,
+      String by,
+      String why,
+      Function<Plan, Optional<String>> objection) {
+    return switch (newest.text().with(edit)) {
+      case Edited.Conflict(_, Optional<Value> now) when now.equals(edit.change().value()) ->
+          Optional.of(new Answer.Same(newest));
+      case Edited.Conflict(_, Optional<Value> now) ->
+          Optional.of(
+              new Answer.Taken(
+                  newest, newest.revision().by(), now.map(Desk::words).orElse("nothing")));
+      case Edited.Refused(_, String reason) ->
+          Optional.of(new Answer.Refused(newest, "It was not changed: " + reason + "."));
+      case Edited.Done(JobText made, _) when made.text().equals(newest.text().text()) ->
+          Optional.of(new Answer.Same(newest));
+      case Edited.Done(JobText made, _) ->
+          switch (read(made.text())) {
+            case JobReader.Outcome.Refused refused ->
+                Optional.of(new Answer.Wrong(newest, problems(refused)));
+            case JobReader.Outcome.Good(Job job) -> {
+              Read would = new Read(made, job, Planner.plan(job));
+              Optional<String> against = objection.apply(would.plan());
+              yield against.isPresent()
+                  ? Optional.of(new Answer.Refused(newest, against.get()))
+                  : saved(newest, would, by, why);
+            }
+          };
+    };
+  }
+
+  static String words(Value value) {
+    return switch (value) {
+      case Value.Text(String text) -> text;
+      case Value.Nothing() -> "nothing";
+      case Value.Items(var items) -> String.join(", ", items.stream().map(Desk::words).toList());
+      case Value.Group(var entries) -> String.join(", ", entries.keySet());
+    };
+  }
+
+  /** Nothing if somebody else was faster. */
+  private Optional<Answer> saved(State newest, Read would, String by, String why) {
+    Saving saving =
+        documents.save(
+            newest.revision().document(),
+            newest.revision().id(),
+            new Edit(would.job().title(), would.text().text(), by, why));
+    return switch (saving) {
+      case Saving.Saved(Revision revision) -> {
+        recent.put(key(would.text().text()), would);
+        yield Optional.of(new Answer.Saved(would.in(revision)));
+      }
+      case Saving.Overtaken _ -> Optional.empty();
+    };
+  }
+
+  Answer undo(DocumentId id, RevisionId seen, String by) {
+    return stepped(id, documents.undo(id, seen, by), "There is nothing to take back.");
+  }
+
+  Answer redo(DocumentId id, RevisionId seen, String by) {
+    return stepped(id, documents.redo(id, seen, by), "There is nothing to bring back.");
+  }
+
+  private Answer stepped(DocumentId id, Stepping stepping, String end) {
+    State now = newest(id).orElseThrow();
+    return switch (stepping) {
+      case Saving.Saved _ -> new Answer.Saved(now);
+      case Saving.Overtaken(Written newest) ->
+          new Answer.Refused(
+              now,
+              newest.revision().by() + " has changed this job since. Look at it, and press again.");
+      case Stepping.NoFurther _ -> new Answer.Refused(now, end);
+    };
+  }
+}

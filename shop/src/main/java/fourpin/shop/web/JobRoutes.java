@@ -1,0 +1,174 @@
+package fourpin.shop.web;
+
+import fourpin.reference.HeldThing;
+import fourpin.reference.Reference;
+import fourpin.sheets.packet.Packet;
+import fourpin.sheets.packet.PdfPacket;
+import fourpin.shop.web.guard.GuardHandler;
+import fourpin.shop.yaml.Problem;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/** What browsers can ask about jobs. */
+final class JobRoutes {
+
+  private final Desk desk;
+  private final Pages pages;
+
+  JobRoutes(Desk desk, Pages pages) {
+    this.desk = desk;
+    this.pages = pages;
+  }
+
+  void add(RoutesConfig routes) {
+    routes.get("/", this::jobs);
+    routes.get("/new", http -> survey(http, new Survey(Map.of("unit", "inch")), Map.of()));
+    routes.post("/new", this::start);
+    routes.post("/jobs", this::bring);
+    routes.get("/jobs/{id}", this::design);
+    routes.get("/jobs/{id}/working", this::working);
+    routes.get("/jobs/{id}/job.yaml", this::file);
+    routes.post("/jobs/{id}/file", this::replace);
+    routes.get("/jobs/{id}/packet.pdf", this::packet);
+  }
+
+  // Jobs
+
+  private void jobs(Context http) {
+    pages.show(http, "jobs", Map.of("token", pages.token(http), "jobs", desk.jobs()));
+  }
+
+  private void survey(
+      Context http, Survey survey, Map<String, ? extends fourpin.measure.Reading.Bad<?>> troubles) {
+    Map<String, String> said = new LinkedHashMap<>();
+    troubles.forEach((q, bad) -> said.put(q, bad.rule() + "; " + bad.remedy()));
+    pages.show(
+        http,
+        "survey",
+        Map.of(
+            "token", pages.token(http),
+            "answers", survey.answers(),
+            "troubles", said,
+            "woods", Survey.WOODS,
+            "things", Reference.things().rows().stream().map(HeldThing::name).toList()));
+  }
+
+  private void start(Context http) {
+    Map<String, String> answers = new LinkedHashMap<>();
+    http.formParamMap().forEach((key, values) -> answers.put(key, values.getFirst()));
+    Survey survey = new Survey(answers);
+    switch (survey.job()) {
+      case Survey.Outcome.Wrong(var troubles) -> {
+        http.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        survey(http, survey, troubles);
+      }
+      case Survey.Outcome.Job(String text) -> created(http, text, "begun from the questions");
+    }
+  }
+
+  private void bring(Context http) {
+    Optional<String> text = uploaded(http);
+    if (text.isEmpty()) {
+      trouble(
+          http,
+          HttpStatus.UNPROCESSABLE_CONTENT,
+          "No file came along",
+          List.of("Choose a job file first."));
+      return;
+    }
+    created(http, text.get(), "brought in as a file");
+  }
+
+  private void created(Context http, String text, String why) {
+    switch (desk.create(text, GuardHandler.visitor(http).name(), why)) {
+      case Desk.Taking.Taken(var revision) ->
+          http.redirect("/jobs/" + revision.document().value(), HttpStatus.SEE_OTHER);
+      case Desk.Taking.Wrong(var problems) -> wrongFile(http, problems);
+    }
+  }
+
+  private void wrongFile(Context http, List<Problem> problems) {
+    trouble(
+        http,
+        HttpStatus.UNPROCESSABLE_CONTENT,
+        "The file cannot be taken; nothing was changed",
+        problems.stream().map(p -> p.text("job file")).toList());
+  }
+
+  private static Optional<String> uploaded(Context http) {
+    return Optional.ofNullable(http.uploadedFile("file")).map(JobRoutes::text);
+  }
+
+  /** Signs that are not UTF-8 become such that the reader refuses. */
+  private static String text(UploadedFile file) {
+    try (var in = file.content()) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  private void trouble(Context http, HttpStatus status, String title, List<String> lines) {
+    http.status(status);
+    pages.show(http, "trouble", Map.of("title", title, "lines", lines));
+  }
+
+  // The page of a job
+
+  private void design(Context http) {
+    String name = Objects.requireNonNullElse(http.queryParam("case"), "");
+    DesignPage page =
+        new DesignPage(new Asked(http, desk).newest(), pages.token(http), name, "", Map.of());
+    pages.show(http, "design", Map.of("page", page));
+  }
+
+  // Looking closer, and files
+
+  private void working(Context http) {
+    String id = Objects.requireNonNullElse(http.queryParam("figure"), "");
+    DesignPage.Working working =
+        DesignPage.working(new Asked(http, desk).newest(), id).orElseThrow(NotFoundResponse::new);
+    String page = http.header("HX-Request") != null ? "working" : "workingpage";
+    pages.show(http, page, Map.of("working", working));
+  }
+
+  private void file(Context http) {
+    http.contentType("application/yaml; charset=utf-8")
+        .header("Content-Disposition", "attachment; filename=\"job.yaml\"")
+        .result(new Asked(http, desk).newest().text().text());
+  }
+
+  private void replace(Context http) {
+    Optional<String> text = uploaded(http);
+    Answer answer =
+        text.map(
+                t ->
+                    desk.replace(
+                        new Asked(http, desk).seen(), t, GuardHandler.visitor(http).name()))
+            .orElseGet(
+                () -> new Answer.Refused(new Asked(http, desk).newest(), "Choose a file first."));
+    switch (answer) {
+      case Answer.Wrong(_, var problems) -> wrongFile(http, problems);
+      case Answer.Refused(_, String reason) ->
+          trouble(http, HttpStatus.CONFLICT, "Nothing was changed", List.of(reason));
+      case Answer other ->
+          http.redirect("/jobs/" + new Asked(http, desk).id().value(), HttpStatus.SEE_OTHER);
+    }
+  }
+
+  private void packet(Context http) {
+    http.contentType("application/pdf")
+        .header("Content-Disposition", "inline; filename=\"packet.pdf\"")
+        .result(PdfPacket.write(Packet.compose(new Asked(http, desk).newest().plan())));
+  }
+}

@@ -1,0 +1,45 @@
+package fourpin.shop.web;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * What of a page has to be shown anew.
+ *
+ * @param scope whether the page has the same fields as before
+ * @param boxes those fields that look different now, where it has
+ */
+public record Parts(Scope scope, List<DesignPage.Box> boxes) {
+
+  /** Whether fields came or went. */
+  public enum Scope {
+    ALL_FIELDS,
+    SOME_FIELDS
+  }
+
+  public Parts {
+    boxes = List.copyOf(boxes);
+  }
+
+  public boolean allFields() {
+    return scope == Scope.ALL_FIELDS;
+  }
+
+  /**
+   * @param touched the field that was written in; it is shown anew in any case
+   */
+  static Parts between(DesignPage before, DesignPage now, String touched) {
+    Map<String, DesignPage.Box> former =
+        before.allBoxes().stream().collect(Collectors.toMap(b -> b.shown().id(), b -> b));
+    List<DesignPage.Box> boxes = now.allBoxes();
+    boolean same =
+        former.size() == boxes.size()
+            && boxes.stream().allMatch(b -> former.containsKey(b.shown().id()));
+    return new Parts(
+        same ? Scope.SOME_FIELDS : Scope.ALL_FIELDS,
+        boxes.stream()
+            .filter(b -> !b.equals(former.get(b.shown().id())) || b.shown().id().equals(touched))
+            .toList());
+  }
+}

@@ -1,0 +1,144 @@
+package fourpin.shop.web;
+
+import fourpin.job.CaseOrder;
+import fourpin.shop.edit.Change;
+import fourpin.shop.edit.JobText;
+import fourpin.shop.edit.Route;
+import fourpin.shop.edit.Value;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.SequencedMap;
+
+/**
+ * The bays of a case as its file states them, one by one or only by their number.
+ *
+ * @param count how many there are
+ */
+record StatedBays(JobText text, Route aCase, int count) {
+
+  private static final Value EMPTY = new Value.Group(new LinkedHashMap<>());
+
+  static StatedBays of(State state, CaseOrder order) {
+    return new StatedBays(state.text(), Route.of("cases", order.name()), order.bays().size());
+  }
+
+  private Route all() {
+    return aCase.to("bays");
+  }
+
+  private Optional<List<Value>> list() {
+    return text.value(all())
+        .flatMap(
+            v ->
+                v instanceof Value.Items(var items)
+                    ? Optional.of(items)
+                    : v instanceof Value.Group ? Optional.of(List.of(v)) : Optional.empty());
+  }
+
+  private boolean hasOwnRoutes() {
+    return text.value(all()).orElse(EMPTY) instanceof Value.Items;
+  }
+
+  /** What a bay states under a key. @param bay from 1 */
+  Optional<Value> value(int bay, String key) {
+    return list().flatMap(l -> l.get(bay - 1).at(Route.of(key)));
+  }
+
+  /** Puts something under a key of a bay, or takes it away. */
+  Optional<Target> with(int bay, String key, Optional<Value> now) {
+    if (now.isEmpty() && value(bay, key).isEmpty()) {
+      return Optional.empty();
+    }
+    if (hasOwnRoutes()) {
+      Route route = all().item(bay, count).to(key);
+      return Optional.of(
+          new Target(route, now.<Change>map(Change.Put::new).orElseGet(Change.Remove::new)));
+    }
+    return Optional.of(put(replaced(each(), bay, keyed(each().get(bay - 1), key, now))));
+  }
+
+  /** All of them, however they are stated. */
+  private List<Value> each() {
+    return list().orElseGet(() -> Collections.nCopies(count, EMPTY));
+  }
+
+  private Target put(List<Value> bays) {
+    boolean plain = bays.stream().allMatch(EMPTY::equals);
+    return new Target(all(), new Change.Put(plain ? Value.of(bays.size()) : Value.list(bays)));
+  }
+
+  private static List<Value> replaced(List<Value> bays, int bay, Value... with) {
+    List<Value> changed = new ArrayList<>(bays);
+    changed.remove(bay - 1);
+    changed.addAll(bay - 1, List.of(with));
+    return changed;
+  }
+
+  private static Value keyed(Value bay, String key, Optional<Value> now) {
+    SequencedMap<String, Value> entries =
+        new LinkedHashMap<>(bay instanceof Value.Group(var e) ? e : new LinkedHashMap<>());
+    now.ifPresentOrElse(v -> entries.put(key, v), () -> entries.remove(key));
+    return new Value.Group(entries);
+  }
+
+  /** So many bays: new ones on the right, or fewer from there. */
+  Target resized(int wanted) {
+    List<Value> bays = new ArrayList<>(each());
+    while (bays.size() > wanted) {
+      bays.removeLast();
+    }
+    while (bays.size() < wanted) {
+      bays.add(EMPTY);
+    }
+    return put(bays);
+  }
+
+  /**
+   * Two bays in place of one, alike in all else.
+   *
+   * @param width of each; the others stay as they are
+   */
+  Target divided(int bay, String width) {
+    if (count == 1) {
+      return put(replaced(each(), 1, open(1), open(1)));
+    }
+    Value half = keyed(each().get(bay - 1), "width", Optional.of(Value.of(width)));
+    return put(replaced(each(), bay, half, half));
+  }
+
+  /** One bay in place of this and the next. */
+  Target joined(int bay) {
+    List<Value> fewer = replaced(each(), bay, open(bay));
+    fewer.remove(bay);
+    return put(fewer);
+  }
+
+  private Value open(int bay) {
+    return keyed(each().get(bay - 1), "width", Optional.empty());
+  }
+
+  /**
+   * The shelves of one bay, so many or at some heights; what else is said of them stays.
+   *
+   * @param key count or at
+   */
+  Optional<Target> shelves(int bay, String key, Optional<Value> now) {
+    Optional<Value> former = value(bay, "shelves");
+    SequencedMap<String, Value> entries = new LinkedHashMap<>();
+    if (former.isPresent() && former.get() instanceof Value.Group(var stated)) {
+      entries.putAll(stated);
+    }
+    entries.remove("count");
+    entries.remove("at");
+    now.ifPresent(v -> entries.put(key, v));
+    boolean onlyCount = entries.keySet().equals(java.util.Set.of("count"));
+    Optional<Value> value =
+        onlyCount
+            ? now
+            : entries.isEmpty() ? Optional.empty() : Optional.of(new Value.Group(entries));
+    return with(bay, "shelves", value);
+  }
+}

@@ -1,0 +1,107 @@
+package fourpin.shop.web;
+
+import fourpin.shop.store.Store;
+import fourpin.shop.web.guard.Guard;
+import fourpin.shop.web.guard.GuardHandler;
+import fourpin.shop.web.guard.Limits;
+import fourpin.shop.web.guard.Reach;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** Answers browsers on this machine. */
+public final class WebServer implements AutoCloseable {
+
+  /** Enough for a shop; each may be planning. */
+  private static final int MOST_THREADS = 32;
+
+  private static final String LOOPBACK = "127.0.0.1";
+
+  private final Javalin javalin;
+
+  private WebServer(Javalin javalin) {
+    this.javalin = javalin;
+  }
+
+  /**
+   * Starts it; it stops when closed.
+   *
+   * @param port 0 for any that is free
+   * @throws io.javalin.util.JavalinBindException if the port is taken
+   */
+  public static WebServer start(Store store, int port) {
+    return start(store, port, Limits.STANDARD);
+  }
+
+  static WebServer start(Store store, int port, Limits limits) {
+    Guard guard = new Guard(Reach.loopback(), limits, store.devices(), InstantSource.system());
+    Pages pages = new Pages(guard);
+    Desk desk = new Desk(store.documents());
+    Assets assets = new Assets();
+    return new WebServer(
+        Javalin.create(
+                config -> {
+                  limit(config, guard);
+                  config.routes.before(new GuardHandler(guard));
+                  config.routes.get(Guard.ASSETS + "{name}", assets::serve);
+                  new JobRoutes(desk, pages).add(config.routes);
+                  new ChangeRoutes(desk, pages).add(config.routes);
+                  config.routes.exception(
+                      Exception.class, (failure, http) -> failed(failure, http, pages));
+                  config.routes.error(HttpStatus.NOT_FOUND.getCode(), http -> missing(http, pages));
+                })
+            .start(LOOPBACK, port));
+  }
+
+  private static void limit(JavalinConfig config, Guard guard) {
+    long file = guard.limits().fileBytes();
+    config.startup.showJavalinBanner = false;
+    config.jetty.multipartConfig.maxTotalRequestSize(file, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxFileSize(file, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxInMemoryFileSize((int) file, SizeUnit.BYTES);
+    config.jetty.threadPool = new QueuedThreadPool(MOST_THREADS);
+    new GuardHandler(guard).limit(config);
+  }
+
+  private static void missing(Context http, Pages pages) {
+    if (!http.path().startsWith(Guard.ASSETS)) {
+      pages.show(
+          http,
+          "trouble",
+          Map.of(
+              "title",
+              "There is nothing here",
+              "lines",
+              List.of("The address leads to no job and no page of Fourpin.")));
+    }
+  }
+
+  private static void failed(Exception failure, Context http, Pages pages) {
+    http.status(HttpStatus.INTERNAL_SERVER_ERROR);
+    pages.show(
+        http,
+        "trouble",
+        Map.of(
+            "title",
+            "Fourpin itself failed",
+            "lines",
+            List.of(
+                "Nothing was changed (" + failure.getClass().getSimpleName() + ").",
+                "Go back and try something else; the job is as it was.")));
+  }
+
+  public int port() {
+    return javalin.port();
+  }
+
+  @Override
+  public void close() {
+    javalin.stop();
+  }
+}

@@ -1,0 +1,152 @@
+// What the pages do beyond forms: send a field when it is left, look at workings, take hold of shelves.
+"use strict";
+
+const head = () => document.getElementById("head");
+const say = (words) => {
+  const notice = document.getElementById("notice");
+  if (notice) notice.textContent = words;
+};
+
+// Fields
+
+document.addEventListener("change", (event) => {
+  const form = event.target.closest("form.field");
+  if (form) form.requestSubmit();
+});
+
+document.addEventListener("htmx:configRequest", (event) => {
+  if (!head() || event.detail.verb !== "post") return;
+  event.detail.parameters.set("seen", head().dataset.seen);
+  event.detail.parameters.set("token", head().dataset.token);
+});
+
+// A field that somebody is typing in stays as it is when the answer to another one comes.
+document.addEventListener("htmx:oobBeforeSwap", (event) => {
+  const input = document.activeElement;
+  const typing = input && input.matches("form.field input") && input.value !== input.defaultValue;
+  if (typing && event.detail.target.contains(input) && sending !== input.closest("form.field").id) {
+    event.detail.shouldSwap = false;
+  }
+});
+
+let sending = "";
+document.addEventListener("htmx:beforeRequest", (event) => {
+  const form = event.target.closest && event.target.closest("form.field");
+  sending = form ? form.id : "";
+});
+
+document.addEventListener("htmx:sendError", () => say("The server does not answer; nothing was changed. Is it still running?"));
+document.addEventListener("htmx:responseError", (event) => say("That was refused (" + event.detail.xhr.status + "); nothing was changed."));
+
+// Workings
+
+document.addEventListener("htmx:afterSwap", (event) => {
+  if (event.detail.target.id === "working") document.getElementById("look").showModal();
+});
+
+// Open tables and headings stay open or shut.
+const shut = new Map();
+document.addEventListener("toggle", (event) => {
+  const title = event.target.matches("details") && event.target.querySelector("h2");
+  if (title) shut.set(title.textContent, event.target.open);
+}, true);
+document.addEventListener("htmx:oobAfterSwap", () => {
+  for (const details of document.querySelectorAll("details")) {
+    const title = details.querySelector("h2");
+    if (title && shut.has(title.textContent)) details.open = shut.get(title.textContent);
+  }
+});
+
+// Shelves
+
+const LATER = 600;
+let waiting = 0;
+
+const tops = (handle) => handle.dataset.tops.split(" ").map(Number);
+const levelOf = (handle) => Number(handle.getAttribute("aria-valuenow"));
+
+function lay(handle, level) {
+  const all = tops(handle);
+  const at = Math.min(Math.max(level, 1), all.length);
+  handle.setAttribute("aria-valuenow", at);
+  handle.setAttribute("aria-valuetext", handle.dataset.heights.split("|")[at - 1]);
+  handle.querySelector(".grip").setAttribute("y", all[at - 1]);
+  say("Shelf at " + handle.dataset.heights.split("|")[at - 1]);
+}
+
+function send(handle) {
+  clearTimeout(waiting);
+  const level = levelOf(handle);
+  if (String(level) === handle.dataset.sent) return;
+  handle.dataset.sent = level;
+  handle.classList.remove("moving");
+  htmx.ajax("POST", head().dataset.base + "/move", {
+    source: head(),
+    swap: "none",
+    values: { case: head().dataset.case, bay: handle.dataset.bay, shelf: handle.dataset.shelf, level },
+  });
+}
+
+function begin(handle) {
+  if (!handle.dataset.sent) handle.dataset.sent = levelOf(handle);
+}
+
+document.addEventListener("keydown", (event) => {
+  const handle = event.target.closest && event.target.closest(".handle");
+  if (!handle) return;
+  const last = tops(handle).length;
+  const to = {
+    ArrowUp: levelOf(handle) + 1, ArrowRight: levelOf(handle) + 1,
+    ArrowDown: levelOf(handle) - 1, ArrowLeft: levelOf(handle) - 1,
+    PageUp: levelOf(handle) + 5, PageDown: levelOf(handle) - 5, Home: 1, End: last,
+  }[event.key];
+  begin(handle);
+  if (to !== undefined) {
+    event.preventDefault();
+    lay(handle, to);
+    clearTimeout(waiting);
+    waiting = setTimeout(() => send(handle), LATER);
+  } else if (event.key === "Enter") {
+    send(handle);
+  } else if (event.key === "Escape") {
+    clearTimeout(waiting);
+    lay(handle, Number(handle.dataset.sent));
+  }
+});
+
+document.addEventListener("pointerdown", (event) => {
+  const handle = event.target.closest && event.target.closest(".handle");
+  if (!handle || event.button !== 0) return;
+  event.preventDefault();
+  begin(handle);
+  handle.focus();
+  handle.setPointerCapture(event.pointerId);
+  handle.classList.add("moving");
+});
+
+document.addEventListener("pointermove", (event) => {
+  const handle = event.target.closest && event.target.closest(".handle.moving");
+  if (!handle) return;
+  const place = new DOMPoint(event.clientX, event.clientY).matrixTransform(handle.ownerSVGElement.getScreenCTM().inverse());
+  const all = tops(handle);
+  let nearest = 0;
+  for (let i = 1; i < all.length; i++) {
+    if (Math.abs(all[i] - place.y) < Math.abs(all[nearest] - place.y)) nearest = i;
+  }
+  if (nearest + 1 !== levelOf(handle)) lay(handle, nearest + 1);
+});
+
+document.addEventListener("pointerup", (event) => {
+  const handle = event.target.closest && event.target.closest(".handle.moving");
+  if (handle) {
+    handle.classList.remove("moving");
+    send(handle);
+  }
+});
+document.addEventListener("pointercancel", (event) => {
+  const handle = event.target.closest && event.target.closest(".handle.moving");
+  if (handle) {
+    handle.classList.remove("moving");
+    lay(handle, Number(handle.dataset.sent));
+  }
+});

@@ -1,0 +1,109 @@
+package fourpin.shop.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.casework.Finding.Severity;
+import fourpin.job.Job;
+import fourpin.plan.Plan;
+import fourpin.plan.Planner;
+import fourpin.reference.HeldThing;
+import fourpin.reference.Reference;
+import fourpin.shop.file.JobReader;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** From a few answers to a whole job. */
+class SurveyTest {
+
+  private static final int SURVEYS = 400;
+  private static final int PLANNED = 20;
+
+  private static Job job(Survey survey) {
+    Survey.Outcome outcome = survey.job();
+    assertThat(outcome).as("%s", survey).isInstanceOf(Survey.Outcome.Job.class);
+    String text = ((Survey.Outcome.Job) outcome).text();
+    JobReader.Outcome read = JobReader.read(text.getBytes(StandardCharsets.UTF_8));
+    assertThat(read).as("%s", text).isInstanceOf(JobReader.Outcome.Good.class);
+    return ((JobReader.Outcome.Good) read).job();
+  }
+
+  @Test
+  void noAnswersAtAllGiveACaseWithoutAnythingWrong() {
+    for (String unit : List.of("inch", "mm")) {
+      Plan plan = Planner.plan(job(new Survey(Map.of("unit", unit))));
+      assertThat(plan.readyForTheBench()).as("%s", plan.findings()).isTrue();
+      assertThat(plan.cases()).hasSize(1);
+    }
+  }
+
+  @Test
+  void anyAnswersThatPassGiveAJobThatCanBeReadAndBuilt() {
+    Random random = new Random(4);
+    for (int i = 0; i < SURVEYS; i++) {
+      Survey survey = any(random);
+      if (survey.job() instanceof Survey.Outcome.Job) {
+        Job job = job(survey);
+        if (i < PLANNED) {
+          assertThat(Planner.plan(job).findings())
+              .as("%s", survey)
+              .noneMatch(f -> f.severity() == Severity.REFUSED);
+        }
+      }
+    }
+  }
+
+  private static Survey any(Random random) {
+    boolean inch = random.nextBoolean();
+    Map<String, String> answers = new HashMap<>();
+    answers.put("unit", inch ? "inch" : "mm");
+    answers.put("title", any(random, "", "Stove: left", "'tis", "# 1", "ü"));
+    answers.put("width", length(random, inch, 12, 200));
+    answers.put("ceiling", length(random, inch, 24, 140));
+    answers.put("depth", length(random, inch, 5, 40));
+    answers.put("bays", any(random, "", "1", "2", "7", "12"));
+    answers.put("back", any(random, "groove", "applied", "none", ""));
+    answers.put("wood", any(random, Survey.WOODS.toArray(String[]::new)));
+    List<HeldThing> things = Reference.things().rows();
+    answers.put("holds", things.get(random.nextInt(things.size())).name());
+    return new Survey(answers);
+  }
+
+  private static String length(Random random, boolean inch, int least, int most) {
+    int inches = least + random.nextInt(most - least);
+    return any(
+        random,
+        "",
+        inch ? inches + " 3/8" : Integer.toString(inches * 25),
+        inch ? inches / 12 + "' " + inches % 12 + "\"" : inches * 25 + " mm",
+        inches * 2.5 + " cm");
+  }
+
+  private static String any(Random random, String... all) {
+    return all[random.nextInt(all.length)];
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "width, '9,5', a comma in a length",
+    "width, 3, it is from 12 in to 1968 in here",
+    "ceiling, -2, ",
+    "depth, 9 kg, ",
+    "bays, 13, it is a whole number from 1 to 12 here",
+    "bays, two, it is a whole number from 1 to 12 here",
+  })
+  void whatCannotBeIsSaidOfItsQuestionOnly(String question, String typed, String rule) {
+    Survey.Outcome outcome = new Survey(Map.of("unit", "inch", question, typed)).job();
+    assertThat(outcome).isInstanceOf(Survey.Outcome.Wrong.class);
+    Map<String, ?> troubles = ((Survey.Outcome.Wrong) outcome).troubles();
+    assertThat(troubles).containsOnlyKeys(question);
+    if (rule != null) {
+      assertThat(troubles.get(question).toString()).contains(rule);
+    }
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.shop.web;
+
+import org.jspecify.annotations.NullMarked;
