@@ -93,6 +93,13 @@ public sealed interface Step {
       implements Step {}
 
   /**
+   * Cuts a piece to a length; the rest falls off.
+   *
+   * @param end that is kept, which the length is measured from
+   */
+  record Crosscut(String piece, Surface end, Length length) implements Step {}
+
+  /**
    * Bores a row of holes square into the face or the reverse.
    *
    * @param line how the row runs

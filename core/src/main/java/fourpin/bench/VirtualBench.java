@@ -40,6 +40,7 @@ public final class VirtualBench {
       case Step.Band band -> piece(step, band.piece()).ifPresent(p -> put(p.banded(band)));
       case Step.Channel channel -> piece(step, channel.piece()).ifPresent(p -> channel(p, channel));
       case Step.Passes passes -> piece(step, passes.piece()).ifPresent(p -> passes(p, passes));
+      case Step.Crosscut cut -> piece(step, cut.piece()).ifPresent(p -> crosscut(p, cut));
       case Step.Rip rip -> piece(step, rip.piece()).ifPresent(p -> rip(p, rip));
       case Step.BoreRow row -> piece(step, row.piece()).ifPresent(p -> bore(p, row));
       case Step.BoreAtFence row -> piece(step, row.piece()).ifPresent(p -> bore(p, row));
@@ -127,6 +128,20 @@ public final class VirtualBench {
                 mishap(
                     passes,
                     "the passes for " + passes.purpose() + " leave a ridge in " + piece.mark()));
+  }
+
+  private void crosscut(WorkedPiece piece, Step.Crosscut cut) {
+    if (!cut.end().isEnd() || !cut.length().isPositive()) {
+      mishap(cut, "a length of " + piece.mark() + " is kept from one of its ends");
+    } else if (!piece.length().isMoreThan(cut.length())) {
+      mishap(cut, piece.mark() + " is not long enough to cut to " + cut.length());
+    } else {
+      Length rest = piece.length().minus(cut.length());
+      boolean index = cut.end() == Surface.INDEX_END;
+      put(
+          piece.cutOff(
+              index ? new Span(Length.ZERO, cut.length()) : new Span(rest, piece.length())));
+    }
   }
 
   private void rip(WorkedPiece piece, Step.Rip rip) {

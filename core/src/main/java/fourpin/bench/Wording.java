@@ -61,6 +61,7 @@ public final class Wording {
       case Step.Band band -> band.piece();
       case Step.Channel channel -> channel.piece();
       case Step.Passes passes -> passes.piece();
+      case Step.Crosscut cut -> cut.piece();
       case Step.Rip rip -> rip.piece();
       case Step.BoreRow row -> row.piece();
       case Step.MarkStick stick -> "Stick “" + stick.stick() + "”";
@@ -89,6 +90,8 @@ public final class Wording {
           say("%s on %s, %s thick.", band.what(), band.surface().words(), text(band.thickness()));
       case Step.Channel channel -> channel(channel);
       case Step.Passes passes -> passes(passes);
+      case Step.Crosscut cut ->
+          say("cut to %s, measured from %s.", text(cut.length()), cut.end().words());
       case Step.Rip rip ->
           say(
               "rip with the index edge at the fence, fence to blade %s: %s falls between fence and"

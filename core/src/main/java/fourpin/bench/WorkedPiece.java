@@ -110,6 +110,40 @@ public record WorkedPiece(
     return new WorkedPiece(newMark, stock, length, kept.size(), thickness, written, glued, still);
   }
 
+  /**
+   * What is left of this piece between two lines across it, with the cuts and holes whose middles
+   * lie there.
+   *
+   * @param kept measured from the index end
+   */
+  WorkedPiece cutOff(Span kept) {
+    List<Removal> still =
+        removals.stream()
+            .filter(r -> isBetween(middle(r), kept))
+            .map(r -> shifted(r, kept.from().negated(), Length.ZERO))
+            .toList();
+    Map<Surface, String> written = new EnumMap<>(Surface.class);
+    written.putAll(labels);
+    written
+        .keySet()
+        .removeIf(
+            s ->
+                (s == Surface.INDEX_END && !kept.from().isZero())
+                    || (s == Surface.FAR_END && !kept.to().equals(length)));
+    return new WorkedPiece(mark, stock, kept.size(), width, thickness, written, bands, still);
+  }
+
+  private static boolean isBetween(Length at, Span kept) {
+    return at.isAtLeast(kept.from()) && kept.to().isAtLeast(at);
+  }
+
+  private static Length middle(Removal removal) {
+    return switch (removal) {
+      case Removal.Block b -> b.length().from().plus(b.length().size().over(2));
+      case Removal.Bore b -> b.length();
+    };
+  }
+
   private boolean isSawnOff(Surface surface, Span kept) {
     return (surface == Surface.INDEX_EDGE && !kept.from().isZero())
         || (surface == Surface.FAR_EDGE && !kept.to().equals(width));

@@ -1,7 +1,7 @@
 package fourpin.plan;
 
 /** What goes wrong while the rows of a panel are bored. */
-public enum Mistake {
+public enum Mistake implements BenchMistake {
   END_FOR_END("guide or stick end for end"),
   WRONG_EDGE("row from the wrong edge"),
   PANEL_TURNED("panel turned end for end"),
@@ -16,7 +16,7 @@ public enum Mistake {
     this.title = title;
   }
 
-  /** For makers. */
+  @Override
   public String title() {
     return title;
   }

@@ -10,7 +10,7 @@ package fourpin.plan;
  * @param rescue whether the panel can be saved, {@code how} in words
  */
 public record MistakeReport(
-    Mistake mistake,
+    BenchMistake mistake,
     String caseName,
     String part,
     String what,

@@ -5,6 +5,7 @@ import fourpin.bench.BenchRun.Mishap;
 import fourpin.bench.Step;
 import fourpin.bench.VirtualBench;
 import fourpin.bench.WorkedPiece;
+import fourpin.boring.BayGrid;
 import fourpin.boring.Boring;
 import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
@@ -54,7 +55,11 @@ public final class Mistakes {
       program.cases().stream()
           .filter(c -> c.caseName().equals(built.order().name()))
           .forEach(
-              c -> reports.addAll(new Mistakes(job, boring, built, c.steps(), borings).reports()));
+              c -> {
+                Mistakes mistakes = new Mistakes(job, boring, built, c.steps(), borings);
+                reports.addAll(mistakes.reports());
+                reports.addAll(mistakes.unbored());
+              });
     }
     return reports;
   }
@@ -66,6 +71,17 @@ public final class Mistakes {
       panel(mistake).flatMap(p -> report(mistake, p, right)).ifPresent(reports::add);
     }
     return reports;
+  }
+
+  /** What goes wrong with supports that stand in no holes of panels. */
+  private List<MistakeReport> unbored() {
+    List<BayGrid> grids =
+        boring.grids().stream().filter(g -> g.caseName().equals(built.order().name())).toList();
+    List<MistakeReport> all = new ArrayList<>();
+    all.addAll(new GrooveMistakes(built, job.style(), steps).reports());
+    all.addAll(StandardMistakes.of(built, job.style(), grids));
+    all.addAll(CleatMistakes.of(built, job.style(), steps, grids));
+    return all;
   }
 
   private Optional<Part> panel(Mistake mistake) {

@@ -19,7 +19,7 @@ import java.util.Optional;
 final class MistakePages {
 
   private static final String INTRODUCTION =
-      "Bore one panel, stop, and look at it with this page in hand. Each mistake was made on the"
+      "Bore or groove one panel, stop, and look at it with this page in hand. Each mistake was made on the"
           + " virtual bench; what stands here is what came of it. A mistake that is found now costs"
           + " one panel, later all of them.";
 

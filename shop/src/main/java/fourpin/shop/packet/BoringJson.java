@@ -19,6 +19,7 @@ import fourpin.boring.way.Method;
 import fourpin.boring.way.WayAnswer;
 import fourpin.measure.Figure;
 import fourpin.plan.MistakeReport;
+import java.util.Locale;
 import java.util.Map;
 
 /** How the bays are bored, as part of the plan for other programs. */
@@ -202,7 +203,7 @@ final class BoringJson {
 
   static Map<String, Object> mistake(MistakeReport report) {
     return object(
-        "mistake", plain(report.mistake()),
+        "mistake", report.mistake().name().toLowerCase(Locale.ROOT).replace('_', '-'),
         "case", report.caseName(),
         "part", report.part(),
         "what", report.what(),
