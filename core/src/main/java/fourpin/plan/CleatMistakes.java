@@ -253,7 +253,7 @@ final class CleatMistakes {
                 + " each half of a hole.",
             text(blank.front().width().total()), text(blank.kerf())),
         Rescue.USE,
-        "Use them: heights are right. Set the other blanks right; cleats lie with the round of their"
+        "Heights are right. Set the other blanks right; cleats lie with the round of their"
             + " ends in both notches.");
   }
 

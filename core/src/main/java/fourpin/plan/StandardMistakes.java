@@ -159,7 +159,7 @@ final class StandardMistakes {
         test(wanted, made),
         Rescue.USE,
         whole
-            ? "Use it, and count its slots from below: only its numbers differ."
+            ? "Count its slots from below: only its numbers differ."
             : say(
                 "Saw %s more off its lower end: its slots then lie right, counted from below. It ends"
                     + " as much lower above%s.",

@@ -85,8 +85,8 @@ final class MistakePages {
       case NOT_NEEDED -> "nothing to save";
       case USE -> "use it";
       case OTHERS_ALIKE -> "bore all others alike";
-      case BORE_AGAIN -> "bore the wanted holes too";
-      case PLUG -> "plug and bore again";
+      case BORE_AGAIN -> "bore or cut what is missing";
+      case PLUG -> "fill, then bore or cut again";
       case SLEEVE -> "sleeve";
       case LOST -> "the panel is lost";
     };

@@ -46,7 +46,10 @@ public record Reach(String bind, Set<String> names) {
 
   /** Where devices of the network find this machine. */
   public Stream<String> addresses() {
-    return names.stream().filter(name -> !LOOPBACK.contains(name)).filter(IPV4.asMatchPredicate()).sorted();
+    return names.stream()
+        .filter(name -> !LOOPBACK.contains(name))
+        .filter(IPV4.asMatchPredicate())
+        .sorted();
   }
 
   /** Without the zone that a link-local address may have. */
