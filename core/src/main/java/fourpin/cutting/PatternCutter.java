@@ -4,10 +4,11 @@ import fourpin.cutting.Attempt.Outcome;
 import fourpin.cutting.PatternSearch.Found;
 
 /**
- * A cutter that takes its time: the answer of {@link StripCutter} first, then patterns by column
- * generation (see {@link Generation}) made whole by dives (see {@link Dive}). The answer is never
- * worse than the first one, and the bound never lower. Most is gained for many parts of few sizes,
- * and for several sizes of sheet; parts that no longer have sheets are left to the first answer.
+ * A cutter that takes its time: the answer of {@link StripCutter} first, repaired (see {@link
+ * SheetRepair}), then patterns by column generation (see {@link Generation}) made whole by dives
+ * (see {@link Dive}). The answer is never worse than the first one, and the bound never lower. Most
+ * is gained for many parts of few sizes, and for several sizes of sheet; parts that no longer have
+ * sheets are left to the first answer.
  *
  * <p>Stops when the price is proven to be the least possible, the work is spent, or the watch says
  * so; without a watch the answer does not depend on the machine.
@@ -16,6 +17,12 @@ public final class PatternCutter implements SheetCutter {
 
   /** About ten seconds on a machine of 2025. */
   public static final long THOROUGH = 200_000_000;
+
+  /**
+   * Steps to repair the first answer, if that is not more than half of all. Few kinds of many parts
+   * are better left to the patterns.
+   */
+  private static final long REPAIR_STEPS_PER_KIND = 50_000;
 
   private static final StripCutter.Effort FIRST = new StripCutter.Effort(20_000_000, 256);
 
@@ -68,6 +75,11 @@ public final class PatternCutter implements SheetCutter {
     }
     Work work =
         new Work(steps, watch::enough, outcome -> watch.better(answers.layout(outcome, bound)));
-    return new PatternSearch(problem, work).better(start, bound, new SheetPricing(problem, work));
+    long least = Math.max(steps / 2, steps - REPAIR_STEPS_PER_KIND * problem.kinds.size());
+    Outcome repaired = new SheetRepair(problem, start).repair(bound, work, least);
+    Found found =
+        new PatternSearch(problem, work).better(repaired, bound, new SheetPricing(problem, work));
+    Outcome last = new SheetRepair(problem, found.outcome()).repair(found.bound(), work, 0);
+    return new Found(last, found.bound());
   }
 }

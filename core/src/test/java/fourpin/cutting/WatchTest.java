@@ -61,7 +61,7 @@ class WatchTest {
   void moreTimeIsUsedUntilEnoughIsSaid() {
     SheetProblem problem = Published.sheets("gcut10d_one", Grain.FIXED, Length.mm(10), Length.ZERO);
     Listener hurried = new Listener(0);
-    Listener patient = new Listener(2_000);
+    Listener patient = new Listener(10_000);
     Layout soon = new ThoroughCutter(AIMS, Limit.WATCH, hurried).cut(problem);
     Layout late = new ThoroughCutter(AIMS, Limit.WATCH, patient).cut(problem);
     assertThat(hurried.heard).hasSizeLessThan(patient.heard.size());
