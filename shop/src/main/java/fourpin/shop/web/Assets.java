@@ -24,6 +24,9 @@ final class Assets {
   Assets() {
     add("fourpin.css", "text/css; charset=utf-8", OURS + "fourpin.css");
     add("desk.js", "text/javascript; charset=utf-8", OURS + "desk.js");
+    add("bench.css", "text/css; charset=utf-8", OURS + "bench.css");
+    add("bench.js", "text/javascript; charset=utf-8", OURS + "bench.js");
+    add("bench-worker.js", "text/javascript; charset=utf-8", OURS + "bench-worker.js");
     add("htmx.js", "text/javascript; charset=utf-8", HTMX);
     add("mark.svg", "image/svg+xml", OURS + "mark.svg");
   }
@@ -48,6 +51,7 @@ final class Assets {
       return;
     }
     Asset asset = found.get();
+    http.header("Service-Worker-Allowed", "/jobs/");
     http.header("Cache-Control", "no-cache").header("ETag", asset.tag()).contentType(asset.type());
     if (asset.tag().equals(http.header("If-None-Match"))) {
       http.status(HttpStatus.NOT_MODIFIED);

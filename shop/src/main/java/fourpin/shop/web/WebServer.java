@@ -4,6 +4,7 @@ import fourpin.shop.store.Store;
 import fourpin.shop.web.guard.Guard;
 import fourpin.shop.web.guard.GuardHandler;
 import fourpin.shop.web.guard.Limits;
+import fourpin.shop.web.guard.PairingCodes;
 import fourpin.shop.web.guard.Reach;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -15,36 +16,39 @@ import java.util.List;
 import java.util.Map;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
-/** Answers browsers on this machine. */
+/** Answers browsers on this machine, and paired devices of its network if it is told to. */
 public final class WebServer implements AutoCloseable {
 
   /** Enough for a shop; each may be planning. */
   private static final int MOST_THREADS = 32;
 
-  private static final String LOOPBACK = "127.0.0.1";
-
+  private final PairingCodes codes;
   private final Javalin javalin;
 
-  private WebServer(Javalin javalin) {
+  private WebServer(PairingCodes codes, Javalin javalin) {
+    this.codes = codes;
     this.javalin = javalin;
   }
 
   /**
    * Starts it; it stops when closed.
    *
+   * @param reach whom it serves
    * @param port 0 for any that is free
    * @throws io.javalin.util.JavalinBindException if the port is taken
    */
-  public static WebServer start(Store store, int port) {
-    return start(store, port, Limits.STANDARD);
+  public static WebServer start(Store store, Reach reach, int port) {
+    return start(store, reach, port, Limits.STANDARD);
   }
 
-  static WebServer start(Store store, int port, Limits limits) {
-    Guard guard = new Guard(Reach.loopback(), limits, store.devices(), InstantSource.system());
+  static WebServer start(Store store, Reach reach, int port, Limits limits) {
+    InstantSource clock = InstantSource.system();
+    Guard guard = new Guard(reach, limits, store.devices(), clock);
     Pages pages = new Pages(guard);
     Desk desk = new Desk(store.documents());
     Assets assets = new Assets();
     return new WebServer(
+        guard.codes(),
         Javalin.create(
                 config -> {
                   limit(config, guard);
@@ -52,11 +56,13 @@ public final class WebServer implements AutoCloseable {
                   config.routes.get(Guard.ASSETS + "{name}", assets::serve);
                   new JobRoutes(desk, pages).add(config.routes);
                   new ChangeRoutes(desk, pages).add(config.routes);
+                  new BenchRoutes(desk, store.ticks(), pages).add(config.routes);
+                  new DeviceRoutes(store.devices(), guard, pages, clock).add(config.routes);
                   config.routes.exception(
                       Exception.class, (failure, http) -> failed(failure, http, pages));
                   config.routes.error(HttpStatus.NOT_FOUND.getCode(), http -> missing(http, pages));
                 })
-            .start(LOOPBACK, port));
+            .start(reach.bind(), port));
   }
 
   private static void limit(JavalinConfig config, Guard guard) {
@@ -94,6 +100,11 @@ public final class WebServer implements AutoCloseable {
             List.of(
                 "Nothing was changed (" + failure.getClass().getSimpleName() + ").",
                 "Go back and try something else; the job is as it was.")));
+  }
+
+  /** The codes that let devices of the network in. */
+  public PairingCodes codes() {
+    return codes;
   }
 
   public int port() {

@@ -4,6 +4,7 @@ import fourpin.shop.store.DataPlace;
 import fourpin.shop.store.Store;
 import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.guard.Limits;
+import fourpin.shop.web.guard.Reach;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -42,7 +43,7 @@ final class Caller implements AutoCloseable {
 
   private Caller(Store store) {
     this.store = store;
-    this.server = WebServer.start(store, 0, OFTEN);
+    this.server = WebServer.start(store, Reach.loopback(), 0, OFTEN);
   }
 
   static Caller at(Path folder) {

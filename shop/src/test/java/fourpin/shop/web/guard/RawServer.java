@@ -37,7 +37,8 @@ final class RawServer implements AutoCloseable {
                   config.startup.showJavalinBanner = false;
                   handler.limit(config);
                   config.routes.before(handler);
-                  config.routes.get("/", http -> http.result("a page for " + GuardHandler.visitor(http).name()));
+                  config.routes.get(
+                      "/", http -> http.result("a page for " + GuardHandler.visitor(http).name()));
                   config.routes.get("/pair", http -> http.result("pair"));
                   config.routes.get("/packet.pdf", http -> http.result("a packet"));
                   config.routes.post("/jobs", http -> http.result("changed"));

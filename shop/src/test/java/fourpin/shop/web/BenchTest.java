@@ -1,0 +1,150 @@
+package fourpin.shop.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.bench.Caution;
+import fourpin.job.Job;
+import fourpin.plan.Plan;
+import fourpin.plan.PlannedStep;
+import fourpin.plan.Planner;
+import fourpin.shop.file.JobReader;
+import fourpin.shop.file.ShopFiles;
+import java.io.IOException;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The bench page and its ticks. */
+class BenchTest {
+
+  private static final Path JOB = Path.of("..", "examples", "reading-room.yaml");
+  private static final String PLAN = "0123456789abcdef0123456789abcdef";
+
+  @TempDir static Path folder;
+
+  private static Caller caller;
+  private static String job;
+
+  @BeforeAll
+  static void start() throws IOException {
+    caller = Caller.at(folder);
+    job = caller.bring(Files.readString(JOB));
+  }
+
+  @AfterAll
+  static void stop() {
+    caller.close();
+  }
+
+  private static Plan plan() throws IOException {
+    return switch (JobReader.read(Files.readAllBytes(JOB), ShopFiles.NONE)) {
+      case JobReader.Outcome.Good(Job read) -> Planner.plan(read);
+      case JobReader.Outcome.Refused refused -> throw new IllegalStateException(refused.toString());
+    };
+  }
+
+  private static String plain(String html) {
+    return html.replaceAll("<[^>]*>", "")
+        .replace("&lt;", "<")
+        .replace("&gt;", ">")
+        .replace("&#34;", "\"")
+        .replace("&#39;", "'")
+        .replace("&amp;", "&");
+  }
+
+  @Test
+  void everyStepStandsThereWithItsCautionsNumbersAndCheck() throws IOException {
+    String[] cards = caller.get(job + "/bench").body().split("<article class=\"step\"");
+    List<PlannedStep> steps = plan().steps();
+    assertThat(cards).hasSize(steps.size() + 1);
+    for (PlannedStep step : steps) {
+      String card = plain(cards[step.number()]);
+      assertThat(card).contains(step.words()).contains(step.check());
+      assertThat(step.items()).allMatch(card::contains);
+      for (Caution caution : step.cautions()) {
+        assertThat(card.replaceAll("\\s+", " "))
+            .contains(caution.hazard() + ": " + caution.text().replaceAll("\\s+", " "));
+      }
+      if (!step.sheet().isEmpty()) {
+        assertThat(cards[step.number()]).as("set-up of step " + step.number()).contains("<svg");
+      }
+    }
+  }
+
+  @Test
+  void thePageShowsItselfWithoutAnythingFromElsewhere() {
+    String page = caller.get(job + "/bench").body();
+    assertThat(Caller.all(page, "(?:src|href)=\"([^\"#]*)\"")).allMatch(a -> a.startsWith("/"));
+    assertThat(page).doesNotContain(" style=", "<style", "onclick=");
+    assertThat(caller.get("/own/bench-worker.js").headers().firstValue("Service-Worker-Allowed"))
+        .contains("/jobs/");
+  }
+
+  private static HttpResponse<String> say(String json) {
+    return caller.send(
+        caller
+            .request(job + "/ticks")
+            .header("Origin", caller.origin())
+            .header("Content-Type", "application/json")
+            .header("Fourpin-Token", caller.token())
+            .POST(BodyPublishers.ofString(json, StandardCharsets.UTF_8)));
+  }
+
+  private static String ticks(String plan, long said, String state, int counted) {
+    return "{\"plan\":\"%s\",\"sent\":%d,\"ticks\":[{\"step\":\"7\",\"state\":\"%s\",\"counted\":%d,\"said\":%d}]}"
+        .formatted(plan, said, state, counted, said);
+  }
+
+  private static String held(String plan) {
+    return Caller.first(caller.get(job + "/ticks?plan=" + plan).body(), "\"ticks\":(\\[.*])");
+  }
+
+  @Test
+  void ticksAreTakenOnceAndTheLastWordHolds() {
+    String held =
+        "[{\"step\":\"7\",\"state\":\"done\",\"counted\":56,\"device\":\"this machine\"}]";
+    assertThat(held(PLAN)).isEqualTo("[]");
+    assertThat(say(ticks(PLAN, 2_000, "done", 56)).body()).contains(held);
+    assertThat(say(ticks(PLAN, 1_000, "open", 12)).body()).as("said earlier").contains(held);
+    assertThat(say(ticks(PLAN, 2_000, "done", 56)).body()).as("said again").contains(held);
+    assertThat(held(PLAN)).isEqualTo(held);
+    assertThat(say(ticks(PLAN, 3_000, "open", 0)).body()).contains("\"open\"");
+    assertThat(held(PLAN.replace('0', '1'))).as("of other steps").isEqualTo("[]");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "[]",
+        "null",
+        "{}",
+        "{\"plan\":\"0123456789abcdef0123456789abcdef\",\"sent\":1}",
+        "{\"plan\":\"'; drop table tick; --\",\"sent\":1,\"ticks\":[]}",
+        "{\"plan\":\"0123456789abcdef0123456789abcdef\",\"sent\":-1,\"ticks\":[]}",
+        "{\"plan\":\"0123456789abcdef0123456789abcdef\",\"sent\":9223372036854775807,\"ticks\":[]}",
+        "{\"plan\":\"0123456789abcdef0123456789abcdef\",\"sent\":1,\"ticks\":[null]}",
+        "{\"plan\":\"0123456789abcdef0123456789abcdef\",\"sent\":1,\"ticks\":[{\"step\":\"7\",\"state\":\"gone\",\"counted\":1,\"said\":1}]}",
+        "{\"plan\":\"0123456789abcdef0123456789abcdef\",\"sent\":1,\"ticks\":[{\"step\":\"7\",\"state\":\"done\",\"counted\":-1,\"said\":1}]}",
+        "{\"plan\":\"0123456789abcdef0123456789abcdef\",\"sent\":1,\"ticks\":[[[[[[[[]]]]]]]]}",
+      })
+  void whatAreNoTicksIsRefused(String json) {
+    assertThat(say(json).statusCode()).isEqualTo(400);
+  }
+
+  @Test
+  void onlyJobsThatAreThereHaveABench() {
+    assertThat(caller.get("/jobs/none/bench").statusCode()).isEqualTo(404);
+    assertThat(caller.get("/jobs/none/ticks?plan=" + PLAN).statusCode()).isEqualTo(404);
+    assertThat(caller.get(job + "/ticks").statusCode()).isEqualTo(400);
+  }
+}
