@@ -15,11 +15,13 @@ import fourpin.strength.plate.PlateSolver;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /** Bends a shelf in all the ways that are asked of it. */
 final class PlateBending {
@@ -32,6 +34,9 @@ final class PlateBending {
    * sags most (0.4215 of its half, by its closed form).
    */
   private static final double[] STATIONS = {0.21, 0.5};
+
+  /** Parts of the length that a shelf is drawn by. */
+  private static final int DRAWN = 24;
 
   /** Supports that carry less of an even load than this carry nothing of it. */
   private static final double LEAST_SHARE = 1e-6;
@@ -66,6 +71,32 @@ final class PlateBending {
    */
   Optional<Bends> under(double load) {
     return bends.computeIfAbsent(load, _ -> with(shelf.evenly(load)).map(this::bends));
+  }
+
+  /** How it lies under its own weight and an even load; nothing if it tips off its supports. */
+  Optional<ShelfShape> shape(double load) {
+    return with(shelf.evenly(load)).map(this::shape);
+  }
+
+  private ShelfShape shape(BentPlate bent) {
+    Map<Spot, List<Double>> sags = new EnumMap<>(Spot.class);
+    sags.put(Spot.FRONT, line(bent, 0));
+    sags.put(Spot.MIDDLE, line(bent, plate.depth() / 2));
+    sags.put(Spot.BACK, line(bent, plate.depth()));
+    return new ShelfShape(plate.length(), ends(), sags);
+  }
+
+  private List<Double> line(BentPlate bent, double y) {
+    return IntStream.rangeClosed(0, DRAWN)
+        .mapToObj(i -> bent.deflection(plate.length() * i / DRAWN, y))
+        .toList();
+  }
+
+  /** A shelf in joints is carried by its very ends. */
+  private List<Double> ends() {
+    return plate.supports().isEmpty()
+        ? List.of(0.0, plate.length())
+        : plate.supports().stream().map(Plate.Support::x).distinct().sorted().toList();
   }
 
   /** Under things in a row, with one support low, and under a hand. */

@@ -3,6 +3,7 @@ package fourpin.strength;
 import fourpin.measure.Figure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a shelf does under its load.
@@ -18,6 +19,7 @@ import java.util.List;
  *     lifting off, low supports, a hand on the front edge
  * @param inSides what its supports do to the sides: load on the most loaded one, what is allowed of
  *     wood and pin, distance to the edge, how far the shelf may slide
+ * @param shape how it lies under its load, to be drawn; nothing where it is no plate
  */
 public record ShelfAnswer(
     String caseName,
@@ -32,7 +34,8 @@ public record ShelfAnswer(
     List<Figure> supports,
     List<Figure> others,
     List<Figure> plate,
-    List<Figure> inSides) {
+    List<Figure> inSides,
+    Optional<ShelfShape> shape) {
 
   public ShelfAnswer {
     atReferenceLoads = List.copyOf(atReferenceLoads);

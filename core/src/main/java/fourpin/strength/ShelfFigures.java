@@ -68,7 +68,8 @@ final class ShelfFigures {
         supports(),
         others(),
         plate.map(PlateFigures::all).orElse(List.of()),
-        inSides);
+        inSides,
+        verdict.plate().flatMap(p -> p.shape(loaded.load())));
   }
 
   private String there() {

@@ -52,30 +52,39 @@ final class ShelfPages {
     Map<List<String>, List<ShelfAnswer>> alike = new LinkedHashMap<>();
     plan.shelves()
         .forEach(shelf -> alike.computeIfAbsent(values(shelf), _ -> new ArrayList<>()).add(shelf));
-    return Optional.of(
-        new Section(
-            "Shelves under their load",
-            List.of(
-                Block.Paragraph.of(
-                    "Each shelf as a plate on its supports, with its edging; sag of front edge, middle or back edge, whichever is "
-                        + "most. This tells how far it bends, not that a case is safe: loads, woods and rules are those listed under \"What this rests on\"."),
-                atStatedLoad(alike),
-                new Block.Heading("The same shelves edge by edge"),
-                Block.Paragraph.of(
-                    "Front and back edge apart, on supports that push and never pull, at the stated load. A shelf rocks on "
-                        + "one low support until enough stands on it; what this takes, and how far a support may lie low "
-                        + "under the stated load, stands in the last columns."),
-                asPlates(alike),
-                new Block.Heading("Their supports in the sides"),
-                Block.Paragraph.of(
-                    "Load on the most loaded support, and what two codes allow on it for loads that stay: the National Design "
-                        + "Specification and Eurocode 5, which rest on different tests and margins. No standard for shelf pins "
-                        + "was found; supports other than pins are held to what their maker rates them for, where the job states it."),
-                inSides(alike),
-                new Block.Heading("The same shelves at other loads"),
-                atReferenceLoads(alike),
-                new Block.Heading("Loads on supports, and limits"),
-                others(alike))));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Block.Paragraph.of(
+            "Each shelf as a plate on its supports, with its edging, under the stated load. This tells how far it bends, not that "
+                + "a case is safe: loads, woods and rules are those listed under \"What this rests on\"."));
+    SaggingShelves drawn = new SaggingShelves(plan, words);
+    alike.values().forEach(shelves -> blocks.add(drawn.of(shelves)));
+    blocks.addAll(tables(alike));
+    blocks.addAll(StandingCases.limits());
+    blocks.addAll(new StandingCases(plan, words).blocks());
+    return Optional.of(new Section("Will it hold", blocks));
+  }
+
+  private List<Block> tables(Map<List<String>, List<ShelfAnswer>> alike) {
+    return List.of(
+        new Block.Heading("Shelves under their load"),
+        atStatedLoad(alike),
+        new Block.Heading("The same shelves edge by edge"),
+        Block.Paragraph.of(
+            "Front and back edge apart, on supports that push and never pull, at the stated load. A shelf rocks on "
+                + "one low support until enough stands on it; what this takes, and how far a support may lie low "
+                + "under the stated load, stands in the last columns."),
+        asPlates(alike),
+        new Block.Heading("Their supports in the sides"),
+        Block.Paragraph.of(
+            "Load on the most loaded support, and what two codes allow on it for loads that stay: the National Design "
+                + "Specification and Eurocode 5, which rest on different tests and margins. No standard for shelf pins "
+                + "was found; supports other than pins are held to what their maker rates them for, where the job states it."),
+        inSides(alike),
+        new Block.Heading("The same shelves at other loads"),
+        atReferenceLoads(alike),
+        new Block.Heading("Loads on supports, and limits"),
+        others(alike));
   }
 
   private List<String> values(ShelfAnswer shelf) {

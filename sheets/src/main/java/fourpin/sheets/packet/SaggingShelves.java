@@ -1,0 +1,100 @@
+package fourpin.sheets.packet;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.measure.Figure;
+import fourpin.plan.Plan;
+import fourpin.sheets.drawings.SagView;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Prose;
+import fourpin.strength.ShelfAnswer;
+import fourpin.strength.ShelfShape;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Each kind of shelf as it sags, with what would cure it. */
+final class SaggingShelves {
+
+  private static final double WIDTH = 150;
+
+  private final Plan plan;
+  private final Words words;
+
+  SaggingShelves(Plan plan, Words words) {
+    this.plan = plan;
+    this.words = words;
+  }
+
+  /**
+   * @param alike at least one, all of the same figures
+   */
+  Block of(List<ShelfAnswer> alike) {
+    ShelfAnswer first = alike.getFirst();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Heading(title(alike)));
+    first.shape().ifPresent(shape -> blocks.add(drawn(alike, shape)));
+    blocks.add(new Block.Paragraph(verdict(first)));
+    List<Prose> cures = cures(alike);
+    if (!cures.isEmpty()) {
+      blocks.add(new Block.Bullets(cures));
+    }
+    return new Block.Together(blocks);
+  }
+
+  private static String title(List<ShelfAnswer> alike) {
+    String marks = Words.list(alike.stream().map(ShelfAnswer::mark).toList());
+    return alike.getFirst().caseName() + (alike.size() == 1 ? ", shelf " : ", shelves ") + marks;
+  }
+
+  private Block drawn(List<ShelfAnswer> alike, ShelfShape shape) {
+    ShelfAnswer first = alike.getFirst();
+    SagView.Limit limit =
+        new SagView.Limit(first.limitNow().value().value(), words.value(first.limitNow()));
+    String name = first.caseName() + " " + first.mark();
+    return new Block.Figure(
+        new SagView(words.fullPage().wide(WIDTH), name, shape, limit).draw(),
+        "From the front, under " + words.value(first.load()) + " and its own weight, at once.");
+  }
+
+  private Prose verdict(ShelfAnswer shelf) {
+    String text =
+        "%s: %s of %s allowed; %s: %s of %s. "
+            .formatted(
+                Words.sentence(shelf.sagNow().title()),
+                words.value(shelf.sagNow()),
+                words.value(shelf.limitNow()),
+                shelf.sagYears().title(),
+                words.value(shelf.sagYears()),
+                words.value(shelf.limitYears()));
+    boolean within = within(shelf.sagNow(), shelf.limitNow()) && within(shelf.sagYears(), shelf.limitYears());
+    return Prose.plain(text)
+        .then(Prose.bold(within ? "Within the limits in force." : "Sags more than is allowed."));
+  }
+
+  private static boolean within(Figure figure, Figure limit) {
+    return figure.value().value() <= limit.value().value();
+  }
+
+  /** Those of the findings about one of the shelves. */
+  private List<Prose> cures(List<ShelfAnswer> alike) {
+    List<Prose> cures = new ArrayList<>();
+    plan.findings().stream()
+        .filter(finding -> finding.kind().equals("sag") || finding.kind().equals("glass-stress"))
+        .filter(finding -> isOf(finding, alike))
+        .flatMap(finding -> finding.remedies().stream())
+        .forEach(remedy -> cures.add(cure(remedy)));
+    return cures;
+  }
+
+  private static boolean isOf(Finding finding, List<ShelfAnswer> alike) {
+    return alike.stream()
+        .anyMatch(
+            shelf ->
+                finding.place().caseName().equals(shelf.caseName())
+                    && finding.place().part().filter(shelf.mark()::equals).isPresent());
+  }
+
+  private static Prose cure(Remedy remedy) {
+    return Prose.bold("Cure: ").then(Prose.plain(remedy.what() + "; cost: " + remedy.cost()));
+  }
+}

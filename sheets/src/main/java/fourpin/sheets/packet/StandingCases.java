@@ -1,0 +1,71 @@
+package fourpin.sheets.packet;
+
+import fourpin.measure.Figure;
+import fourpin.plan.Plan;
+import fourpin.reference.Reference;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Table;
+import fourpin.strength.CaseAnswer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** How the cases stand, bow and move over the year, and which rules cover them. */
+final class StandingCases {
+
+  private static final String RULES =
+      "Worked out for a case that stands free on a level floor, doors and drawers shut, things in the middle of their shelves; an "
+          + "uneven floor, carpet, a climbing child and earthquakes are not counted. In the United States, 16 CFR 1261 and ASTM "
+          + "F2057 cover clothing storage and leave bookcases and built-in units out; ASTM F3096 covers restraints alone. "
+          + "In Europe, EN 14749 and EN 16121 with the tests of EN 16122 cover storage furniture, and units above 1 m are tested; their "
+          + "forces are not printed here. No standard that was found asks for a strength of a bookcase's anchors. What holds a "
+          + "case to a wall, what a floor carries, and what stands in earthquake country, is for local codes and for "
+          + "people licensed to judge it. Fasten it, whatever these figures say.";
+
+  private final Plan plan;
+  private final Words words;
+
+  StandingCases(Plan plan, Words words) {
+    this.plan = plan;
+    this.words = words;
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    for (CaseAnswer answer : plan.standing()) {
+      blocks.add(new Block.Heading(answer.caseName() + ": standing and wall"));
+      blocks.add(table(answer.standing()));
+      List<Figure> moving =
+          Stream.concat(answer.sides().stream(), answer.climate().stream()).toList();
+      if (!moving.isEmpty()) {
+        blocks.add(new Block.Heading(answer.caseName() + ": sides and seasons"));
+        blocks.add(table(moving));
+      }
+    }
+    blocks.add(Block.Paragraph.of(RULES));
+    return blocks;
+  }
+
+  private Table table(List<Figure> figures) {
+    return new Table(
+        List.of(Table.left("Figure"), Table.right("Value")),
+        figures.stream().map(f -> Table.row(f.title(), words.value(f))).toList());
+  }
+
+  /** What others allow, to hold the plan's own limits against. */
+  static List<Block> limits() {
+    return List.of(
+        new Block.Heading("What others allow"),
+        new Table(
+            List.of(Table.left("Limit of sag"), Table.right("Span over"), Table.left("When"), Table.left("From")),
+            Reference.sagLimits().rows().stream()
+                .map(
+                    limit ->
+                        Table.row(
+                            limit.name(),
+                            Long.toString(Math.round(limit.spanOver())),
+                            limit.when(),
+                            limit.source().text()))
+                .toList()));
+  }
+}
