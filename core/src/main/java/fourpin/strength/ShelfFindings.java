@@ -11,9 +11,14 @@ import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
+import fourpin.reference.Reference;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What is wrong or worth knowing about shelves that are alike. */
@@ -95,15 +100,28 @@ final class ShelfFindings {
     Figure stress = figures.stressNow();
     boolean holds = verdict.stressHolds();
     String what =
-        "%s of glass: bending stress %s, %s taken as allowed for years; sources disagree, so ask the"
-            + " glazier for thickness, kind of glass and ground edges, and let it bear at least"
-            + " 4 mm on every support, never on bare metal or wood";
+        "%s of glass: bending stress %s, %s taken as allowed for years; sources disagree, from %s to %s,"
+            + " so ask the glazier for thickness, kind of glass and ground edges, and for safety glass"
+            + " where someone may fall against it; let it bear at least 4 mm on every support, never on"
+            + " bare metal or wood";
     return finding(
         holds ? Severity.NOTE : Severity.ERROR,
         holds ? "glass" : "glass-stress",
-        what.formatted(names(), text(stress), allowed.value().text(job.unit())),
+        what.formatted(
+            names(),
+            text(stress),
+            allowed.value().text(job.unit()),
+            printed(Collections::min),
+            printed(Collections::max)),
         List.of(stress),
         holds ? List.of() : cures());
+  }
+
+  /** The lowest or highest of the working stresses that are printed. */
+  private String printed(Function<List<Double>, Double> which) {
+    List<Double> all =
+        Reference.glassStresses().rows().stream().map(g -> g.stress().value()).toList();
+    return Quantity.of(which.apply(all), QuantityUnit.STRESS).text(job.unit());
   }
 
   private Finding supportsReachFar() {

@@ -24,8 +24,7 @@ import java.util.Map;
 public final class SagView {
 
   /** How many times deeper than the length's scale sags may be drawn, largest first. */
-  private static final List<Integer> TIMES =
-      List.of(1000, 500, 200, 100, 50, 20, 10, 5, 2, 1);
+  private static final List<Integer> TIMES = List.of(1000, 500, 200, 100, 50, 20, 10, 5, 2, 1);
 
   /** Room on paper for the deepest line. */
   private static final double DEEPEST = 16;
@@ -96,7 +95,9 @@ public final class SagView {
   private static Mark support(double x) {
     return Mark.Path.polygon(
         List.of(
-            new Point(x, 0), new Point(x - SUPPORT / 2, -SUPPORT), new Point(x + SUPPORT / 2, -SUPPORT)),
+            new Point(x, 0),
+            new Point(x - SUPPORT / 2, -SUPPORT),
+            new Point(x + SUPPORT / 2, -SUPPORT)),
         Pen.EDGE,
         Fill.SHADE);
   }
@@ -107,14 +108,16 @@ public final class SagView {
       double x = scale.toPaper(shape.length() * i / (sags.size() - 1));
       points.add(new Point(x, -times * scale.toPaper(sags.get(i))));
     }
-    return new Mark.Path(points, Mark.Path.Shape.OPEN, PENS.getOrDefault(spot, Pen.EDGE), Fill.NONE);
+    return new Mark.Path(
+        points, Mark.Path.Shape.OPEN, PENS.getOrDefault(spot, Pen.EDGE), Fill.NONE);
   }
 
   /** Beside the drawing, each at the depth of its line, apart enough to be read. */
   private void labels(Sketch sketch, int times, double allowed) {
     Scale scale = sketch.scale();
     double right = scale.toPaper(shape.length());
-    List<Label> labels = new ArrayList<>(List.of(new Label("allowed at first, " + limit.words(), allowed, right)));
+    List<Label> labels =
+        new ArrayList<>(List.of(new Label("allowed at first, " + limit.words(), allowed, right)));
     shape
         .sags()
         .forEach(
@@ -136,7 +139,9 @@ public final class SagView {
     }
   }
 
-  /** @param at height of its line @param from where its leader begins */
+  /**
+   * @param at height of its line @param from where its leader begins
+   */
   private record Label(String words, double at, double from) {}
 
   private static Mark line(double x1, double y1, double x2, double y2, Pen pen) {

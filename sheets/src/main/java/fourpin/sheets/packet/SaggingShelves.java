@@ -66,7 +66,8 @@ final class SaggingShelves {
                 shelf.sagYears().title(),
                 words.value(shelf.sagYears()),
                 words.value(shelf.limitYears()));
-    boolean within = within(shelf.sagNow(), shelf.limitNow()) && within(shelf.sagYears(), shelf.limitYears());
+    boolean within =
+        within(shelf.sagNow(), shelf.limitNow()) && within(shelf.sagYears(), shelf.limitYears());
     return Prose.plain(text)
         .then(Prose.bold(within ? "Within the limits in force." : "Sags more than is allowed."));
   }

@@ -57,7 +57,11 @@ final class StandingCases {
     return List.of(
         new Block.Heading("What others allow"),
         new Table(
-            List.of(Table.left("Limit of sag"), Table.right("Span over"), Table.left("When"), Table.left("From")),
+            List.of(
+                Table.left("Limit of sag"),
+                Table.right("Span over"),
+                Table.left("When"),
+                Table.left("From")),
             Reference.sagLimits().rows().stream()
                 .map(
                     limit ->
