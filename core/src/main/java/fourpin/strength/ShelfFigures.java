@@ -287,7 +287,7 @@ final class ShelfFigures {
                 new Input(
                     "s₀",
                     "sag there under its own weight",
-                    length(verdict.empty().sags().get(spot)),
+                    length(verdict.empty().at(spot)),
                     sagBy()),
                 new Input("L", "span", shelf.span().value(), shelf.span().source()))),
         LIMITS);

@@ -145,8 +145,8 @@ final class Verdict {
     Deflection then = under(load);
     double most = share(empty.stress(), then.stress(), limits.stress().map(Sourced::number));
     for (Spot spot : Spot.values()) {
-      double sag = then.sags().get(spot);
-      most = Math.min(most, share(empty.sags().get(spot), sag, Optional.of(allowed())));
+      double sag = then.at(spot);
+      most = Math.min(most, share(empty.at(spot), sag, Optional.of(allowed())));
     }
     return Math.max(0, load * most);
   }
