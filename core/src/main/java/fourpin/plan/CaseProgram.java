@@ -7,6 +7,7 @@ import fourpin.boring.BayGrid;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
 import fourpin.casework.Part;
 import fourpin.casework.Part.CutWhen;
 import fourpin.casework.Part.Role;
@@ -16,6 +17,7 @@ import fourpin.plan.PlannedStep.FaceUp;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -241,25 +243,31 @@ final class CaseProgram {
   }
 
   private void grooves(Stage stage, Part part, List<Step.Channel> channels) {
-    Map<Method.Grooved, List<Step>> passes = new LinkedHashMap<>();
+    Map<Face, Map<Method.Grooved, List<Step>>> passes = new EnumMap<>(Face.class);
     for (Step.Channel channel : channels) {
+      Face up = PieceLayout.of(part).looking(channel.surface());
       grooves
           .method(channel)
           .ifPresent(
               m ->
                   passes
+                      .computeIfAbsent(up, _ -> new LinkedHashMap<>())
                       .computeIfAbsent(m, _ -> new ArrayList<>())
                       .add(grooves.passes(channel, m)));
     }
-    passes.forEach(
-        (method, steps) ->
-            add(
-                stage,
-                List.of(part),
-                grooves.words(method),
-                steps,
-                grooves.check(),
-                grooves.cautions(method)));
+    passes.forEach((up, ways) -> ways.forEach((m, steps) -> grooves(stage, part, up, m, steps)));
+  }
+
+  /** Grooves in one face lie on the sheet of that face. */
+  private void grooves(Stage stage, Part part, Face up, Method.Grooved method, List<Step> passes) {
+    add(
+        stage,
+        List.of(part),
+        List.of(new FaceUp(part.mark(), up)),
+        grooves.words(method),
+        passes,
+        grooves.check(),
+        grooves.cautions(method));
   }
 
   /** Takes steps that are done together, typed and in words. */

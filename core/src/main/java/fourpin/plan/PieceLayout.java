@@ -50,6 +50,11 @@ record PieceLayout(Part part, Face face, Face indexEdge, Face indexEnd) {
     return looking == indexEnd ? Surface.INDEX_END : Surface.FAR_END;
   }
 
+  /** Which way the face or the reverse looks in the case. */
+  Face looking(Surface broad) {
+    return broad == Surface.FACE ? face : face.opposite();
+  }
+
   Span alongLength(Box block) {
     return from(indexEnd, block);
   }

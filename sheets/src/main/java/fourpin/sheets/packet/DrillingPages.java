@@ -13,6 +13,7 @@ import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.drawings.DrillingView;
+import fourpin.sheets.drawings.PanelView;
 import fourpin.sheets.drawings.RowsView;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
@@ -129,7 +130,8 @@ final class DrillingPages {
           rows(bored, RowsView.Aid.STICK, new DrillingWords(words).marked(bored, marked));
       case Method.Programmed programmed ->
           rows(bored, RowsView.Aid.COORDINATES, new ProgramWords(words, bored).told(programmed));
-      case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ -> List.of();
+      case Method.Grooved grooved -> grooved(bored, grooved);
+      case Method.ScrewedOn _, Method.Blanks _ -> List.of();
     };
   }
 
@@ -165,6 +167,25 @@ final class DrillingPages {
                 clampings)
             .draw();
     return sheet(bored, drawing, told);
+  }
+
+  /** The panel with its grooves beside the very steps that cut them. */
+  private List<Block> grooved(Bored bored, Method.Grooved grooved) {
+    DrillingWords.Told told = new DrillingWords(words).grooved(grooved, onSheet(bored));
+    Drawing drawing =
+        new PanelView(
+                drafter(bored, told), bored.built, bored.boring.grids(), bored.part, bored.face)
+            .draw();
+    return sheet(bored, drawing, told);
+  }
+
+  /** What is done to a face, where the steps name it. */
+  private List<PlannedStep> onSheet(Bored bored) {
+    PlannedStep.FaceUp up = new PlannedStep.FaceUp(bored.part.mark(), bored.face);
+    return plan.steps().stream()
+        .filter(s -> s.caseName().equals(bored.boring.caseName()))
+        .filter(s -> s.sheet().contains(up))
+        .toList();
   }
 
   private List<Block> rows(Bored bored, RowsView.Aid aid, DrillingWords.Told told) {
@@ -240,10 +261,14 @@ final class DrillingPages {
     return List.of(Block.Paragraph.of("Strike out each copy that is bored and checked:" + all));
   }
 
+  private boolean isGrooved(Bored bored, PlannedStep step) {
+    return bored.boring.method() instanceof Method.Grooved && onSheet(bored).contains(step);
+  }
+
   /** Those of boring this panel; what was cautioned at making the guide stands at that step. */
   private List<Caution> cautions(Bored bored) {
     return plan.steps().stream()
-        .filter(s -> s.stage() == PlannedStep.Stage.BORE)
+        .filter(s -> s.stage() == PlannedStep.Stage.BORE || isGrooved(bored, s))
         .filter(s -> s.caseName().equals(bored.boring.caseName()))
         .filter(s -> s.parts().contains(bored.part.mark()))
         .flatMap(s -> s.cautions().stream())

@@ -14,6 +14,7 @@ import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
+import fourpin.plan.PlannedStep;
 import fourpin.sheets.packet.DrillingPages.Bored;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Block.SetUp;
@@ -120,6 +121,24 @@ record DrillingWords(Words words) {
       steps.add(check(bored));
     }
     return new Told(new SetUp(lines), numbered(steps), List.of());
+  }
+
+  /** The steps as the bench runs them. */
+  Told grooved(Method.Grooved grooved, List<PlannedStep> onSheet) {
+    List<SetUp.Line> lines = new ArrayList<>();
+    lines.add(new SetUp.Line("Tool", grooved.tool()));
+    lines.add(
+        new SetUp.Line(
+            "Depth",
+            String.join(", then ", grooved.depths().stream().map(words::length).toList())));
+    List<String> told = new ArrayList<>();
+    told.add("Cuts with a letter are told on the panel's page under that letter.");
+    for (PlannedStep step : onSheet) {
+      told.add(step.words());
+      told.addAll(step.items());
+      told.add("Check: " + step.check());
+    }
+    return new Told(new SetUp(lines), numbered(told), List.of());
   }
 
   Told marked(Bored bored, Method.Marked marked) {
