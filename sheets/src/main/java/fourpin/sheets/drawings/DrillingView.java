@@ -8,6 +8,7 @@ import fourpin.boring.way.Guide;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Part;
+import fourpin.sheets.paint.Box;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Lettering;
 import fourpin.sheets.paint.Mark;
@@ -62,7 +63,9 @@ public final class DrillingView {
   }
 
   public Drawing draw() {
-    return drafter.fill(new Projection(face).box(part.box()), this::draw);
+    Box one = new Projection(face).box(part.box());
+    Box all = new Box(0, 0, one.width() * clampings.size(), one.height());
+    return drafter.fill(all, this::draw);
   }
 
   private Drawing draw(Scale scale) {

@@ -2,8 +2,8 @@ package fourpin.sheets.paint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Finds room for labels: each goes where it is wanted if that is free, else to the nearest free
@@ -15,6 +15,11 @@ public final class Labels {
   private static final double STEP = 1.5;
   private static final int DIRECTIONS = 16;
   private static final double CLEAR = 0.4;
+
+  private static final List<Point> WAYS =
+      IntStream.range(0, DIRECTIONS)
+          .mapToObj(i -> new Point(1, 0).turned(45 + 360.0 * i / DIRECTIONS))
+          .toList();
 
   /** How many rings are tried for a leader that crosses nothing. */
   private static final int NEAR = 40;
@@ -29,75 +34,100 @@ public final class Labels {
 
   /** The label centred on its point if that is free, else near it. */
   public List<Mark> on(Point point, Lettering lettering) {
-    Lettering centred = centred(lettering);
-    Box wanted = room(centred.at(point));
-    if (isFree(wanted)) {
-      taken.add(wanted);
-      return List.of(centred.at(point));
-    }
-    return near(point, lettering);
+    return onFirstFree(List.of(point), lettering);
   }
 
   /** The label centred on the first of its places that is free, else near the first of all. */
   public List<Mark> onFirstFree(List<Point> places, Lettering lettering) {
-    Lettering centred = centred(lettering);
-    return places.stream()
-        .filter(place -> isFree(room(centred.at(place))))
-        .findFirst()
-        .map(place -> on(place, lettering))
-        .orElseGet(() -> near(places.getFirst(), lettering));
+    Label label = Label.of(lettering);
+    for (Point place : places) {
+      if (isFree(label.room(place))) {
+        taken.add(label.room(place));
+        return List.of(label.lettering().at(place));
+      }
+    }
+    return near(places.getFirst(), lettering);
   }
 
   /** The label beside its point, with a leader. */
   public List<Mark> near(Point point, Lettering lettering) {
-    Lettering centred = centred(lettering);
-    Mark.Text text =
-        rings(point, centred, IntStream.rangeClosed(1, NEAR))
-            .filter(candidate -> leadsFreely(point, candidate))
-            .findFirst()
-            .or(() -> rings(point, centred, IntStream.iterate(1, i -> i + 1)).findFirst())
-            .orElseThrow();
-    Mark.Path leader = leader(point, room(text));
-    taken.add(room(text));
+    Label label = Label.of(lettering);
+    Point place = leading(point, label).orElseGet(() -> free(point, label));
+    Mark.Path leader = leader(point, label.room(place));
+    taken.add(label.room(place));
     leaders.add(leader);
-    return List.of(leader, text);
+    return List.of(leader, label.lettering().at(place));
   }
 
-  private static Lettering centred(Lettering lettering) {
-    return lettering.with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE).backed();
+  /**
+   * A lettering centred on its place.
+   *
+   * @param round what it takes up on the origin
+   */
+  private record Label(Lettering lettering, Box round) {
+
+    static Label of(Lettering lettering) {
+      Lettering centred =
+          lettering.with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE).backed();
+      return new Label(centred, centred.at(Point.ORIGIN).extent().grown(CLEAR));
+    }
+
+    Box room(Point place) {
+      return round.moved(place.x(), place.y());
+    }
   }
 
-  private static Box room(Mark.Text text) {
-    return text.extent().grown(CLEAR);
+  /** The nearest free place whose leader crosses nothing. */
+  private Optional<Point> leading(Point point, Label label) {
+    List<Box> over = over(point);
+    for (int ring = 1; ring <= NEAR; ring++) {
+      for (Point place : ring(point, label, ring * STEP)) {
+        Box room = label.room(place);
+        if (isFree(room) && over.stream().noneMatch(box -> crosses(leader(point, room), box))) {
+          return Optional.of(place);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
-  /** Free places on rings round the point, the nearest first; there is one far enough out. */
-  private Stream<Mark.Text> rings(Point point, Lettering lettering, IntStream rings) {
-    return rings
-        .boxed()
-        .flatMap(ring -> ring(point, lettering, ring * STEP))
-        .filter(candidate -> isFree(room(candidate)));
-  }
-
-  private static Stream<Mark.Text> ring(Point point, Lettering lettering, double reach) {
-    double across = lettering.width() / 2;
-    double up = lettering.height() / 2;
-    return IntStream.range(0, DIRECTIONS)
-        .mapToObj(i -> new Point(1, 0).turned(45 + 360.0 * i / DIRECTIONS))
-        .map(way -> point.moved(way.x() * (reach + across), way.y() * (reach + up)))
-        .map(lettering::at);
-  }
-
-  /** Whether the leader crosses no label but those that its point lies under. */
-  private boolean leadsFreely(Point point, Mark.Text candidate) {
-    Mark.Path leader = leader(point, room(candidate));
+  /** What was taken, without what the point itself lies under. */
+  private List<Box> over(Point point) {
     Box spot = Box.round(List.of(point));
-    return taken.stream().noneMatch(box -> !box.contains(spot) && crosses(leader, box));
+    return taken.stream().filter(box -> !box.contains(spot)).toList();
+  }
+
+  /** The nearest free place; there is one far enough out. */
+  private Point free(Point point, Label label) {
+    for (int ring = 1; ; ring++) {
+      for (Point place : ring(point, label, ring * STEP)) {
+        if (isFree(label.room(place))) {
+          return place;
+        }
+      }
+    }
+  }
+
+  private static List<Point> ring(Point point, Label label, double reach) {
+    double across = label.lettering().width() / 2;
+    double up = label.lettering().height() / 2;
+    return WAYS.stream()
+        .map(way -> point.moved(way.x() * (reach + across), way.y() * (reach + up)))
+        .toList();
   }
 
   private boolean isFree(Box room) {
-    return taken.stream().noneMatch(room::overlaps)
-        && leaders.stream().noneMatch(leader -> crosses(leader, room));
+    for (Box box : taken) {
+      if (room.overlaps(box)) {
+        return false;
+      }
+    }
+    for (Mark.Path leader : leaders) {
+      if (crosses(leader, room)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Mark.Path leader(Point point, Box room) {
