@@ -86,8 +86,11 @@ public final class Tolerances {
   }
 
   private GapFigures figures(Way way, ErrorModel model, GapTable table) {
-    return new GapFigures(
-        Figure.id(built.order().name(), "boring" + group(), way.key()), model, table, settings);
+    return new GapFigures(prefix(way), model, table, settings);
+  }
+
+  private String prefix(Way way) {
+    return Figure.id(built.order().name(), "boring" + group(), way.key());
   }
 
   /** Bays that are not bored like all others of the case are named. */
@@ -112,6 +115,9 @@ public final class Tolerances {
     List<Figure> figures = new ArrayList<>(writer.ofPlaces());
     figures.addAll(writer.simulated(tally));
     List<Change> changes = changes(boring, table.outcome());
+    String id = prefix(boring.chosen());
+    figures.addAll(ChangeFigures.of(id + "/gain", with(Effect.GAIN, changes)));
+    figures.addAll(ChangeFigures.of(id + "/harm", with(Effect.HARM, changes)));
     return new Levelness(
         boring.caseName(),
         boring.chosen(),

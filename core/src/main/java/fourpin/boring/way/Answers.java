@@ -107,6 +107,7 @@ final class Answers {
             Optional.of(can.method()),
             Stream.of(
                     reckoning.figures(),
+                    SetUpFigures.of(group, way, can.method()),
                     rocking.map(Precision.Rocking::figures).orElse(List.of()),
                     gain.map(TogetherGain::figures).orElse(List.of()))
                 .flatMap(List::stream)

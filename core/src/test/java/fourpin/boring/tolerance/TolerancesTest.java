@@ -140,7 +140,12 @@ class TolerancesTest {
         .isCloseTo(level.places().stream().mapToDouble(PositionGap::odds).sum(), within(1e-9));
     assertThat(level.anyPlace()).isGreaterThan(level.anyShelf());
     assertThat(level.anyShelf()).isGreaterThan(0);
-    assertThat(level.figures()).extracting(Figure::id).doesNotHaveDuplicates().hasSize(7);
+    int changes = level.gains().size() + level.harms().size();
+    assertThat(level.figures())
+        .extracting(Figure::id)
+        .doesNotHaveDuplicates()
+        .hasSize(7 + 3 * changes)
+        .contains("north/boring/centring-guide/gain-1/gap");
     assertThat(figure(level.figures(), "odds-any-shelf").value().value())
         .isCloseTo(100 * level.anyShelf(), within(1e-9));
   }

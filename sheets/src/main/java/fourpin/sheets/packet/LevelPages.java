@@ -4,6 +4,7 @@ import fourpin.boring.BayGrid;
 import fourpin.boring.tolerance.Change;
 import fourpin.boring.tolerance.Levelness;
 import fourpin.boring.tolerance.PositionGap;
+import fourpin.measure.Figure;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.plan.Plan;
@@ -165,8 +166,14 @@ final class LevelPages {
     return new Table(
         List.of(Table.left("Figure"), Table.right("Value"), Table.left("From")),
         level.figures().stream()
+            .filter(f -> !isOfChange(f))
             .map(f -> Table.row(f.title(), words.value(f), f.source().text()))
             .toList());
+  }
+
+  /** Those stand in the tables of changes. */
+  private static boolean isOfChange(Figure figure) {
+    return figure.id().contains("/gain-") || figure.id().contains("/harm-");
   }
 
   private Table table(List<Change> changes) {

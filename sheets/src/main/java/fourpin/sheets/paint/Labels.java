@@ -67,8 +67,7 @@ public final class Labels {
   private record Label(Lettering lettering, Box round) {
 
     static Label of(Lettering lettering) {
-      Lettering centred =
-          lettering.with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE).backed();
+      Lettering centred = lettering.with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE).backed();
       return new Label(centred, centred.at(Point.ORIGIN).extent().grown(CLEAR));
     }
 
