@@ -49,7 +49,8 @@ final class BlockText {
 
   private static boolean isShort(Value value, java.util.Collection<Value> parts) {
     boolean single = parts.stream().noneMatch(p -> p instanceof Value.Items || isGroup(p));
-    return parts.isEmpty() || single && FlowText.of(value, FlowText.Within.LINES).length() <= SHORT;
+    return parts.isEmpty()
+        || (single && FlowText.of(value, FlowText.Within.LINES).length() <= SHORT);
   }
 
   private static boolean isGroup(Value value) {

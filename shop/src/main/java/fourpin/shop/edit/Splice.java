@@ -170,7 +170,7 @@ final class Splice {
   private Optional<String> removed(Seat seat) {
     Node holder = seat.holder().orElseThrow();
     if (size(holder) == 1) {
-      return Optional.of(emptied(holder, seat));
+      return Optional.of(emptied(holder));
     }
     return Nodes.isFlow(holder) || seat.within() == FlowText.Within.BRACES
         ? Optional.of(removedFlow(holder, seat.index()))
@@ -186,7 +186,7 @@ final class Splice {
   }
 
   /** The last one gone leaves empty braces; they stand where the first line was. */
-  private String emptied(Node holder, Seat seat) {
+  private String emptied(Node holder) {
     String empty = holder instanceof MappingNode ? "{}" : "[]";
     return cut(in.start(holder), in.end(holder), empty);
   }

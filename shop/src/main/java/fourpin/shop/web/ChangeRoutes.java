@@ -2,6 +2,7 @@ package fourpin.shop.web;
 
 import fourpin.casework.Finding;
 import fourpin.job.CaseOrder;
+import fourpin.sheets.packet.Words;
 import fourpin.shop.yaml.Problem;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.HttpStatus;
@@ -158,7 +159,8 @@ final class ChangeRoutes {
     int shelf = asked.number("shelf");
     int level = asked.number("level");
     Target target = Wishes.moved(seen, order, bay, shelf, level).orElseThrow(NotFoundResponse::new);
-    String to = Wishes.level(seen, order, bay, level).orElse("");
+    String unit = " " + new Words(seen.job()).unit();
+    String to = Wishes.level(seen, order, bay, level).orElse("") + unit;
     change(
         asked, seen, Optional.of(target), "Shelf " + shelf + " of bay " + bay + " moved to " + to);
   }

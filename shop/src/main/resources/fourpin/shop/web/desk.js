@@ -9,10 +9,24 @@ const say = (words) => {
 
 // Fields
 
+let leaving = false;
 document.addEventListener("change", (event) => {
   const form = event.target.closest("form.field");
-  if (form) form.requestSubmit();
+  if (!form) return;
+  leaving = true;
+  form.requestSubmit();
+  leaving = false;
+  form.dataset.sent = event.target.value;
 });
+
+// Enter leaves a field and sends its form besides.
+document.addEventListener("submit", (event) => {
+  const form = event.target.closest("form.field");
+  if (form && !leaving && form.dataset.sent === form.elements.value.value) {
+    event.preventDefault();
+    event.stopPropagation();
+  }
+}, true);
 
 document.addEventListener("htmx:configRequest", (event) => {
   if (!head() || event.detail.verb !== "post") return;
