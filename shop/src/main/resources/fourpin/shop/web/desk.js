@@ -7,6 +7,9 @@ const say = (words) => {
   if (notice) notice.textContent = words;
 };
 
+// The shelf that is being moved and not yet sent; the drawing waits for it.
+let held = null;
+
 // Fields
 
 let leaving = false;
@@ -38,6 +41,7 @@ document.addEventListener("htmx:configRequest", (event) => {
 document.addEventListener("htmx:oobBeforeSwap", (event) => {
   const input = document.activeElement;
   const typing = input && input.matches("form.field input") && input.value !== input.defaultValue;
+  if (held && event.detail.target.id === "board") event.detail.shouldSwap = false;
   if (typing && event.detail.target.contains(input) && sending !== input.closest("form.field").id) {
     event.detail.shouldSwap = false;
   }
@@ -80,6 +84,7 @@ const tops = (handle) => handle.dataset.tops.split(" ").map(Number);
 const levelOf = (handle) => Number(handle.getAttribute("aria-valuenow"));
 
 function lay(handle, level) {
+  held = handle;
   const all = tops(handle);
   const at = Math.min(Math.max(level, 1), all.length);
   handle.setAttribute("aria-valuenow", at);
@@ -90,6 +95,7 @@ function lay(handle, level) {
 
 function send(handle) {
   clearTimeout(waiting);
+  held = null;
   const level = levelOf(handle);
   if (String(level) === handle.dataset.sent) return;
   handle.dataset.sent = level;
@@ -125,6 +131,7 @@ document.addEventListener("keydown", (event) => {
   } else if (event.key === "Escape") {
     clearTimeout(waiting);
     lay(handle, Number(handle.dataset.sent));
+    held = null;
   }
 });
 
@@ -162,5 +169,6 @@ document.addEventListener("pointercancel", (event) => {
   if (handle) {
     handle.classList.remove("moving");
     lay(handle, Number(handle.dataset.sent));
+    held = null;
   }
 });
