@@ -16,6 +16,7 @@ import fourpin.plan.MistakeReport.Rescue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -76,11 +77,11 @@ final class CleatMistakes {
   }
 
   private WorkedPiece made(List<Step> done, Part strip) {
-    return VirtualBench.run(done).pieces().get(strip.mark());
+    return Objects.requireNonNull(VirtualBench.run(done).pieces().get(strip.mark()));
   }
 
   private WorkedPiece wanted(Part strip) {
-    return right.pieces().get(strip.mark());
+    return Objects.requireNonNull(right.pieces().get(strip.mark()));
   }
 
   private List<Step> ripped(UnaryOperator<Step.Rip> change) {

@@ -15,6 +15,7 @@ import fourpin.plan.MistakeReport.Rescue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -62,7 +63,7 @@ final class GrooveMistakes {
         steps.stream()
             .map(s -> s instanceof Step.Passes p && p.piece().equals(piece) ? change.apply(p) : s)
             .toList();
-    return VirtualBench.run(done).pieces().get(piece);
+    return Objects.requireNonNull(VirtualBench.run(done).pieces().get(piece));
   }
 
   private static Function<Step.Passes, Step> only(
@@ -86,7 +87,7 @@ final class GrooveMistakes {
   }
 
   private WorkedPiece wanted(Step.Passes passes) {
-    return right.pieces().get(passes.piece());
+    return Objects.requireNonNull(right.pieces().get(passes.piece()));
   }
 
   private Block wantedGroove(Step.Passes passes) {

@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -93,7 +94,7 @@ final class StandardMistakes {
                 Surface.INDEX_END, down == Surface.INDEX_END ? "bottom" : "top",
                 Surface.INDEX_EDGE, "front",
                 Surface.FACE, "right")));
-    WorkedPiece piece = VirtualBench.run(steps).pieces().get(STANDARD);
+    WorkedPiece piece = Objects.requireNonNull(VirtualBench.run(steps).pieces().get(STANDARD));
     PiecePlacer placer =
         new PiecePlacer(piece, corner(run.bottom(), false), corner(run.bottom(), true));
     return piece.removals().stream()
