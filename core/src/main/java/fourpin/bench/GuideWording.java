@@ -50,6 +50,12 @@ final class GuideWording {
             holes.stream().map(GuideHole::along).toList()));
   }
 
+  String make(Step.MakeSpacer make) {
+    return say(
+        "%s from side to side, which is what it keeps apart, %s long, from %s.",
+        text(make.size()), text(make.length()), make.stock());
+  }
+
   String mask(Step.MaskHoles mask) {
     return say(
         "on both sides, tape over %s: nothing is bored through %s.",
@@ -85,15 +91,19 @@ final class GuideWording {
     if (ends.gap().isZero()) {
       return say("%s against %s", what, place);
     }
-    return ends.gap().isNegative()
-        ? say("%s with a spacer %s thick against %s", what, text(ends.gap().abs()), place)
-        : say("%s %s", index ? "its zero" : what, far);
+    return ends.spacer()
+        .map(between -> say("%s with spacer %s against %s", what, text(between), place))
+        .orElseGet(
+            () ->
+                ends.gap().isNegative()
+                    ? say("%s stands %s over %s", what, text(ends.gap().abs()), place)
+                    : say("%s %s", index ? "its zero" : what, far));
   }
 
   private String rest(Step.Rest rest) {
-    return rest.spacer().isZero()
-        ? rest.piece()
-        : say("a spacer %s thick on %s", text(rest.spacer()), rest.piece());
+    return rest.spacer()
+        .map(between -> say("spacer %s on %s", text(between), rest.piece()))
+        .orElse(rest.piece());
   }
 
   private String edges(Step.Against edges) {
@@ -103,9 +113,13 @@ final class GuideWording {
     if (gap.isZero()) {
       return say("%s flush with %s", what, place);
     }
-    return gap.isNegative()
-        ? say("%s stands %s over %s", what, text(gap.abs()), place)
-        : say("%s against a strip %s wide, which lies flush with %s", what, text(gap), place);
+    if (gap.isNegative()) {
+      return say("%s stands %s over %s", what, text(gap.abs()), place);
+    }
+    return edges
+        .spacer()
+        .map(b -> say("%s against spacer %s, which lies flush with %s", what, text(b), place))
+        .orElseGet(() -> say("%s %s from %s", what, text(gap), place));
   }
 
   String shift(Step.ShiftGuide shift) {
@@ -124,6 +138,10 @@ final class GuideWording {
 
   private static String holes(List<Integer> numbers) {
     return (numbers.size() == 1 ? "hole " : "holes ") + Numbers.words(numbers, "hole");
+  }
+
+  private String text(Step.Between between) {
+    return say("“%s” (%s)", between.spacer(), text(between.size()));
   }
 
   private String text(Length length) {

@@ -17,6 +17,7 @@ final class GuidedWork {
 
   private final BiConsumer<Step, String> mishap;
   private final Map<String, Step.MakeGuide> guides = new LinkedHashMap<>();
+  private final Map<String, Step.MakeSpacer> spacers = new LinkedHashMap<>();
   private final Map<String, Set<Integer>> masked = new LinkedHashMap<>();
   private final Map<String, Lying> lying = new LinkedHashMap<>();
   private Optional<Step.SetBit> bit = Optional.empty();
@@ -70,6 +71,16 @@ final class GuidedWork {
     }
   }
 
+  void make(Step.MakeSpacer make) {
+    if (!make.size().isPositive() || !make.length().isPositive()) {
+      mishap.accept(make, "spacer " + make.spacer() + " has no size");
+    } else if (spacers.containsKey(make.spacer())) {
+      mishap.accept(make, "spacer " + make.spacer() + " is made already");
+    } else {
+      spacers.put(make.spacer(), make);
+    }
+  }
+
   private Optional<String> wrong(Step.MakeGuide make) {
     String name = "guide " + make.guide();
     if (guides.containsKey(make.guide())) {
@@ -110,6 +121,7 @@ final class GuidedWork {
         .ifPresent(
             guide ->
                 wrong(clamp, guide, piece)
+                    .or(() -> notApart(clamp, guide))
                     .ifPresentOrElse(
                         what -> mishap.accept(clamp, what),
                         () -> lying.put(clamp.guide(), lie(clamp, guide))));
@@ -136,6 +148,40 @@ final class GuidedWork {
     return showing
         .filter(s -> s != clamp.showing())
         .map(s -> name + " shows its side " + s + " so");
+  }
+
+  /** What is wrong with what lies between guide and piece, if anything. */
+  private Optional<String> notApart(Step.ClampGuide clamp, Step.MakeGuide guide) {
+    Length atEdge = clamp.edges().gap();
+    if (atEdge.isPositive() && clamp.edges().spacer().isEmpty()) {
+      return Optional.of("nothing keeps guide " + guide.guide() + " off the edge");
+    }
+    boolean blocked = clamp.ends().ofGuide() == Surface.INDEX_END && guide.block().isPositive();
+    Length atEnd = clamp.ends().gap().negated();
+    if (blocked && atEnd.isPositive() && clamp.ends().spacer().isEmpty()) {
+      return Optional.of("nothing keeps the block of guide " + guide.guide() + " off the end");
+    }
+    return notMade(clamp.edges().spacer(), Optional.of(atEdge))
+        .or(() -> notMade(clamp.ends().spacer(), Optional.of(atEnd)))
+        .or(() -> notMade(clamp.on().flatMap(Step.Rest::spacer), Optional.empty()));
+  }
+
+  /**
+   * @param gap that it must fill, where the clamping tells
+   */
+  private Optional<String> notMade(Optional<Step.Between> between, Optional<Length> gap) {
+    if (between.isEmpty()) {
+      return Optional.empty();
+    }
+    String name = "spacer " + between.get().spacer();
+    Step.MakeSpacer made = spacers.get(between.get().spacer());
+    if (made == null) {
+      return Optional.of("there is no " + name);
+    }
+    boolean fits =
+        made.size().equals(between.get().size())
+            && gap.filter(g -> !g.equals(made.size())).isEmpty();
+    return fits ? Optional.empty() : Optional.of(name + " is " + made.size());
   }
 
   private static boolean areEnds(Step.Against ends) {

@@ -205,6 +205,16 @@ public sealed interface Step {
   /** A hole of a guide. @param along from its zero, {@code across} from its index edge */
   record GuideHole(int number, Length along, Length across, Length diameter) {}
 
+  /**
+   * Cuts a piece that keeps a guide off the end or the edge of a panel.
+   *
+   * @param stock that it is cut from, in words
+   * @param size how far it keeps them apart
+   * @param length along the end or the edge
+   */
+  record MakeSpacer(String spacer, String guide, String stock, Length size, Length length)
+      implements Step {}
+
   /** Covers holes of a guide, so that nothing is bored through them. */
   record MaskHoles(String guide, List<Integer> numbers) implements Step {
     public MaskHoles {
@@ -251,15 +261,20 @@ public sealed interface Step {
     }
   }
 
-  /** A piece that a guide stands on. @param spacer thickness of what lies between; may be zero */
-  record Rest(String piece, Length spacer) {}
+  /** A piece that a guide stands on. @param spacer what lies between, if anything does */
+  record Rest(String piece, Optional<Between> spacer) {}
 
   /**
    * An end or edge of a guide at an end or edge of a piece.
    *
    * @param gap from the piece's inwards to the guide's; negative where the guide stands over
+   * @param spacer what keeps them so far apart; none where the guide is set by a rule, or stands on
+   *     something
    */
-  record Against(Surface ofGuide, Surface ofPiece, Length gap) {}
+  record Against(Surface ofGuide, Surface ofPiece, Length gap, Optional<Between> spacer) {}
+
+  /** A spacer in its place. @param size as it is written on it */
+  record Between(String spacer, Length size) {}
 
   /**
    * Moves a guide along until a pin through its hole {@code pin} goes into the hole that was bored

@@ -45,6 +45,7 @@ public final class VirtualBench {
       case Step.BoreRow row -> piece(step, row.piece()).ifPresent(p -> bore(p, row));
       case Step.BoreAtFence row -> piece(step, row.piece()).ifPresent(p -> bore(p, row));
       case Step.MakeGuide make -> guides.make(make);
+      case Step.MakeSpacer make -> guides.make(make);
       case Step.MaskHoles mask -> guides.mask(mask);
       case Step.SetBit bit -> guides.set(bit);
       case Step.ClampGuide clamp ->

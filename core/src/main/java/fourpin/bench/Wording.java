@@ -69,6 +69,7 @@ public final class Wording {
           String.join(" and ", across.panels().stream().map(Step.Laid::piece).toList());
       case Step.BoreAtFence row -> row.piece();
       case Step.MakeGuide make -> guide(make.guide());
+      case Step.MakeSpacer make -> "Spacer “" + make.spacer() + "”";
       case Step.MaskHoles mask -> guide(mask.guide());
       case Step.SetBit _ -> "Bit";
       case Step.ClampGuide clamp -> clamp.piece();
@@ -102,6 +103,7 @@ public final class Wording {
       case Step.SquareAcross across -> squareAcross(across);
       case Step.BoreAtFence row -> atFence(row);
       case Step.MakeGuide make -> guides.make(make);
+      case Step.MakeSpacer make -> guides.make(make);
       case Step.MaskHoles mask -> guides.mask(mask);
       case Step.SetBit bit -> guides.bit(bit);
       case Step.ClampGuide clamp -> guides.clamp(clamp);

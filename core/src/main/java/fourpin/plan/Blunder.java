@@ -208,11 +208,13 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
   }
 
   private static Against otherOfGuide(Against against) {
-    return new Against(other(against.ofGuide()), against.ofPiece(), against.gap());
+    return new Against(
+        other(against.ofGuide()), against.ofPiece(), against.gap(), against.spacer());
   }
 
   private static Against otherOfPiece(Against against) {
-    return new Against(against.ofGuide(), other(against.ofPiece()), against.gap());
+    return new Against(
+        against.ofGuide(), other(against.ofPiece()), against.gap(), against.spacer());
   }
 
   private static Surface other(Surface surface) {

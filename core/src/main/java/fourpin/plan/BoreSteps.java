@@ -27,12 +27,13 @@ import java.util.function.Function;
 final class BoreSteps {
 
   private static final String STICK_AGAIN =
-      "Lay the stick on again when done: every hole on its mark, none too many. ";
+      "Lay the stick on again when done: every hole on its mark, none too many; ";
 
   private final Job job;
   private final BuiltCase built;
   private final CaseWays ways;
   private final Sticks sticks;
+  private final List<BayGrid> grids;
   private final Log log;
   private final Set<String> plugs = new TreeSet<>();
   private final Set<Guide> made = new HashSet<>();
@@ -42,6 +43,7 @@ final class BoreSteps {
     this.built = built;
     this.ways = ways;
     this.sticks = sticks;
+    this.grids = grids;
     this.log = log;
     grids.forEach(g -> plugs.add(g.support() instanceof Support.Sleeved ? "sleeve" : "pin"));
   }
@@ -65,7 +67,7 @@ final class BoreSteps {
     }
     GuideMaking making = new GuideMaking(job, plugs, log);
     if (made.add(boring.method().guide())) {
-      making.make(boring, steps);
+      making.make(built, boring, steps);
     }
     making.setBit(boring, steps);
     GuidedRows rows = new GuidedRows(job, built, boring, tryPlug(), log);
@@ -73,7 +75,7 @@ final class BoreSteps {
   }
 
   private String tryPlug() {
-    return "Try a " + String.join(" or a ", plugs) + " in the first, the middle and the last hole.";
+    return "try a " + String.join(" or a ", plugs) + " in the first, the middle and the last hole.";
   }
 
   private void makeSticks(List<Part> parts) {
@@ -146,7 +148,8 @@ final class BoreSteps {
         face ->
             " Draw each row with a gauge from the index edge, "
                 + heights(part, face)
-                + ", and bore with a stop on the bit.",
+                + ", and bore with a stop on the bit."
+                + sticks.key(part, face, grids),
         STICK_AGAIN,
         List.of(Cautions.DRILL, Cautions.DUST));
   }
@@ -160,7 +163,8 @@ final class BoreSteps {
                 + heights(part, face)
                 + ". Set the fence for each row: the line says which edge runs along it and how far the centre of the bit stands from it. Put"
                 + " blocks under the panel where clamps must pass the table, and hold both ends of it"
-                + " up level with the table. Set the depth stop and try it in scrap of the same stock.",
+                + " up level with the table. Set the depth stop and try it in scrap of the same stock."
+                + sticks.key(part, face, grids),
         STICK_AGAIN,
         List.of(Cautions.PRESS, Cautions.DUST));
   }
@@ -170,7 +174,7 @@ final class BoreSteps {
         part,
         Manner.MACHINE,
         face -> coordinates(part, face),
-        "Bore the first hole of each row, measure it from end and edge, then the rest. ",
+        "Bore the first hole of each row, measure it from end and edge, then the rest; ",
         List.of(Cautions.MACHINE, Cautions.DUST));
   }
 

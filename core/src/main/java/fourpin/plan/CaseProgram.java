@@ -47,7 +47,6 @@ final class CaseProgram {
   private final List<CaseBoring> borings;
   private final BoreSteps rows;
   private final EdgeStrips strips;
-  private final List<Step> steps = new ArrayList<>();
   private final List<PlannedStep> printed = new ArrayList<>();
 
   /**
@@ -68,8 +67,9 @@ final class CaseProgram {
     write();
   }
 
+  /** The typed steps in the order of work. */
   List<Step> steps() {
-    return steps;
+    return printed.stream().flatMap(step -> step.typed().stream()).toList();
   }
 
   List<PlannedStep> printed() {
@@ -349,7 +349,6 @@ final class CaseProgram {
       List<? extends Step> typed,
       String check,
       List<Caution> cautions) {
-    steps.addAll(typed);
     List<String> marks = parts.stream().map(Part::mark).toList();
     printed.add(
         new PlannedStep(
@@ -359,6 +358,7 @@ final class CaseProgram {
             marks,
             sheet,
             start.strip(),
+            List.copyOf(typed),
             wording.texts(typed),
             check,
             cautions));

@@ -1,8 +1,10 @@
 package fourpin.plan;
 
+import fourpin.bench.Step;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.Guide;
 import fourpin.boring.way.Guide.Make;
+import fourpin.casework.BuiltCase;
 import fourpin.job.Job;
 import fourpin.job.Way;
 import fourpin.measure.Length;
@@ -15,11 +17,12 @@ import java.util.Set;
 /** What is done once for all panels before any is bored through a guide, typed and in words. */
 final class GuideMaking {
 
-  private static final String PROUD = "standing proud of both sides, so that it can be taken off";
+  /** Common practice. */
+  private static final String SCREWED =
+      " with two screws No. 6 (3.5 mm), bored for and without glue, so that it can be taken off;"
+          + " their points stay inside the wood";
 
-  private static final String PROUD_BELOW =
-      "standing proud only of the side that lies on the panel, flush with the other, because the"
-          + " router's base passes over it; when the guide is turned, screw it on the other way up";
+  private static final String ZERO = " long, stop face on zero and square to the index edge: ";
 
   private final Job job;
   private final Set<String> plugs;
@@ -34,7 +37,12 @@ final class GuideMaking {
     this.log = log;
   }
 
-  void make(GuidedBoring boring, GuideSteps steps) {
+  /**
+   * The guide, one for all copies of the case, and what keeps it off ends and edges.
+   *
+   * @param built the case
+   */
+  void make(BuiltCase built, GuidedBoring boring, GuideSteps steps) {
     Guide guide = boring.method().guide();
     log.add(
         Stage.BORE,
@@ -44,6 +52,7 @@ final class GuideMaking {
             + guide.mark()
             + "”, one for all panels and copies. "
             + strip(guide)
+            + lines(guide)
             + block(boring)
             + pin(boring)
             + " Seen with its zero on the left and its index edge towards you, write A on the side"
@@ -53,6 +62,24 @@ final class GuideMaking {
         "Measure first, middle and last hole from zero again, and the distance of each from the"
             + " index edge. What runs in the holes goes into every one that is not masked.",
         List.of(Cautions.SAW, Cautions.SMALL, Cautions.DRILL, Cautions.DUST));
+    spacers(steps.spacers(built), guide);
+  }
+
+  private void spacers(List<Step> spacers, Guide guide) {
+    if (spacers.isEmpty()) {
+      return;
+    }
+    log.add(
+        Stage.BORE,
+        List.of(),
+        List.of(),
+        "Make what keeps guide “"
+            + guide.mark()
+            + "” off ends and edges, both long sides straight and parallel, and write its mark and"
+            + " its size on each. E stands for end, S for side edge.",
+        spacers,
+        "Measure each at both ends: what is wrong in it is wrong in every row that it serves.",
+        List.of(Cautions.SAW, Cautions.SMALL, Cautions.DUST));
   }
 
   private String strip(Guide guide) {
@@ -63,17 +90,19 @@ final class GuideMaking {
               + " ("
               + guide.material()
               + ") with straight edges, "
-              + text(guide.length().plus(guide.block()))
-              + " long, "
+              + size(guide)
+              + ", "
               + text(guide.width())
               + " wide; set every hole out from zero, never from hole to hole, and bore it square,"
               + " on a drill press if there is one.";
       case Make.Sold(String strip, int first) ->
-          "Take “"
+          "Cut “"
               + strip
               + "” ("
               + guide.material()
-              + "): its hole "
+              + ") to "
+              + size(guide)
+              + ": its hole "
               + first
               + ", counted from its end, becomes hole 1, "
               + text(guide.holes().getFirst().along())
@@ -81,15 +110,48 @@ final class GuideMaking {
     };
   }
 
+  /** The seat of the block is part of the strip. */
+  private String size(Guide guide) {
+    String whole = text(guide.length().plus(guide.block())) + " long";
+    return guide.block().isZero()
+        ? whole
+        : whole
+            + " in all ("
+            + text(guide.length())
+            + " from zero to the far end, and "
+            + text(guide.block())
+            + " behind zero, where the block sits)";
+  }
+
+  /** On strips that are sold the holes show for themselves where the middle is. */
+  private static String lines(Guide guide) {
+    return guide.make() instanceof Make.Sold
+        ? ""
+        : " On both sides draw the centre line of the holes from end to end, and a square line"
+            + " across it through every hole, out to the edges.";
+  }
+
   private String block(GuidedBoring boring) {
     Guide guide = boring.method().guide();
-    return guide.block().isZero()
-        ? " Its index end, cut square, is zero."
-        : " Screw a block "
-            + text(guide.block())
-            + " thick on behind zero, square to the index edge and "
-            + (boring.way() == Way.ROUTER_GUIDE ? PROUD_BELOW : PROUD)
-            + ": its stop face is zero.";
+    if (guide.block().isZero()) {
+      return " Its index end, cut square, is zero.";
+    }
+    String batten =
+        text(guide.block()) + " wide, " + text(guide.block()) + " high and " + text(guide.width());
+    return boring.way() == Way.ROUTER_GUIDE
+        ? " For the block screw a batten "
+            + batten
+            + ZERO
+            + "on the side that lies on the panel,"
+            + SCREWED
+            + ", their heads sunk, since the router's base passes over them; when the guide is"
+            + " turned, screw it on the other side."
+        : " For the block screw two battens, each "
+            + batten
+            + ZERO
+            + "one on either side of the strip, through both of them,"
+            + SCREWED
+            + ".";
   }
 
   /** What holds the guide where it is moved along. */
@@ -133,7 +195,7 @@ final class GuideMaking {
             + " deep to the full diameter and takes a "
             + String.join(" or a ", plugs)
             + ". Look at the stop again after every row.",
-        List.of(GuidedRows.tool(boring)));
+        List.of(GuidedRows.tool(boring), Cautions.DUST));
   }
 
   private String point(BitSetting bit) {

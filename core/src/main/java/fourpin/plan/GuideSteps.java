@@ -12,9 +12,12 @@ import fourpin.boring.way.Clamping.Reach;
 import fourpin.boring.way.Guide;
 import fourpin.boring.way.Guide.GuideHole;
 import fourpin.boring.way.Guide.Use;
+import fourpin.boring.way.Spacers;
+import fourpin.boring.way.Spacers.Kind;
+import fourpin.boring.way.Spacers.Spacer;
+import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Part;
-import fourpin.measure.Length;
 import fourpin.plan.CaseWays.GuidedBoring;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,10 +28,12 @@ final class GuideSteps {
 
   private final GuidedBoring boring;
   private final Guide guide;
+  private final Spacers spacers;
 
   GuideSteps(GuidedBoring boring) {
     this.boring = boring;
     this.guide = boring.method().guide();
+    this.spacers = Spacers.of(boring.method());
   }
 
   List<Step> make() {
@@ -46,6 +51,31 @@ final class GuideSteps {
       steps.add(new Step.MaskHoles(guide.mark(), masked));
     }
     return steps;
+  }
+
+  /** What keeps the guide off ends and edges. */
+  List<Step> spacers(BuiltCase built) {
+    return spacers.list().stream().<Step>map(s -> spacer(built, s)).toList();
+  }
+
+  private Step spacer(BuiltCase built, Spacer spacer) {
+    return new Step.MakeSpacer(
+        spacer.mark(), guide.mark(), stock(built, spacer), spacer.size(), spacer.length());
+  }
+
+  /**
+   * Strips beside a guide that is made in the shop are as thick as it is, so that a router's base
+   * lies on both; for the rest offcuts of the case do.
+   */
+  private String stock(BuiltCase built, Spacer spacer) {
+    if (spacer.kind() == Kind.EDGE && guide.make() instanceof Guide.Make.Bored(String stock)) {
+      return stock;
+    }
+    return boring.method().clampings().stream()
+        .filter(c -> spacers.at(c).contains(spacer))
+        .map(c -> "an offcut of " + built.part(c.part()).material())
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Step.GuideHole hole(GuideHole hole) {
@@ -90,21 +120,32 @@ final class GuideSteps {
         guide.mark(),
         part.mark(),
         layout.surface(clamping.face()),
-        new Against(Surface.INDEX_END, layout.surface(Face.BOTTOM), clamping.along()),
+        new Against(
+            Surface.INDEX_END,
+            layout.surface(Face.BOTTOM),
+            clamping.along(),
+            clamping.bearing() instanceof Bearing.End
+                ? between(Kind.END, clamping)
+                : Optional.empty()),
         new Against(
             front ? Surface.INDEX_EDGE : Surface.FAR_EDGE,
             layout.surface(clamping.edge()),
-            clamping.across()),
+            clamping.across(),
+            between(Kind.EDGE, clamping)),
         clamping.showing(),
-        rest(clamping.bearing()));
+        rest(clamping));
   }
 
-  private static Optional<Step.Rest> rest(Bearing bearing) {
-    return switch (bearing) {
+  private Optional<Step.Rest> rest(Clamping clamping) {
+    return switch (clamping.bearing()) {
       case Bearing.End _ -> Optional.empty();
-      case Bearing.PanelBelow(String mark, Length spacer) ->
-          Optional.of(new Step.Rest(mark, spacer));
+      case Bearing.PanelBelow(String mark, _) ->
+          Optional.of(new Step.Rest(mark, between(Kind.END, clamping)));
     };
+  }
+
+  private Optional<Step.Between> between(Kind kind, Clamping clamping) {
+    return spacers.at(kind, clamping).map(s -> new Step.Between(s.mark(), s.size()));
   }
 
   BayGrid grid(Clamping clamping) {

@@ -33,7 +33,7 @@ final class GuidedRows {
   private final Log log;
 
   /**
-   * @param tryPlug what is tried in the holes, a sentence
+   * @param tryPlug what is tried in the holes, in words
    */
   GuidedRows(Job job, BuiltCase built, GuidedBoring boring, String tryPlug, Log log) {
     this.job = job;
@@ -64,11 +64,12 @@ final class GuidedRows {
         part,
         face,
         Lying.words(built, part, face)
+            + overhang()
             + held()
             + packing()
-            + " Brush the chips off before the guide is laid on or moved.",
+            + " Brush chips off before the guide is laid on or moved.",
         List.of(),
-        bearing(),
+        bearing() + " After each row: " + tryPlug,
         List.of());
   }
 
@@ -76,12 +77,9 @@ final class GuidedRows {
     add(
         part,
         clamping.face(),
-        "Clamp both ends of the guide and bore the "
-            + steps.purpose(clamping)
-            + ". "
-            + key(part, clamping),
+        "Clamp the guide at both ends and bore. " + key(part, clamping),
         steps.bore(part, clamping),
-        lastHole(clamping) + tryPlug,
+        lastHole(clamping),
         List.of(tool(boring), Cautions.DUST));
   }
 
@@ -89,6 +87,13 @@ final class GuidedRows {
       Part part, Face face, String words, List<Step> typed, String check, List<Caution> cautions) {
     List<FaceUp> sheet = List.of(new FaceUp(part.mark(), face));
     log.add(Stage.BORE, List.of(part), sheet, words, typed, check, cautions);
+  }
+
+  /**
+   * The block stands proud of the side that lies on the panel, perhaps by more than its thickness.
+   */
+  private String overhang() {
+    return guide().block().isZero() ? "" : " The block hangs down over the edge of the bench.";
   }
 
   private String held() {
@@ -104,16 +109,15 @@ final class GuidedRows {
     return boring.way() == Way.ROUTER_GUIDE
         ? " Where the router's base is wider than the guide, lay a packing strip "
             + text(guide().thickness())
-            + " thick, as thick as the guide, alongside it the whole row long; set the clamps where"
-            + " the base does not come."
+            + " thick, as thick as the guide, alongside it; keep clamps out of the base's way."
         : "";
   }
 
   private String bearing() {
     return guide().block().isZero()
-        ? "Before each row: the guide's end stands on the panel below along its whole width."
-        : "Before each row: the block, or its spacer, bears on the lower end as wide as the guide"
-            + " is, but for a rabbet or groove that runs out there; no chip between.";
+        ? "Before each row: the guide's end stands on what is below along its whole width."
+        : "Before each row: block or spacer bears on the end along the guide's whole width, but for"
+            + " a rabbet or groove that runs out there.";
   }
 
   /** Numbers on the guide and numbers of the bay, at the ends of what is bored. */
@@ -122,9 +126,9 @@ final class GuidedRows {
     int first = clamping.reaches().getFirst().holes().getFirst();
     int last = clamping.reaches().getLast().holes().getLast();
     boolean moved = clamping.reaches().size() > 1;
-    return "Hole "
+    return "Its hole "
         + first
-        + " of the guide makes level "
+        + " makes level "
         + level(part, clamping, bored.getFirst())
         + " of the bay, hole "
         + last
@@ -155,7 +159,7 @@ final class GuidedRows {
   }
 
   private String lastHole(String from, Length distance) {
-    return "From " + from + " to the centre of the last hole: " + text(distance) + ". ";
+    return "From " + from + " to the centre of the last hole: " + text(distance) + ".";
   }
 
   private Guide guide() {

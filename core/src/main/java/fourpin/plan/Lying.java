@@ -38,7 +38,7 @@ final class Lying {
             + "."
         : "Lay "
             + part.mark()
-            + " down with "
+            + " with "
             + surface
             + " up, "
             + end

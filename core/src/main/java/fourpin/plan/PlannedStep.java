@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.bench.Caution;
+import fourpin.bench.Step;
 import fourpin.casework.Face;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +16,9 @@ import java.util.List;
  * @param sheet the faces that lie up meanwhile, one for each panel that lies there: the step stands
  *     on the sheet of these faces, beside their picture. Empty where there is no such sheet
  * @param words what to do
- * @param items one line for each part or group of parts that are worked alike; may be empty
+ * @param typed what changes pieces, for the virtual bench and for pictures; may be empty
+ * @param items one line for each part or group of parts that are worked alike, {@code typed} in
+ *     words where there is any; may be empty
  * @param check how to tell that it came out right; may be empty
  * @param cautions that stand at this step
  */
@@ -26,6 +29,7 @@ public record PlannedStep(
     List<String> parts,
     List<FaceUp> sheet,
     String words,
+    List<Step> typed,
     List<String> items,
     String check,
     List<Caution> cautions) {
@@ -36,11 +40,12 @@ public record PlannedStep(
   public PlannedStep {
     parts = List.copyOf(parts);
     sheet = List.copyOf(sheet);
+    typed = List.copyOf(typed);
     items = List.copyOf(items);
     cautions = List.copyOf(cautions);
   }
 
-  /** A step that stands on no sheet, to be numbered when all are together. */
+  /** A step that shapes no piece and stands on no sheet, to be numbered when all are together. */
   PlannedStep(
       Stage stage,
       String caseName,
@@ -49,17 +54,18 @@ public record PlannedStep(
       List<String> items,
       String check,
       List<Caution> cautions) {
-    this(0, stage, caseName, parts, List.of(), words, items, check, cautions);
+    this(0, stage, caseName, parts, List.of(), words, List.of(), items, check, cautions);
   }
 
   PlannedStep numbered(int other) {
-    return new PlannedStep(other, stage, caseName, parts, sheet, words, items, check, cautions);
+    return new PlannedStep(
+        other, stage, caseName, parts, sheet, words, typed, items, check, cautions);
   }
 
   PlannedStep cautioned(Caution more) {
     List<Caution> all = new ArrayList<>(cautions);
     all.add(more);
-    return new PlannedStep(number, stage, caseName, parts, sheet, words, items, check, all);
+    return new PlannedStep(number, stage, caseName, parts, sheet, words, typed, items, check, all);
   }
 
   /** Stages in the order of work. */

@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.bench.Spacing;
 import fourpin.bench.Step;
+import fourpin.boring.BayGrid;
 import fourpin.boring.way.Gang;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -111,6 +113,51 @@ final class Sticks {
                     ? new Spacing.OnLines(list)
                     : new Spacing.FromStick(rest.stick(), list, datum(part, rest))));
     return spacings;
+  }
+
+  /** Numbers on sticks and numbers of the bay, at the ends of what is bored in a face. */
+  String key(Part part, Face face, List<BayGrid> grids) {
+    Map<Rest, TreeMap<Length, Hole>> holes = new LinkedHashMap<>();
+    for (Hole hole : marked(part)) {
+      if (hole.face() == face) {
+        holes.computeIfAbsent(rest(part, hole), _ -> new TreeMap<>()).put(hole.centre().z(), hole);
+      }
+    }
+    StringBuilder key = new StringBuilder();
+    holes.forEach(
+        (rest, rising) -> {
+          key.append(" Mark ").append(made(rest, rising.firstEntry().getValue(), grids));
+          if (rising.size() > 1) {
+            key.append(", mark ").append(made(rest, rising.lastEntry().getValue(), grids));
+          }
+          key.append('.');
+        });
+    return key.toString();
+  }
+
+  private String made(Rest rest, Hole hole, List<BayGrid> grids) {
+    return number(rest, hole)
+        + " of stick “"
+        + rest.stick()
+        + "” makes level "
+        + level(hole, grids)
+        + " of the bay";
+  }
+
+  /** The number that the bay gives to the level of a hole. */
+  private int level(Hole hole, List<BayGrid> grids) {
+    return grids.stream()
+        .filter(g -> g.caseName().equals(built.order().name()))
+        .filter(g -> g.rows().stream().anyMatch(r -> g.purpose(r).equals(hole.purpose())))
+        .flatMap(g -> g.levels().stream())
+        .filter(l -> l.height().equals(hole.centre().z()))
+        .findFirst()
+        .orElseThrow()
+        .number();
+  }
+
+  private int number(Rest rest, Hole hole) {
+    return marks(rest).holes().headSet(above(rest, hole)).size() + 1;
   }
 
   private static Length above(Rest rest, Hole hole) {

@@ -46,7 +46,18 @@ class GuidedWorkTest {
   }
 
   private static Against ends(Surface guide, Surface piece, long gap) {
-    return new Against(guide, piece, mm(gap));
+    boolean end = guide == Surface.INDEX_END || guide == Surface.FAR_END;
+    boolean apart = end ? gap < 0 : gap > 0;
+    return new Against(
+        guide, piece, mm(gap), apart ? Optional.of(between(Math.abs(gap))) : Optional.empty());
+  }
+
+  private static Step.Between between(long size) {
+    return new Step.Between("K" + size, mm(size));
+  }
+
+  private static Step spacer(long size) {
+    return new Step.MakeSpacer("K" + size, "G", "an offcut", mm(size), mm(300));
   }
 
   private static Step clamp(Surface surface, Against ends, Against edges, Side side) {
@@ -68,6 +79,7 @@ class GuidedWorkTest {
 
   private static BenchRun run(Step... steps) {
     List<Step> all = new ArrayList<>(List.of(CUT, MARKS, GUIDE, BIT));
+    all.addAll(List.of(spacer(5), spacer(7), spacer(40)));
     all.addAll(List.of(steps));
     return VirtualBench.run(all);
   }
@@ -238,6 +250,42 @@ class GuidedWorkTest {
         .containsExactly("nothing on A says which way its surfaces look", "no bit is set");
   }
 
+  @Test
+  void should_ask_for_spacers_of_the_size_that_the_guide_is_kept_off() {
+    Against index = ends(Surface.INDEX_END, Surface.INDEX_END, 0);
+    Against edge = ends(Surface.INDEX_EDGE, Surface.INDEX_EDGE, 0);
+    BenchRun run =
+        run(
+            spacer(7),
+            new Step.MakeSpacer("none", "G", "an offcut", mm(0), mm(300)),
+            clamp(-8, 0),
+            clamp(Surface.FACE, kept(index, -7, Optional.empty()), edge, Side.A),
+            clamp(Surface.FACE, index, kept(edge, 7, Optional.empty()), Side.A),
+            clamp(Surface.FACE, kept(index, -8, Optional.of(between(7))), edge, Side.A),
+            clamp(
+                Surface.FACE,
+                index,
+                kept(edge, 5, Optional.of(new Step.Between("K7", mm(5)))),
+                Side.A),
+            clamp(-7, 5),
+            bore(1));
+    assertThat(run.mishaps())
+        .extracting(BenchRun.Mishap::what)
+        .containsExactly(
+            "spacer K7 is made already",
+            "spacer none has no size",
+            "there is no spacer K8",
+            "nothing keeps the block of guide G off the end",
+            "nothing keeps guide G off the edge",
+            "spacer K7 is 7 mm",
+            "spacer K7 is 7 mm");
+    assertThat(removals(run)).hasSize(1);
+  }
+
+  private static Against kept(Against against, long gap, Optional<Step.Between> spacer) {
+    return new Against(against.ofGuide(), against.ofPiece(), mm(gap), spacer);
+  }
+
   /** 200 wide: 40 from the far edge is 160 from the index edge. */
   @ParameterizedTest
   @CsvSource({"INDEX_EDGE, 40", "FAR_EDGE, 160"})
@@ -271,13 +319,14 @@ class GuidedWorkTest {
             ends(Surface.INDEX_END, Surface.INDEX_END, 90),
             ends(Surface.INDEX_EDGE, Surface.INDEX_EDGE, -4),
             Side.A,
-            Optional.of(new Step.Rest("B", mm(2))));
+            Optional.of(new Step.Rest("B", Optional.of(between(2)))));
     Step shift = new Step.ShiftGuide("G", "A", 1, 8);
     List<Step> steps =
         List.of(
             GUIDE,
             new Step.MaskHoles("G", List.of(1, 3, 5)),
             BIT,
+            spacer(7),
             clamp(-7, 0),
             bore(2, 4, 6, 8),
             shift,
@@ -307,16 +356,18 @@ class GuidedWorkTest {
                 + " through them.",
             "Bit: router, bores 5 mm, 10 mm runs in the holes of the guide; stop set so that the"
                 + " full diameter goes 18 mm beyond the guide's upper side.",
-            "A: guide “G” on the face, its side A showing: its block with a spacer 7 mm thick"
+            "Spacer “K7”: 7 mm from side to side, which is what it keeps apart, 300 mm long, from an"
+                + " offcut.",
+            "A: guide “G” on the face, its side A showing: its block with spacer “K7” (7 mm)"
                 + " against the index end; its index edge flush with the index edge.",
             "A: front row: through guide “G” bore holes 2 to 8, every second hole: 4 holes in all.",
             move,
             move,
             "A: guide “G” on the reverse, its side A showing: its block against the index end; its"
-                + " index edge against a strip 5 mm wide, which lies flush with the far edge.",
+                + " index edge against spacer “K5” (5 mm), which lies flush with the far edge.",
             "A: front row: through guide “G” bore holes 4 to 6, 8: 4 holes in all.",
-            "A: guide “G” on the face, its side A showing: its index end stands on a spacer 2 mm thick on B, 90 mm from the"
-                + " index end of the piece; its index edge stands 4 mm over the index edge.",
+            "A: guide “G” on the face, its side A showing: its index end stands on spacer “K2” (2 mm) on B, 90"
+                + " mm from the index end of the piece; its index edge stands 4 mm over the index edge.",
             "A: front row: through guide “G” bore hole 7: 1 hole in all.",
             "A: back row, on the face, the far edge to the fence, centre of the bit 40 mm from the"
                 + " fence: 5 holes, at 50 mm to 178 mm, every 32 mm, from the index end; bit 5 mm,"

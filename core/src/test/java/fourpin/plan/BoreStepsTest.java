@@ -34,6 +34,7 @@ class BoreStepsTest {
         .containsExactly(
             List.of(),
             List.of(),
+            List.of(),
             List.of("L"),
             List.of("L"),
             List.of("L"),
@@ -41,38 +42,47 @@ class BoreStepsTest {
             List.of("R"),
             List.of("R"));
     assertThat(bored.get(0).words())
-        .contains("80 3/4 in long, 3 1/2 in wide", "Screw a block 3/4 in thick on behind zero");
+        .contains(
+            "80 3/4 in long in all (80 in from zero to the far end, and 3/4 in behind zero, where"
+                + " the block sits), 3 1/2 in wide",
+            "draw the centre line of the holes",
+            "screw a batten 3/4 in wide, 3/4 in high and 3 1/2 in long, stop face on zero",
+            "with two screws No. 6 (3.5 mm)");
     assertThat(bored.get(0).items().get(1))
         .isEqualTo("Guide “G”: on both sides, tape over hole 1: nothing is bored through it.");
+    assertThat(bored.get(1).items())
+        .containsExactly(
+            "Spacer “G S1”: 5/32 in from side to side, which is what it keeps apart, 80 in long,"
+                + " from hardboard offcut.");
     // 3/8 in hole + 1/4 in guide = 5/8 in stop (common practice).
-    assertThat(bored.get(1).words())
+    assertThat(bored.get(2).words())
         .isEqualTo(
             "Set the stop: hole 3/8 in + guide 1/4 in = 5/8 in, to the full diameter. The bit's point"
                 + " goes 1/16 in deeper; 9/32 in of wood stays behind it in the thinnest panel.");
-    assertThat(bored.get(2).words())
-        .startsWith(
-            "Lay L down with the face up, the index end (BOTTOM) towards you: the index edge (FRONT)"
-                + " is then on your left.");
-    assertThat(bored.get(5).words()).contains("the index edge (FRONT) is then on your right.");
     assertThat(bored.get(3).words())
+        .startsWith(
+            "Lay L with the face up, the index end (BOTTOM) towards you: the index edge (FRONT)"
+                + " is then on your left.");
+    assertThat(bored.get(6).words()).contains("the index edge (FRONT) is then on your right.");
+    assertThat(bored.get(4).words())
         .isEqualTo(
-            "Clamp both ends of the guide and bore the front row, bay 1. Hole 2 of the guide makes"
-                + " level 1 of the bay, hole 69 level 68.");
-    assertThat(bored.get(3).items())
+            "Clamp the guide at both ends and bore. Its hole 2 makes level 1 of the bay, hole 69"
+                + " level 68.");
+    assertThat(bored.get(4).items())
         .containsExactly(
             "L: guide “G” on the face, its side B showing: its block against the index end; its"
                 + " index edge flush with the index edge.",
             "L: front row, bay 1: through guide “G” bore holes 2 to 69: 68 holes in all.");
-    assertThat(bored.get(4).items())
+    assertThat(bored.get(5).items())
         .containsExactly(
             "L: guide “G” on the face, its side B showing: its block against the index end; its far"
-                + " edge against a strip 5/32 in wide, which lies flush with the far edge.",
+                + " edge against spacer “G S1” (5/32 in), which lies flush with the far edge.",
             "L: back row, bay 1: through guide “G” bore holes 2 to 69: 68 holes in all.");
-    assertThat(bored.get(6).items().getFirst()).contains("its side A showing", "flush");
-    assertThat(bored.get(3).check())
+    assertThat(bored.get(7).items().getFirst()).contains("its side A showing", "flush");
+    assertThat(bored.get(4).check())
         .contains("From the index end to the centre of the last hole: 77 7/32 in.");
     assertThat(hazards(bored)).containsOnly("saw", "small pieces", "drill", "router", "dust");
-    assertThat(hazards(List.of(bored.get(3)))).containsExactly("router", "dust");
+    assertThat(hazards(List.of(bored.get(4)))).containsExactly("router", "dust");
   }
 
   /** Each face of each panel has a sheet; what is done once for all panels has none. */

@@ -1,6 +1,7 @@
 package fourpin.sheets;
 
 import fourpin.boring.BayGrid;
+import fourpin.boring.Boring;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Clamping;
@@ -22,6 +23,7 @@ import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
+import fourpin.plan.BenchProgram;
 import fourpin.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +49,26 @@ public final class SampleBorings {
     return plan.cases().stream()
         .map(built -> boring(built, grids(plan, built), Way.STORY_STICK, method))
         .toList();
+  }
+
+  /** The plan with its rows bored so. */
+  public static Plan plan(Plan plan, List<CaseBoring> borings) {
+    Boring boring = new Boring(plan.cases(), plan.grids(), List.of());
+    return new Plan(
+        plan.job(),
+        plan.cases(),
+        plan.grids(),
+        borings,
+        plan.levelness(),
+        plan.mistakes(),
+        plan.shelves(),
+        plan.cutList(),
+        plan.materials(),
+        plan.hardware(),
+        BenchProgram.of(plan.job(), boring, borings).printed(),
+        plan.totals(),
+        plan.findings(),
+        plan.figures());
   }
 
   private static List<BayGrid> grids(Plan plan, BuiltCase built) {

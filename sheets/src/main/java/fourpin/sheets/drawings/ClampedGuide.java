@@ -22,7 +22,6 @@ import fourpin.sheets.paint.RunningDimensions.Station;
 import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
 import fourpin.sheets.paint.Typeface;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -52,14 +51,6 @@ final class ClampedGuide {
     this.guide = guide;
     this.clamping = clamping;
     this.view = new Projection(clamping.face());
-  }
-
-  /**
-   * The side of the guide that shows. Its front edge lies at the panel's and its block at the lower
-   * end, so that it is turned over between faces that look left and right.
-   */
-  String sideUp() {
-    return clamping.face() == Face.LEFT ? "A" : "B";
   }
 
   /** The panel that the block stands on. */
@@ -96,24 +87,9 @@ final class ClampedGuide {
   /** The guide where it is clamped first, and wherever it is moved to. */
   private List<GuidePlace> places() {
     double end = part.box().at(Face.BOTTOM).mm();
-    return zeros().stream()
+    return clamping.zeros(guide).stream()
         .map(zero -> new GuidePlace(guide, index(), hand(), end + zero.mm()))
         .toList();
-  }
-
-  /** From the panel's lower end to the block's stop face, in each place. */
-  private List<Length> zeros() {
-    List<Length> zeros = new ArrayList<>();
-    Length zero = clamping.along();
-    for (Reach reach : clamping.reaches()) {
-      zero = zero.plus(reach.step().map(this::moved).orElse(Length.ZERO));
-      zeros.add(zero);
-    }
-    return zeros;
-  }
-
-  private Length moved(Clamping.Step step) {
-    return guide.hole(step.into()).along().minus(guide.hole(step.pin()).along());
   }
 
   private int hand() {
@@ -273,7 +249,7 @@ final class ClampedGuide {
     for (int i = 0; i < clamping.reaches().size(); i++) {
       List<Integer> holes = clamping.reaches().get(i).holes();
       for (int number : List.of(holes.getFirst(), holes.getLast())) {
-        Length up = zeros().get(i).plus(guide.hole(number).along());
+        Length up = clamping.zeros(guide).get(i).plus(guide.hole(number).along());
         stations.put(up, station(sketch, up));
       }
     }

@@ -42,10 +42,12 @@ public final class DrillingView {
   private final Face face;
   private final Guide guide;
   private final List<Clamping> clampings;
+  private final List<Integer> steps;
 
   /**
    * @param face that lies up
    * @param clampings of the guide on this face, at least one
+   * @param steps number of the step that each of them is
    */
   public DrillingView(
       Drafter drafter,
@@ -53,13 +55,15 @@ public final class DrillingView {
       Part part,
       Face face,
       Guide guide,
-      List<Clamping> clampings) {
+      List<Clamping> clampings,
+      List<Integer> steps) {
     this.drafter = drafter;
     this.built = built;
     this.part = part;
     this.face = face;
     this.guide = guide;
     this.clampings = List.copyOf(clampings);
+    this.steps = List.copyOf(steps);
   }
 
   public Drawing draw() {
@@ -94,8 +98,8 @@ public final class DrillingView {
   }
 
   private String description() {
-    return clampings.stream()
-        .map(c -> title(clampings.indexOf(c)) + ": " + holes(c))
+    return IntStream.range(0, clampings.size())
+        .mapToObj(i -> title(i) + ": " + holes(clampings.get(i)))
         .collect(Collectors.joining("; ", "", ". Holes that are not bored are crossed out."));
   }
 
@@ -104,9 +108,8 @@ public final class DrillingView {
   }
 
   private String title(int index) {
-    Clamping clamping = clampings.get(index);
-    String row = clamping.row().name().toLowerCase(Locale.ROOT) + " row";
-    return clampings.size() == 1 ? row : (index + 1) + ": " + row;
+    String row = clampings.get(index).row().name().toLowerCase(Locale.ROOT) + " row";
+    return "step " + steps.get(index) + ": " + row;
   }
 
   private List<Mark> picture(Scale scale, Clamping clamping) {
@@ -125,8 +128,7 @@ public final class DrillingView {
     double middle = scale.toPaper(new Projection(face).box(part.box()).centre().x());
     List<String> lines = new ArrayList<>();
     lines.add(title(index));
-    lines.add(
-        "side " + new ClampedGuide(drafter, part, guide, clamping).sideUp() + " of the guide up");
+    lines.add("side " + clamping.showing() + " of the guide shows");
     if (tellHoles()) {
       clamping.reaches().forEach(reach -> lines.addAll(wrapped(holes(reach))));
     }

@@ -33,11 +33,22 @@ import java.util.stream.Stream;
 public final class RowsView {
 
   /** What holes are found by. */
-  public enum Aid {
-    /** A numbered stick beside the panel, its zero at the foot of the case. */
-    STICK,
+  public sealed interface Aid {
+
+    /**
+     * A stick beside the panel, its zero at the foot of the case.
+     *
+     * @param marks the number of each height's mark on the stick, rising; not written where the
+     *     case stands, since then a stick stands on each fixed panel
+     */
+    record Stick(List<Integer> marks) implements Aid {
+      public Stick {
+        marks = List.copyOf(marks);
+      }
+    }
+
     /** A table of heights, for a machine: holes are numbered from the lower end. */
-    COORDINATES
+    record Coordinates() implements Aid {}
   }
 
   private static final double APART = 3;
@@ -88,26 +99,23 @@ public final class RowsView {
 
   private String with() {
     return switch (aid) {
-      case STICK -> ", with the stick";
-      case COORDINATES -> ", by coordinates";
+      case Aid.Stick _ -> ", with the stick";
+      case Aid.Coordinates _ -> ", by coordinates";
     };
   }
 
   private void aid(Sketch sketch) {
     switch (aid) {
-      case STICK -> stick(sketch);
-      case COORDINATES -> coordinates(sketch);
+      case Aid.Stick(List<Integer> marks) -> stick(sketch, marks);
+      case Aid.Coordinates _ -> coordinates(sketch);
     }
   }
 
   private List<Hole> holes() {
-    return supports(part).filter(h -> h.face() == view.face()).toList();
-  }
-
-  private static Stream<Hole> supports(Part part) {
     return part.features().stream()
         .flatMap(f -> f instanceof Hole h ? Stream.of(h) : Stream.empty())
-        .filter(h -> h.use() == Hole.Use.SUPPORT);
+        .filter(h -> h.use() == Hole.Use.SUPPORT && h.face() == view.face())
+        .toList();
   }
 
   /** From the front edge. */
@@ -166,7 +174,7 @@ public final class RowsView {
   }
 
   /** Beside the front edge, numbered from its zero, first and last mark with their distance. */
-  private void stick(Sketch sketch) {
+  private void stick(Sketch sketch, List<Integer> marks) {
     Box work = sketch.onPaper(view.box(part.box()));
     double near = frontAtLeft() ? work.left() - APART : work.right() + APART;
     double far = frontAtLeft() ? near - WIDE : near + WIDE;
@@ -181,7 +189,7 @@ public final class RowsView {
     List<Length> heights = heights();
     heights.forEach(h -> tick(sketch, near, work.bottom() + sketch.scale().toPaper(h.mm())));
     if (!isBoredStanding()) {
-      numbers(sketch, near);
+      numbers(sketch, near, marks);
     }
     ends(sketch, far);
   }
@@ -234,30 +242,18 @@ public final class RowsView {
   }
 
   /** The stick has the marks of the whole case; only those of this panel are drawn. */
-  private void numbers(Sketch sketch, double near) {
+  private void numbers(Sketch sketch, double near, List<Integer> marks) {
     List<Length> places = heights();
     Thinned shown = Thinned.of(places.stream().map(h -> sketch.scale().toPaper(h.mm())).toList());
     double x = frontAtLeft() ? near - TICK - BESIDE : near + TICK + BESIDE;
     Lettering.Align align = frontAtLeft() ? Lettering.Align.END : Lettering.Align.START;
-    List<Length> marks = marks();
     for (Length place : shown.among(places)) {
       Length above = place.plus(part.box().at(Face.BOTTOM));
       sketch.add(
-          Drafter.label(Integer.toString(marks.indexOf(above) + 1))
+          Drafter.label(Integer.toString(marks.get(places.indexOf(place))))
               .with(align, Lettering.Seat.MIDDLE)
               .at(new Point(x, sketch.scale().toPaper(above.mm()))));
     }
-  }
-
-  /** Heights of all holes of the case above its foot, rising. */
-  private List<Length> marks() {
-    return built.parts().stream()
-        .filter(p -> p.role() != Part.Role.STRIP)
-        .flatMap(RowsView::supports)
-        .map(h -> h.centre().z())
-        .distinct()
-        .sorted()
-        .toList();
   }
 
   private void across(Sketch sketch) {

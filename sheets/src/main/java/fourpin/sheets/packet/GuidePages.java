@@ -1,29 +1,35 @@
 package fourpin.sheets.packet;
 
-import fourpin.bench.Numbers;
+import fourpin.bench.Step;
 import fourpin.boring.way.CaseBoring;
-import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Guide;
 import fourpin.boring.way.Guide.GuideHole;
 import fourpin.boring.way.Guide.Make;
 import fourpin.boring.way.Guide.Use;
 import fourpin.boring.way.Method.Guided;
-import fourpin.casework.Face;
+import fourpin.plan.Plan;
+import fourpin.plan.PlannedStep;
 import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.drawings.GuideEndView;
 import fourpin.sheets.drawings.GuideView;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Measure;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
 import fourpin.sheets.pages.Table.Row;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Each guide to scale, with its holes in a table and how it serves every row. */
+/**
+ * Each guide to scale, with the steps that make it and its spacers, and its holes in a table. The
+ * list of all steps refers to this page.
+ */
 final class GuidePages {
 
   /** Holes stand side by side in so many columns beside the drawing, and on a page of their own. */
@@ -31,101 +37,87 @@ final class GuidePages {
 
   private static final int ALONE = 5;
 
-  /** So many lines of holes find room beside the drawing. */
-  private static final int MOST_LINES = 20;
-
-  /** With so many there is room for the use of the guide too. */
-  private static final int FEW_LINES = 11;
-
   private static final double SHARE = 0.45;
   private static final double GAP = 5;
   private static final double END_HEIGHT = 52;
 
-  /** For what stands above the drawing. */
-  private static final double ABOVE = 28;
-
-  private final List<CaseBoring> borings;
+  private final Plan plan;
   private final Words words;
 
-  GuidePages(List<CaseBoring> borings, Words words) {
-    this.borings = List.copyOf(borings);
+  GuidePages(Plan plan, Words words) {
+    this.plan = plan;
     this.words = words;
   }
 
   Optional<Section> section() {
     List<Block> blocks = new ArrayList<>();
-    for (CaseBoring boring : borings) {
+    for (CaseBoring boring : plan.borings()) {
       if (boring.method() instanceof Guided guided) {
-        blocks.addAll(page(boring, guided));
+        blocks.addAll(pages(boring, guided));
       }
     }
     return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("The guide", blocks));
   }
 
-  private List<Block> page(CaseBoring boring, Guided guided) {
-    Guide guide = guided.guide();
+  private List<Block> pages(CaseBoring boring, Guided guided) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.NewPage());
+    blocks.add(new Block.Heading(title(boring, guided.guide())));
+    blocks.addAll(drawn(guided.guide()));
+    CautionSigns signs = new CautionSigns();
     blocks.add(
-        new Block.Heading("Guide for " + WayPages.title(boring) + ", marked " + guide.mark()));
-    blocks.add(Block.Paragraph.of(make(guide)));
-    blocks.addAll(drawn(guide, use(guided)));
+        new Block.Steps(
+            making(plan, guided.guide())
+                .map(s -> StepBlocks.of(s, Prose.plain(""), signs.at(s.cautions())))
+                .toList()));
     return blocks;
   }
 
-  private List<Block> use(Guided guided) {
-    return List.of(
-        new Block.Paragraph(Prose.bold("How the guide is used")),
-        new Block.Bullets(uses(guided).map(Prose::plain).toList()));
+  private static String title(CaseBoring boring, Guide guide) {
+    return "Guide for " + WayPages.title(boring) + ", marked " + guide.mark();
   }
 
-  private String make(Guide guide) {
-    String size =
-        words.number(guide.length())
-            + " x "
-            + words.number(guide.width())
-            + " x "
-            + words.length(guide.thickness())
-            + ", "
-            + guide.material();
-    String block =
-        guide.block().isZero()
-            ? " Cut the lower end square: it stands on the panel below."
-            : " Screw on the stop block, without glue, "
-                + words.length(guide.block())
-                + " thick, square across the end; it stands proud of both sides so that the guide can"
-                + " be turned over, and only at this end so that it cannot be turned end for end.";
-    return switch (guide.make()) {
-          case Make.Bored(String stock) ->
-              "Cut " + size + ", from " + stock + ". Bore every hole on one line." + block;
-          case Make.Sold(String strip, int first) ->
-              strip + ", cut to " + size + ". Hole 1 is hole " + first + " of the strip." + block;
-        }
-        + " Write the mark, side A, side B, FRONT EDGE and every number on it.";
+  /** Numbers of the steps that stand on pages of guides, with the title of the page. */
+  static Map<Integer, String> titles(Plan plan) {
+    Map<Integer, String> titles = new HashMap<>();
+    for (CaseBoring boring : plan.borings()) {
+      if (boring.method() instanceof Guided guided) {
+        String title = title(boring, guided.guide());
+        making(plan, guided.guide()).forEach(s -> titles.put(s.number(), title));
+      }
+    }
+    return titles;
   }
 
-  private List<Block> drawn(Guide guide, List<Block> use) {
+  private static Stream<PlannedStep> making(Plan plan, Guide guide) {
+    return plan.steps().stream()
+        .filter(s -> s.typed().stream().anyMatch(t -> makes(t, guide.mark())));
+  }
+
+  private static boolean makes(Step step, String guide) {
+    return switch (step) {
+      case Step.MakeGuide make -> make.guide().equals(guide);
+      case Step.MakeSpacer make -> make.guide().equals(guide);
+      default -> false;
+    };
+  }
+
+  private List<Block> drawn(Guide guide) {
     Drafter whole = words.fullPage();
     double left = SHARE * (whole.width() - GAP);
     double right = whole.width() - GAP - left;
-    Drafter tall = whole.wide(left).high(whole.height() - ABOVE);
     Block end =
         new Block.Figure(
             new GuideEndView(whole.wide(right).high(END_HEIGHT), guide).draw(),
             "The end with the stop block, seen on its front edge and on side A.");
     Block figure =
-        new Block.Figure(new GuideView(tall, guide).draw(), "Side A up." + masked(guide));
-    int lines = Math.ceilDiv(listed(guide).size(), BESIDE);
-    List<Block> beside = new ArrayList<>(List.of(end));
-    List<Block> below = new ArrayList<>();
-    if (lines <= MOST_LINES) {
-      beside.add(holes(guide, BESIDE));
-    } else {
-      below.addAll(List.of(new Block.NewPage(), holes(guide, ALONE)));
-    }
-    (lines <= FEW_LINES ? beside : below).addAll(use);
-    below.addFirst(new Block.Beside(List.of(figure), SHARE, beside));
-    return below;
+        new Block.Figure(
+            new GuideView(whole.wide(left), guide).draw(), "Side A up." + masked(guide));
+    Block few = holes(guide, BESIDE);
+    boolean fits = Measure.height(List.of(end, few), right) <= whole.height();
+    Block beside =
+        new Block.Beside(List.of(figure), SHARE, fits ? List.of(end, few) : List.of(end));
+    return fits ? List.of(beside) : List.of(beside, holes(guide, ALONE));
   }
 
   private static String masked(Guide guide) {
@@ -165,46 +157,5 @@ final class GuidePages {
 
   private static String number(GuideHole hole) {
     return hole.number() + (hole.use() == Use.MASKED ? " ×" : "");
-  }
-
-  private Stream<String> uses(Guided guided) {
-    List<Integer> masked =
-        guided.guide().holes().stream()
-            .filter(h -> h.use() == Use.MASKED)
-            .map(GuideHole::number)
-            .toList();
-    Stream<String> mask =
-        masked.isEmpty()
-            ? Stream.of()
-            : Stream.of("Tape over holes " + Numbers.words(masked, "hole") + " on both sides.");
-    return Stream.of(
-            mask,
-            Stream.of("The front edge of the guide always lies towards the front of the panel."),
-            block(guided),
-            guided.clampings().stream().map(c -> side(c)).distinct(),
-            guided.clampings().stream().map(this::row).distinct(),
-            Stream.of(
-                "Serve every panel with this one guide, from the same end: then what is wrong in"
-                    + " it is wrong alike in all four holes of a shelf, and the shelf still lies"
-                    + " level."))
-        .flatMap(s -> s);
-  }
-
-  private static Stream<String> block(Guided guided) {
-    return guided.clampings().stream().anyMatch(c -> c.reaches().size() > 1)
-            && guided.guide().block().isPositive()
-        ? Stream.of("Take the block off before the guide is moved on, and put it back after.")
-        : Stream.of();
-  }
-
-  private static String side(Clamping clamping) {
-    return clamping.face() == Face.LEFT
-        ? "Panels with their left face up (right sides): side A up."
-        : "Panels with their right face up (left sides): side B up, the guide turned over.";
-  }
-
-  private String row(Clamping clamping) {
-    return Words.sentence(
-        Words.lower(clamping.row()) + " row: " + new ClampingWords(words).edge(clamping) + ".");
   }
 }

@@ -6,16 +6,29 @@ import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Prose;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** The steps in order, each with its check, and its cautions before it. */
+/**
+ * The steps in order, each with its check, and its cautions before it. Those that stand beside a
+ * picture, on the sheet of a face or the page of a guide, are only referred to.
+ */
 final class StepPages {
 
   private final Plan plan;
 
+  /** Where steps stand that are only referred to, by their numbers. */
+  private final Map<Integer, String> elsewhere;
+
   StepPages(Plan plan) {
     this.plan = plan;
+    this.elsewhere = new HashMap<>(GuidePages.titles(plan));
+    elsewhere.putAll(DrillingSetUp.titles(plan));
+    for (DrillingSheet sheet : DrillingSheet.of(plan)) {
+      sheet.steps().forEach(s -> elsewhere.put(s.number(), sheet.title()));
+    }
   }
 
   Optional<Section> section() {
@@ -25,28 +38,56 @@ final class StepPages {
       if (!steps.isEmpty()) {
         CautionSigns signs = new CautionSigns();
         blocks.add(new Block.Heading(stage.title()));
-        blocks.add(new Block.Steps(steps.stream().map(s -> step(s, signs)).toList()));
+        blocks.add(new Block.Steps(runs(steps).stream().map(s -> run(s, signs)).toList()));
       }
     }
     return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("Steps", blocks));
   }
 
-  private static Block.Step step(PlannedStep step, CautionSigns signs) {
-    List<Block> more = new ArrayList<>();
-    if (!step.items().isEmpty()) {
-      more.add(new Block.Bullets(step.items().stream().map(Prose::plain).toList()));
+  /** Steps one by one, but those that follow each other on one sheet together. */
+  private List<List<PlannedStep>> runs(List<PlannedStep> steps) {
+    List<List<PlannedStep>> runs = new ArrayList<>();
+    for (PlannedStep step : steps) {
+      boolean goesOn =
+          !runs.isEmpty()
+              && title(step).isPresent()
+              && title(step).equals(title(runs.getLast().getLast()));
+      if (!goesOn) {
+        runs.add(new ArrayList<>());
+      }
+      runs.getLast().add(step);
     }
-    more.addAll(signs.at(step.cautions()));
-    if (!step.check().isEmpty()) {
-      more.add(new Block.Paragraph(Prose.bold("Check: ").then(Prose.plain(step.check()))));
-    }
-    return new Block.Step(Integer.toString(step.number()), words(step), more);
+    return runs;
   }
 
-  private static Prose words(PlannedStep step) {
+  private Optional<String> title(PlannedStep step) {
+    return Optional.ofNullable(elsewhere.get(step.number()));
+  }
+
+  private Block.Step run(List<PlannedStep> run, CautionSigns signs) {
+    PlannedStep first = run.getFirst();
+    return title(first)
+        .map(title -> referred(run, title))
+        .orElseGet(() -> StepBlocks.of(first, where(first), signs.at(first.cautions())));
+  }
+
+  private static Block.Step referred(List<PlannedStep> run, String title) {
+    int from = run.getFirst().number();
+    int to = run.getLast().number();
+    String steps =
+        from == to
+            ? "step " + from + " stands on the page of this name. Do it from there."
+            : "steps "
+                + from
+                + " to "
+                + to
+                + " stand on the page of this name. Do them from there.";
+    return new Block.Step(
+        Integer.toString(from), Prose.bold(title + ": ").then(Prose.plain(steps)), List.of());
+  }
+
+  private static Prose where(PlannedStep step) {
     String where = step.caseName() + (step.parts().isEmpty() ? "" : " " + Words.list(step.parts()));
-    return where.isBlank()
-        ? Prose.plain(step.words())
-        : Prose.bold(where.strip() + ": ").then(Prose.plain(step.words()));
+    return where.isBlank() ? Prose.plain("") : Prose.bold(where.strip() + ": ");
   }
 }

@@ -46,6 +46,10 @@ final class Typesetter {
     return strips;
   }
 
+  List<Strip> strips(List<Block> blocks, Tag tag) {
+    return followed(blocks, tag, width);
+  }
+
   private List<Strip> title(Booklet booklet, Tag root) {
     List<Strip> strips =
         new ArrayList<>(lines(Prose.plain(booklet.title()), Types.TITLE, root.add(Tag.Role.TITLE)));

@@ -27,6 +27,7 @@ import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.Sketch;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,7 +51,13 @@ class DrillingViewTest {
 
   private Drawing draw(String mark, Face face) {
     return new DrillingView(
-            drafter, built, built.part(mark), face, guided.guide(), clampings(mark, face))
+            drafter,
+            built,
+            built.part(mark),
+            face,
+            guided.guide(),
+            clampings(mark, face),
+            List.of(7, 8))
         .draw();
   }
 
@@ -113,8 +120,8 @@ class DrillingViewTest {
   void sideRowsHolesAndFrontAreWritten(String mark, Face face, String side, String front) {
     List<String> words = words(draw(mark, face));
     assertThat(words)
-        .contains(mark, front, "TOP", "1: front row", "2: back row")
-        .contains("side " + side + " of the guide up");
+        .contains(mark, front, "TOP", "step 7: front row", "step 8: back row")
+        .contains("side " + side + " of the guide shows");
     assertThat(words).filteredOn(w -> w.startsWith("holes 3 to ")).hasSize(2);
   }
 
@@ -156,7 +163,8 @@ class DrillingViewTest {
     assertThat(pin.centre().y()).isCloseTo(last, within(CLOSE));
     assertThat(paths(sketch.marks()).filter(p -> p.pen() == Pen.HIDDEN)).isNotEmpty();
     Drawing drawing =
-        new DrillingView(drafter, built, built.part("L"), Face.RIGHT, guide, List.of(stepped))
+        new DrillingView(
+                drafter, built, built.part("L"), Face.RIGHT, guide, List.of(stepped), List.of(7))
             .draw();
     assertThat(words(drawing)).contains("black pin: 1 in " + count + ", then holes 2 to " + count);
   }
@@ -170,7 +178,8 @@ class DrillingViewTest {
     Clamping one = clampings("L", Face.RIGHT).getFirst();
     Clamping standing = with(one, new Bearing.PanelBelow(below, Length.ZERO), up, one.reaches());
     Drawing drawing =
-        new DrillingView(drafter, built, part, Face.RIGHT, guided.guide(), List.of(standing))
+        new DrillingView(
+                drafter, built, part, Face.RIGHT, guided.guide(), List.of(standing), List.of(7))
             .draw();
     assertThat(words(drawing)).contains(below);
     assertThat(paths(drawing.marks()).filter(p -> p.fill() == Fill.HATCH)).isEmpty();
@@ -207,7 +216,10 @@ class DrillingViewTest {
   @CsvSource({"L, RIGHT", "R, LEFT", "P1, LEFT"})
   void theStickIsMarkedAtEveryHeightFromTheFoot(String mark, Face face) {
     Part part = built.part(mark);
-    Drawing drawing = new RowsView(drafter, built, part, face, RowsView.Aid.STICK).draw();
+    List<Length> up = holes(part, face).map(h -> h.centre().z()).distinct().sorted().toList();
+    List<Integer> marks = IntStream.range(0, up.size()).mapToObj(i -> 101 + i).toList();
+    Drawing drawing =
+        new RowsView(drafter, built, part, face, new RowsView.Aid.Stick(marks)).draw();
     List<Double> ticks =
         paths(drawing.marks())
             .filter(p -> p.pen() == Pen.EDGE && p.points().size() == 2)
@@ -216,13 +228,12 @@ class DrillingViewTest {
             .map(Box::bottom)
             .sorted()
             .toList();
-    List<Double> heights =
-        holes(part, face).map(h -> h.centre().z()).distinct().sorted().map(Length::mm).toList();
+    List<Double> heights = up.stream().map(Length::mm).toList();
     assertThat(ticks).hasSameSizeAs(heights).hasSizeGreaterThan(40);
     for (int i = 0; i < ticks.size(); i++) {
       assertThat(ticks.get(i)).isCloseTo(drawing.scale().toPaper(heights.get(i)), within(CLOSE));
     }
-    assertThat(words(drawing)).contains(mark, "1", Integer.toString(heights.size()));
+    assertThat(words(drawing)).contains(mark, "101", Integer.toString(100 + heights.size()));
   }
 
   private static Stream<Mark.Path> paths(List<Mark> marks) {

@@ -8,7 +8,6 @@ import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Guide;
 import fourpin.boring.way.Method;
 import fourpin.boring.way.WayAnswer;
-import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.job.Job;
 import fourpin.job.Way;
@@ -16,6 +15,7 @@ import fourpin.measure.Length;
 import fourpin.measure.Unit;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
+import fourpin.plan.PlannedStep.FaceUp;
 import fourpin.plan.Planner;
 import fourpin.sheets.SampleBorings;
 import fourpin.sheets.SampleJobs;
@@ -27,7 +27,10 @@ import fourpin.sheets.paint.Fractions;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -39,6 +42,9 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** Pages of boring, composed from ways that are set up by hand. */
 class BoringPagesTest {
+
+  /** Planning takes longer than composing the pages. */
+  private static final Map<Job, Plan> PLANS = new ConcurrentHashMap<>();
 
   /** On Letter in inches and on A4 in millimetres, tall and low, one bay and several. */
   static Stream<Job> jobs() {
@@ -52,7 +58,7 @@ class BoringPagesTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void everyWayIsComparedAndTheOneTakenIsMarked(Job job) throws IOException {
-    Plan plan = Planner.plan(job);
+    Plan plan = PLANS.computeIfAbsent(job, Planner::plan);
     CaseBoring boring = SampleBorings.guided(plan).getFirst();
     String text = text(job, new WayPages(List.of(boring), new Words(job)).section());
     for (WayAnswer answer : boring.answers()) {
@@ -67,21 +73,24 @@ class BoringPagesTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void theGuideIsDrawnListedAndItsUseTold(Job job) throws IOException {
-    Plan plan = Planner.plan(job);
+    Plan plan = PLANS.computeIfAbsent(job, Planner::plan);
     List<CaseBoring> borings = SampleBorings.guided(plan);
     Guide guide = ((Method.Guided) borings.getFirst().method()).guide();
-    String text = text(job, new GuidePages(borings, new Words(job)).section());
+    Plan bored = SampleBorings.plan(plan, borings);
+    String text = text(job, new GuidePages(bored, new Words(job)).section());
     guide.holes().forEach(h -> assertThat(text).contains(plain(job.style().number(h.along()))));
     assertThat(text)
         .contains(plain("STOP BLOCK, THIS END DOWN ↓"), plain("FRONT EDGE →"))
-        .contains(plain("side B up, the guide turned over"), plain("Tape over holes 1 to 2"))
-        .contains(plain(job.style().number(guide.length())), "MDF");
+        .contains(plain("tape over holes 1 to 2"))
+        .contains(plain(job.style().text(guide.length()) + " from zero to the far end"), "MDF");
+    assertThat(text(job, new DrillingPages(bored, new Words(job)).section()))
+        .contains(plain("Where guide “" + guide.mark() + "” lies."));
   }
 
   @Test
   void aStripThatIsSoldTellsWhichOfItsHolesIsTheFirst() throws IOException {
     Job job = SampleJobs.readingRoom();
-    CaseBoring boring = SampleBorings.guided(Planner.plan(job)).getFirst();
+    CaseBoring boring = SampleBorings.guided(PLANS.computeIfAbsent(job, Planner::plan)).getFirst();
     Method.Guided guided = (Method.Guided) boring.method();
     Guide g = guided.guide();
     Guide sold =
@@ -96,8 +105,9 @@ class BoringPagesTest {
             g.block());
     CaseBoring strap =
         with(boring, new Method.Guided(Method.How.BY_HAND, sold, guided.bit(), guided.clampings()));
-    assertThat(text(job, new GuidePages(List.of(strap), new Words(job)).section()))
-        .contains(plain("Hole 1 is hole 4 of the strip"));
+    Plan bored = SampleBorings.plan(PLANS.computeIfAbsent(job, Planner::plan), List.of(strap));
+    assertThat(text(job, new GuidePages(bored, new Words(job)).section()))
+        .contains(plain("its hole 4, counted from its end, becomes hole 1"));
   }
 
   private static CaseBoring with(CaseBoring boring, Method method) {
@@ -116,66 +126,96 @@ class BoringPagesTest {
         boring.caseName(), boring.grids(), answers, boring.chosen(), boring.because());
   }
 
-  /** Each on a page of its own, with its settings, its check and every caution of boring. */
+  /** Each with its settings, its own steps word for word, and their cautions. */
   @ParameterizedTest
   @MethodSource("jobs")
   void thereIsOneSheetForEachFaceThatIsBored(Job job) throws IOException {
-    Plan plan = Planner.plan(job);
-    List<CaseBoring> borings = SampleBorings.guided(plan);
+    Plan sample = PLANS.computeIfAbsent(job, Planner::plan);
+    List<CaseBoring> borings = SampleBorings.guided(sample);
+    Plan plan = SampleBorings.plan(sample, borings);
     BitSetting bit = ((Method.Guided) borings.getFirst().method()).bit();
-    List<String> pages = pages(job, new DrillingPages(plan, borings, new Words(job)).section());
-    assertThat(pages).hasSize(2 * plan.grids().size());
-    BuiltCase built = plan.cases().getFirst();
-    for (BayGrid grid : plan.grids()) {
-      for (Face face : List.of(Face.RIGHT, Face.LEFT)) {
-        var bay = built.bays().get(grid.bay() - 1);
-        String mark = face == Face.RIGHT ? bay.left() : bay.right();
-        String title = mark + ", " + Words.lower(face) + " face up, bay " + grid.bay();
-        String page =
-            pages.stream().filter(p -> p.contains(plain(title))).findFirst().orElseThrow();
-        Length end = built.part(mark).box().at(Face.BOTTOM);
-        assertThat(page)
-            .contains(plain("side " + (face == Face.LEFT ? "A" : "B") + " up"))
-            .contains(plain(job.style().number(bit.stop())))
-            .contains(plain(job.style().text(grid.levels().getLast().height().minus(end))))
-            .contains(plain(grid.levels().size() + " holes in each row"))
-            .contains(plain("Strike out each copy that is bored and checked: 1 2"));
-        assertThat(page).contains(plain("Caution"));
-        plan.steps().stream()
-            .filter(s -> s.stage() == PlannedStep.Stage.BORE && s.parts().contains(mark))
-            .flatMap(s -> s.cautions().stream())
-            .forEach(c -> assertThat(page).contains(plain(c.text())));
+    List<DrillingSheet> sheets = DrillingSheet.of(plan);
+    String text = text(job, new DrillingPages(plan, new Words(job)).section());
+    assertThat(sheets).hasSize(2 * plan.grids().size());
+    for (DrillingSheet sheet : sheets) {
+      FaceUp up = sheet.faces().getFirst();
+      BayGrid grid =
+          plan.grids().stream()
+              .filter(g -> g.caseName().equals(sheet.built().order().name()))
+              .filter(g -> g.bay() == sheet.bay(up).orElseThrow())
+              .findFirst()
+              .orElseThrow();
+      Length end = sheet.built().part(up.part()).box().at(Face.BOTTOM);
+      String page = text.substring(text.indexOf(plain(sheet.title())));
+      assertThat(page)
+          .contains(plain("side " + (up.face() == Face.LEFT ? "A" : "B") + " showing"))
+          .contains(plain(job.style().number(bit.stop())))
+          .contains(plain(job.style().text(grid.levels().getLast().height().minus(end))))
+          .contains(plain("Strike out each copy that is bored and checked: 1 2"));
+      for (PlannedStep step : sheet.steps()) {
+        assertThat(page).contains(plain(step.number() + step.words()), plain(step.check()));
+        step.items().forEach(i -> assertThat(page).contains(plain(i)));
+        step.cautions().forEach(c -> assertThat(text).contains(plain(c.text())));
+        step.cautions().forEach(c -> assertThat(page).contains(plain(c.essence())));
       }
     }
+  }
+
+  /** Printed twice a step would be ticked off twice, or on one page and not on the other. */
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void everyStepIsPrintedOnce(Job job) throws IOException {
+    Plan sample = PLANS.computeIfAbsent(job, Planner::plan);
+    Plan plan = SampleBorings.plan(sample, SampleBorings.guided(sample));
+    Words words = new Words(job);
+    String text =
+        text(job, new GuidePages(plan, words).section())
+            + text(job, new DrillingPages(plan, words).section())
+            + text(job, new StepPages(plan).section());
+    for (PlannedStep step : plan.steps()) {
+      String first = step.items().isEmpty() ? step.words() : step.items().getFirst();
+      assertThat(text.split(Pattern.quote(plain(first)), -1))
+          .as(step.number() + " " + first)
+          .hasSize(1 + (int) plan.steps().stream().filter(s -> starts(s, first)).count());
+    }
+    DrillingSheet sheet = DrillingSheet.of(plan).getFirst();
+    int from = sheet.steps().getFirst().number();
+    int to = sheet.steps().getLast().number();
+    assertThat(text)
+        .contains(plain(sheet.title() + ": steps " + from + " to " + to + " stand on the page"));
+  }
+
+  private static boolean starts(PlannedStep step, String first) {
+    return step.items().isEmpty() ? step.words().equals(first) : step.items().contains(first);
   }
 
   @Test
   void theStopIsASumOfHoleAndGuide() throws IOException {
     Job job = SampleJobs.readingRoom();
-    Plan plan = Planner.plan(job);
+    Plan plan = PLANS.computeIfAbsent(job, Planner::plan);
     assertThat(
             text(
-                job, new DrillingPages(plan, SampleBorings.guided(plan), new Words(job)).section()))
+                job,
+                new DrillingPages(
+                        SampleBorings.plan(plan, SampleBorings.guided(plan)), new Words(job))
+                    .section()))
         .contains(plain("3/8 hole + 1/4 guide = 5/8 in"));
   }
 
   @Test
   void markedAndProgrammedPanelsGetSheetsOfTheirOwn() throws IOException {
     assertThat(sheets(new Method.Marked(Method.How.BY_HAND, bit("brad-point bit"), List.of())))
-        .contains(plain("Lay the stick along the panel"), plain("Punch each cross"))
-        .contains(plain("its zero at the panel's lower end"), plain("its end mark"))
-        .contains(plain("Key: mark 1 of the stick is level 1 of the bay"))
+        .contains(plain("prick every centre with a punch"), plain("its zero at the index end"))
+        .contains(plain("its end mark"), plain("makes level 1 of the bay"))
         .contains(plain("to the full diameter, not to the point"));
     assertThat(sheets(new Method.Marked(Method.How.DRILL_PRESS, bit("brad-point bit"), List.of())))
-        .contains(plain("front row 1 1/2 in, front edge at the fence"))
-        .contains(plain("back edge at the fence"));
+        .contains(plain("the index edge to the fence, centre of the bit 1 1/2 in from the fence"))
+        .contains(plain("the far edge to the fence"));
     assertThat(sheets(new Method.Programmed("the hall's machine", bit("cutter"))))
         .contains(plain("the hall's machine"))
-        .contains(plain("Zero is the lower left corner, of lower end and front edge"))
-        .contains(plain("Zero is the lower right corner, of lower end and front edge"));
-    Plan plan = Planner.plan(SampleJobs.readingRoom());
-    List<CaseBoring> none = SampleBorings.with(plan, new Method.ScrewedOn());
-    assertThat(new DrillingPages(plan, none, new Words(plan.job())).section()).isEmpty();
+        .contains(plain("zero is the lower left corner"), plain("zero is the lower right corner"));
+    Plan plan = PLANS.computeIfAbsent(SampleJobs.readingRoom(), Planner::plan);
+    Plan none = SampleBorings.plan(plan, SampleBorings.with(plan, new Method.ScrewedOn()));
     assertThat(new GuidePages(none, new Words(plan.job())).section()).isEmpty();
   }
 
@@ -200,15 +240,15 @@ class BoringPagesTest {
 
   private static String sheets(Method method) throws IOException {
     Job job = SampleJobs.readingRoom();
-    Plan plan = Planner.plan(job);
-    List<CaseBoring> borings = SampleBorings.with(plan, method);
-    return text(job, new DrillingPages(plan, borings, new Words(job)).section());
+    Plan plan = PLANS.computeIfAbsent(job, Planner::plan);
+    Plan bored = SampleBorings.plan(plan, SampleBorings.with(plan, method));
+    return text(job, new DrillingPages(bored, new Words(job)).section());
   }
 
   @Test
   void thePagesKeepTheStandardForAccess() throws Exception {
     Job job = SampleJobs.readingRoom();
-    Plan plan = Planner.plan(job);
+    Plan plan = PLANS.computeIfAbsent(job, Planner::plan);
     List<CaseBoring> borings = SampleBorings.guided(plan);
     Words words = new Words(job);
     byte[] pdf =
@@ -216,8 +256,8 @@ class BoringPagesTest {
             job,
             Stream.of(
                     new WayPages(borings, words).section(),
-                    new GuidePages(borings, words).section(),
-                    new DrillingPages(plan, borings, words).section())
+                    new GuidePages(SampleBorings.plan(plan, borings), words).section(),
+                    new DrillingPages(SampleBorings.plan(plan, borings), words).section())
                 .flatMap(Optional::stream)
                 .toList());
     assertThat(Standards.faults(pdf, PDFAFlavour.PDFUA_1)).isEmpty();

@@ -1,62 +1,30 @@
 package fourpin.sheets.packet;
 
+import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Level;
 import fourpin.boring.way.BitSetting;
-import fourpin.boring.way.Method;
 import fourpin.casework.Face;
-import fourpin.casework.Hand;
+import fourpin.casework.Part;
 import fourpin.measure.Length;
-import fourpin.sheets.packet.DrillingPages.Bored;
-import fourpin.sheets.packet.DrillingWords.Told;
-import fourpin.sheets.pages.Block.SetUp;
+import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * What a panel's sheet says for a machine: the corner of zero, the tool, and where the holes are.
- */
-record ProgramWords(Words words, Bored bored) {
+/** What is entered into a machine for one face: the tool, the rows and the heights of the holes. */
+record CoordinateTables(Words words, Part part, BayGrid grid) {
 
-  Told told(Method.Programmed programmed) {
-    DrillingWords sheet = new DrillingWords(words);
-    Hand hand = Hand.ofFront(bored.face());
-    String zero =
-        "Zero is the lower "
-            + hand.word()
-            + " corner, of lower end and front edge, both drawn heavy, with a black spot: the front"
-            + " edge goes to the "
-            + hand.word()
-            + " stop. X runs away from you along the panel, Y across it to the "
-            + hand.other().word()
-            + ".";
-    String enter =
-        "Enter tool, rows and heights as listed, every height in each row. Let the machine show"
-            + " the holes and compare them with the picture.";
-    List<SetUp.Line> lines =
-        List.of(
-            new SetUp.Line("Machine", programmed.machine()),
-            new SetUp.Line("Zero", "lower " + hand.word() + " corner"),
-            new SetUp.Line("Holes", holes() + " in all, " + levels().size() + " in each row"));
-    return new Told(
-        new SetUp(lines),
-        DrillingWords.numbered(
-            List.of(
-                DrillingWords.lay(bored),
-                zero,
-                enter,
-                sheet.scrap(programmed.bit()),
-                sheet.check(bored))),
-        List.of(tool(programmed.bit()), rows(), heights()));
+  List<Block> tables(BitSetting bit) {
+    return List.of(tool(bit), rows(), heights());
   }
 
   private List<Level> levels() {
-    return bored.grid().levels();
+    return grid.levels();
   }
 
   private int holes() {
-    return levels().size() * bored.grid().rows().size();
+    return levels().size() * grid.rows().size();
   }
 
   private Table tool(BitSetting bit) {
@@ -75,10 +43,10 @@ record ProgramWords(Words words, Bored bored) {
   }
 
   private Table rows() {
-    Length front = bored.part().box().at(Face.FRONT);
+    Length front = part.box().at(Face.FRONT);
     return new Table(
         List.of(Table.left("Row"), Table.right("Y, from the front edge")),
-        bored.grid().rows().stream()
+        grid.rows().stream()
             .map(r -> Table.row(Words.lower(r.name()), words.length(r.y().minus(front))))
             .toList());
   }
@@ -101,13 +69,13 @@ record ProgramWords(Words words, Bored bored) {
     return Table.row(
         alone ? Integer.toString(first) : first + " to " + run.getLast().number(),
         x(run.getFirst()),
-        alone ? "" : words.number(bored.grid().pitch()),
+        alone ? "" : words.number(grid.pitch()),
         Integer.toString(run.size()),
         x(run.getLast()));
   }
 
   private String x(Level level) {
-    return words.number(level.height().minus(bored.part().box().at(Face.BOTTOM)));
+    return words.number(level.height().minus(part.box().at(Face.BOTTOM)));
   }
 
   private List<List<Level>> runs() {
@@ -124,6 +92,6 @@ record ProgramWords(Words words, Bored bored) {
   }
 
   private boolean follows(Level before, Level level) {
-    return level.height().minus(before.height()).equals(bored.grid().pitch());
+    return level.height().minus(before.height()).equals(grid.pitch());
   }
 }

@@ -1,0 +1,181 @@
+package fourpin.sheets.packet;
+
+import fourpin.bench.Spacing;
+import fourpin.bench.Step;
+import fourpin.boring.BayGrid;
+import fourpin.boring.way.BitSetting;
+import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Clamping;
+import fourpin.boring.way.Method;
+import fourpin.casework.Part;
+import fourpin.measure.Length;
+import fourpin.measure.Sum;
+import fourpin.plan.Plan;
+import fourpin.plan.PlannedStep;
+import fourpin.plan.PlannedStep.FaceUp;
+import fourpin.sheets.drawings.Drafter;
+import fourpin.sheets.drawings.DrillingView;
+import fourpin.sheets.drawings.RowsView;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Block.SetUp;
+import fourpin.sheets.paint.Drawing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.Function;
+
+/**
+ * A picture of steps that are done to one face.
+ *
+ * @param setUp what is set, large enough to be read from the bench
+ * @param tables that belong to it
+ */
+record DrillingPicture(
+    List<PlannedStep> steps, SetUp setUp, Function<Drafter, Drawing> picture, List<Block> tables) {
+
+  /** Clampings whose pictures find room side by side. */
+  private static final int MOST_BESIDE = 2;
+
+  DrillingPicture {
+    steps = List.copyOf(steps);
+    tables = List.copyOf(tables);
+  }
+
+  Drawing draw(Drafter drafter) {
+    return picture.apply(drafter);
+  }
+
+  /** All pictures of a sheet, together of all that is bored. */
+  static List<DrillingPicture> of(Plan plan, Words words, DrillingSheet sheet) {
+    FaceUp up = sheet.faces().getFirst();
+    CaseBoring boring = boring(plan, sheet, up);
+    return switch (boring.method()) {
+      case Method.Guided guided -> guided(words, sheet, up, guided);
+      case Method.Marked marked -> List.of(marked(words, sheet, up, marked.bit()));
+      case Method.Programmed programmed ->
+          List.of(programmed(words, sheet, up, grid(boring, sheet, up), programmed));
+      case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ ->
+          throw new IllegalArgumentException("No rows are bored in " + sheet.title());
+    };
+  }
+
+  private static CaseBoring boring(Plan plan, DrillingSheet sheet, FaceUp up) {
+    return plan.borings().stream()
+        .filter(b -> b.caseName().equals(sheet.built().order().name()))
+        .filter(b -> b.grids().stream().anyMatch(g -> isLookedInto(g, sheet, up)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static BayGrid grid(CaseBoring boring, DrillingSheet sheet, FaceUp up) {
+    return boring.grids().stream()
+        .filter(g -> isLookedInto(g, sheet, up))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static boolean isLookedInto(BayGrid grid, DrillingSheet sheet, FaceUp up) {
+    OptionalInt bay = sheet.bay(up);
+    return bay.isPresent() && bay.getAsInt() == grid.bay();
+  }
+
+  /** Each clamping is a step. */
+  private static List<DrillingPicture> guided(
+      Words words, DrillingSheet sheet, FaceUp up, Method.Guided guided) {
+    List<Clamping> clampings =
+        guided.clampings().stream()
+            .filter(c -> c.part().equals(up.part()) && c.face() == up.face())
+            .toList();
+    List<PlannedStep> steps = sheet.worked();
+    List<DrillingPicture> pictures = new ArrayList<>();
+    for (int from = 0; from < steps.size(); from += MOST_BESIDE) {
+      int to = Math.min(steps.size(), from + MOST_BESIDE);
+      pictures.add(
+          guided(words, sheet, guided, clampings.subList(from, to), steps.subList(from, to)));
+    }
+    return pictures;
+  }
+
+  private static DrillingPicture guided(
+      Words words,
+      DrillingSheet sheet,
+      Method.Guided guided,
+      List<Clamping> clampings,
+      List<PlannedStep> steps) {
+    Clamping first = clampings.getFirst();
+    List<SetUp.Line> lines = new ArrayList<>(bit(words, guided.bit()));
+    lines.add(
+        new SetUp.Line("Guide", guided.guide().mark() + ", side " + first.showing() + " showing"));
+    List<Integer> numbers = steps.stream().map(PlannedStep::number).toList();
+    Part part = sheet.built().part(first.part());
+    return new DrillingPicture(
+        steps,
+        new SetUp(lines),
+        drafter ->
+            new DrillingView(
+                    drafter, sheet.built(), part, first.face(), guided.guide(), clampings, numbers)
+                .draw(),
+        List.of());
+  }
+
+  private static DrillingPicture marked(
+      Words words, DrillingSheet sheet, FaceUp up, BitSetting bit) {
+    return new DrillingPicture(
+        sheet.worked(),
+        new SetUp(bit(words, bit)),
+        rows(sheet, up, new RowsView.Aid.Stick(marks(sheet))),
+        List.of());
+  }
+
+  private static Function<Drafter, Drawing> rows(DrillingSheet sheet, FaceUp up, RowsView.Aid aid) {
+    Part part = sheet.built().part(up.part());
+    return drafter -> new RowsView(drafter, sheet.built(), part, up.face(), aid).draw();
+  }
+
+  /** Marks of the stick for every height of the face, as its steps have them. */
+  private static List<Integer> marks(DrillingSheet sheet) {
+    return sheet.worked().stream()
+        .flatMap(s -> s.typed().stream())
+        .flatMap(s -> marks(s).stream())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static List<Integer> marks(Step step) {
+    return switch (step) {
+      case Step.BoreRow row -> marks(row.spacing());
+      case Step.BoreAtFence row -> marks(row.spacing());
+      default -> List.of();
+    };
+  }
+
+  /** Lines that were squared across go by the numbers of the stick's marks. */
+  private static List<Integer> marks(Spacing spacing) {
+    return switch (spacing) {
+      case Spacing.FromStick stick -> stick.numbers();
+      case Spacing.OnLines lines -> lines.numbers();
+      case Spacing.Each _ -> List.of();
+    };
+  }
+
+  private static DrillingPicture programmed(
+      Words words, DrillingSheet sheet, FaceUp up, BayGrid grid, Method.Programmed programmed) {
+    return new DrillingPicture(
+        sheet.worked(),
+        new SetUp(List.of(new SetUp.Line("Machine", programmed.machine()))),
+        rows(sheet, up, new RowsView.Aid.Coordinates()),
+        new CoordinateTables(words, sheet.built().part(up.part()), grid).tables(programmed.bit()));
+  }
+
+  private static List<SetUp.Line> bit(Words words, BitSetting bit) {
+    Length diameter = bit.diameter();
+    Sum stop = Sum.of("hole", bit.depth()).plus("guide", bit.over());
+    String to =
+        bit.over().isZero() ? words.length(bit.stop()) : words.sum(stop) + " " + words.unit();
+    return List.of(
+        new SetUp.Line("Bit", words.length(diameter) + ", " + bit.tool()),
+        new SetUp.Line(
+            "Stop", to + (bit.point().isZero() ? "" : ", to the full diameter, not to the point")));
+  }
+}
