@@ -156,10 +156,6 @@ final class Sticks {
         .number();
   }
 
-  private int number(Rest rest, Hole hole) {
-    return marks(rest).holes().headSet(above(rest, hole)).size() + 1;
-  }
-
   private static Length above(Rest rest, Hole hole) {
     return hole.centre().z().minus(rest.height());
   }

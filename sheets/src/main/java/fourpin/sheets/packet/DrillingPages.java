@@ -25,6 +25,9 @@ final class DrillingPages {
   private static final double LEAST_SHARE = 0.3;
   private static final double GAP = 5;
 
+  /** Of a set-up that the first sheet stands below. */
+  private static final double MOST_ABOVE = 45;
+
   /** Of pictures on sheets with so many words that they go on on the next page. */
   private static final double LEAST_HIGH = 80;
 
@@ -43,17 +46,28 @@ final class DrillingPages {
     List<DrillingSheet> sheets = DrillingSheet.of(plan);
     CautionSigns signs = new CautionSigns();
     List<Block> blocks = new ArrayList<>(new DrillingSetUp(plan, words).blocks(signs));
+    double above = Measure.height(blocks, words.fullPage().width());
+    if (above > MOST_ABOVE) {
+      blocks.add(new Block.NewPage());
+      above = 0;
+    }
     for (DrillingSheet sheet : sheets) {
-      blocks.addAll(pages(sheet, DrillingPicture.of(plan, words, sheet), signs));
+      blocks.addAll(pages(sheet, DrillingPicture.of(plan, words, sheet), signs, above));
+      blocks.add(new Block.NewPage());
+      above = 0;
     }
     return sheets.isEmpty()
         ? Optional.empty()
         : Optional.of(new Section("Drilling sheets", blocks));
   }
 
-  /** A page for each picture; how the panel lies is told again on each. */
+  /**
+   * A page for each picture; how the panel lies is told again on each.
+   *
+   * @param above what stands above the first of them
+   */
   private List<Block> pages(
-      DrillingSheet sheet, List<DrillingPicture> pictures, CautionSigns signs) {
+      DrillingSheet sheet, List<DrillingPicture> pictures, CautionSigns signs, double above) {
     List<Block> blocks = new ArrayList<>();
     for (int i = 0; i < pictures.size(); i++) {
       String lot = pictures.size() == 1 ? "" : ", page " + (i + 1) + " of " + pictures.size();
@@ -63,9 +77,12 @@ final class DrillingPages {
       head.add(new Block.Heading(sheet.title() + lot));
       head.add(pictures.get(i).setUp());
       head.addAll(signs.at(steps.stream().flatMap(s -> s.cautions().stream()).distinct().toList()));
-      blocks.add(new Block.NewPage());
+      if (i > 0) {
+        blocks.add(new Block.NewPage());
+      }
       blocks.addAll(head);
-      blocks.addAll(page(sheet, steps, pictures.get(i), high(head)));
+      double high = high(head) - (i > 0 ? 0 : above);
+      blocks.addAll(page(sheet, steps, pictures.get(i), high));
     }
     return blocks;
   }
@@ -75,7 +92,11 @@ final class DrillingPages {
     List<Block> told = new ArrayList<>(List.of(told(steps)));
     told.addAll(picture.tables());
     told.addAll(copies(sheet));
-    return beside(picture, told, high).orElseGet(() -> across(picture, told, high));
+    List<Block> more = new ArrayList<>(told);
+    more.addAll(picture.ifRoom());
+    return beside(picture, more, high)
+        .or(() -> beside(picture, told, high))
+        .orElseGet(() -> across(picture, told, high));
   }
 
   /** What the head of a page leaves. */

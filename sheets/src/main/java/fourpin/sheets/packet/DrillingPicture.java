@@ -29,9 +29,14 @@ import java.util.function.Function;
  *
  * @param setUp what is set, large enough to be read from the bench
  * @param tables that belong to it
+ * @param ifRoom what the panel's page has too: the holes in a table
  */
 record DrillingPicture(
-    List<PlannedStep> steps, SetUp setUp, Function<Drafter, Drawing> picture, List<Block> tables) {
+    List<PlannedStep> steps,
+    SetUp setUp,
+    Function<Drafter, Drawing> picture,
+    List<Block> tables,
+    List<Block> ifRoom) {
 
   /** Clampings whose pictures find room side by side. */
   private static final int MOST_BESIDE = 2;
@@ -39,6 +44,7 @@ record DrillingPicture(
   DrillingPicture {
     steps = List.copyOf(steps);
     tables = List.copyOf(tables);
+    ifRoom = List.copyOf(ifRoom);
   }
 
   Drawing draw(Drafter drafter) {
@@ -49,11 +55,14 @@ record DrillingPicture(
   static List<DrillingPicture> of(Plan plan, Words words, DrillingSheet sheet) {
     FaceUp up = sheet.faces().getFirst();
     CaseBoring boring = boring(plan, sheet, up);
+    BayGrid grid = grid(boring, sheet, up);
+    List<Block> holes =
+        new HoleTable(words, List.of(new HoleTable.Bored(sheet.built().part(up.part()), grid)))
+            .blocks();
     return switch (boring.method()) {
-      case Method.Guided guided -> guided(words, sheet, up, guided);
-      case Method.Marked marked -> List.of(marked(words, sheet, up, marked.bit()));
-      case Method.Programmed programmed ->
-          List.of(programmed(words, sheet, up, grid(boring, sheet, up), programmed));
+      case Method.Guided guided -> guided(words, sheet, up, guided, holes);
+      case Method.Marked marked -> List.of(marked(words, sheet, up, marked.bit(), holes));
+      case Method.Programmed programmed -> List.of(programmed(words, sheet, up, grid, programmed));
       case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ ->
           throw new IllegalArgumentException("No rows are bored in " + sheet.title());
     };
@@ -81,7 +90,7 @@ record DrillingPicture(
 
   /** Each clamping is a step. */
   private static List<DrillingPicture> guided(
-      Words words, DrillingSheet sheet, FaceUp up, Method.Guided guided) {
+      Words words, DrillingSheet sheet, FaceUp up, Method.Guided guided, List<Block> holes) {
     List<Clamping> clampings =
         guided.clampings().stream()
             .filter(c -> c.part().equals(up.part()) && c.face() == up.face())
@@ -91,7 +100,8 @@ record DrillingPicture(
     for (int from = 0; from < steps.size(); from += MOST_BESIDE) {
       int to = Math.min(steps.size(), from + MOST_BESIDE);
       pictures.add(
-          guided(words, sheet, guided, clampings.subList(from, to), steps.subList(from, to)));
+          guided(
+              words, sheet, guided, clampings.subList(from, to), steps.subList(from, to), holes));
     }
     return pictures;
   }
@@ -101,7 +111,8 @@ record DrillingPicture(
       DrillingSheet sheet,
       Method.Guided guided,
       List<Clamping> clampings,
-      List<PlannedStep> steps) {
+      List<PlannedStep> steps,
+      List<Block> holes) {
     Clamping first = clampings.getFirst();
     List<SetUp.Line> lines = new ArrayList<>(bit(words, guided.bit()));
     lines.add(
@@ -115,16 +126,18 @@ record DrillingPicture(
             new DrillingView(
                     drafter, sheet.built(), part, first.face(), guided.guide(), clampings, numbers)
                 .draw(),
-        List.of());
+        List.of(),
+        holes);
   }
 
   private static DrillingPicture marked(
-      Words words, DrillingSheet sheet, FaceUp up, BitSetting bit) {
+      Words words, DrillingSheet sheet, FaceUp up, BitSetting bit, List<Block> holes) {
     return new DrillingPicture(
         sheet.worked(),
         new SetUp(bit(words, bit)),
         rows(sheet, up, new RowsView.Aid.Stick(marks(sheet))),
-        List.of());
+        List.of(),
+        holes);
   }
 
   private static Function<Drafter, Drawing> rows(DrillingSheet sheet, FaceUp up, RowsView.Aid aid) {
@@ -165,7 +178,8 @@ record DrillingPicture(
         sheet.worked(),
         new SetUp(List.of(new SetUp.Line("Machine", programmed.machine()))),
         rows(sheet, up, new RowsView.Aid.Coordinates()),
-        new CoordinateTables(words, sheet.built().part(up.part()), grid).tables(programmed.bit()));
+        new CoordinateTables(words, sheet.built().part(up.part()), grid).tables(programmed.bit()),
+        List.of());
   }
 
   private static List<SetUp.Line> bit(Words words, BitSetting bit) {
