@@ -62,6 +62,7 @@ public final class SampleBorings {
         plan.levelness(),
         plan.mistakes(),
         plan.shelves(),
+        plan.standing(),
         plan.cutList(),
         plan.materials(),
         plan.hardware(),
