@@ -7,6 +7,7 @@ import fourpin.job.RandomJobs;
 import fourpin.job.Way;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
+import fourpin.sheets.SampleBorings;
 import fourpin.sheets.drawings.Drafter;
 import java.util.List;
 import java.util.stream.LongStream;
@@ -44,24 +45,8 @@ class RandomPacketsTest {
     return boring.answer(way).method().isPresent();
   }
 
-  /** The steps stay those of the way that the plan took. */
   private static Plan by(Way way, Plan plan) {
-    return new Plan(
-        plan.job(),
-        plan.cases(),
-        plan.grids(),
-        plan.borings().stream().map(b -> by(way, b)).toList(),
-        plan.levelness(),
-        plan.mistakes(),
-        plan.shelves(),
-        plan.standing(),
-        plan.cutList(),
-        plan.materials(),
-        plan.hardware(),
-        plan.steps(),
-        plan.totals(),
-        plan.findings(),
-        plan.figures());
+    return SampleBorings.plan(plan, plan.borings().stream().map(b -> by(way, b)).toList());
   }
 
   private static CaseBoring by(Way way, CaseBoring boring) {
