@@ -23,7 +23,7 @@ final class Lying {
     String end = "the index end (" + layout.indexEnd() + ")";
     String edge = "the index edge (" + layout.indexEdge() + ")";
     return BenchProgram.boresAfterAssembly(built)
-        ? "The case stands. Face "
+        ? "The case stands. Work on "
             + surface
             + " of "
             + part.mark()

@@ -4,14 +4,17 @@ import fourpin.plan.MistakeReport;
 import fourpin.plan.MistakeReport.Rescue;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Measure;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
 import fourpin.sheets.pages.Table.Row;
+import fourpin.sheets.paint.Box;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What goes wrong with the first panel, how it shows, and what to do then: a page for each case.
@@ -23,15 +26,15 @@ final class MistakePages {
           + " virtual bench; what stands here is what came of it. A mistake that is found now costs"
           + " one panel, later all of them.";
 
-  /** Find room on a page in the usual and in small type. */
-  private static final int FEW_LETTERS = 3800;
-
-  private static final int MANY_LETTERS = 5800;
+  /** Above the first page stands the title of the section, and there are gaps between blocks. */
+  private static final double ROUND = 20;
 
   private final List<MistakeReport> mistakes;
+  private final Words words;
 
-  MistakePages(List<MistakeReport> mistakes) {
+  MistakePages(List<MistakeReport> mistakes, Words words) {
     this.mistakes = List.copyOf(mistakes);
+    this.words = words;
   }
 
   Optional<Section> section() {
@@ -44,29 +47,37 @@ final class MistakePages {
     cases.forEach(
         (name, reports) -> {
           blocks.add(new Block.NewPage());
-          blocks.add(new Block.Heading(name));
-          blocks.add(Block.Paragraph.of(INTRODUCTION));
-          blocks.add(table(reports));
+          blocks.addAll(page(name, reports));
         });
     return Optional.of(new Section("Before you drill the second panel", blocks));
   }
 
-  private static Table table(List<MistakeReport> reports) {
-    List<Row> rows = reports.stream().map(MistakePages::row).toList();
-    return new Table(
-        List.of(Table.left("Mistake, and what is seen"), Table.left("Test"), Table.left("Rescue")),
-        rows,
-        lettering(rows));
+  /**
+   * In the largest type in which all mistakes of a case stand on one page, or else the smallest.
+   */
+  private List<Block> page(String name, List<MistakeReport> reports) {
+    return Stream.of(Table.Lettering.values())
+        .map(lettering -> page(name, reports, lettering))
+        .filter(this::isOnePage)
+        .findFirst()
+        .orElseGet(() -> page(name, reports, Table.Lettering.SMALLEST));
   }
 
-  /** So that all mistakes of a case stand on one page. */
-  private static Table.Lettering lettering(List<Row> rows) {
-    int letters =
-        rows.stream().flatMap(r -> r.cells().stream()).mapToInt(c -> c.text().length()).sum();
-    if (letters <= FEW_LETTERS) {
-      return Table.Lettering.USUAL;
-    }
-    return letters <= MANY_LETTERS ? Table.Lettering.SMALL : Table.Lettering.SMALLEST;
+  private boolean isOnePage(List<Block> page) {
+    Box body = words.paper().body();
+    return Measure.height(page, body.width()) <= body.height() - ROUND;
+  }
+
+  private static List<Block> page(
+      String name, List<MistakeReport> reports, Table.Lettering lettering) {
+    return List.of(
+        new Block.Heading(name),
+        Block.Paragraph.of(INTRODUCTION),
+        new Table(
+            List.of(
+                Table.left("Mistake, and what is seen"), Table.left("Test"), Table.left("Rescue")),
+            reports.stream().map(MistakePages::row).toList(),
+            lettering));
   }
 
   private static Row row(MistakeReport report) {

@@ -29,7 +29,7 @@ public record Packet(Booklet booklet) {
             new GuidePages(plan, words).section(),
             new DrillingPages(plan, words).section(),
             new LevelPages(plan, plan.levelness(), words).section(),
-            new MistakePages(plan.mistakes()).section(),
+            new MistakePages(plan.mistakes(), words).section(),
             new ShelfPages(plan, words).section(),
             new CutListPages(plan, words).section(),
             LayoutPages.of(plan, words).section(),
