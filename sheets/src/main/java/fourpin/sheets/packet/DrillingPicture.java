@@ -15,6 +15,7 @@ import fourpin.plan.PlannedStep;
 import fourpin.plan.PlannedStep.FaceUp;
 import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.drawings.DrillingView;
+import fourpin.sheets.drawings.PanelView;
 import fourpin.sheets.drawings.RowsView;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Block.SetUp;
@@ -63,7 +64,8 @@ record DrillingPicture(
       case Method.Guided guided -> guided(words, sheet, up, guided, holes);
       case Method.Marked marked -> List.of(marked(words, sheet, up, marked.bit(), holes));
       case Method.Programmed programmed -> List.of(programmed(words, sheet, up, grid, programmed));
-      case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ ->
+      case Method.Grooved grooved -> List.of(grooved(words, boring, sheet, up, grooved));
+      case Method.ScrewedOn _, Method.Blanks _ ->
           throw new IllegalArgumentException("No rows are bored in " + sheet.title());
     };
   }
@@ -179,6 +181,22 @@ record DrillingPicture(
         new SetUp(List.of(new SetUp.Line("Machine", programmed.machine()))),
         rows(sheet, up, new RowsView.Aid.Coordinates()),
         new CoordinateTables(words, sheet.built().part(up.part()), grid).tables(programmed.bit()),
+        List.of());
+  }
+
+  /** Cuts with a letter are told on the panel's page under that letter. */
+  private static DrillingPicture grooved(
+      Words words, CaseBoring boring, DrillingSheet sheet, FaceUp up, Method.Grooved grooved) {
+    Part part = sheet.built().part(up.part());
+    String depths = String.join(", then ", grooved.depths().stream().map(words::length).toList());
+    return new DrillingPicture(
+        sheet.worked(),
+        new SetUp(
+            List.of(
+                new SetUp.Line("Tool", grooved.tool()), new SetUp.Line("Depth", depths))),
+        drafter ->
+            new PanelView(drafter, sheet.built(), boring.grids(), part, up.face()).draw(),
+        List.of(),
         List.of());
   }
 
