@@ -61,11 +61,13 @@ record CutRules(long longestRip, long widestCrosscut, Stages atStart) {
   boolean free(Option option, long length, long width) {
     boolean rip = option.dy() < width;
     boolean crosscut = option.dx() < length;
-    return !rip && !crosscut
-        || (!rip || allow(Direction.RIP, length, atStart))
-            && (!crosscut || thenCrosscut(rip, rip ? option.dy() : width))
-        || (!crosscut || allow(Direction.CROSSCUT, width, atStart))
+    boolean ripFirst =
+        (!rip || allow(Direction.RIP, length, atStart))
+            && (!crosscut || thenCrosscut(rip, rip ? option.dy() : width));
+    boolean crosscutFirst =
+        (!crosscut || allow(Direction.CROSSCUT, width, atStart))
             && (!rip || thenRip(crosscut, crosscut ? option.dx() : length));
+    return ripFirst || crosscutFirst;
   }
 
   /** Whether the saw can part a matched set that lies so; it may be as large as the panel. */

@@ -42,6 +42,9 @@ public sealed interface Fault {
   /** Parts that must share a sheet come from several, or some of them only are cut. */
   record NotTogether(String group) implements Fault {}
 
+  /** A part holds something of a defect. */
+  record OnDefect(int pattern, String mark, Defect defect) implements Fault {}
+
   /** A trimming cut after the first parting cut. */
   record LateTrim(int pattern, Edge edge) implements Fault {}
 

@@ -53,7 +53,9 @@ public final class PatternCutter implements SheetCutter {
 
   @Override
   public Layout cut(SheetProblem problem) {
-    return Sharing.cut(problem, this::cutFree);
+    return DefectCutter.isFor(problem)
+        ? DefectCutter.cut(problem, Direction.CROSSCUT, this::cut)
+        : Sharing.cut(problem, this::cutFree);
   }
 
   private Layout cutFree(SheetProblem problem) {

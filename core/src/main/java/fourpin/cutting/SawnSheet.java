@@ -147,7 +147,7 @@ final class SawnSheet {
   private void cut(Node.Cut cut, Job job, Deque<Job> open) {
     Block block = job.block;
     int stage = job.made.equals(Optional.of(cut.direction())) ? job.stage : job.stage + 1;
-    checkLimits(cut.direction(), block, stage);
+    checkLimits(cut.direction(), block);
     long extent = block.extent(cut.direction());
     long fence = cut.fence().picometres();
     if (fence <= 0 || fence >= extent) {
@@ -169,7 +169,7 @@ final class SawnSheet {
     open.push(new Job(cut.near(), near, Optional.of(cut.direction()), stage));
   }
 
-  private void checkLimits(Direction direction, Block block, int stage) {
+  private void checkLimits(Direction direction, Block block) {
     SawLimits limits = problem.saw().limits();
     long along = block.extent(direction == Direction.RIP ? Direction.CROSSCUT : Direction.RIP);
     Optional<Length> most =
@@ -208,11 +208,21 @@ final class SawnSheet {
     keep(finished.mark(), block);
     cut.add(
         new SawnSets.Cut(finished.mark(), finished.lay(), block.x0, block.y0, block.x1, block.y1));
+    pattern.sheet().defects().stream()
+        .filter(defect -> block.meets(place(defect)))
+        .forEach(d -> faults.add(new Fault.OnDefect(number, finished.mark(), d)));
     Optional<Part> asked =
         problem.parts().stream().filter(p -> p.mark().equals(finished.mark())).findFirst();
     asked.ifPresentOrElse(
         part -> compare(part, finished.lay(), block),
         () -> faults.add(new Fault.UnknownPart(number, finished.mark())));
+  }
+
+  private static Block place(Defect defect) {
+    long x = defect.x().picometres();
+    long y = defect.y().picometres();
+    return new Block(
+        "defect", x, y, x + defect.length().picometres(), y + defect.width().picometres());
   }
 
   private void compare(Part part, Lay lay, Block block) {

@@ -1,6 +1,7 @@
 package fourpin.cutting;
 
 import fourpin.measure.Length;
+import java.util.List;
 
 /**
  * Identical sheets to cut from.
@@ -10,6 +11,7 @@ import fourpin.measure.Length;
  * @param width before trimming, above zero; may exceed the length
  * @param price of one sheet in the smallest coin of the job's money, at least zero; what is on hand
  *     and paid for usually counts zero
+ * @param defects that no part may hold anything of; of stock with defects there is one at most
  */
 public record StockSheet(
     String name,
@@ -18,17 +20,35 @@ public record StockSheet(
     SheetGrain grain,
     Supply supply,
     long price,
-    Origin origin) {
+    Origin origin,
+    List<Defect> defects) {
 
   public StockSheet {
     Require.named(name, "name of a sheet");
     Require.positive(length, "length of sheet " + name);
     Require.positive(width, "width of sheet " + name);
     Require.notNegative(price, "price of sheet " + name);
+    defects = List.copyOf(defects);
+    if (!defects.isEmpty() && supply.most() > 1) {
+      throw new IllegalArgumentException(
+          "sheet " + name + " has defects, so that there is one of it");
+    }
+  }
+
+  /** A sheet without defects. */
+  public StockSheet(
+      String name,
+      Length length,
+      Length width,
+      SheetGrain grain,
+      Supply supply,
+      long price,
+      Origin origin) {
+    this(name, length, width, grain, supply, price, origin, List.of());
   }
 
   /** The same in another supply. */
   StockSheet with(Supply other) {
-    return new StockSheet(name, length, width, grain, other, price, origin);
+    return new StockSheet(name, length, width, grain, other, price, origin, defects);
   }
 }

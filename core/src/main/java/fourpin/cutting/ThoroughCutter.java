@@ -2,13 +2,15 @@ package fourpin.cutting;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The cutter for a plan: the quick answer first, and where that is not proven to be the best, a
  * better one as far as the work goes. Sheets are cut by {@link PatternCutter}; where every part is
  * as wide as the stock, so that only crosscuts are left to choose, by {@link BoardCutter}. Where
  * the stock runs out, {@link Shortage} is asked first. Then every sheet is laid out anew for larger
- * offcuts and fewer set-ups, and of all layouts the one of most {@link Merit} is the answer.
+ * offcuts and fewer set-ups, and of all layouts the one of most {@link Merit} is the answer. Stock
+ * with defects is cut round them, see {@link DefectCutter}.
  */
 public final class ThoroughCutter implements SheetCutter {
   /** Steps whatever the size; about 20 million steps take a second on a machine of 2025. */
@@ -66,6 +68,19 @@ public final class ThoroughCutter implements SheetCutter {
 
   @Override
   public Layout cut(SheetProblem problem) {
+    return DefectCutter.isFor(problem) ? cutRound(problem) : cutClear(problem);
+  }
+
+  /** Round the defects: crosscut first or ripped first, whichever is better. */
+  private Layout cutRound(SheetProblem problem) {
+    ThoroughCutter quiet = new ThoroughCutter(aims, limit, Watch.until(watch::enough));
+    return Stream.of(Direction.values())
+        .map(first -> DefectCutter.cut(problem, first, quiet::cutClear))
+        .min(Comparator.comparing(layout -> Merit.of(problem, layout, aims)))
+        .orElseThrow();
+  }
+
+  private Layout cutClear(SheetProblem problem) {
     Layout layout = Sharing.cut(problem, this::cutFree);
     return problem.ties().together().isEmpty()
         ? layout

@@ -88,7 +88,10 @@ public final class VirtualSaw {
       return;
     }
     List<StockSheet> large =
-        problem.stock().stream().filter(sheet -> fits(asked.getFirst(), sheet)).toList();
+        problem.stock().stream()
+            .filter(sheet -> sheet.defects().isEmpty() && fits(asked.getFirst(), sheet))
+            .toList();
+    boolean defective = problem.stock().stream().anyMatch(s -> !s.defects().isEmpty());
     List<StockSheet> within = large.stream().filter(s -> canBeCut(asked.getFirst(), s)).toList();
     boolean wantOfSheets = out.reason() == Unplaced.Reason.NO_SHEETS_LEFT;
     boolean limits = out.reason() == Unplaced.Reason.SAW_LIMITS;
@@ -98,7 +101,7 @@ public final class VirtualSaw {
       }
       return;
     }
-    if ((wantOfSheets && within.isEmpty() && !problem.stock().isEmpty())
+    if ((wantOfSheets && within.isEmpty() && !problem.stock().isEmpty() && !defective)
         || (limits && large.isEmpty())) {
       faults.add(new Fault.WrongReason(out.mark(), out.reason()));
     }

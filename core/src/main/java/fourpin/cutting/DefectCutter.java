@@ -1,0 +1,131 @@
+package fourpin.cutting;
+
+import fourpin.cutting.ClearPieces.Clear;
+import fourpin.measure.Length;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Cuts parts from stock with defects: the defects are cut out of each board first, see {@link
+ * ClearPieces}, and another cutter lays the parts out on the clear pieces. Stock without defects
+ * goes along.
+ */
+final class DefectCutter {
+
+  private final SheetProblem problem;
+  private final Direction first;
+  private final Map<String, List<String>> pieces = new LinkedHashMap<>();
+
+  private DefectCutter(SheetProblem problem, Direction first) {
+    this.problem = problem;
+    this.first = first;
+  }
+
+  /** Whether any stock of a problem has defects. */
+  static boolean isFor(SheetProblem problem) {
+    return problem.stock().stream().anyMatch(sheet -> !sheet.defects().isEmpty());
+  }
+
+  /**
+   * A layout of the whole boards.
+   *
+   * @param first the way of the cuts that part clear pieces from those with defects
+   * @param clear for stock without defects
+   */
+  static Layout cut(SheetProblem problem, Direction first, SheetCutter clear) {
+    return new DefectCutter(problem, first).layout(clear);
+  }
+
+  private Layout layout(SheetCutter clear) {
+    Saw saw = new Saw(problem.saw().kerf(), Trim.NONE, problem.saw().limits());
+    Layout laid = clear.cut(new SheetProblem(problem.parts(), clearStock(), saw, problem.ties()));
+    Map<String, Deque<Node>> roots = new HashMap<>();
+    List<SheetPattern> patterns = new ArrayList<>();
+    for (SheetPattern pattern : laid.patterns()) {
+      StockSheet whole = board(pattern.sheet().name());
+      if (whole.defects().isEmpty()) {
+        patterns.add(new SheetPattern(whole, pattern.quantity(), tree(whole, pattern.root())));
+      } else {
+        roots.computeIfAbsent(pattern.sheet().name(), _ -> new ArrayDeque<>()).add(pattern.root());
+      }
+    }
+    problem.stock().stream()
+        .filter(board -> pieces(board).stream().anyMatch(roots::containsKey))
+        .forEach(board -> patterns.add(new SheetPattern(board, 1, tree(board, roots))));
+    return new Layout(patterns, laid.unplaced(), bound(laid.unplaced()));
+  }
+
+  private List<String> pieces(StockSheet board) {
+    return board.defects().isEmpty() ? List.of() : pieces.getOrDefault(board.name(), List.of());
+  }
+
+  private StockSheet board(String piece) {
+    return problem.stock().stream()
+        .filter(board -> pieces.getOrDefault(board.name(), List.of()).contains(piece))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private ClearPieces clear(StockSheet board) {
+    return new ClearPieces(board, problem.saw(), first);
+  }
+
+  private List<StockSheet> clearStock() {
+    List<StockSheet> stock = new ArrayList<>();
+    for (StockSheet board : problem.stock()) {
+      List<Clear> its = clear(board).pieces();
+      double area = its.stream().mapToDouble(c -> (double) c.length() * c.width()).sum();
+      List<String> names = new ArrayList<>();
+      for (Clear piece : its) {
+        String name = board.name() + " | " + names.size();
+        double share = (double) piece.length() * piece.width() / area;
+        names.add(name);
+        stock.add(
+            new StockSheet(
+                name,
+                new Length(piece.length(), board.length().unit()),
+                new Length(piece.width(), board.length().unit()),
+                board.grain(),
+                board.supply(),
+                Math.round(board.price() * share),
+                board.origin()));
+      }
+      pieces.put(board.name(), names);
+    }
+    return stock;
+  }
+
+  private Node tree(StockSheet board, Node root) {
+    return clear(board).tree(piece -> root);
+  }
+
+  private Node tree(StockSheet board, Map<String, Deque<Node>> roots) {
+    Deque<String> names = new ArrayDeque<>(pieces(board));
+    return clear(board)
+        .tree(
+            piece -> {
+              Deque<Node> its = roots.getOrDefault(names.pop(), new ArrayDeque<>());
+              return its.isEmpty() ? new Node.Offcut() : its.pop();
+            });
+  }
+
+  /** As if the stock had no defects, which can only make it cheaper. */
+  private LowerBound bound(List<Unplaced> unplaced) {
+    Map<String, Integer> out = new HashMap<>();
+    unplaced.forEach(u -> out.merge(u.mark(), u.count(), Integer::sum));
+    List<Part> placed =
+        problem.parts().stream()
+            .filter(part -> part.count() > out.getOrDefault(part.mark(), 0))
+            .map(part -> part.times(part.count() - out.getOrDefault(part.mark(), 0)))
+            .toList();
+    Ties ties = problem.ties().ofMatched().among(placed);
+    Inflated inflated =
+        new Inflated(new SheetProblem(placed, problem.stock(), problem.saw(), ties));
+    return new Bounds(inflated, inflated.demand).bound();
+  }
+}

@@ -1,0 +1,136 @@
+package fourpin.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class DefectCutterTest {
+  private static final Merit.Aims AIMS =
+      new Merit.Aims(new Reusable(Length.inches(12), Length.inches(4)), Length.inches(12));
+
+  private static Defect defect(int x, int y, int length, int width) {
+    return new Defect(
+        Length.inches(x), Length.inches(y), Length.inches(length), Length.inches(width));
+  }
+
+  private static StockSheet board(int number, int length, int width, List<Defect> defects) {
+    return new StockSheet(
+        "board " + number,
+        Length.inches(length),
+        Length.inches(width),
+        SheetGrain.ALONG_LENGTH,
+        Supply.of(1),
+        100 * length,
+        Origin.ON_HAND,
+        defects);
+  }
+
+  /** Rough boards of random widths, each with up to three defects, and parts for about half. */
+  private static SheetProblem random(long seed) {
+    Random random = new Random(seed);
+    List<StockSheet> boards = new ArrayList<>();
+    for (int i = 0; i < 2 + random.nextInt(6); i++) {
+      List<Defect> defects = new ArrayList<>();
+      for (int d = random.nextInt(4); d > 0; d--) {
+        defects.add(
+            defect(
+                random.nextInt(100),
+                random.nextInt(9),
+                1 + random.nextInt(6),
+                1 + random.nextInt(4)));
+      }
+      boards.add(board(i, 60 + random.nextInt(60), 5 + random.nextInt(7), defects));
+    }
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < 2 + random.nextInt(5); i++) {
+      parts.add(
+          Examples.part(
+              "P" + i,
+              Length.inches(8 + random.nextInt(40)),
+              Length.inches(1 + random.nextInt(5)),
+              1 + random.nextInt(5)));
+    }
+    Length off = Length.inches(random.nextInt(3), 8);
+    Saw saw = new Saw(Length.inches(random.nextInt(3), 16), Trim.allRound(off));
+    return new SheetProblem(parts, boards, saw);
+  }
+
+  static LongStream seeds() {
+    return LongStream.range(0, 25);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void noPartHoldsAnythingOfADefect(long seed) {
+    SheetProblem problem = random(seed);
+    for (Direction first : Direction.values()) {
+      Layout layout = DefectCutter.cut(problem, first, new StripCutter());
+      assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    }
+    Layout thorough = new ThoroughCutter(AIMS).cut(problem);
+    assertThat(VirtualSaw.check(problem, thorough)).isEmpty();
+    assertThat(thorough.price()).isGreaterThanOrEqualTo(thorough.bound().price());
+  }
+
+  /** A knot in the middle of a board 100 by 10, worked out by hand without kerf. */
+  private static SheetProblem knotty(int length, int width, int count) {
+    return new SheetProblem(
+        List.of(Examples.part("A", Length.inches(length), Length.inches(width), count)),
+        List.of(board(1, 100, 10, List.of(defect(48, 4, 4, 2)))),
+        new Saw(Length.ZERO, Trim.NONE));
+  }
+
+  @Test
+  void crosscutFirstGivesShortWideClearPieces() {
+    SheetProblem wide = knotty(48, 10, 2);
+    Layout crosscut = DefectCutter.cut(wide, Direction.CROSSCUT, new StripCutter());
+    assertThat(VirtualSaw.check(wide, crosscut)).isEmpty();
+    assertThat(crosscut.unplaced()).isEmpty();
+    assertThat(DefectCutter.cut(wide, Direction.RIP, new StripCutter()).unplaced()).hasSize(1);
+  }
+
+  @Test
+  void rippedFirstGivesLongNarrowClearPieces() {
+    SheetProblem narrow = knotty(100, 4, 2);
+    Layout ripped = DefectCutter.cut(narrow, Direction.RIP, new StripCutter());
+    assertThat(VirtualSaw.check(narrow, ripped)).isEmpty();
+    assertThat(ripped.unplaced()).isEmpty();
+    assertThat(DefectCutter.cut(narrow, Direction.CROSSCUT, new StripCutter()).unplaced())
+        .hasSize(1);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Direction.class)
+  void besideADefectTheWoodIsUsed(Direction first) {
+    SheetProblem small = knotty(4, 4, 2 * 12 * 2 + 2);
+    Layout layout = DefectCutter.cut(small, first, new StripCutter());
+    assertThat(VirtualSaw.check(small, layout)).isEmpty();
+    assertThat(layout.unplaced()).isEmpty();
+  }
+
+  @Test
+  void theVirtualSawSeesAPartOnADefect() {
+    SheetProblem clear =
+        new SheetProblem(
+            knotty(100, 4, 2).parts(),
+            List.of(board(1, 100, 10, List.of())),
+            new Saw(Length.ZERO, Trim.NONE));
+    Layout layout = new StripCutter().cut(clear);
+    SheetPattern pattern = layout.patterns().getFirst();
+    StockSheet knotted = knotty(100, 4, 2).stock().getFirst();
+    Layout onKnot =
+        new Layout(
+            List.of(new SheetPattern(knotted, 1, pattern.root())), List.of(), layout.bound());
+    assertThat(VirtualSaw.check(knotty(100, 4, 2), onKnot))
+        .hasOnlyElementsOfType(Fault.OnDefect.class)
+        .isNotEmpty();
+  }
+}
