@@ -1,9 +1,11 @@
 package fourpin.plan;
 
+import fourpin.cutting.Defect;
 import fourpin.job.Supply;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -13,6 +15,7 @@ import java.util.Optional;
  * @param count how many there are; empty means as many as wanted
  * @param price of one, where it is stated
  * @param worth of one that is on hand, where it is stated: what it would be worth to keep it
+ * @param defects of a board, of which there is one then
  */
 public record Stock(
     String name,
@@ -21,9 +24,14 @@ public record Stock(
     Optional<Integer> count,
     Optional<BigDecimal> price,
     Supply supply,
-    Optional<BigDecimal> worth) {
+    Optional<BigDecimal> worth,
+    List<Defect> defects) {
 
-  /** Stock of which nobody says what it is worth to keep it. */
+  public Stock {
+    defects = List.copyOf(defects);
+  }
+
+  /** Stock without defects, of which nobody says what it is worth to keep it. */
   public Stock(
       String name,
       Length length,
@@ -31,13 +39,13 @@ public record Stock(
       Optional<Integer> count,
       Optional<BigDecimal> price,
       Supply supply) {
-    this(name, length, width, count, price, supply, Optional.empty());
+    this(name, length, width, count, price, supply, Optional.empty(), List.of());
   }
 
   /** So many less. */
   Stock without(int used) {
     return new Stock(
-        name, length, width, count.map(c -> Math.max(0, c - used)), price, supply, worth);
+        name, length, width, count.map(c -> Math.max(0, c - used)), price, supply, worth, defects);
   }
 
   /** The name of the stock that stands in this place among those of its material, from 1. */

@@ -226,7 +226,8 @@ final class StockCutter {
             .map(c -> fourpin.cutting.Supply.of((int) Math.max(0, c - before)))
             .orElse(fourpin.cutting.Supply.unlimited()),
         cost(stock),
-        stock.supply() == Supply.ON_HAND ? Origin.ON_HAND : Origin.TO_BUY);
+        stock.supply() == Supply.ON_HAND ? Origin.ON_HAND : Origin.TO_BUY,
+        stock.defects());
   }
 
   /** In the smallest coin, or in square millimetres; of what is on hand, its worth in money. */

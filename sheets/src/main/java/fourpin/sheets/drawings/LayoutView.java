@@ -1,5 +1,6 @@
 package fourpin.sheets.drawings;
 
+import fourpin.cutting.Defect;
 import fourpin.cutting.Lay;
 import fourpin.cutting.Node;
 import fourpin.cutting.Placed;
@@ -79,6 +80,7 @@ public final class LayoutView {
     sketch.rectangle(sheet, Pen.OUTLINE, Fill.TINT);
     pattern.offcuts().forEach(offcut -> sketch.rectangle(box(offcut), Pen.EDGE, Fill.HATCH));
     pattern.parts().forEach(part -> sketch.rectangle(box(part), Pen.DIMENSION, Fill.WHITE));
+    pattern.sheet().defects().forEach(defect -> crossed(sketch, defect));
     List<Placed> beside = pattern.parts().stream().filter(part -> !isNamed(sketch, part)).toList();
     beside(sketch, beside);
     outside(sketch, sketch.onPaper(sheet));
@@ -94,6 +96,23 @@ public final class LayoutView {
         scale,
         drafter.note() + (stretch() == 1 ? "" : " · widths drawn " + stretch() + " times"),
         sketch.marks());
+  }
+
+  /** A defect, with its diagonals, as it is chalked on the board. */
+  private void crossed(Sketch sketch, Defect defect) {
+    Box box =
+        Box.at(
+            new Point(defect.x().mm(), stretch() * defect.y().mm()),
+            defect.length().mm(),
+            stretch() * defect.width().mm());
+    sketch.rectangle(box, Pen.OUTLINE, Fill.WHITE);
+    Box paper = sketch.onPaper(box);
+    line(sketch, new Point(paper.left(), paper.bottom()), new Point(paper.right(), paper.top()));
+    line(sketch, new Point(paper.left(), paper.top()), new Point(paper.right(), paper.bottom()));
+  }
+
+  private static void line(Sketch sketch, Point from, Point to) {
+    sketch.add(new Mark.Path(List.of(from, to), Mark.Path.Shape.OPEN, Pen.DIMENSION, Fill.NONE));
   }
 
   private Box sheet() {

@@ -139,7 +139,15 @@ public final class CutReader {
     for (StockRow s : stock) {
       String name = Stock.name(sizes.size() + 1, s.length(), s.width(), s.supply(), style);
       sizes.add(
-          new Stock(name, s.length(), s.width(), s.count(), s.price(), s.supply(), s.worth()));
+          new Stock(
+              name,
+              s.length(),
+              s.width(),
+              s.count(),
+              s.price(),
+              s.supply(),
+              s.worth(),
+              s.defects()));
     }
     Map<String, Integer> spares = new LinkedHashMap<>();
     rows.stream().filter(r -> r.spares() > 0).forEach(r -> spares.put(r.mark(), r.spares()));

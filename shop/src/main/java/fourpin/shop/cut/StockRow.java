@@ -1,5 +1,6 @@
 package fourpin.shop.cut;
 
+import fourpin.cutting.Defect;
 import fourpin.job.Supply;
 import fourpin.measure.Length;
 import fourpin.plan.Wanted;
@@ -19,7 +20,8 @@ record StockRow(
     Optional<Integer> count,
     Optional<BigDecimal> price,
     Supply supply,
-    Optional<BigDecimal> worth) {
+    Optional<BigDecimal> worth,
+    List<Defect> defects) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -30,7 +32,8 @@ record StockRow(
           Column.optional("price"),
           Column.optional("kind"),
           Column.optional("supply"),
-          Column.optional("worth"));
+          Column.optional("worth"),
+          Column.optional("defects"));
 
   private static final Map<String, Wanted.Kind> KINDS =
       new TreeMap<>(Map.of("sheet", Wanted.Kind.SHEETS, "board", Wanted.Kind.BOARDS));
@@ -54,6 +57,16 @@ record StockRow(
       cells.wrong(
           "supply", row.cell("supply"), "what is on hand has a count", "write how many there are");
     }
+    Cell marked = row.cell("defects");
+    List<Defect> defects = DefectCells.read(marked, cells);
+    if (!marked.isEmpty()
+        && (!kind.equals(Optional.of(Wanted.Kind.BOARDS)) || !counted.orElse(1).equals(1))) {
+      cells.wrong(
+          "defects",
+          marked,
+          "only a board has them, and it is one of its kind",
+          "write board under kind, 1 under count, and a line for each such board");
+    }
     if (supply.equals(Optional.of(Supply.TO_BUY)) && !worth.isEmpty()) {
       cells.wrong(
           "worth",
@@ -74,9 +87,10 @@ record StockRow(
                 row.cell("kind"),
                 length.get(),
                 width.get(),
-                counted,
+                defects.isEmpty() ? counted : Optional.of(1),
                 priced,
                 supply.get(),
-                kept));
+                kept,
+                defects));
   }
 }
