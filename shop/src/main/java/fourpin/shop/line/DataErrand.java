@@ -29,7 +29,7 @@ abstract class DataErrand extends Errand {
     try (SqlStore store = SqlStore.open(place, InstantSource.system())) {
       return work(store);
     } catch (StoreException e) {
-      return refused(e.getMessage());
+      return refused(String.valueOf(e.getMessage()));
     }
   }
 

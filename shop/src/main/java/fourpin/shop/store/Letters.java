@@ -11,10 +11,13 @@ public final class Letters {
    */
   public static void require(String... texts) {
     for (String text : texts) {
-      if (text.codePoints()
-          .anyMatch(c -> c == 0 || c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE)) {
+      if (text.codePoints().anyMatch(Letters::isNone)) {
         throw new IllegalArgumentException("a text to keep holds a character that is none");
       }
     }
+  }
+
+  private static boolean isNone(int c) {
+    return c == 0 || (c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
   }
 }

@@ -16,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -100,8 +101,14 @@ class BenchTest {
   }
 
   private static String ticks(String plan, long said, String state, int counted) {
-    return "{\"plan\":\"%s\",\"sent\":%d,\"ticks\":[{\"step\":\"7\",\"state\":\"%s\",\"counted\":%d,\"said\":%d}]}"
-        .formatted(plan, said, state, counted, said);
+    return String.format(
+        Locale.ROOT,
+        "{\"plan\":\"%s\",\"sent\":%d,\"ticks\":[{\"step\":\"7\",\"state\":\"%s\",\"counted\":%d,\"said\":%d}]}",
+        plan,
+        said,
+        state,
+        counted,
+        said);
   }
 
   private static String held(String plan) {

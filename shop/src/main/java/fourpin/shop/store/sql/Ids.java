@@ -25,8 +25,8 @@ final class Ids {
 
   String next() {
     long moment = moment();
-    long high = (moment >>> COUNTER_BITS) << 16 | VERSION | moment & (1L << COUNTER_BITS) - 1;
-    return new UUID(high, VARIANT | random.nextLong() & RANDOM_BITS).toString();
+    long high = ((moment >>> COUNTER_BITS) << 16) | VERSION | (moment & ((1L << COUNTER_BITS) - 1));
+    return new UUID(high, VARIANT | (random.nextLong() & RANDOM_BITS)).toString();
   }
 
   /** Milliseconds and counter in one number, always larger than the one before. */

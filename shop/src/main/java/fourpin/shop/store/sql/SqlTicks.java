@@ -67,11 +67,15 @@ final class SqlTicks implements Ticks {
   }
 
   private static void requireDocument(Handle db, DocumentId job) {
-    db.createQuery("select id from document where id = :id")
-        .bind("id", job.value())
-        .mapTo(String.class)
-        .findFirst()
-        .orElseThrow(() -> new NoSuchElementException("there is no job " + job.value()));
+    boolean none =
+        db.createQuery("select id from document where id = :id")
+            .bind("id", job.value())
+            .mapTo(String.class)
+            .findFirst()
+            .isEmpty();
+    if (none) {
+      throw new NoSuchElementException("there is no job " + job.value());
+    }
   }
 
   private static Instant earlier(Instant a, Instant b) {

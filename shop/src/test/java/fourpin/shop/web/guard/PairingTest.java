@@ -133,8 +133,9 @@ class PairingTest {
 
   @Test
   void namesAreMadeHarmless() {
-    guard.pair(code(), "\ud800\0'; drop table device; --" + "x".repeat(100)).orElseThrow();
-    guard.pair(code(), "<>").orElseThrow();
+    assertThat(guard.pair(code(), "\ud800\0'; drop table device; --" + "x".repeat(100)))
+        .isPresent();
+    assertThat(guard.pair(code(), "<>")).isPresent();
     assertThat(store.devices().all(NOON))
         .extracting(Device::name)
         .containsExactlyInAnyOrder("drop table device --" + "x".repeat(19), "a device");
