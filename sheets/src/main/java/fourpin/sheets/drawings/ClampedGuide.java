@@ -185,6 +185,10 @@ final class ClampedGuide {
         numbers.stream().map(n -> sketch.scale().toPaper(place.v(guide.hole(n)))).toList();
     for (int number : Thinned.of(heights).among(numbers)) {
       boolean end = number == numbers.getFirst() || number == numbers.getLast();
+      double at = heights.get(numbers.indexOf(number));
+      if (!end && isNearEnd(at, heights)) {
+        continue;
+      }
       String name = Integer.toString(number);
       Lettering words = end ? Lettering.of(name, Typeface.BOLD, LARGE) : Drafter.label(name);
       double from =
@@ -196,8 +200,14 @@ final class ClampedGuide {
               .with(
                   inner() == Side.LEFT ? Lettering.Align.END : Lettering.Align.START,
                   Lettering.Seat.MIDDLE)
-              .at(new fourpin.sheets.paint.Point(from, heights.get(numbers.indexOf(number)))));
+              .at(new fourpin.sheets.paint.Point(from, at)));
     }
+  }
+
+  /** Where the large number at an end leaves no room for a small one. */
+  private static boolean isNearEnd(double at, List<Double> heights) {
+    double least = Math.min(Math.abs(at - heights.getFirst()), Math.abs(at - heights.getLast()));
+    return least < LARGE;
   }
 
   /** Beside the hole where there is room on the guide, else beside the guide. */

@@ -191,11 +191,8 @@ record DrillingPicture(
     String depths = String.join(", then ", grooved.depths().stream().map(words::length).toList());
     return new DrillingPicture(
         sheet.worked(),
-        new SetUp(
-            List.of(
-                new SetUp.Line("Tool", grooved.tool()), new SetUp.Line("Depth", depths))),
-        drafter ->
-            new PanelView(drafter, sheet.built(), boring.grids(), part, up.face()).draw(),
+        new SetUp(List.of(new SetUp.Line("Tool", grooved.tool()), new SetUp.Line("Depth", depths))),
+        drafter -> new PanelView(drafter, sheet.built(), boring.grids(), part, up.face()).draw(),
         List.of(),
         List.of());
   }
