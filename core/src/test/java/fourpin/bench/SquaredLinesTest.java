@@ -8,6 +8,7 @@ import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -71,7 +72,7 @@ class SquaredLinesTest {
   }
 
   private static List<Length> heights(BenchRun run, String piece) {
-    return run.pieces().get(piece).removals().stream()
+    return Objects.requireNonNull(run.pieces().get(piece)).removals().stream()
         .map(r -> ((Removal.Bore) r).length())
         .toList();
   }

@@ -28,7 +28,7 @@ class DefectCutterTest {
         Length.inches(width),
         SheetGrain.ALONG_LENGTH,
         Supply.of(1),
-        100 * length,
+        100L * length,
         Origin.ON_HAND,
         defects);
   }

@@ -74,15 +74,18 @@ final class Validation {
     List<Check> all = all();
     long memory = all.stream().filter(c -> c.source().standing() == Standing.FROM_MEMORY).count();
     String head =
-        """
+        String.format(
+            Locale.ROOT,
+            """
         # What Fourpin works out, beside what others have published
 
         Written by a test (`ValidationTest`), which fails where ours is off by more than the printed digits and the named
         roundings leave open. %d values; %d of them are known from the work named but were not looked up there again, and are
         marked *from memory*. The others were read in the work or in a copy of it. Nothing here says that a case is safe.
 
-        """
-            .formatted(all.size(), memory);
+        """,
+            all.size(),
+            memory);
     return head + topics().stream().map(Validation::section).collect(Collectors.joining("\n"));
   }
 
@@ -102,9 +105,12 @@ final class Validation {
 
   private static String summary(List<Check> checks) {
     Check worst = worst(checks);
-    return "%d values; the farthest off is %s, by %s. Some of them:%n%n"
-        .formatted(checks.size(), worst.what(), difference(worst))
-        .replace("\r", "");
+    return String.format(
+        Locale.ROOT,
+        "%d values; the farthest off is %s, by %s. Some of them:\n\n",
+        checks.size(),
+        worst.what(),
+        difference(worst));
   }
 
   private static Check worst(List<Check> checks) {

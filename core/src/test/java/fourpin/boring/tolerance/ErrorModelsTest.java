@@ -16,6 +16,7 @@ import fourpin.job.SettingValue;
 import fourpin.job.Settings;
 import fourpin.job.Way;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -328,10 +329,10 @@ class ErrorModelsTest {
                         Position.of(
                             p.bay(),
                             p.level(),
-                            p.points().get(Point.RIGHT_FRONT),
-                            p.points().get(Point.RIGHT_BACK),
-                            p.points().get(Point.LEFT_FRONT),
-                            p.points().get(Point.LEFT_BACK)))
+                            Objects.requireNonNull(p.points().get(Point.RIGHT_FRONT)),
+                            Objects.requireNonNull(p.points().get(Point.RIGHT_BACK)),
+                            Objects.requireNonNull(p.points().get(Point.LEFT_FRONT)),
+                            Objects.requireNonNull(p.points().get(Point.LEFT_BACK))))
                 .toList());
     for (int p = 0; p < model.positions().size(); p++) {
       assertThat(gap(mirrored, p).oddsBeyond(0.8))

@@ -177,8 +177,8 @@ public final class SoFarReader {
     }
     Part part = Objects.requireNonNull(parts.get(laid.mark));
     boolean same =
-        is(part.length(), laid.length) && is(part.width(), laid.width)
-            || is(part.length(), laid.width) && is(part.width(), laid.length);
+        (is(part.length(), laid.length) && is(part.width(), laid.width))
+            || (is(part.length(), laid.width) && is(part.width(), laid.length));
     if (!same) {
       changed("'" + laid.mark + "' was cut in another size than it has now, and is cut again");
     }

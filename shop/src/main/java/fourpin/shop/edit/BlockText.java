@@ -1,6 +1,7 @@
 package fourpin.shop.edit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 
@@ -47,7 +48,7 @@ final class BlockText {
     };
   }
 
-  private static boolean isShort(Value value, java.util.Collection<Value> parts) {
+  private static boolean isShort(Value value, Collection<Value> parts) {
     boolean single = parts.stream().noneMatch(p -> p instanceof Value.Items || isGroup(p));
     return parts.isEmpty()
         || (single && FlowText.of(value, FlowText.Within.LINES).length() <= SHORT);
