@@ -36,7 +36,7 @@ final class PlateFindings {
     this.job = job;
     this.shelves = shelves;
     this.read = read;
-    this.tipping = new ShelfFigures(read, verdict).tipping();
+    this.tipping = new RowLoads(read).tipping();
     this.tipsLoaded = verdict.bends().isEmpty();
     this.answer = plate.asked(read);
     this.figures = new PlateFigures(read, plate);

@@ -11,7 +11,6 @@ import fourpin.reference.Reference;
 import fourpin.reference.ReferenceLoad;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfAnswer.ReferenceSag;
-import fourpin.strength.ShelfOnSupports.Bearing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,12 +23,12 @@ final class ShelfFigures {
           "Wood Handbook FPL-GTR-190 (2010)",
           "Table 9-1, even load on simple supports; overhanging ends by statics");
 
-  private static final Source SECTION =
+  static final Source SECTION =
       new Source(
           "transformed section",
           "any strength of materials; glued over the whole length",
           Standing.DERIVED);
-  private static final Source STATICS = new Source("statics", "", Standing.DERIVED);
+  static final Source STATICS = new Source("statics", "", Standing.DERIVED);
   private static final Source LIMITS = new Source("the limits in force", "", Standing.DERIVED);
 
   private static final String SAG = "(q + g) L² (5 L² - 24 c²) / (384 E I) + (q + g) L² / (8 G A)";
@@ -65,7 +64,7 @@ final class ShelfFigures {
         limit("limit-now", "sag allowed at first", shelf.limits().firstOver()),
         limit("limit-years", "sag allowed after years", shelf.limits().yearsOver()),
         references,
-        supports(),
+        new RowLoads(shelf).supports(),
         others(),
         plate.map(PlateFigures::all).orElse(List.of()),
         inSides,
@@ -171,104 +170,16 @@ final class ShelfFigures {
         .orElseGet(() -> beam(id, title, loaded.under(q), load));
   }
 
-  private List<Figure> supports() {
-    return switch (shelf.bearing()) {
-      case Bearing.WholeEnd() ->
-          List.of(
-              figure(
-                  "end-load",
-                  "load on each end",
-                  force(loaded.reaction()),
-                  "(q + g) (L + 2 c) / 2",
-                  loads(),
-                  STATICS));
-      case Bearing.Rows rows ->
-          List.of(
-              support(rows, "front", "(q + g) (L + 2 c) / 2 × (D - b - y) / (D - a - b)"),
-              support(rows, "back", "(q + g) (L + 2 c) / 2 × (y - a) / (D - a - b)"));
-    };
-  }
-
-  private Figure support(Bearing.Rows rows, String row, String formula) {
-    double between = depth() - rows.front().number() - rows.back().number();
-    double front = (depth() - rows.back().number() - centre()) / between;
-    double share = row.equals("front") ? front : 1 - front;
-    List<Input> inputs = new ArrayList<>(loads());
-    inputs.addAll(depths(rows));
-    inputs.add(
-        new Input(
-            "y",
-            "from the front edge to the middle of load and weight, the load spread evenly",
-            length(centre()),
-            STATICS));
-    return figure(
-        "load-" + row,
-        "load on each " + row + " support",
-        force(loaded.reaction() * share),
-        formula,
-        inputs,
-        STATICS);
-  }
-
-  private double depth() {
-    return shelf.section().depth();
-  }
-
-  /** Middle of load and own weight, from the front edge. */
-  private double centre() {
-    double own = shelf.section().weight() * shelf.section().centreOfWeight();
-    return (loaded.load() * depth() / 2 + own) / loaded.total();
-  }
-
-  private List<Input> loads() {
-    return List.of(
-        new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
-        new Input("g", "the shelf's own weight", line(shelf.section().weight()), SECTION),
-        new Input("L", "span", shelf.span().value(), shelf.span().source()),
-        new Input("c", "end over each support", length(shelf.overhang()), STATICS));
-  }
-
-  private List<Input> depths(Bearing.Rows rows) {
-    return List.of(
-        new Input("D", "depth of the shelf", length(depth()), SECTION),
-        rows.front().input("a", "front edge to the front row"),
-        rows.back().input("b", "back edge to the back row"));
-  }
-
   private List<Figure> others() {
     List<Figure> figures = new ArrayList<>();
     figures.add(beam("sag-beam", "sag in the middle as a beam, now", loaded, shelf.load()));
-    tipping().ifPresent(figures::add);
+    new RowLoads(shelf).tipping().ifPresent(figures::add);
     figures.add(largestLoad());
     figures.add(longestSpan());
     figures.add(stress());
     figures.add(weight());
     figures.add(section());
     return figures;
-  }
-
-  /** Nothing for a shelf in joints. */
-  Optional<Figure> tipping() {
-    return shelf.bearing() instanceof Bearing.Rows rows
-        ? Optional.of(tipping(rows))
-        : Optional.empty();
-  }
-
-  /** The empty shelf tips about its front row; one that does so by itself takes no load at all. */
-  private Figure tipping(Bearing.Rows rows) {
-    double own = shelf.section().weight() * loaded.length();
-    double a = rows.front().number();
-    double centre = shelf.section().centreOfWeight();
-    return figure(
-        "tipping",
-        "load on the front edge that tips the empty shelf",
-        force(Math.max(0, own * (centre - a) / a)),
-        "W (y - a) / a",
-        List.of(
-            new Input("W", "the shelf's own weight", force(own), SECTION),
-            new Input("y", "from the front edge to the middle of weight", length(centre), SECTION),
-            rows.front().input("a", "front edge to the front row")),
-        STATICS);
   }
 
   private Figure largestLoad() {
@@ -425,10 +336,6 @@ final class ShelfFigures {
 
   private static Quantity length(double mm) {
     return Quantity.of(mm, QuantityUnit.LENGTH);
-  }
-
-  private static Quantity force(double newton) {
-    return Quantity.of(newton, QuantityUnit.FORCE);
   }
 
   private static Quantity line(double newtonPerMm) {

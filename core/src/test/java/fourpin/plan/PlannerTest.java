@@ -14,6 +14,7 @@ import fourpin.job.CaseDraft;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.JobDraft;
+import fourpin.job.Joint;
 import fourpin.job.Kick;
 import fourpin.job.Material;
 import fourpin.job.SampleJobs;
@@ -372,8 +373,8 @@ class PlannerTest {
     return draft;
   }
 
-  private static fourpin.job.Joint butt() {
-    return new fourpin.job.Joint(fourpin.job.Joint.Kind.BUTT, Optional.empty());
+  private static Joint butt() {
+    return new Joint(Joint.Kind.BUTT, Optional.empty());
   }
 
   private static Figure figure(Plan plan, String id) {
@@ -381,22 +382,17 @@ class PlannerTest {
   }
 
   private static String line(CutItem item) {
-    return item.line()
-        + " | "
-        + item.quantity()
-        + " "
-        + item.name()
-        + " "
-        + String.join(" ", item.marks())
-        + " | "
-        + item.material()
-        + " | "
-        + STYLE.number(item.cutLength().total())
-        + " x "
-        + STYLE.number(item.cutWidth().total())
-        + " x "
-        + STYLE.number(item.thickness())
-        + " | "
-        + item.when();
+    String marks = String.join(" ", item.marks());
+    return String.join(
+        " | ",
+        String.valueOf(item.line()),
+        item.quantity() + " " + item.name() + " " + marks,
+        item.material(),
+        String.join(
+            " x ",
+            STYLE.number(item.cutLength().total()),
+            STYLE.number(item.cutWidth().total()),
+            STYLE.number(item.thickness())),
+        String.valueOf(item.when()));
   }
 }
