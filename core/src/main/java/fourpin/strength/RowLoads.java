@@ -76,7 +76,11 @@ final class RowLoads {
   private List<Input> loads() {
     return List.of(
         new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
-        new Input("g", "the shelf's own weight", Quantity.of(shelf.section().weight(), QuantityUnit.LINE_LOAD), SECTION),
+        new Input(
+            "g",
+            "the shelf's own weight",
+            Quantity.of(shelf.section().weight(), QuantityUnit.LINE_LOAD),
+            SECTION),
         new Input("L", "span", shelf.span().value(), shelf.span().source()),
         new Input("c", "end over each support", length(shelf.overhang()), STATICS));
   }

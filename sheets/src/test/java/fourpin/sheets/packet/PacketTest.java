@@ -173,13 +173,28 @@ class PacketTest {
         plan.steps().stream().filter(s -> s.cautions().contains(dust)).toList();
     long stages = dusty.stream().map(PlannedStep::stage).distinct().count();
     assertThat(dusty.size()).isGreaterThan((int) stages);
+    List<DrillingSheet> sheets =
+        DrillingSheet.of(plan).stream()
+            .filter(s -> s.steps().stream().anyMatch(dusty::contains))
+            .toList();
+    long onSheets = sheets.stream().mapToLong(s -> s.steps().size()).sum();
+    assertThat(dusty).containsAll(sheets.stream().flatMap(s -> s.worked().stream()).toList());
     try (PDDocument document = pdf(SampleJobs.readingRoom())) {
       String text = running(document);
-      String steps = text.substring(text.indexOf(plain(plan.steps().getFirst().words())));
+      String steps =
+          between(text, "Before the first panel", "How level shelves will lie")
+              + text.substring(text.indexOf(plain(plan.steps().getFirst().words())));
       assertThat(count(steps, plain(dust.text()))).isEqualTo(stages);
       assertThat(count(steps, plain(dust.hazard() + ": " + dust.essence())))
-          .isEqualTo(dusty.size());
+          .as("at each step of the list, and at the head of each drilling sheet")
+          .isEqualTo(dusty.size() - onSheets + sheets.size());
     }
+  }
+
+  /** From the second of two titles, the first of which is in the list of contents. */
+  private static String between(String text, String from, String to) {
+    int start = text.indexOf(plain(from), text.indexOf(plain(from)) + 1);
+    return text.substring(start, text.indexOf(plain(to), start));
   }
 
   private static int count(String text, String part) {
