@@ -21,6 +21,8 @@ public enum QuantityUnit {
   STRESS("MPa", "psi", 645.16 / 4.4482216152605),
   SECOND_MOMENT("mm⁴", "in⁴", 1 / 416231.4256),
   BENDING_STIFFNESS("N·mm²", "lbf·in²", 1 / (4.4482216152605 * 645.16)),
+  /** How stiffly something gives way along a line. */
+  SPRING("N/mm", "lbf/in", 25.4 / 4.4482216152605),
   MOMENT("N·mm", "lbf·in", 1 / (4.4482216152605 * 25.4)),
   DENSITY("kg/m³", "lb/cu ft", 0.028316846592 / 0.45359237),
   RATIO("", "", 1),

@@ -43,7 +43,9 @@ final class BackSteps {
         .map(
             back ->
                 back.kind() == Back.Kind.GROOVE
-                    ? "Slide the back in before the case is closed: it squares the case."
+                    ? "Slide the back in before the case is closed"
+                        + (glued() ? ", with glue in its grooves all round" : "")
+                        + ": it squares the case."
                     : brace
                         + ", clear of the back's place, until the glue has set: the back is cut to"
                         + " measure after that and fastened then.")
@@ -63,11 +65,16 @@ final class BackSteps {
   private String words(Back back, long screws) {
     return "Take the brace off and lay the case on its front, on clean battens. Lay the back "
         + (back.kind() == Back.Kind.RABBET ? "into its rabbets" : "on the back edges of the case")
+        + (glued() ? " with glue all round" : "")
         + ", bring both diagonals to the same length again, and screw it on all round: "
         + screws
         + " screws in lead holes, at most "
         + style.text(built.order().settings().length(Setting.SCREW_SPACING))
         + " apart.";
+  }
+
+  private boolean glued() {
+    return built.order().settings().choice(Setting.BACK_FIXING).equals("glued");
   }
 
   private PlannedStep step(List<Part> pieces, String words, Length diagonal) {

@@ -10,14 +10,20 @@ import java.util.List;
  * @param climate moisture of wood in the place's driest and dampest month, and how far solid parts
  *     move between them
  * @param sides how far the sides bow under their shelves
+ * @param racking how far its top sways sideways, with the back and without
  * @param standing centre of gravity, pushes that tip it, anchors, load on the floor
  */
 public record CaseAnswer(
-    String caseName, List<Figure> climate, List<Figure> sides, List<Figure> standing) {
+    String caseName,
+    List<Figure> climate,
+    List<Figure> sides,
+    List<Figure> racking,
+    List<Figure> standing) {
 
   public CaseAnswer {
     climate = List.copyOf(climate);
     sides = List.copyOf(sides);
+    racking = List.copyOf(racking);
     standing = List.copyOf(standing);
   }
 
@@ -25,6 +31,7 @@ public record CaseAnswer(
   public List<Figure> figures() {
     List<Figure> all = new ArrayList<>(climate);
     all.addAll(sides);
+    all.addAll(racking);
     all.addAll(standing);
     return all;
   }

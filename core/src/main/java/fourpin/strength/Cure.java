@@ -11,16 +11,38 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One way to keep a shelf within its limits.
+ * One way to keep a shelf or a case within its limits.
  *
  * @param what to do, and what it then does
- * @param price of the wood that it takes more, for each shelf; nothing where stock has no price
- * @param mass that it weighs more, kg for each shelf
+ * @param price of the wood that it takes more; nothing where stock has no price
+ * @param mass that it weighs more, kg
  * @param besides what else it costs, in words; may be empty where it takes wood
  * @param stated how to write it into the job, where it is but one change
  */
 record Cure(
-    String what, Optional<Double> price, double mass, String besides, Optional<Stated> stated) {
+    String what,
+    Optional<Double> price,
+    double mass,
+    String besides,
+    Optional<Stated> stated,
+    Of of) {
+
+  /** What price and weight are of. */
+  enum Of {
+    SHELF(", each shelf"),
+    CASE("");
+
+    private final String words;
+
+    Of(String words) {
+      this.words = words;
+    }
+  }
+
+  /** Of a shelf. */
+  Cure(String what, Optional<Double> price, double mass, String besides, Optional<Stated> stated) {
+    this(what, price, mass, besides, stated, Of.SHELF);
+  }
 
   Cure(String what, Optional<Double> price, double mass, String besides) {
     this(what, price, mass, besides, Optional.empty());
@@ -37,7 +59,7 @@ record Cure(
       costs.add(besides);
     }
     if (mass != 0) {
-      costs.add(price.map(p -> money(job, p) + ", ").orElse("") + weight(job) + ", each shelf");
+      costs.add(price.map(p -> money(job, p) + ", ").orElse("") + weight(job) + of.words);
     }
     return new Remedy(what, String.join("; ", costs), stated);
   }

@@ -50,11 +50,14 @@ public final class StrengthChecker {
     findings.addAll(TallSides.of(job, built));
     Climate climate = new Climate(job, built);
     findings.addAll(climate.findings());
+    List<Figure> racking = new RackingFigures(job, built).all();
+    findings.addAll(new RackingFindings(job, built).all(racking));
     cases.add(
         new CaseAnswer(
             built.order().name(),
             climate.figures(),
             bow.all(),
+            racking,
             new StandingFigures(job, built).all()));
   }
 

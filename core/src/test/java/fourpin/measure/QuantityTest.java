@@ -40,6 +40,7 @@ class QuantityTest {
       case LINE_LOAD -> 1.459390e1 / 1e3; // pound-force per foot, N/m
       case AREA_LOAD -> 4.788026e1 / 1e3; // pound-force per square foot, Pa
       case STRESS -> 6.894757e3 / 1e6; // pound-force per square inch, Pa
+      case SPRING -> 1.751268e2 / 1e3; // pound-force per inch, N/m
       case SECOND_MOMENT -> 4.162314e-7 * 1e12; // inch to the fourth power, m4
       case MOMENT -> 1.129848e-1 * 1e3; // pound-force inch, N m
       case BENDING_STIFFNESS -> 4.448222 * 2.54 * 2.54 * 1e2; // lbf times square inch, N m2

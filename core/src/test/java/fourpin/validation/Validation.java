@@ -61,6 +61,10 @@ final class Validation {
             WoodChecks.lagScrews()),
         new Topic("Withdrawal, worked examples", "", WoodChecks.screws()),
         new Topic(
+            "Frames pushed sideways",
+            "`ShearPanel`, `Corner`, `SwayFrame`: backs, joints, and what stands in a case.",
+            FrameChecks.racking()),
+        new Topic(
             "Creep",
             "The program's table of sag after years over sag at first.",
             WoodChecks.creep()));

@@ -22,6 +22,13 @@ final class StandingCases {
           + "case to a wall, what a floor carries, and what stands in earthquake country, is for local codes and for "
           + "people licensed to judge it. Fasten it, whatever these figures say.";
 
+  private static final String SWAY =
+      "How far the top goes sideways when someone leans on it, the case loaded as stated and not fastened to anything. Joints "
+          + "turn a little, and a back turns them least; a back that lies loose in grooves holds only once its corners have "
+          + "come to the grooves' floors. A case out of square shows in its diagonals, at inset doors, and at shelves that bind. "
+          + "Stiffness of joints and the push are cautious settings, not tests; kick, face frame and doors are not counted on, nor "
+          + "is a thin back that buckles.";
+
   private final Plan plan;
   private final Words words;
 
@@ -35,6 +42,9 @@ final class StandingCases {
     for (CaseAnswer answer : plan.standing()) {
       blocks.add(new Block.Heading(answer.caseName() + ": standing and wall"));
       blocks.add(table(answer.standing()));
+      blocks.add(new Block.Heading(answer.caseName() + ": pushed sideways"));
+      blocks.add(Block.Paragraph.of(SWAY));
+      blocks.add(table(answer.racking()));
       List<Figure> moving =
           Stream.concat(answer.sides().stream(), answer.climate().stream()).toList();
       if (!moving.isEmpty()) {

@@ -1,0 +1,272 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Part;
+import fourpin.job.Back;
+import fourpin.job.Job;
+import fourpin.job.Joint;
+import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.strength.Balance.Load;
+import fourpin.strength.frame.Corner;
+import fourpin.strength.frame.ShearPanel;
+import fourpin.strength.frame.SwayFrame;
+import fourpin.strength.wood.Slip;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A case as a frame that is pushed sideways: its uprights and the panels between them, from the
+ * middle of the bottom to the middle of the top, and the back. Kick, face frame and doors are not
+ * counted on.
+ */
+final class RackedCase {
+
+  /** N·m for 100 mm of a joint are so many N·mm for each mm. */
+  private static final double PER_MM = 10;
+
+  /** How the back is held. */
+  enum Hold {
+    NO_BACK,
+    LOOSE,
+    SCREWED,
+    GLUED
+  }
+
+  private final Job job;
+  private final BuiltCase built;
+  private final Settings settings;
+
+  RackedCase(Job job, BuiltCase built) {
+    this.job = job;
+    this.built = built;
+    this.settings = built.order().settings();
+  }
+
+  Hold hold() {
+    boolean glued = settings.choice(Setting.BACK_FIXING).equals("glued");
+    return built
+        .order()
+        .back()
+        .map(b -> glued ? Hold.GLUED : b.kind() == Back.Kind.GROOVE ? Hold.LOOSE : Hold.SCREWED)
+        .orElse(Hold.NO_BACK);
+  }
+
+  /** As it is planned. */
+  SwayFrame frame() {
+    return frame(corners(), backs(), hold(), spacing());
+  }
+
+  /** With its back held otherwise. @param spacing of screws, mm */
+  SwayFrame held(Hold hold, double spacing) {
+    return frame(corners(), backs(), hold, spacing);
+  }
+
+  /** With a fixed shelf more in each bay. */
+  SwayFrame withFixedShelves() {
+    List<Corner> more = new ArrayList<>(corners());
+    Part like = built.part("B");
+    built.bays().forEach(bay -> more.addAll(ends(like, built.order().fixedShelfJoint(), bay)));
+    return frame(more, backs(), hold(), spacing());
+  }
+
+  /** With a back of a material, screwed on. */
+  SwayFrame withBack(Material material) {
+    return frame(corners(), List.of(back(material)), Hold.SCREWED, spacing());
+  }
+
+  private SwayFrame frame(List<Corner> corners, List<ShearPanel> backs, Hold hold, double spacing) {
+    double joints = corners.stream().mapToDouble(Corner::stiffness).sum();
+    double panel = backs.stream().mapToDouble(b -> stiffness(b, hold, spacing)).sum();
+    return new SwayFrame(height(), joints, panel, free(backs, hold), burden());
+  }
+
+  private double stiffness(ShearPanel back, Hold hold, double spacing) {
+    return switch (hold) {
+      case NO_BACK -> 0;
+      case LOOSE -> back.jammed();
+      case SCREWED -> back.fastened(spacing, slip());
+      case GLUED -> back.glued();
+    };
+  }
+
+  /** Until the first piece jams. */
+  private double free(List<ShearPanel> backs, Hold hold) {
+    double play = settings.length(Setting.PANEL_PLAY).mm();
+    return hold == Hold.LOOSE
+        ? backs.stream().mapToDouble(b -> b.freeLean(play)).max().orElse(0)
+        : 0;
+  }
+
+  /** Of one screw, the lower of both codes, N/mm. */
+  double slip() {
+    double diameter = screw();
+    return Math.min(Slip.ec5(backDensity(), caseDensity(), diameter), Slip.nds(diameter));
+  }
+
+  double screw() {
+    return settings.length(Setting.BACK_SCREW).mm();
+  }
+
+  double caseDensity() {
+    return density(job.material(built.order().material()));
+  }
+
+  /** Of the back; of the case where it has none. */
+  double backDensity() {
+    return built
+        .order()
+        .back()
+        .map(back -> density(job.material(back.material())))
+        .orElseGet(this::caseDensity);
+  }
+
+  private static double density(Material material) {
+    return Matters.of(material).density().number();
+  }
+
+  double spacing() {
+    return settings.length(Setting.SCREW_SPACING).mm();
+  }
+
+  /** From the middle of the bottom to the middle of the top, mm. */
+  double height() {
+    return middle(built.part("T")) - foot();
+  }
+
+  /** Over the sides, mm. */
+  double width() {
+    return built.part("R").box().high().x().mm() - built.part("L").box().low().x().mm();
+  }
+
+  private double foot() {
+    return middle(built.part("B"));
+  }
+
+  private static double middle(Part part) {
+    return (part.box().low().z().mm() + part.box().high().z().mm()) / 2;
+  }
+
+  /** Σ weight times height above the bottom, loaded as stated, N·mm. */
+  double burden() {
+    return Balance.of(job, built, Load.ALL).weights().stream()
+        .mapToDouble(w -> w.newton() * Math.max(0, w.up() - foot()))
+        .sum();
+  }
+
+  List<ShearPanel> backs() {
+    return built.parts().stream().filter(p -> p.role() == Part.Role.BACK).map(this::back).toList();
+  }
+
+  private ShearPanel back(Part part) {
+    return panel(
+        job.material(part.material()), part.box().size(Axis.X).mm(), part.box().size(Axis.Z).mm());
+  }
+
+  private ShearPanel back(Material material) {
+    return panel(material, width(), height());
+  }
+
+  private static ShearPanel panel(Material material, double width, double height) {
+    Flat flat = Matters.of(material).flat();
+    return new ShearPanel(
+        width,
+        height,
+        material.thickness().mm(),
+        flat.shear().number(),
+        Math.min(flat.along().number(), flat.across().number()));
+  }
+
+  /** Top and bottom at the sides, partitions at top and bottom, fixed shelves at both ends. */
+  List<Corner> corners() {
+    List<Corner> corners = new ArrayList<>();
+    BaySpace first = built.bays().getFirst();
+    BaySpace last = built.bays().getLast();
+    for (String end : List.of("T", "B")) {
+      Part level = built.part(end);
+      Joint joint = end.equals("T") ? built.order().topJoint() : built.order().bottomJoint();
+      corners.add(corner(level, joint, first, first.left()));
+      corners.add(corner(level, joint, last, last.right()));
+      for (BaySpace bay : built.bays().subList(1, built.bays().size())) {
+        corners.add(corner(level, built.order().partitionJoint(), bay, bay.left()));
+      }
+    }
+    for (BaySpace bay : built.bays()) {
+      fixedIn(bay)
+          .forEach(shelf -> corners.addAll(ends(shelf, built.order().fixedShelfJoint(), bay)));
+    }
+    return corners;
+  }
+
+  private List<Part> fixedIn(BaySpace bay) {
+    return built.parts().stream()
+        .filter(p -> p.role() == Part.Role.FIXED_SHELF && p.box().overlaps(bay.clear()))
+        .toList();
+  }
+
+  private List<Corner> ends(Part level, Joint joint, BaySpace bay) {
+    return List.of(corner(level, joint, bay, bay.left()), corner(level, joint, bay, bay.right()));
+  }
+
+  private Corner corner(Part level, Joint joint, BaySpace bay, String upright) {
+    Part standing = built.part(upright);
+    double depth = Math.min(level.box().size(Axis.Y).mm(), standing.box().size(Axis.Y).mm());
+    return new Corner(
+        turning(joint) * depth,
+        bending(level),
+        bay.clear().size(Axis.X).mm(),
+        bending(standing),
+        height());
+  }
+
+  /** Of each mm of a joint, N·mm for each radian. */
+  private double turning(Joint joint) {
+    return PER_MM * settings.number(stiffness(joint));
+  }
+
+  static Setting stiffness(Joint joint) {
+    return switch (joint.kind()) {
+      case DADO, RABBET -> Setting.DADO_STIFFNESS;
+      case BUTT -> Setting.BUTT_STIFFNESS;
+    };
+  }
+
+  private double bending(Part part) {
+    double thickness = part.thickness().mm();
+    double depth = part.box().size(Axis.Y).mm();
+    double modulus = Matters.of(job.material(part.material())).modulus().number();
+    return modulus * depth * thickness * thickness * thickness / 12;
+  }
+
+  /** Under the push of the settings; nothing where it falls over. */
+  Optional<Double> sway() {
+    return frame().sway(push());
+  }
+
+  double push() {
+    return settings.number(Setting.SWAY_PUSH);
+  }
+
+  double allowed() {
+    return height() / settings.number(Setting.SWAY_LIMIT);
+  }
+
+  /** Sway after years of leaning over that at first: joints and panels creep. */
+  double creep() {
+    return Matters.creep(job.material(built.order().material()), settings).number();
+  }
+
+  /** Whether what stands in it leans it over at once or after years. */
+  boolean falls() {
+    SwayFrame frame = frame();
+    return frame.sway(push()).isEmpty() || frame.reserve() < creep();
+  }
+
+  boolean sways() {
+    return sway().map(sway -> sway > allowed()).orElse(true);
+  }
+}

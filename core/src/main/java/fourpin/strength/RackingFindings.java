@@ -1,0 +1,220 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
+import fourpin.casework.Part;
+import fourpin.casework.Place;
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.strength.Made.Piece;
+import fourpin.strength.RackedCase.Hold;
+import fourpin.strength.frame.SwayFrame;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Cases that sway too far sideways, and what would hold them, each worked out anew. */
+final class RackingFindings {
+
+  /** Thicker sheets are not taken for backs. */
+  private static final double THICKEST_BACK = 10;
+
+  private static final double GRAVITY = 9.80665;
+
+  private final Job job;
+  private final BuiltCase built;
+  private final RackedCase racked;
+  private final Prices prices;
+  private final Uprights uprights;
+
+  RackingFindings(Job job, BuiltCase built) {
+    this.job = job;
+    this.built = built;
+    this.racked = new RackedCase(job, built);
+    this.prices = new Prices(job);
+    this.uprights = new Uprights(job, built);
+  }
+
+  List<Finding> all(List<Figure> figures) {
+    List<Finding> all = new ArrayList<>();
+    if (racked.falls() || racked.sways()) {
+      all.add(sways(figures));
+    }
+    solidBack().filter(_ -> racked.hold() == Hold.GLUED).ifPresent(m -> all.add(splits(m)));
+    return all;
+  }
+
+  private Finding sways(List<Figure> figures) {
+    String push = Quantity.of(racked.push(), QuantityUnit.FORCE).text(job.unit());
+    String allowed = text(racked.allowed());
+    String what =
+        racked.falls()
+            ? "joints and back do not hold the case up sideways: after years of creep what stands in it would"
+                + " lean it over by itself, more and more"
+            : "pushed sideways by %s at its top, the case sways by %s; %s are allowed"
+                .formatted(push, text(racked.sway().orElseThrow()), allowed);
+    return new Finding(
+        racked.falls() ? Severity.ERROR : Severity.DOUBT,
+        "case-sways",
+        what,
+        figures,
+        place(),
+        remedies());
+  }
+
+  private Place place() {
+    Part part =
+        built.parts().stream()
+            .filter(p -> p.role() == Part.Role.BACK)
+            .findFirst()
+            .orElseGet(() -> built.part("L"));
+    return Place.of(built.order().name(), part.mark(), part.box());
+  }
+
+  private List<Remedy> remedies() {
+    List<Cure> cures = new ArrayList<>();
+    switch (racked.hold()) {
+      case NO_BACK -> back().ifPresent(cures::add);
+      case LOOSE -> cures.addAll(glue().stream().toList());
+      case SCREWED -> {
+        glue().ifPresent(cures::add);
+        cures.add(closer());
+      }
+      case GLUED -> {}
+    }
+    cures.add(fixedShelves());
+    List<Remedy> remedies =
+        new ArrayList<>(cures.stream().sorted(Cure.CHEAPEST).map(c -> c.remedy(job)).toList());
+    remedies.add(
+        new Remedy(
+            "fasten it to the wall by its top and to the cases beside it: what holds it there is not counted",
+            "screws; see the pull on anchors"));
+    return remedies;
+  }
+
+  /** A back of solid wood must not be glued. */
+  private Optional<Cure> glue() {
+    return solidBack().isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            cure(
+                "glue the back in all round",
+                racked.held(Hold.GLUED, racked.spacing()),
+                Optional.of(0.0),
+                0,
+                "it can't be taken out again",
+                Optional.of(new Stated.OfSetting(Setting.BACK_FIXING, "glued"))));
+  }
+
+  private Cure closer() {
+    Length half = settings().length(Setting.SCREW_SPACING).over(2);
+    return cure(
+        "put the screws of the back half as far apart, " + job.style().text(half),
+        racked.held(Hold.SCREWED, half.mm()),
+        Optional.of(0.0),
+        0,
+        "twice the screws",
+        Optional.empty());
+  }
+
+  private Cure fixedShelves() {
+    double price = 0;
+    double weight = 0;
+    boolean priced = true;
+    double depth = built.part("B").box().size(Axis.Y).mm();
+    for (var bay : built.bays()) {
+      double width = bay.clear().size(Axis.X).mm();
+      Optional<Double> one = prices.of(List.of(uprights.piece(depth)), width);
+      priced &= one.isPresent();
+      price += one.orElse(0.0);
+      weight += uprights.weight(depth) * width / GRAVITY;
+    }
+    return cure(
+        "put a fixed shelf more into each bay",
+        racked.withFixedShelves(),
+        priced ? Optional.of(price) : Optional.empty(),
+        weight,
+        "those shelves can't be moved",
+        Optional.empty());
+  }
+
+  /** Of the thinnest sheet that the job states; nothing if all are thick. */
+  private Optional<Cure> back() {
+    return job.materials().stream()
+        .filter(m -> m.kind() == Material.Kind.SHEET)
+        .filter(m -> m.thickness().mm() <= THICKEST_BACK)
+        .min(Comparator.comparingDouble(m -> m.thickness().mm()))
+        .map(this::back);
+  }
+
+  private Cure back(Material material) {
+    Piece piece = new Piece(material, racked.width());
+    double cubic = racked.width() * racked.height() * material.thickness().mm() / 1e9;
+    return cure(
+        "put a back of '" + material.name() + "' on, screwed all round",
+        racked.withBack(material),
+        prices.of(List.of(piece), racked.height()),
+        cubic * Matters.of(material).density().number(),
+        "",
+        Optional.empty());
+  }
+
+  private Cure cure(
+      String what,
+      SwayFrame frame,
+      Optional<Double> price,
+      double mass,
+      String besides,
+      Optional<Stated> stated) {
+    String then =
+        frame
+            .sway(racked.push())
+            .map(sway -> "sway " + text(sway) + (sway > racked.allowed() ? ", still too much" : ""))
+            .orElse("it still falls over");
+    return new Cure(what + ": " + then, price, mass, besides, stated, Cure.Of.CASE);
+  }
+
+  private Optional<Material> solidBack() {
+    return built
+        .order()
+        .back()
+        .map(back -> job.material(back.material()))
+        .filter(m -> m.kind() == Material.Kind.BOARD);
+  }
+
+  private Finding splits(Material back) {
+    return new Finding(
+        Severity.DOUBT,
+        "back-splits",
+        "the back of '"
+            + back.name()
+            + "' is glued all round; solid wood moves over the year and may split or push the case apart",
+        List.of(),
+        place(),
+        List.of(
+            new Remedy(
+                "set back-fixing: planned, and leave it free in its grooves",
+                "it hardly holds the case square",
+                Optional.of(new Stated.OfSetting(Setting.BACK_FIXING, "planned"))),
+            new Remedy("make the back of plywood", "other stock")));
+  }
+
+  private Settings settings() {
+    return built.order().settings();
+  }
+
+  private String text(double mm) {
+    return Quantity.of(mm, QuantityUnit.LENGTH).text(job.unit());
+  }
+}

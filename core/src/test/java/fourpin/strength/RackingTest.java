@@ -1,0 +1,172 @@
+package fourpin.strength;
+
+import static fourpin.strength.Shelving.check;
+import static fourpin.strength.Shelving.ofKind;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
+import fourpin.job.Back;
+import fourpin.job.CaseDraft;
+import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.measure.CommaDecimals;
+import fourpin.measure.Figure;
+import fourpin.strength.frame.SwayFrame;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** How far cases sway sideways, and what is said to hold them. */
+@ExtendWith(CommaDecimals.class)
+class RackingTest {
+
+  private static Strength of(Consumer<CaseDraft> change) {
+    CaseDraft draft = new CaseDraft();
+    change.accept(draft);
+    return check(SampleJobs.job(draft.order()));
+  }
+
+  private static void back(CaseDraft draft, Back.Kind kind) {
+    draft.back = Optional.of(new Back(kind, "back", Optional.empty(), Back.Pieces.ONE));
+  }
+
+  private static Optional<Figure> find(Strength strength, String last) {
+    return strength.cases().getFirst().racking().stream()
+        .filter(f -> f.id().equals("north/" + last))
+        .findFirst();
+  }
+
+  private static double value(Strength strength, String last) {
+    return find(strength, last).orElseThrow().value().value();
+  }
+
+  private static double input(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(i -> i.symbol().equals(symbol))
+        .mapToDouble(i -> i.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static void glue(CaseDraft draft) {
+    draft.settings = draft.settings.with(Setting.BACK_FIXING, new SettingValue.OfChoice("glued"));
+  }
+
+  @Test
+  void aBackHoldsTheBetterTheBetterItIsFixed() {
+    double loose = value(of(d -> back(d, Back.Kind.GROOVE)), "sway");
+    double screwed = value(of(d -> back(d, Back.Kind.RABBET)), "sway");
+    double glued =
+        value(
+            of(
+                d -> {
+                  back(d, Back.Kind.GROOVE);
+                  glue(d);
+                }),
+            "sway");
+    assertThat(glued).isLessThan(screwed);
+    assertThat(screwed).isLessThan(loose);
+  }
+
+  /** The working of the figure gives its value. */
+  @Test
+  void aScrewedBackIsWorkedOutAsTheFormulaSays() {
+    Strength strength = of(d -> back(d, Back.Kind.RABBET));
+    Figure sway = find(strength, "sway").orElseThrow();
+    double stiffness = input(sway, "J") + input(sway, "K") - input(sway, "B");
+    assertThat(sway.value().value())
+        .isCloseTo(
+            input(sway, "P") * input(sway, "h") * input(sway, "h") / stiffness, within(1e-9));
+    Figure back = find(strength, "sway-back-stiffness").orElseThrow();
+    double b = input(back, "b");
+    double h = input(back, "h");
+    double lean =
+        1 / (input(back, "G") * input(back, "t"))
+            + 2 * input(back, "s") / input(back, "k") * (1 / b + 1 / h);
+    assertThat(back.value().value()).isCloseTo(b * h / lean, withPercentage(1e-9));
+  }
+
+  /** Half as far apart slides half as much; the panel's own shear stays. */
+  @Test
+  void theLowerSlipOfBothCodesCounts() {
+    Strength strength = of(d -> back(d, Back.Kind.RABBET));
+    double ec5 = value(strength, "back-slip-ec5");
+    double nds = value(strength, "back-slip-nds");
+    Figure back = find(strength, "sway-back-stiffness").orElseThrow();
+    assertThat(input(back, "k")).isEqualTo(Math.min(ec5, nds));
+  }
+
+  @Test
+  void aLooseBackLetsTheCaseGoUntilItJams() {
+    Strength strength = of(d -> back(d, Back.Kind.GROOVE));
+    assertThat(value(strength, "sway")).isGreaterThan(value(strength, "sway-free"));
+    assertThat(value(strength, "sway")).isLessThan(1.1 * value(strength, "sway-free"));
+  }
+
+  @Test
+  void aLoadedCaseWithoutABackFallsAndTheCuresHoldIt() {
+    Strength strength = of(d -> d.back = Optional.empty());
+    Finding falls = ofKind(strength, "case-sways").getFirst();
+    assertThat(falls.severity()).isEqualTo(Severity.ERROR);
+    assertThat(falls.place().part()).contains("L");
+    assertThat(find(strength, "sway")).isEmpty();
+    assertThat(value(strength, "sway-reserve")).isLessThan(1);
+    assertThat(falls.remedies())
+        .anySatisfy(r -> assertThat(r.what()).startsWith("put a back of 'back' on"));
+    assertThat(ofKind(of(d -> back(d, Back.Kind.APPLIED)), "case-sways")).isEmpty();
+  }
+
+  @Test
+  void aLooseBackIsGluedByOneSetting() {
+    Consumer<CaseDraft> strict =
+        d -> {
+          back(d, Back.Kind.GROOVE);
+          d.settings = d.settings.with(Setting.SWAY_LIMIT, new SettingValue.OfNumber(1000));
+        };
+    Finding sways = ofKind(of(strict), "case-sways").getFirst();
+    assertThat(sways.severity()).isEqualTo(Severity.DOUBT);
+    assertThat(sways.remedies().getFirst().stated())
+        .contains(new Stated.OfSetting(Setting.BACK_FIXING, "glued"));
+    assertThat(ofKind(of(strict.andThen(RackingTest::glue)), "case-sways")).isEmpty();
+  }
+
+  @Test
+  void solidBacksAreNotToBeGlued() {
+    Strength strength =
+        of(
+            d -> {
+              d.back =
+                  Optional.of(new Back(Back.Kind.RABBET, "oak", Optional.empty(), Back.Pieces.ONE));
+              glue(d);
+            });
+    assertThat(ofKind(strength, "back-splits")).hasSize(1);
+  }
+
+  /** What stands in it adds to a push: half of what would fell it doubles the sway. */
+  @Test
+  void whatStandsInItLeansWithIt() {
+    SwayFrame empty = new SwayFrame(1000, 2e7, 0, 0, 0);
+    SwayFrame half = new SwayFrame(1000, 2e7, 0, 0, 1e7);
+    assertThat(half.sway(100).orElseThrow())
+        .isCloseTo(2 * empty.sway(100).orElseThrow(), within(1e-9));
+    assertThat(new SwayFrame(1000, 2e7, 0, 0, 2e7).sway(1)).isEmpty();
+    assertThat(half.reserve()).isEqualTo(2);
+  }
+
+  /** A loose panel does nothing before it jams, and all after. */
+  @Test
+  void aFrameLeansFreelyFirst() {
+    SwayFrame frame = new SwayFrame(1000, 2e7, 1e9, 0.002, 0);
+    assertThat(frame.sway(30).orElseThrow()).isCloseTo(1.5, within(1e-9));
+    double lean = (100 * 1000 + 1e9 * 0.002) / (2e7 + 1e9);
+    assertThat(frame.sway(100).orElseThrow()).isCloseTo(1000 * lean, within(1e-9));
+    assertThat(List.of(frame.sway(30).orElseThrow(), frame.sway(100).orElseThrow())).isSorted();
+  }
+}
