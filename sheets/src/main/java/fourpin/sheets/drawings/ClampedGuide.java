@@ -64,6 +64,7 @@ final class ClampedGuide {
             .at(sketch.onPaper(box).centre()));
   }
 
+  /** All but the labels. */
   void draw(Sketch sketch) {
     List<GuidePlace> places = places();
     sketch.rectangle(places.getFirst().body(), Pen.EDGE, Fill.SHADE);
@@ -81,7 +82,6 @@ final class ClampedGuide {
     }
     datum(sketch);
     dimensions(sketch);
-    labels(sketch);
   }
 
   /** The guide where it is clamped first, and wherever it is moved to. */
@@ -284,7 +284,8 @@ final class ClampedGuide {
             Math.min(panel, edge), Math.max(panel, edge), drafter.number(clamping.across().abs())));
   }
 
-  private void labels(Sketch sketch) {
+  /** The words on the panel where the finished drawing leaves room. */
+  void label(Sketch sketch) {
     PanelLabels labels = new PanelLabels(sketch, view, part);
     channels(clamping.face()).forEach(labels::keepOff);
     channels(clamping.face().opposite()).forEach(labels::keepOff);

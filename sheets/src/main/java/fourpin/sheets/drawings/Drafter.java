@@ -68,6 +68,15 @@ public record Drafter(LengthStyle style, double width, double height) {
     return Scale.largestFitting(Scale.WHOLE, real, width, height, draw);
   }
 
+  /**
+   * @param bare draws no more than {@code whole} does too, and that quickly: where not even this
+   *     fits, the whole is not drawn
+   */
+  Drawing fill(Box real, Function<Scale, Drawing> bare, Function<Scale, Drawing> whole) {
+    return Scale.largestFitting(
+        Scale.WHOLE, real, width, height, s -> bare.apply(s).fits(width, height), whole);
+  }
+
   static Lettering label(String words) {
     return Lettering.of(words, Typeface.BOLD, LABEL);
   }

@@ -36,6 +36,12 @@ public final class DrillingView {
   /** Of the height, what lines under the pictures may take. */
   private static final double MOST_TOLD = 0.25;
 
+  /** Whether labels are drawn for which room has to be searched, which takes most of the time. */
+  private enum Labelling {
+    WITHOUT,
+    WITH
+  }
+
   private final Drafter drafter;
   private final BuiltCase built;
   private final Part part;
@@ -69,12 +75,12 @@ public final class DrillingView {
   public Drawing draw() {
     Box one = new Projection(face).box(part.box());
     Box all = new Box(0, 0, one.width() * clampings.size(), one.height());
-    return drafter.fill(all, this::draw);
+    return drafter.fill(all, s -> draw(s, Labelling.WITHOUT), s -> draw(s, Labelling.WITH));
   }
 
-  private Drawing draw(Scale scale) {
+  private Drawing draw(Scale scale, Labelling labelling) {
     List<Mark> marks = new ArrayList<>();
-    List<List<Mark>> pictures = clampings.stream().map(c -> picture(scale, c)).toList();
+    List<List<Mark>> pictures = clampings.stream().map(c -> picture(scale, c, labelling)).toList();
     double bottom =
         pictures.stream().mapToDouble(p -> Mark.around(p).bottom()).min().orElseThrow() - 1;
     for (int i = 0; i < pictures.size(); i++) {
@@ -112,13 +118,16 @@ public final class DrillingView {
     return "step " + steps.get(index) + ": " + row;
   }
 
-  private List<Mark> picture(Scale scale, Clamping clamping) {
+  private List<Mark> picture(Scale scale, Clamping clamping, Labelling labelling) {
     Sketch sketch = new Sketch(scale);
     ClampedGuide clamped = new ClampedGuide(drafter, part, guide, clamping);
     if (clamping.bearing() instanceof Bearing.PanelBelow(String mark, _)) {
       clamped.below(sketch, built.part(mark));
     }
     clamped.draw(sketch);
+    if (labelling == Labelling.WITH) {
+      clamped.label(sketch);
+    }
     return sketch.marks();
   }
 

@@ -63,7 +63,7 @@ final class PanelLabels {
 
   void keepOff(Hole hole) {
     Point centre = sketch.point(view.u(hole.centre()), view.v(hole.centre()));
-    labels.reserve(Box.round(List.of(centre)).grown(1));
+    labels.reserve(Box.round(centre).grown(1));
   }
 
   /**

@@ -25,11 +25,22 @@ public record Box(double left, double bottom, double right, double top) {
 
   /** The smallest box round some points, of which there must be one. */
   public static Box round(Collection<Point> points) {
-    return new Box(
-        points.stream().mapToDouble(Point::x).min().orElseThrow(),
-        points.stream().mapToDouble(Point::y).min().orElseThrow(),
-        points.stream().mapToDouble(Point::x).max().orElseThrow(),
-        points.stream().mapToDouble(Point::y).max().orElseThrow());
+    double left = Double.POSITIVE_INFINITY;
+    double bottom = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    double top = Double.NEGATIVE_INFINITY;
+    for (Point point : points) {
+      left = Math.min(left, point.x());
+      bottom = Math.min(bottom, point.y());
+      right = Math.max(right, point.x());
+      top = Math.max(top, point.y());
+    }
+    return new Box(left, bottom, right, top);
+  }
+
+  /** A point as a box without width and height. */
+  public static Box round(Point point) {
+    return new Box(point.x(), point.y(), point.x(), point.y());
   }
 
   public static Box at(Point corner, double width, double height) {
@@ -76,7 +87,7 @@ public record Box(double left, double bottom, double right, double top) {
 
   /** Whether a point lies inside or on the rim. */
   public boolean holds(Point point) {
-    return contains(round(List.of(point)));
+    return contains(round(point));
   }
 
   /** Whether the insides of the two share a place; boxes that touch do not overlap. */

@@ -25,7 +25,7 @@ public final class Labels {
   private static final int NEAR = 40;
 
   private final List<Box> taken = new ArrayList<>();
-  private final List<Mark.Path> leaders = new ArrayList<>();
+  private final List<Leader> leaders = new ArrayList<>();
 
   /** Keeps labels away from a place. */
   public void reserve(Box box) {
@@ -53,10 +53,10 @@ public final class Labels {
   public List<Mark> near(Point point, Lettering lettering) {
     Label label = Label.of(lettering);
     Point place = leading(point, label).orElseGet(() -> free(point, label));
-    Mark.Path leader = leader(point, label.room(place));
+    Leader leader = Leader.to(label.room(place), point);
     taken.add(label.room(place));
     leaders.add(leader);
-    return List.of(leader, label.lettering().at(place));
+    return List.of(leader.drawn(), label.lettering().at(place));
   }
 
   /**
@@ -82,7 +82,7 @@ public final class Labels {
     for (int ring = 1; ring <= NEAR; ring++) {
       for (Point place : ring(point, label, ring * STEP)) {
         Box room = label.room(place);
-        if (isFree(room) && over.stream().noneMatch(box -> crosses(leader(point, room), box))) {
+        if (isFree(room) && Leader.to(room, point).crossesNone(over)) {
           return Optional.of(place);
         }
       }
@@ -92,7 +92,7 @@ public final class Labels {
 
   /** What was taken, without what the point itself lies under. */
   private List<Box> over(Point point) {
-    Box spot = Box.round(List.of(point));
+    Box spot = Box.round(point);
     return taken.stream().filter(box -> !box.contains(spot)).toList();
   }
 
@@ -121,40 +121,71 @@ public final class Labels {
         return false;
       }
     }
-    for (Mark.Path leader : leaders) {
-      if (crosses(leader, room)) {
+    for (Leader leader : leaders) {
+      if (leader.crosses(room)) {
         return false;
       }
     }
     return true;
   }
 
-  private static Mark.Path leader(Point point, Box room) {
-    Point end =
-        new Point(
-            Math.clamp(point.x(), room.left(), room.right()),
-            Math.clamp(point.y(), room.bottom(), room.top()));
-    return Mark.Path.line(point, end, Pen.DIMENSION);
-  }
+  /** A straight line from a point to the nearest place of its label. */
+  private record Leader(Point from, Point to) {
 
-  /** Whether a straight leader has a stretch inside the box (Liang and Barsky's clipping, 1984). */
-  private static boolean crosses(Mark.Path leader, Box box) {
-    Point a = leader.points().getFirst();
-    Point b = leader.points().getLast();
-    double[] range = {0, 1};
-    clip(range, b.x() - a.x(), box.left() - a.x(), box.right() - a.x());
-    clip(range, b.y() - a.y(), box.bottom() - a.y(), box.top() - a.y());
-    return range[1] - range[0] > 1e-9;
-  }
-
-  private static void clip(double[] range, double run, double low, double high) {
-    if (run == 0) {
-      if (low >= 0 || high <= 0) {
-        range[1] = range[0];
-      }
-      return;
+    static Leader to(Box room, Point point) {
+      return new Leader(
+          point,
+          new Point(
+              Math.clamp(point.x(), room.left(), room.right()),
+              Math.clamp(point.y(), room.bottom(), room.top())));
     }
-    range[0] = Math.max(range[0], Math.min(low / run, high / run));
-    range[1] = Math.min(range[1], Math.max(low / run, high / run));
+
+    Mark.Path drawn() {
+      return Mark.Path.line(from, to, Pen.DIMENSION);
+    }
+
+    boolean crossesNone(List<Box> boxes) {
+      for (Box box : boxes) {
+        if (crosses(box)) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    /** Whether it has a stretch inside the box (Liang and Barsky's clipping, 1984). */
+    boolean crosses(Box box) {
+      if (isBeside(from.x(), to.x(), box.left(), box.right())
+          || isBeside(from.y(), to.y(), box.bottom(), box.top())) {
+        return false;
+      }
+      double across = to.x() - from.x();
+      double up = to.y() - from.y();
+      double begin =
+          Math.max(
+              Math.max(0, begin(across, box.left() - from.x(), box.right() - from.x())),
+              begin(up, box.bottom() - from.y(), box.top() - from.y()));
+      double end =
+          Math.min(
+              Math.min(1, end(across, box.left() - from.x(), box.right() - from.x())),
+              end(up, box.bottom() - from.y(), box.top() - from.y()));
+      return end - begin > 1e-9;
+    }
+
+    /** Whether a run from {@code a} to {@code b} has nothing between two bounds. */
+    private static boolean isBeside(double a, double b, double low, double high) {
+      return Math.max(a, b) <= low || Math.min(a, b) >= high;
+    }
+
+    /**
+     * The part of a run after which it is between two bounds, which are reckoned from its start.
+     */
+    private static double begin(double run, double low, double high) {
+      return run == 0 ? 0 : Math.min(low / run, high / run);
+    }
+
+    private static double end(double run, double low, double high) {
+      return run == 0 ? 1 : Math.max(low / run, high / run);
+    }
   }
 }

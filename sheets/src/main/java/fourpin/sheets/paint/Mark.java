@@ -91,7 +91,7 @@ public sealed interface Mark {
 
     @Override
     public Box extent() {
-      return Box.round(List.of(centre)).grown(radius + pen.width() / 2);
+      return Box.round(centre).grown(radius + pen.width() / 2);
     }
   }
 

@@ -2,6 +2,7 @@ package fourpin.sheets.paint;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -67,9 +68,25 @@ public record Scale(int paper, int real) {
    */
   public static Drawing largestFitting(
       List<Scale> series, Box real, double width, double height, Function<Scale, Drawing> draw) {
+    return largestFitting(series, real, width, height, _ -> true, draw);
+  }
+
+  /**
+   * The same where it is told faster that a drawing does not fit than it is drawn.
+   *
+   * @param mayFit whether it is worth drawing at a scale
+   */
+  public static Drawing largestFitting(
+      List<Scale> series,
+      Box real,
+      double width,
+      double height,
+      Predicate<Scale> mayFit,
+      Function<Scale, Drawing> draw) {
     return series.stream()
         .filter(scale -> scale.toPaper(real.width()) <= width)
         .filter(scale -> scale.toPaper(real.height()) <= height)
+        .filter(mayFit)
         .map(draw)
         .filter(drawing -> drawing.fits(width, height))
         .findFirst()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -35,6 +36,30 @@ class ScaleTest {
   @Test
   void whatFitsNowhereIsRefused() {
     assertThatThrownBy(() -> fitting(5)).hasMessageContaining("fits at no scale");
+  }
+
+  @Test
+  void scalesThatCannotFitAreNotDrawn() {
+    List<Scale> drawn = new ArrayList<>();
+    Drawing drawing =
+        Scale.largestFitting(
+            Scale.METRIC,
+            new Box(0, 0, 900, 0),
+            100,
+            100,
+            scale -> scale.real() > 15,
+            scale -> {
+              drawn.add(scale);
+              Point end = new Point(scale.toPaper(1900), 0);
+              return Drawing.toScale(
+                  "a",
+                  "A",
+                  "A line.",
+                  scale,
+                  List.of(Mark.Path.line(Point.ORIGIN, end, Pen.OUTLINE)));
+            });
+    assertThat(drawing.scale()).isEqualTo(new Scale(1, 20));
+    assertThat(drawn).containsExactly(new Scale(1, 20));
   }
 
   @Test
