@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 class LabelsTest {
 
-  private static final double PAPER = 60;
+  private static final double PAPER = 30;
   private static final double ROUNDING = 1e-6;
 
   private final Labels labels = new Labels();
@@ -33,11 +33,11 @@ class LabelsTest {
     List<Box> kept = new ArrayList<>();
     List<Line2D> leaders = new ArrayList<>();
     for (int i = 0; i < 10; i++) {
-      Box box = Box.at(somewhere(random), random.nextDouble(8), random.nextDouble(8));
+      Box box = Box.at(somewhere(random), random.nextDouble(4), random.nextDouble(4));
       labels.reserve(box);
       kept.add(box);
     }
-    for (int i = 0; i < 10; i++) {
+    for (int i = 0; i < 30; i++) {
       List<Mark> marks =
           i % 2 == 0
               ? labels.on(somewhere(random), words(i))
@@ -65,7 +65,7 @@ class LabelsTest {
 
   @Test
   void leadersGoRoundWhatStandsBesideTheirPoint() {
-    Box wall = new Box(1, -20, 2, 20);
+    Box wall = new Box(0.3, -20, 0.35, 20);
     labels.reserve(wall);
     Mark.Path leader = (Mark.Path) labels.near(Point.ORIGIN, words(1)).getFirst();
     assertThat(inside(wall).intersectsLine(line(leader))).isFalse();
