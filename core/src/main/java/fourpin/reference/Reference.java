@@ -32,6 +32,8 @@ public final class Reference {
       table("equilibrium_moisture.csv", TemperatureCurve::of);
   private static final Catalogue<GlassStress> GLASS = table("glass_stresses.csv", GlassStress::of);
 
+  private static final Catalogue<Colour> COLOURS = table("colours.csv", Colour::of);
+
   private Reference() {}
 
   private static <T extends Listed> Catalogue<T> table(String file, Function<Row, T> make) {
@@ -68,6 +70,20 @@ public final class Reference {
               .find(wood.name())
               .orElseGet(() -> ELASTIC_RATIOS.get(ElasticRatios.rowOf(wood.kind())));
       case PanelProduct panel -> ELASTIC_RATIOS.get(ElasticRatios.rowOf(panel.family()));
+    };
+  }
+
+  /** What woods, panels, and what else is seen of a case look like. */
+  public static Catalogue<Colour> colours() {
+    return COLOURS;
+  }
+
+  /** That of a wood, or of its kind; that of a panel's family. */
+  public static Colour colourOf(Substance substance) {
+    return switch (substance) {
+      case Wood wood ->
+          COLOURS.find(wood.name()).orElseGet(() -> COLOURS.get(ElasticRatios.rowOf(wood.kind())));
+      case PanelProduct panel -> COLOURS.get(ElasticRatios.rowOf(panel.family()));
     };
   }
 

@@ -57,6 +57,10 @@ record Row(NamedCsvRecord fields) {
     return Double.parseDouble(text(column));
   }
 
+  int whole(String column) {
+    return Integer.parseInt(text(column));
+  }
+
   Quantity quantity(String column, QuantityUnit unit) {
     return Quantity.of(number(column), unit);
   }

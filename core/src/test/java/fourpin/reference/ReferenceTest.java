@@ -34,7 +34,8 @@ class ReferenceTest {
             Reference.standards(),
             Reference.glassStresses(),
             Reference.powerLaws(),
-            Reference.moisture())
+            Reference.moisture(),
+            Reference.colours())
         .flatMap(table -> table.rows().stream());
   }
 
@@ -321,5 +322,28 @@ class ReferenceTest {
             .toArray();
     int half = sorted.length / 2;
     return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
+  }
+
+  @Test
+  void everySubstanceHasAColourOfAScreen() {
+    assertThat(Reference.substances().rows())
+        .map(Reference::colourOf)
+        .allSatisfy(
+            colour ->
+                assertThat(List.of(colour.red(), colour.green(), colour.blue()))
+                    .allSatisfy(part -> assertThat(part).isBetween(0, 255)));
+  }
+
+  /** As the Wood Handbook describes them: walnut darker than cherry, cherry than maple. */
+  @Test
+  void darkWoodsAreDark() {
+    assertThat(light("walnut, black")).isLessThan(light("cherry, black"));
+    assertThat(light("cherry, black")).isLessThan(light("oak, white"));
+    assertThat(light("oak, white")).isLessThan(light("maple, sugar"));
+  }
+
+  private static int light(String wood) {
+    Colour colour = Reference.colourOf(Reference.woods().get(wood));
+    return colour.red() + colour.green() + colour.blue();
   }
 }

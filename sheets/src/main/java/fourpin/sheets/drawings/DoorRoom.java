@@ -11,13 +11,14 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The openings that doors close, one block for each door; how doors are made is not planned. */
-final class DoorRoom {
+public final class DoorRoom {
 
   static final String WORDS = "doors: room only, not planned";
 
   private DoorRoom() {}
 
-  static List<Box> of(BuiltCase built) {
+  /** From left to right. */
+  public static List<Box> of(BuiltCase built) {
     return built.order().doors().stream()
         .flatMap(doors -> built.bays().stream().flatMap(bay -> of(built, bay, doors.perBay())))
         .toList();

@@ -86,7 +86,7 @@ public record Drafter(LengthStyle style, double width, double height) {
   }
 
   /** The words as a name for files: small letters, digits and hyphens; never empty. */
-  static String name(String... words) {
+  public static String name(String... words) {
     String joined = String.join("-", words).toLowerCase(Locale.ROOT);
     String plain = joined.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
     return plain.isEmpty() ? "drawing" : plain;

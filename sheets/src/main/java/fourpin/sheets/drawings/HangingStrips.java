@@ -9,17 +9,25 @@ import fourpin.job.Edging;
 import java.util.List;
 
 /** Edge strips that are taller than their shelf: tops flush, so that they hang below it. */
-final class HangingStrips {
+public final class HangingStrips {
+
+  /** A strip over the part's whole edge. */
+  public record Strip(EdgeBand band, Box box) {}
 
   private HangingStrips() {}
 
-  /** Each strip in space, over the part's whole edge; none for parts that stand. */
+  /** Each strip in space; none for parts that stand. */
   static List<Box> of(Part part) {
+    return strips(part).stream().map(Strip::box).toList();
+  }
+
+  /** Each strip; none for parts that stand. */
+  public static List<Strip> strips(Part part) {
     return part.edging().stream()
         .filter(band -> part.thicknessAxis() == Axis.Z && band.face().axis() != Axis.Z)
         .filter(band -> band.edging().kind() == Edging.Kind.STRIP)
         .filter(band -> band.edging().height().isMoreThan(part.thickness()))
-        .map(band -> box(part, band))
+        .map(band -> new Strip(band, box(part, band)))
         .toList();
   }
 

@@ -3,6 +3,7 @@ package fourpin.shop.packet;
 import fourpin.plan.Plan;
 import fourpin.sheets.packet.Packet;
 import fourpin.sheets.packet.PdfPacket;
+import fourpin.sheets.solid.Solid;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,6 +21,8 @@ public final class PlanFiles {
     files.add(PacketFile.of("plan.json", PlanJson.text(plan)));
     files.add(PacketFile.of("cut-list.csv", tables.cutList().text()));
     files.add(PacketFile.of("buying.csv", tables.buying().text()));
+    Solid.byName(plan)
+        .forEach((name, solid) -> files.add(PacketFile.of(name + ".glb", Glb.write(solid))));
     packet
         .svgs()
         .forEach((name, svg) -> files.add(PacketFile.of("drawings/" + name + ".svg", svg)));

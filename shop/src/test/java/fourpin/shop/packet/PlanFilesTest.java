@@ -118,8 +118,12 @@ class PlanFilesTest {
   @ParameterizedTest
   @MethodSource("examples")
   void holdsEveryFileOfAPacket(Path example) throws IOException {
-    Map<String, String> files = contents(PlanFiles.of(plan(example)));
+    Plan plan = plan(example);
+    Map<String, String> files = contents(PlanFiles.of(plan));
 
+    assertThat(files.keySet())
+        .filteredOn(name -> name.endsWith(".glb"))
+        .hasSameSizeAs(plan.cases());
     assertThat(files).containsKeys("packet.pdf", "plan.json", "cut-list.csv", "buying.csv");
     assertThat(files.keySet()).filteredOn(n -> n.startsWith("drawings/")).hasSizeGreaterThan(5);
     assertThat(files.values()).allSatisfy(text -> assertThat(text).isNotEmpty());
