@@ -67,7 +67,7 @@ final class BayForm {
 
   static final Form.Pick ONE_LOAD = Form.Pick.oneAtMost(HOLDS, LOAD);
 
-  private static final Form<Stated> FORM =
+  static final Form<Stated> FORM =
       new Form<>(
           "a bay",
           List.of(WIDTH, FIXED_SHELVES, SHELVES, SUPPORTS, HOLDS, LOAD, ROWS_BACK, LEVELS_UP),
@@ -79,6 +79,7 @@ final class BayForm {
   static final Kind<List<Stated>> KIND =
       new Short<>(
           NUMBER,
+          "",
           n -> Collections.nCopies(n, Stated.NOTHING),
           new ListOf<>(FORM, CaseOrder.MOST_BAYS));
 
@@ -90,7 +91,7 @@ final class BayForm {
     return new Word<>(
         reader.what(),
         "25 lb/ft, 40 lb/sq ft, 37 kg/m or 50 kg/m2",
-        new Word.Shape.Measure(),
+        Word.Shape.Measure.ANY,
         (text, c) -> reader.read(text).then(BayForm::plausible));
   }
 

@@ -15,11 +15,12 @@ import java.util.stream.Collectors;
  * @param make the value, or nothing with a complaint; asked only when every key was good, and
  *     dropped if it left a complaint
  */
-record Form<T>(String what, List<Key<?>> keys, List<Pick> picks, Function<Values, Optional<T>> make)
+public record Form<T>(
+    String what, List<Key<?>> keys, List<Pick> picks, Function<Values, Optional<T>> make)
     implements Kind<T> {
 
   /** Keys that stand for each other. */
-  record Pick(Take take, List<Key<?>> keys) {
+  public record Pick(Take take, List<Key<?>> keys) {
 
     static Pick one(Key<?>... keys) {
       return new Pick(Take.EXACTLY_ONE, List.of(keys));
@@ -35,7 +36,7 @@ record Form<T>(String what, List<Key<?>> keys, List<Pick> picks, Function<Values
   }
 
   /** How many of them must be there. */
-  enum Take {
+  public enum Take {
     EXACTLY_ONE,
     AT_MOST_ONE
   }

@@ -146,7 +146,7 @@ final class JobForm {
     return new Word<>(
         "the finest part printed",
         "1/32 or 0.5 mm",
-        new Word.Shape.Measure(),
+        Word.Shape.Measure.ANY,
         (text, c) -> new LengthReader(c.unit()).read(text).then(JobForm::style));
   }
 

@@ -4,10 +4,10 @@ package fourpin.shop.file;
  * A key of a group. Two keys are the same only if they are one object, so that a value can be asked
  * for by its key and no other.
  */
-final class Key<T> {
+public final class Key<T> {
 
   /** Whether it must be there. */
-  enum Need {
+  public enum Need {
     REQUIRED,
     OPTIONAL
   }
@@ -37,23 +37,23 @@ final class Key<T> {
     return new Key<>(name, kind, Need.OPTIONAL, standard, meaning);
   }
 
-  String name() {
+  public String name() {
     return name;
   }
 
-  Kind<T> kind() {
+  public Kind<T> kind() {
     return kind;
   }
 
-  Need need() {
+  public Need need() {
     return need;
   }
 
-  String standard() {
+  public String standard() {
     return standard;
   }
 
-  String meaning() {
+  public String meaning() {
     return meaning;
   }
 }

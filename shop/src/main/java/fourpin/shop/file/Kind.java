@@ -3,7 +3,7 @@ package fourpin.shop.file;
 import java.util.Optional;
 
 /** What a value in the file can be: how it is read, and what its reader expects. */
-sealed interface Kind<T> permits Word, ListOf, Named, Short, Form, OneOf {
+public sealed interface Kind<T> permits Word, ListOf, Named, Short, Form, OneOf {
 
   /** The value, or nothing, with every complaint left at the spot. */
   Optional<T> read(Spot spot);

@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param most items
  */
-record ListOf<T>(Kind<T> item, int most) implements Kind<List<T>> {
+public record ListOf<T>(Kind<T> item, int most) implements Kind<List<T>> {
 
   @Override
   public String what() {

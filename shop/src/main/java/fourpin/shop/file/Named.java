@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * @param what the thing is: "a case"
  * @param most things
  */
-record Named<T>(String what, Kind<T> thing, int most) implements Kind<List<T>> {
+public record Named<T>(String what, Kind<T> thing, int most) implements Kind<List<T>> {
 
   static final int LONGEST = 30;
 

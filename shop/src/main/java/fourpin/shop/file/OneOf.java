@@ -11,10 +11,10 @@ import java.util.Optional;
  * @param forms by the word that stands under {@link #KEY}, in the order of the documents; each has
  *     that key too
  */
-record OneOf<T>(String what, Map<String, Form<? extends T>> forms) implements Kind<T> {
+public record OneOf<T>(String what, Map<String, Form<? extends T>> forms) implements Kind<T> {
 
   /** The key that tells the kind. */
-  static final String KEY = "kind";
+  public static final String KEY = "kind";
 
   @Override
   public Optional<T> read(Spot spot) {

@@ -23,6 +23,7 @@ final class PanelForms {
   private static final Kind<Joint> JOINT =
       new Short<>(
           JOINT_KIND,
+          KIND.name(),
           kind -> new Joint(kind, Optional.empty()),
           Form.of("a joint", List.of(KIND, DEPTH), v -> new Joint(v.get(KIND), v.find(DEPTH))));
   private static final Key<Joint> TOP =

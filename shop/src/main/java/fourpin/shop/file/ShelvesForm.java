@@ -44,6 +44,7 @@ final class ShelvesForm {
   static final Kind<Stated> KIND =
       new Short<>(
           NUMBER,
+          COUNT.name(),
           ShelvesForm::number,
           new Form<>(
               "shelves",

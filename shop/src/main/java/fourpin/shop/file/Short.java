@@ -8,10 +8,12 @@ import java.util.function.Function;
  * A value that may be written short, as a single value.
  *
  * @param word the short way
+ * @param key of the full way, under which the short way stands there; empty where there is none
  * @param lengthen what the short way stands for
  * @param full the full way
  */
-record Short<S, T>(Word<S> word, Function<S, T> lengthen, Kind<T> full) implements Kind<T> {
+public record Short<S, T>(Word<S> word, String key, Function<S, T> lengthen, Kind<T> full)
+    implements Kind<T> {
 
   @Override
   public String what() {

@@ -1,5 +1,6 @@
 package fourpin.shop.file;
 
+import fourpin.job.Material;
 import fourpin.measure.Reading;
 import java.util.List;
 import java.util.Optional;
@@ -11,15 +12,21 @@ import java.util.function.BiFunction;
  * @param example of what to write
  * @param shape what other programs can know of it
  */
-record Word<T>(
+public record Word<T>(
     String what, String example, Shape shape, BiFunction<String, Context, Reading<T>> reader)
     implements Kind<T> {
 
   /** What can be said of a value without reading it. */
-  sealed interface Shape {
+  public sealed interface Shape {
 
-    /** A number with or without a unit, or a length with feet and fractions. */
-    record Measure() implements Shape {}
+    /**
+     * A number with or without a unit, or a length with feet and fractions.
+     *
+     * @param least and {@code most} that it can be, with their units; empty where it depends
+     */
+    record Measure(String least, String most) implements Shape {
+      static final Measure ANY = new Measure("", "");
+    }
 
     /** Digits, perhaps with decimals. */
     record Number(Grain grain, double least, double most) implements Shape {}
@@ -30,12 +37,15 @@ record Word<T>(
     /** One of some words, or another name for one of them. */
     record Row(List<String> names) implements Shape {}
 
+    /** The name of a material of the job, of one of some kinds. */
+    record OfMaterial(List<Material.Kind> kinds) implements Shape {}
+
     /** Words of the maker's own, not longer than that. */
     record Free(int longest) implements Shape {}
   }
 
   /** Whether a number has decimals. */
-  enum Grain {
+  public enum Grain {
     WHOLE,
     DECIMAL
   }

@@ -44,7 +44,7 @@ final class Words {
     return new Word<>(
         "a length",
         "31 1/2 in or 800 mm",
-        new Shape.Measure(),
+        new Shape.Measure(least, most),
         (text, c) ->
             new LengthReader(c.unit()).read(text).then(l -> within(l, low, high, text, c.unit())));
   }
@@ -173,7 +173,7 @@ final class Words {
     return new Word<>(
         reader.what(),
         example,
-        new Shape.Measure(),
+        Shape.Measure.ANY,
         (text, c) -> reader.read(text).then(q -> within(q, least, most, c.unit())));
   }
 
@@ -217,7 +217,7 @@ final class Words {
     return new Word<>(
         "the name of a material",
         "oak-ply",
-        new Shape.Free(Named.LONGEST),
+        new Shape.OfMaterial(fit),
         (text, c) ->
             c.materials().isEmpty() || c.materials().containsKey(text)
                 ? ofKind(text, c, fit)
@@ -254,7 +254,7 @@ final class Words {
 
   private static Shape shape(Setting setting) {
     return switch (setting.kind()) {
-      case LENGTH, LINE_LOAD -> new Shape.Measure();
+      case LENGTH, LINE_LOAD -> new Shape.Measure(setting.least(), setting.most());
       case NUMBER -> number(setting, Grain.DECIMAL);
       case COUNT -> number(setting, Grain.WHOLE);
       case CHOICE -> new Shape.Choice(setting.choices());

@@ -8,49 +8,80 @@ import fourpin.job.CaseOrder;
 import fourpin.job.Setting;
 import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
-import fourpin.sheets.packet.Words;
-import fourpin.shop.edit.JobText;
 import fourpin.shop.edit.Route;
 import fourpin.shop.edit.Value;
+import fourpin.shop.fields.Field;
+import fourpin.shop.fields.FileFields;
+import fourpin.shop.fields.Target;
+import fourpin.shop.file.Forms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What stands under each bay of the drawing. */
 final class BayFields {
 
-  private final State state;
-  private final JobText text;
-  private final CaseOrder order;
-  private final Route aCase;
-  private final Words words;
-  private final StatedBays bays;
+  /** What makers seldom state of one bay alone. */
+  private static final List<String> SELDOM =
+      List.of("fixed-shelves", "load", "rows-back", "levels-up");
 
-  BayFields(State state, CaseOrder order) {
-    this.state = state;
-    this.text = state.text();
-    this.order = order;
-    this.aCase = Route.of("cases", order.name());
-    this.words = new Words(state.job());
-    this.bays = StatedBays.of(state, order);
+  /** The fields of a bay. @param seldom those that few look for */
+  record Column(List<Field> first, List<Field> seldom) {
+
+    Stream<Field> all() {
+      return Stream.concat(first.stream(), seldom.stream());
+    }
+  }
+
+  private final AtCase at;
+
+  BayFields(AtCase at) {
+    this.at = at;
+  }
+
+  /** How many there are. */
+  Field count() {
+    return new Field(
+        new Field.Shown(
+            "bays", "Bays", List.of(), Integer.toString(at.bays().count()), "", "side by side"),
+        at.route().to("bays"),
+        this::resized);
+  }
+
+  /** What is no number goes into the file's words, so that its reader says what is wrong. */
+  private List<Target> resized(String typed) {
+    String words = typed.strip();
+    boolean number = words.matches("[1-9]\\d?") && Integer.parseInt(words) <= CaseOrder.MOST_BAYS;
+    return List.of(
+        number
+            ? at.bays().resized(Integer.parseInt(words))
+            : Target.put(at.route().to("bays"), Value.of(words)));
+  }
+
+  /** All of them. */
+  Stream<Field> all() {
+    return Stream.concat(Stream.of(count()), columns().stream().flatMap(Column::all));
   }
 
   /** From the left. */
-  List<List<Field>> columns() {
-    List<List<Field>> columns = new ArrayList<>();
-    for (int bay = 1; bay <= order.bays().size(); bay++) {
-      columns.add(column(bay));
+  List<Column> columns() {
+    List<Column> columns = new ArrayList<>();
+    for (int bay = 1; bay <= at.order().bays().size(); bay++) {
+      int number = bay;
+      columns.add(new Column(first(bay), SELDOM.stream().map(key -> seldom(number, key)).toList()));
     }
     return columns;
   }
 
-  private List<Field> column(int bay) {
+  private List<Field> first(int bay) {
     String id = "bay-" + bay + "-";
     return List.of(
         new Field(
             new Field.Shown(
                 id + "width", "Clear width", List.of(), bayWord(bay, "width"), clear(bay), ""),
-            typed -> bays.with(bay, "width", value(typed))),
+            route(bay, "width"),
+            typed -> at.bays().with(bay, "width", value(typed))),
         new Field(
             new Field.Shown(
                 id + "count",
@@ -59,7 +90,8 @@ final class BayFields {
                 count(bay),
                 Integer.toString(heights(bay).size()),
                 ""),
-            typed -> bays.shelves(bay, "count", value(typed))),
+            route(bay, "shelves"),
+            typed -> at.bays().shelves(bay, "count", value(typed))),
         new Field(
             new Field.Shown(
                 id + "at",
@@ -68,14 +100,33 @@ final class BayFields {
                 shelvesAt(bay),
                 String.join(", ", heights(bay)),
                 "upper faces, from the foot"),
+            route(bay, "shelves"),
             typed ->
-                bays.shelves(
-                    bay,
-                    "at",
-                    typed.isBlank() ? Optional.empty() : Optional.of(Field.listed(typed)))),
+                at.bays()
+                    .shelves(
+                        bay,
+                        "at",
+                        typed.isBlank() ? Optional.empty() : Optional.of(Field.listed(typed)))),
         new Field(
             new Field.Shown(id + "holds", "Holds", things(), bayWord(bay, "holds"), "", ""),
-            typed -> bays.with(bay, "holds", value(typed))));
+            route(bay, "holds"),
+            typed -> at.bays().with(bay, "holds", value(typed))));
+  }
+
+  private Field seldom(int bay, String key) {
+    return new FileFields(at.text(), new JobKnown(at.state()))
+        .field(
+            "bay-" + bay + "-" + key,
+            Forms.BAY,
+            key,
+            bayWord(bay, key),
+            route(bay, key),
+            now -> at.bays().with(bay, key, now));
+  }
+
+  /** Problems tell bays by their numbers. */
+  private Route route(int bay, String key) {
+    return at.route().to("bays").item(bay, at.bays().count()).to(key);
   }
 
   private static Optional<Value> value(String typed) {
@@ -83,18 +134,20 @@ final class BayFields {
   }
 
   private String bayWord(int bay, String key) {
-    return bays.value(bay, key).map(Desk::words).orElse("");
+    return at.bays().value(bay, key).map(Desk::words).orElse("");
   }
 
   private String count(int bay) {
-    return bays.value(bay, "shelves")
+    return at.bays()
+        .value(bay, "shelves")
         .flatMap(v -> v instanceof Value.Text ? Optional.of(v) : v.at(Route.of("count")))
         .map(Desk::words)
         .orElse("");
   }
 
   private String shelvesAt(int bay) {
-    return bays.value(bay, "shelves")
+    return at.bays()
+        .value(bay, "shelves")
         .flatMap(v -> v.at(Route.of("at")))
         .map(Desk::words)
         .orElse("");
@@ -102,9 +155,10 @@ final class BayFields {
 
   private List<Field.Choice> things() {
     String all =
-        text.word(aCase.to("holds"))
-            .or(() -> text.word(aCase.to("load")))
-            .orElseGet(() -> words.value(state.job().settings(), Setting.SHELF_LOAD));
+        at.text()
+            .word(at.route().to("holds"))
+            .or(() -> at.text().word(at.route().to("load")))
+            .orElseGet(() -> at.words().value(at.state().job().settings(), Setting.SHELF_LOAD));
     List<Field.Choice> choices = new ArrayList<>();
     choices.add(new Field.Choice("", "as the case: " + all));
     Reference.things().rows().stream()
@@ -115,10 +169,10 @@ final class BayFields {
 
   /** As it comes out, whatever was stated. */
   private String clear(int bay) {
-    return state
-        .built(order)
+    return at.state()
+        .built(at.order())
         .flatMap(built -> space(built, bay))
-        .map(space -> CaseFields.plain(words.number(space.clear().size(Axis.X))))
+        .map(space -> plain(at.words().number(space.clear().size(Axis.X))))
         .orElse("");
   }
 
@@ -128,22 +182,27 @@ final class BayFields {
 
   /** The upper faces of the adjustable shelves of a bay, from the bottom up. */
   List<String> heights(int bay) {
-    return state
-        .built(order)
+    return at.state()
+        .built(at.order())
         .map(
             built ->
                 grid(bay).stream()
                     .flatMap(g -> g.seats().stream())
                     .map(seat -> built.part(seat.shelf()).box().high().z())
                     .sorted()
-                    .map(h -> CaseFields.plain(words.number(h)))
+                    .map(h -> plain(at.words().number(h)))
                     .toList())
         .orElse(List.of());
   }
 
   Optional<BayGrid> grid(int bay) {
-    return state.plan().grids().stream()
-        .filter(g -> g.caseName().equals(order.name()) && g.bay() == bay)
+    return at.state().plan().grids().stream()
+        .filter(g -> g.caseName().equals(at.order().name()) && g.bay() == bay)
         .findFirst();
+  }
+
+  /** A printed length as it may be typed: the nearest hole is taken, so that is near enough. */
+  static String plain(String printed) {
+    return printed.replace("≈ ", "");
   }
 }

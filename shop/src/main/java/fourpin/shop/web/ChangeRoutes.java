@@ -2,15 +2,20 @@ package fourpin.shop.web;
 
 import fourpin.casework.Finding;
 import fourpin.job.CaseOrder;
+import fourpin.measure.Reading;
 import fourpin.sheets.packet.Words;
+import fourpin.shop.fields.Complaints;
+import fourpin.shop.fields.Field;
+import fourpin.shop.fields.Part;
+import fourpin.shop.fields.Target;
 import fourpin.shop.yaml.Problem;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** What browsers can have changed in a job. */
 final class ChangeRoutes {
@@ -25,6 +30,8 @@ final class ChangeRoutes {
 
   void add(RoutesConfig routes) {
     add(routes, "put", this::put);
+    add(routes, "leave", this::leave);
+    add(routes, "begin", this::begin);
     add(routes, "move", this::move);
     add(routes, "divide", this::divide);
     add(routes, "join", this::join);
@@ -44,21 +51,21 @@ final class ChangeRoutes {
 
   private void put(Asked asked) {
     State seen = asked.seen();
-    CaseOrder order = seen.order(asked.form("case"));
+    AtCase at = new AtCase(seen, seen.order(asked.form("case")));
     String typed = asked.form("value");
-    CaseFields fields = new CaseFields(seen, order);
-    Field field = fields.field(asked.form("field")).orElseThrow(NotFoundResponse::new);
-    if (typed.strip().equals(field.shown().written())) {
-      answer(asked, seen, new Answer.Same(asked.newest()), field, typed);
-      return;
-    }
-    Answer answer =
-        field
-            .target()
-            .apply(typed)
-            .map(t -> desk.change(asked.id(), t.on(seen), asked.by(), why(field, typed)))
-            .orElseGet(() -> new Answer.Same(asked.newest()));
+    Field field =
+        DesignPage.field(at, View.of(asked).open(), asked.form("field"))
+            .orElseThrow(NotFoundResponse::new);
+    List<Target> targets =
+        typed.strip().equals(field.shown().written()) ? List.of() : field.targets().apply(typed);
+    Answer answer = change(asked, seen, targets, why(field, typed));
     answer(asked, seen, answer, field, typed);
+  }
+
+  private Answer change(Asked asked, State seen, List<Target> targets, String why) {
+    return targets.isEmpty()
+        ? new Answer.Same(asked.newest())
+        : desk.change(asked.id(), Target.edits(targets, seen.text()), asked.by(), why);
   }
 
   private static String why(Field field, String typed) {
@@ -69,32 +76,89 @@ final class ChangeRoutes {
     String id = field.shown().id();
     switch (answer) {
       case Answer.Wrong(State now, List<Problem> problems) -> {
-        Problem first = problems.getFirst();
-        DesignPage.Trouble trouble = new DesignPage.Trouble(typed, first.rule(), first.remedy());
+        Problem first = first(problems, field);
+        boolean elsewhere = !Complaints.isAbout(first, field.at());
+        String rule = (elsewhere ? first.thing() + ": " : "") + first.rule();
         said(
             asked,
             seen,
             now,
             HttpStatus.UNPROCESSABLE_CONTENT,
-            field.shown().label() + " was not changed: " + first.rule() + ".",
-            Map.of(id, trouble));
+            field.shown().label() + " was not changed: " + rule + ".",
+            Map.of(id, DesignPage.Typed.wrong(typed, rule, first.remedy())));
       }
-      case Answer.Taken(State now, String by, String theirs) -> {
-        DesignPage.Trouble trouble =
-            new DesignPage.Trouble(
-                typed,
-                by + " has changed it to " + theirs + " since you looked",
-                "enter yours again if it is to stand");
-        said(
-            asked,
-            seen,
-            now,
-            HttpStatus.CONFLICT,
-            field.shown().label() + " was not changed: somebody else was first.",
-            Map.of(id, trouble));
-      }
+      case Answer.Taken(State now, String by, String theirs) ->
+          said(
+              asked,
+              seen,
+              now,
+              HttpStatus.CONFLICT,
+              field.shown().label() + " was not changed: somebody else was first.",
+              Map.of(
+                  id,
+                  DesignPage.Typed.wrong(
+                      typed,
+                      by + " has changed it to " + theirs + " since you looked",
+                      "enter yours again if it is to stand")));
       case Answer other -> said(asked, seen, other, field.shown().label() + " is changed.");
     }
+  }
+
+  /** The one about the field, if there is one. */
+  private static Problem first(List<Problem> problems, Field field) {
+    return problems.stream()
+        .filter(p -> Complaints.isAbout(p, field.at()))
+        .findFirst()
+        .orElse(problems.getFirst());
+  }
+
+  private void leave(Asked asked) {
+    State seen = asked.seen();
+    Part part =
+        parts(asked, seen)
+            .flatMap(p -> p.part(asked.form("part")).stream())
+            .findFirst()
+            .orElseThrow(NotFoundResponse::new);
+    String why = part.title() + " left out";
+    said(asked, seen, change(asked, seen, part.leave().stream().toList(), why), why + ".");
+  }
+
+  private static Stream<Part> parts(Asked asked, State seen) {
+    AtCase at = new AtCase(seen, seen.order(asked.form("case")));
+    return View.of(asked).open().parts(at).stream();
+  }
+
+  /** A group that was not there. */
+  private void begin(Asked asked) {
+    State seen = asked.seen();
+    Part.Begin begin =
+        parts(asked, seen)
+            .flatMap(p -> p.begin(asked.form("part")).stream())
+            .findFirst()
+            .orElseThrow(NotFoundResponse::new);
+    Begun begun = Begun.of(begin, asked);
+    if (!begun.missing().isEmpty()) {
+      begunWrong(asked, seen, asked.newest(), begun.missing(), begin);
+      return;
+    }
+    switch (begin.targets().apply(begun.words())) {
+      case Reading.Bad<List<Target>>(String rule, String remedy) ->
+          begunWrong(asked, seen, asked.newest(), begun.wrong(rule, remedy), begin);
+      case Reading.Good<List<Target>>(List<Target> targets) -> {
+        Answer answer = change(asked, seen, targets, begin.title());
+        if (answer instanceof Answer.Wrong(State now, List<Problem> problems)) {
+          begunWrong(asked, seen, now, begun.wrong(problems), begin);
+        } else {
+          said(asked, seen, answer, begin.title() + ": done.");
+        }
+      }
+    }
+  }
+
+  private void begunWrong(
+      Asked asked, State seen, State now, Map<String, DesignPage.Typed> typed, Part.Begin begin) {
+    String notice = begin.title() + ": not yet; see there.";
+    said(asked, seen, now, HttpStatus.UNPROCESSABLE_CONTENT, notice, typed);
   }
 
   private void said(Asked asked, State seen, Answer answer, String done) {
@@ -129,15 +193,20 @@ final class ChangeRoutes {
       State now,
       HttpStatus status,
       String notice,
-      Map<String, DesignPage.Trouble> troubles) {
-    String name = asked.form("case");
-    DesignPage page = new DesignPage(now, pages.token(asked.http()), name, notice, troubles);
+      Map<String, DesignPage.Typed> typed) {
+    View view = View.of(asked);
+    DesignPage page = new DesignPage(now, pages.token(asked.http()), view, notice, typed);
     boolean scripted = asked.isScripted();
     if (!scripted && status == HttpStatus.OK) {
       asked
           .http()
           .redirect(
-              page.base() + "?case=" + Addresses.encoded(page.caseName()), HttpStatus.SEE_OTHER);
+              page.base()
+                  + "?case="
+                  + Addresses.encoded(page.caseName())
+                  + "&open="
+                  + page.open().name(),
+              HttpStatus.SEE_OTHER);
       return;
     }
     asked.http().status(status);
@@ -145,7 +214,7 @@ final class ChangeRoutes {
       pages.show(asked.http(), "design", Map.of("page", page));
       return;
     }
-    DesignPage before = new DesignPage(seen, page.token(), name, "", Map.of());
+    DesignPage before = new DesignPage(seen, page.token(), view, "", Map.of());
     pages.show(
         asked.http(),
         "update",
@@ -158,26 +227,24 @@ final class ChangeRoutes {
     int bay = asked.number("bay");
     int shelf = asked.number("shelf");
     int level = asked.number("level");
-    Target target = Wishes.moved(seen, order, bay, shelf, level).orElseThrow(NotFoundResponse::new);
+    List<Target> targets = Wishes.moved(seen, order, bay, shelf, level);
+    if (targets.isEmpty()) {
+      throw new NotFoundResponse();
+    }
     String unit = " " + new Words(seen.job()).unit();
     String to = Wishes.level(seen, order, bay, level).orElse("") + unit;
-    change(
-        asked, seen, Optional.of(target), "Shelf " + shelf + " of bay " + bay + " moved to " + to);
+    wish(asked, seen, targets, "Shelf " + shelf + " of bay " + bay + " moved to " + to);
   }
 
-  private void change(Asked asked, State seen, Optional<Target> target, String why) {
-    Answer answer =
-        target
-            .map(t -> desk.change(asked.id(), t.on(seen), asked.by(), why))
-            .orElseGet(() -> new Answer.Same(asked.newest()));
-    said(asked, seen, answer, why + ".");
+  private void wish(Asked asked, State seen, List<Target> targets, String why) {
+    said(asked, seen, change(asked, seen, targets, why), why + ".");
   }
 
   private void divide(Asked asked) {
     State seen = asked.seen();
     CaseOrder order = seen.order(asked.form("case"));
     int bay = asked.number("bay");
-    change(asked, seen, Wishes.divided(seen, order, bay), "Bay " + bay + " divided");
+    wish(asked, seen, Wishes.divided(seen, order, bay), "Bay " + bay + " divided");
   }
 
   private void join(Asked asked) {
@@ -185,7 +252,7 @@ final class ChangeRoutes {
     CaseOrder order = seen.order(asked.form("case"));
     int bay = asked.number("bay");
     String why = "Bays " + bay + " and " + (bay + 1) + " made one";
-    change(asked, seen, Wishes.joined(seen, order, bay), why);
+    wish(asked, seen, Wishes.joined(seen, order, bay), why);
   }
 
   /** Does what a remedy says, if the finding is gone by it. */
@@ -195,18 +262,17 @@ final class ChangeRoutes {
     Finding finding = at(seen.plan().findings(), which[0]);
     Finding.Remedy remedy = at(finding.remedies(), which[which.length - 1]);
     CaseOrder order = seen.order(finding.place().caseName());
-    Optional<Target> target = remedy.stated().flatMap(s -> Wishes.cured(seen, order, finding, s));
+    List<Target> targets =
+        remedy.stated().map(s -> Wishes.cured(seen, order, finding, s)).orElse(List.of());
     Answer answer =
-        target
-            .map(
-                t ->
-                    desk.change(
-                        asked.id(),
-                        t.on(seen),
-                        asked.by(),
-                        remedy.what(),
-                        p -> Wishes.unproven(p, finding)))
-            .orElseGet(() -> new Answer.Refused(asked.newest(), "This takes a maker's hand."));
+        targets.isEmpty()
+            ? new Answer.Refused(asked.newest(), "This takes a maker's hand.")
+            : desk.change(
+                asked.id(),
+                Target.edits(targets, seen.text()),
+                asked.by(),
+                remedy.what(),
+                p -> Wishes.unproven(p, finding));
     said(asked, seen, answer, "Done: " + remedy.what() + ".");
   }
 

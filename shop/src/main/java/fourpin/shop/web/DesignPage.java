@@ -4,39 +4,46 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseOrder;
 import fourpin.measure.Figure;
 import fourpin.sheets.packet.Words;
+import fourpin.shop.fields.Field;
+import fourpin.shop.fields.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The page on which a case is designed. */
 public final class DesignPage {
 
-  /** A field as it stands on the page. */
-  public record Box(Field.Shown shown, Optional<Trouble> trouble) {
+  /** A field as it stands on the page. @param trouble what is wrong with it, in sentences */
+  public record Box(Field.Shown shown, String value, Optional<String> trouble) {}
 
-    /** What stands in it: what was typed, where that was not taken. */
-    public String value() {
-      return trouble.map(Trouble::typed).orElse(shown.written());
+  /**
+   * What was typed and not taken.
+   *
+   * @param trouble why, in sentences; nothing where only what stands beside it was wrong
+   */
+  record Typed(String words, Optional<String> trouble) {
+
+    static Typed wrong(String words, String rule, String remedy) {
+      return new Typed(words, Optional.of(sentences(rule, remedy)));
     }
-  }
 
-  /** Why something that was typed was not taken. */
-  public record Trouble(String typed, String rule, String remedy) {
-
-    /** In sentences. */
-    public String words() {
+    static String sentences(String rule, String remedy) {
       String end = remedy.endsWith("?") ? "" : ".";
       return capital(rule) + ". " + capital(remedy) + end;
     }
   }
 
-  /** Fields under a heading. */
-  public record Group(String title, List<Box> boxes) {}
+  /** What stands under a bay. @param seldom what few look for */
+  public record Column(int bay, List<Box> boxes, List<Box> seldom) {
 
-  /** What stands under a bay. */
-  public record Column(int bay, List<Box> boxes) {}
+    /** Whether anything of that is stated. */
+    public boolean showsSeldom() {
+      return seldom.stream().anyMatch(b -> !b.value().isEmpty());
+    }
+  }
 
   /** The figure of the whole job that makers look at first. */
   public record Sum(String title, Cell cell) {}
@@ -44,31 +51,40 @@ public final class DesignPage {
   private static final List<String> FIRST_SUMS =
       List.of("job/holes", "job/boring-time", "job/stock-to-buy", "job/price");
 
+  private final AtCase at;
   private final State state;
   private final CaseOrder order;
+  private final Drawer open;
   private final String token;
   private final String notice;
-  private final Map<String, Trouble> troubles;
+  private final Map<String, Typed> typed;
   private final Optional<Board> board;
-  private final List<Group> groups;
+  private final List<Part> parts;
   private final List<Column> columns;
 
   /**
    * @param token that its forms show
    * @param notice what happened last; empty when the page is opened
-   * @param troubles with what was typed, by the id of the field
+   * @param typed what was typed and not taken, by the id of the field
    */
-  DesignPage(
-      State state, String token, String caseName, String notice, Map<String, Trouble> troubles) {
+  DesignPage(State state, String token, View view, String notice, Map<String, Typed> typed) {
     this.token = token;
     this.state = state;
-    this.order = state.order(caseName);
+    this.order = state.order(view.caseName());
+    this.at = new AtCase(state, order);
+    this.open = view.open();
     this.notice = notice;
-    this.troubles = Map.copyOf(troubles);
+    this.typed = Map.copyOf(typed);
     this.board = Board.of(state, order);
-    CaseFields fields = new CaseFields(state, order);
-    this.groups = groups(fields);
-    this.columns = columns(new BayFields(state, order));
+    this.parts = open.parts(at);
+    this.columns = columns(new BayFields(at));
+  }
+
+  /** The field of that id among all that are shown. */
+  static Optional<Field> field(AtCase at, Drawer open, String id) {
+    return Stream.concat(open.parts(at).stream().flatMap(Part::allFields), new BayFields(at).all())
+        .filter(f -> f.shown().id().equals(id))
+        .findFirst();
   }
 
   public String base() {
@@ -116,15 +132,22 @@ public final class DesignPage {
     return new Sheets(state, order).all();
   }
 
-  public List<Group> groups() {
-    return groups;
+  public List<Drawer> drawers() {
+    return List.of(Drawer.values());
   }
 
-  private List<Group> groups(CaseFields fields) {
-    return fields.groups().stream()
-        .filter(g -> !g.fields().isEmpty())
-        .map(g -> new Group(g.title(), boxes(g.fields())))
-        .toList();
+  /** The drawer whose fields are shown. */
+  public Drawer open() {
+    return open;
+  }
+
+  public List<Part> parts() {
+    return parts;
+  }
+
+  /** How many bays there are. */
+  public Box bayCount() {
+    return box(new BayFields(at).count().shown());
   }
 
   public List<Column> columns() {
@@ -133,24 +156,47 @@ public final class DesignPage {
 
   private List<Column> columns(BayFields fields) {
     List<Column> all = new ArrayList<>();
-    for (List<Field> column : fields.columns()) {
-      all.add(new Column(all.size() + 1, boxes(column)));
+    for (BayFields.Column column : fields.columns()) {
+      all.add(new Column(all.size() + 1, boxes(column.first()), boxes(column.seldom())));
     }
     return all;
   }
 
   private List<Box> boxes(List<Field> all) {
-    return all.stream()
-        .map(f -> new Box(f.shown(), Optional.ofNullable(troubles.get(f.shown().id()))))
-        .toList();
+    return all.stream().map(f -> box(f.shown())).toList();
+  }
+
+  public Box box(Field.Shown shown) {
+    Optional<Typed> was = Optional.ofNullable(typed.get(shown.id()));
+    return new Box(
+        shown, was.map(Typed::words).orElse(shown.written()), was.flatMap(Typed::trouble));
+  }
+
+  /** What is wrong with a group that was to be begun; nothing that its blanks do not say. */
+  public Optional<String> trouble(Part.Begin begin) {
+    return Optional.ofNullable(typed.get(begin.id())).flatMap(Typed::trouble);
+  }
+
+  /** Whether somebody is about to begin it. */
+  public boolean isBegun(Part.Begin begin) {
+    return typed.containsKey(begin.id());
   }
 
   /** Every field of the page. */
   List<Box> allBoxes() {
     List<Box> all = new ArrayList<>();
-    groups().forEach(g -> all.addAll(g.boxes()));
-    columns().forEach(c -> all.addAll(c.boxes()));
+    parts().forEach(p -> all.addAll(boxes(p.allFields().toList())));
+    all.add(bayCount());
+    columns().forEach(c -> Stream.of(c.boxes(), c.seldom()).forEach(all::addAll));
     return all;
+  }
+
+  /** What else there is of parts: where that differs, fields come or go, or are filled in anew. */
+  List<String> outline() {
+    return parts().stream()
+        .flatMap(Part::all)
+        .map(p -> p.id() + p.begins().stream().map(b -> b.id() + isBegun(b)).toList())
+        .toList();
   }
 
   public List<Sum> sums() {

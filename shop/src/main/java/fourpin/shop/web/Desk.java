@@ -129,11 +129,11 @@ final class Desk {
   /**
    * Makes a change, on top of whatever others have saved since it was begun.
    *
-   * @param edit in the terms of what was seen
+   * @param edits in the terms of what was seen; all are made, or none
    * @param why in a few words, for the list of revisions
    */
-  Answer change(DocumentId id, fourpin.shop.edit.Edit edit, String by, String why) {
-    return change(id, edit, by, why, _ -> Optional.empty());
+  Answer change(DocumentId id, List<fourpin.shop.edit.Edit> edits, String by, String why) {
+    return change(id, edits, by, why, _ -> Optional.empty());
   }
 
   /**
@@ -141,13 +141,13 @@ final class Desk {
    */
   Answer change(
       DocumentId id,
-      fourpin.shop.edit.Edit edit,
+      List<fourpin.shop.edit.Edit> edits,
       String by,
       String why,
       Function<Plan, Optional<String>> objection) {
     for (int tries = 0; tries < MOST_TRIES; tries++) {
       State newest = newest(id).orElseThrow();
-      Optional<Answer> answer = onto(newest, edit, by, why, objection);
+      Optional<Answer> answer = onto(newest, edits, by, why, objection);
       if (answer.isPresent()) {
         return answer.get();
       }
@@ -158,33 +158,48 @@ final class Desk {
 
   private Optional<Answer> onto(
       State newest,
-      fourpin.shop.edit.Edit edit,
+      List<fourpin.shop.edit.Edit> edits,
       String by,
       String why,
       Function<Plan, Optional<String>> objection) {
-    return switch (newest.text().with(edit)) {
-      case Edited.Conflict(_, Optional<Value> now) when now.equals(edit.change().value()) ->
-          Optional.of(new Answer.Same(newest));
-      case Edited.Conflict(_, Optional<Value> now) ->
-          Optional.of(
-              new Answer.Taken(
-                  newest, newest.revision().by(), now.map(Desk::words).orElse("nothing")));
-      case Edited.Refused(_, String reason) ->
-          Optional.of(new Answer.Refused(newest, "It was not changed: " + reason + "."));
-      case Edited.Done(JobText made, _) when made.text().equals(newest.text().text()) ->
-          Optional.of(new Answer.Same(newest));
-      case Edited.Done(JobText made, _) ->
-          switch (read(made.text())) {
-            case JobReader.Outcome.Refused refused ->
-                Optional.of(new Answer.Wrong(newest, problems(refused)));
-            case JobReader.Outcome.Good(Job job) -> {
-              Read would = new Read(made, job, Planner.plan(job));
-              Optional<String> against = objection.apply(would.plan());
-              yield against.isPresent()
-                  ? Optional.of(new Answer.Refused(newest, against.get()))
-                  : saved(newest, would, by, why);
-            }
-          };
+    JobText made = newest.text();
+    for (fourpin.shop.edit.Edit edit : edits) {
+      switch (made.with(edit)) {
+        case Edited.Done(JobText next, _) -> made = next;
+        case Edited.Conflict(_, Optional<Value> now) when now.equals(edit.change().value()) -> {}
+        case Edited.Conflict(_, Optional<Value> now) -> {
+          return Optional.of(taken(newest, now));
+        }
+        case Edited.Refused(_, String reason) -> {
+          return Optional.of(new Answer.Refused(newest, "It was not changed: " + reason + "."));
+        }
+      }
+    }
+    return made.text().equals(newest.text().text())
+        ? Optional.of(new Answer.Same(newest))
+        : keep(newest, made, by, why, objection);
+  }
+
+  private static Answer taken(State newest, Optional<Value> now) {
+    return new Answer.Taken(newest, newest.revision().by(), now.map(Desk::words).orElse("nothing"));
+  }
+
+  private Optional<Answer> keep(
+      State newest,
+      JobText made,
+      String by,
+      String why,
+      Function<Plan, Optional<String>> objection) {
+    return switch (read(made.text())) {
+      case JobReader.Outcome.Refused refused ->
+          Optional.of(new Answer.Wrong(newest, problems(refused)));
+      case JobReader.Outcome.Good(Job job) -> {
+        Read would = new Read(made, job, Planner.plan(job));
+        Optional<String> against = objection.apply(would.plan());
+        yield against.isPresent()
+            ? Optional.of(new Answer.Refused(newest, against.get()))
+            : saved(newest, would, by, why);
+      }
     };
   }
 

@@ -126,9 +126,9 @@ final class JobRoutes {
   // The page of a job
 
   private void design(Context http) {
-    String name = Objects.requireNonNullElse(http.queryParam("case"), "");
     DesignPage page =
-        new DesignPage(new Asked(http, desk).newest(), pages.token(http), name, "", Map.of());
+        new DesignPage(
+            new Asked(http, desk).newest(), pages.token(http), View.of(http), "", Map.of());
     pages.show(http, "design", Map.of("page", page));
   }
 

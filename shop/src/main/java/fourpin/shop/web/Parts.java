@@ -34,7 +34,8 @@ public record Parts(Scope scope, List<DesignPage.Box> boxes) {
         before.allBoxes().stream().collect(Collectors.toMap(b -> b.shown().id(), b -> b));
     List<DesignPage.Box> boxes = now.allBoxes();
     boolean same =
-        former.size() == boxes.size()
+        before.outline().equals(now.outline())
+            && former.size() == boxes.size()
             && boxes.stream().allMatch(b -> former.containsKey(b.shown().id()));
     return new Parts(
         same ? Scope.SOME_FIELDS : Scope.ALL_FIELDS,

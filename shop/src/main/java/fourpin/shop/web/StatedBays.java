@@ -5,6 +5,7 @@ import fourpin.shop.edit.Change;
 import fourpin.shop.edit.JobText;
 import fourpin.shop.edit.Route;
 import fourpin.shop.edit.Value;
+import fourpin.shop.fields.Target;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -48,16 +49,16 @@ record StatedBays(JobText text, Route aCase, int count) {
   }
 
   /** Puts something under a key of a bay, or takes it away. */
-  Optional<Target> with(int bay, String key, Optional<Value> now) {
+  List<Target> with(int bay, String key, Optional<Value> now) {
     if (now.isEmpty() && value(bay, key).isEmpty()) {
-      return Optional.empty();
+      return List.of();
     }
     if (hasOwnRoutes()) {
       Route route = all().item(bay, count).to(key);
-      return Optional.of(
+      return List.of(
           new Target(route, now.<Change>map(Change.Put::new).orElseGet(Change.Remove::new)));
     }
-    return Optional.of(put(replaced(each(), bay, keyed(each().get(bay - 1), key, now))));
+    return List.of(put(replaced(each(), bay, keyed(each().get(bay - 1), key, now))));
   }
 
   /** All of them, however they are stated. */
@@ -125,7 +126,7 @@ record StatedBays(JobText text, Route aCase, int count) {
    *
    * @param key count or at
    */
-  Optional<Target> shelves(int bay, String key, Optional<Value> now) {
+  List<Target> shelves(int bay, String key, Optional<Value> now) {
     Optional<Value> former = value(bay, "shelves");
     SequencedMap<String, Value> entries = new LinkedHashMap<>();
     if (former.isPresent() && former.get() instanceof Value.Group(var stated)) {

@@ -1,6 +1,5 @@
 package fourpin.shop.web;
 
-import de.siegmar.fastcsv.reader.CsvReader;
 import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.measure.LengthReader;
@@ -11,14 +10,9 @@ import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
 import fourpin.shop.edit.JobText;
 import fourpin.shop.edit.Value;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -51,9 +45,6 @@ record Survey(Map<String, String> answers) {
           "particleboard");
 
   static final List<String> BACKS = List.of("groove", "applied", "none");
-
-  /** First sizes that makers start from; every one of them is in the job to be changed. */
-  private static final Map<String, String[]> STARTS = starts();
 
   Survey {
     answers = Map.copyOf(answers);
@@ -131,7 +122,7 @@ record Survey(Map<String, String> answers) {
   }
 
   private String startText(String name) {
-    return Objects.requireNonNull(STARTS.get(name), name)[inches() ? 0 : 1];
+    return Starts.of(inches()).get(name);
   }
 
   private LengthStyle style() {
@@ -188,7 +179,8 @@ record Survey(Map<String, String> answers) {
     }
 
     private int shelves() {
-      long openings = height.minus(start("kick")).wholeTimes(thing.height().plus(start("opening")));
+      long openings =
+          height.minus(start("kick.height")).wholeTimes(thing.height().plus(start("opening")));
       return (int) Math.clamp(openings - 1, 1, MOST_BAYS);
     }
 
@@ -232,9 +224,9 @@ record Survey(Map<String, String> answers) {
           "material",
           material,
           "length",
-          startText("sheet-length"),
+          startText("sheet.length"),
           "width",
-          startText("sheet-width"));
+          startText("sheet.width"));
     }
 
     private Value aCase() {
@@ -258,17 +250,17 @@ record Survey(Map<String, String> answers) {
                   "pins",
                   words(
                       "diameter",
-                      startText("pin"),
+                      startText("pins.diameter"),
                       "stem",
-                      startText("stem"),
+                      startText("pins.stem"),
                       "reach",
-                      startText("reach")))));
+                      startText("pins.reach")))));
       stated.put("holds", Value.of(thing.name()));
       if (!answer(BACK).equals("none")) {
         String kind = answer(BACK).equals("applied") ? "applied" : "groove";
         stated.put("back", words("kind", kind, "material", "back"));
       }
-      stated.put("kick", words("height", startText("kick"), "material", "panel"));
+      stated.put("kick", words("height", startText("kick.height"), "material", "panel"));
       stated.put("settings", words("hole-depth", startText("hole-depth")));
       return Value.group(stated);
     }
@@ -279,19 +271,6 @@ record Survey(Map<String, String> answers) {
         group.put(keysAndWords[i], Value.of(keysAndWords[i + 1]));
       }
       return Value.group(group);
-    }
-  }
-
-  private static Map<String, String[]> starts() {
-    try (InputStream in =
-            Objects.requireNonNull(Survey.class.getResourceAsStream("survey-starts.csv"));
-        var rows = CsvReader.builder().ofNamedCsvRecord(in, StandardCharsets.UTF_8)) {
-      Map<String, String[]> starts = new LinkedHashMap<>();
-      rows.forEach(
-          r -> starts.put(r.getField("name"), new String[] {r.getField("inch"), r.getField("mm")}));
-      return starts;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 }

@@ -10,9 +10,9 @@ import fourpin.job.CaseOrder;
 import fourpin.measure.Length;
 import fourpin.plan.Plan;
 import fourpin.sheets.packet.Words;
-import fourpin.shop.edit.Change;
 import fourpin.shop.edit.Route;
 import fourpin.shop.edit.Value;
+import fourpin.shop.fields.Target;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,12 +24,12 @@ final class Wishes {
   private Wishes() {}
 
   /** A shelf on another level. @return nothing if there is no such shelf or level */
-  static Optional<Target> moved(State seen, CaseOrder order, int bay, int shelf, int level) {
+  static List<Target> moved(State seen, CaseOrder order, int bay, int shelf, int level) {
 
-    List<String> heights = new ArrayList<>(new BayFields(seen, order).heights(bay));
+    List<String> heights = new ArrayList<>(new BayFields(new AtCase(seen, order)).heights(bay));
     Optional<String> to = level(seen, order, bay, level);
     if (to.isEmpty() || shelf < 1 || shelf > heights.size()) {
-      return Optional.empty();
+      return List.of();
     }
     heights.set(shelf - 1, to.get());
     List<Value> values = heights.stream().map(Value::of).toList();
@@ -40,26 +40,31 @@ final class Wishes {
   static Optional<String> level(State seen, CaseOrder order, int bay, int level) {
     Optional<BuiltCase> built = seen.built(order);
     Optional<BayGrid> grid =
-        new BayFields(seen, order).grid(bay).filter(g -> level >= 1 && level <= g.levels().size());
+        new BayFields(new AtCase(seen, order))
+            .grid(bay)
+            .filter(g -> level >= 1 && level <= g.levels().size());
     if (built.isEmpty() || grid.isEmpty() || grid.get().seats().isEmpty()) {
       return Optional.empty();
     }
     Part part = built.get().part(grid.get().seats().getFirst().shelf());
     Length top = grid.get().levels().get(level - 1).underside().plus(part.thickness());
-    return Optional.of(CaseFields.plain(new Words(seen.job()).number(top)));
+    return Optional.of(BayFields.plain(new Words(seen.job()).number(top)));
   }
 
   /** Two bays of half the room that a partition of the case's wood leaves. */
-  static Optional<Target> divided(State seen, CaseOrder order, int bay) {
+  static List<Target> divided(State seen, CaseOrder order, int bay) {
     Words words = new Words(seen.job());
 
-    return seen.built(order)
+    return seen
+        .built(order)
         .flatMap(b -> b.bays().stream().filter(s -> s.number() == bay).findFirst())
         .map(BaySpace::clear)
         .map(clear -> clear.size(Axis.X).minus(thickness(seen, order)).over(2))
         .filter(Length::isPositive)
         .filter(_ -> order.bays().size() < CaseOrder.MOST_BAYS)
-        .map(half -> StatedBays.of(seen, order).divided(bay, CaseFields.plain(words.number(half))));
+        .map(half -> StatedBays.of(seen, order).divided(bay, BayFields.plain(words.number(half))))
+        .stream()
+        .toList();
   }
 
   private static Length thickness(State seen, CaseOrder order) {
@@ -71,22 +76,20 @@ final class Wishes {
   }
 
   /** A bay and the next as one. @return nothing if there is no next */
-  static Optional<Target> joined(State seen, CaseOrder order, int bay) {
+  static List<Target> joined(State seen, CaseOrder order, int bay) {
     boolean last = bay < 1 || bay >= order.bays().size();
-    return last ? Optional.empty() : Optional.of(StatedBays.of(seen, order).joined(bay));
+    return last ? List.of() : List.of(StatedBays.of(seen, order).joined(bay));
   }
 
   /** What a cure states. */
-  static Optional<Target> cured(
-      State seen, CaseOrder order, Finding finding, Finding.Stated stated) {
+  static List<Target> cured(State seen, CaseOrder order, Finding finding, Finding.Stated stated) {
     return switch (stated) {
       case Finding.Stated.OfSetting(var setting, String value) ->
-          Optional.of(
-              new Target(
-                  Route.of("cases", order.name(), "settings", setting.key()),
-                  new Change.Put(Value.of(value))));
+          List.of(
+              Target.put(
+                  Route.of("cases", order.name(), "settings", setting.key()), Value.of(value)));
       case Finding.Stated.Partition() ->
-          bayOf(seen, finding).flatMap(bay -> divided(seen, order, bay));
+          bayOf(seen, finding).map(bay -> divided(seen, order, bay)).orElse(List.of());
     };
   }
 

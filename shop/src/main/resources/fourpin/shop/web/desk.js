@@ -35,6 +35,7 @@ document.addEventListener("htmx:configRequest", (event) => {
   if (!head() || event.detail.verb !== "post") return;
   event.detail.parameters.set("seen", head().dataset.seen);
   event.detail.parameters.set("token", head().dataset.token);
+  event.detail.parameters.set("open", document.getElementById("fields").dataset.open);
 });
 
 // A field that somebody is typing in stays as it is when the answer to another one comes.

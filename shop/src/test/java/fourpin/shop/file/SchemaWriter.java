@@ -141,7 +141,7 @@ final class SchemaWriter {
   private static ObjectNode shape(Shape shape) {
     ObjectNode schema = JSON.createObjectNode();
     switch (shape) {
-      case Shape.Measure() -> {
+      case Shape.Measure _ -> {
         types(schema, "number", "string");
         schema.put("minimum", 0).put("pattern", STARTS_A_NUMBER);
       }
@@ -156,12 +156,15 @@ final class SchemaWriter {
         names.forEach(any.addObject().putArray("enum")::add);
         any.addObject().put("type", "string");
       }
-      case Shape.Free(int longest) -> {
-        types(schema, "string", "number", "boolean");
-        schema.put("minLength", 1).put("maxLength", longest).put("pattern", "^\\s*[^\\n]+\\s*$");
-      }
+      case Shape.OfMaterial _ -> free(schema, Named.LONGEST);
+      case Shape.Free(int longest) -> free(schema, longest);
     }
     return schema;
+  }
+
+  private static void free(ObjectNode schema, int longest) {
+    types(schema, "string", "number", "boolean");
+    schema.put("minLength", 1).put("maxLength", longest).put("pattern", "^\\s*[^\\n]+\\s*$");
   }
 
   private static BigDecimal plain(double number) {

@@ -47,13 +47,32 @@ class DesignTest {
 
   private HttpResponse<String> put(String job, String seen, String field, String value) {
     return caller.post(
-        job + "/put", "seen", seen, "case", "bookcase", "field", field, "value", value);
+        job + "/put",
+        "seen",
+        seen,
+        "case",
+        "bookcase",
+        "open",
+        drawer(field),
+        "field",
+        field,
+        "value",
+        value);
+  }
+
+  /** Where a field lies. */
+  private static String drawer(String field) {
+    return switch (field.split("_")[0]) {
+      case "settings" -> "HABITS";
+      case "supports" -> "SHELVES";
+      default -> "SIZES";
+    };
   }
 
   @Test
   void aFieldChangesItsLineOfTheFileAndNothingElse() {
     String job = caller.bring(readingRoom());
-    HttpResponse<String> answer = put(job, caller.seen(job), "width", "6' 7 1/2\"");
+    HttpResponse<String> answer = put(job, caller.seen(job), "outside_width", "6' 7 1/2\"");
     assertThat(answer.statusCode()).isEqualTo(200);
     assertThat(answer.body()).contains("Width is changed.").containsPattern(">79\\W½</text>");
     assertThat(caller.file(job)).isEqualTo(readingRoom().replace("width: 80", "width: 6' 7 1/2\""));
@@ -61,13 +80,13 @@ class DesignTest {
 
   @ParameterizedTest
   @CsvSource({
-    "width, '9,5', a comma in a length",
-    "width, '', the key width is missing",
+    "outside_width, '9,5', a comma in a length",
+    "outside_width, '', the key width is missing",
     "bays, 13, whole number",
     "bay-2-holds, bricks, do not list it",
     "bay-2-at, '40 1/2, 12', not above the one before",
-    "set-pitch, 3 ft, from 8 mm to 200 mm",
-    "pin-diameter, <b>, not a length",
+    "settings_pitch, 3 ft, from 8 mm to 200 mm",
+    "supports_pins_diameter, <b>, not a length",
   })
   void whatCannotBeIsSaidAtTheFieldAndKept(String field, String typed, String rule) {
     String job = caller.bring(readingRoom());
@@ -84,14 +103,16 @@ class DesignTest {
   @Test
   void aFieldLeftEmptyGoesBackToWhatIsUsual() {
     String job = caller.bring(readingRoom());
-    put(job, caller.seen(job), "set-end-play", "");
+    put(job, caller.seen(job), "settings_end-play", "");
     assertThat(caller.file(job)).isEqualTo(readingRoom().replace("      end-play: 1/8\n", ""));
   }
 
   @Test
   void withoutScriptsTheWholePageComes() {
     String job = caller.bring(readingRoom());
-    String[] form = {"seen", caller.seen(job), "case", "bookcase", "field", "width", "value", "81"};
+    String[] form = {
+      "seen", caller.seen(job), "case", "bookcase", "field", "outside_width", "value", "81"
+    };
     HttpResponse<String> good = caller.submit(job + "/put", form);
     assertThat(good.statusCode()).isEqualTo(303);
     form[1] = caller.seen(job);
@@ -104,8 +125,8 @@ class DesignTest {
   @Test
   void changesAreTakenBackAndBroughtBackStepByStep() {
     String job = caller.bring(readingRoom());
-    put(job, caller.seen(job), "width", "81");
-    put(job, caller.seen(job), "height", "80");
+    put(job, caller.seen(job), "outside_width", "81");
+    put(job, caller.seen(job), "outside_height", "80");
     String last = caller.file(job);
     caller.post(job + "/undo", "seen", caller.seen(job), "case", "");
     assertThat(caller.file(job)).isEqualTo(readingRoom().replace("width: 80", "width: 81"));
@@ -123,10 +144,10 @@ class DesignTest {
   void twoPeopleOnDifferentFieldsBothHaveTheirWay() {
     String job = caller.bring(readingRoom());
     String seen = caller.seen(job);
-    put(job, seen, "width", "81");
-    HttpResponse<String> second = put(job, seen, "height", "80");
+    put(job, seen, "outside_width", "81");
+    HttpResponse<String> second = put(job, seen, "outside_height", "80");
     assertThat(second.statusCode()).isEqualTo(200);
-    assertThat(Caller.element(second.body(), "form", "f-width")).contains("value=\"81\"");
+    assertThat(Caller.element(second.body(), "form", "f-outside_width")).contains("value=\"81\"");
     assertThat(caller.file(job))
         .isEqualTo(
             readingRoom().replace("width: 80", "width: 81").replace("height: 84", "height: 80"));
@@ -136,10 +157,10 @@ class DesignTest {
   void twoPeopleOnOneFieldAreTold() {
     String job = caller.bring(readingRoom());
     String seen = caller.seen(job);
-    put(job, seen, "width", "81");
-    HttpResponse<String> second = put(job, seen, "width", "82");
+    put(job, seen, "outside_width", "81");
+    HttpResponse<String> second = put(job, seen, "outside_width", "82");
     assertThat(second.statusCode()).isEqualTo(409);
-    assertThat(Caller.element(second.body(), "form", "f-width"))
+    assertThat(Caller.element(second.body(), "form", "f-outside_width"))
         .contains("value=\"82\"", "has changed it to 81 since you looked");
     assertThat(caller.file(job)).contains("width: 81");
   }
@@ -253,7 +274,7 @@ class DesignTest {
   void aFileDoesNotUndoWhatOthersDidMeanwhile() {
     String job = caller.bring(readingRoom());
     String seen = caller.seen(job);
-    put(job, seen, "width", "81");
+    put(job, seen, "outside_width", "81");
     HttpResponse<String> answer = caller.upload(job + "/file", readingRoom(), "seen", seen);
     assertThat(answer.statusCode()).isEqualTo(409);
     assertThat(caller.file(job)).contains("width: 81");
