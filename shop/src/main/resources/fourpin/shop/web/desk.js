@@ -90,7 +90,7 @@ function lay(handle, level) {
   const at = Math.min(Math.max(level, 1), all.length);
   handle.setAttribute("aria-valuenow", at);
   handle.setAttribute("aria-valuetext", handle.dataset.heights.split("|")[at - 1]);
-  handle.querySelector(".grip").setAttribute("y", all[at - 1]);
+  for (const rect of handle.querySelectorAll("rect")) rect.setAttribute("y", all[at - 1]);
   say("Shelf at " + handle.dataset.heights.split("|")[at - 1]);
 }
 
@@ -145,6 +145,11 @@ document.addEventListener("pointerdown", (event) => {
   handle.setPointerCapture(event.pointerId);
   handle.classList.add("moving");
 });
+
+// A finger on a shelf moves it, and does not scroll: browsers do not mind the style touch-action within a picture.
+document.addEventListener("touchstart", (event) => {
+  if (event.target.closest(".handle")) event.preventDefault();
+}, { passive: false });
 
 document.addEventListener("pointermove", (event) => {
   const handle = event.target.closest && event.target.closest(".handle.moving");

@@ -1,0 +1,129 @@
+package fourpin.shop.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A phone at the bench: let in by a code, away from the network for a while, and back. */
+@ExtendWith(OneBrowser.class)
+class BenchInBrowserTest {
+
+  @TempDir static Path folder;
+
+  private static Caller caller;
+  private static Relay relay;
+  private static String job;
+
+  private final Browser browser;
+
+  BenchInBrowserTest(Browser browser) {
+    this.browser = browser;
+  }
+
+  @BeforeAll
+  static void start() throws IOException {
+    caller = Caller.at(folder);
+    relay = Relay.to(caller.port());
+    job = caller.bring(Files.readString(Path.of("..", "examples", "reading-room.yaml")));
+  }
+
+  @AfterAll
+  static void stop() {
+    relay.close();
+    caller.close();
+  }
+
+  @AfterEach
+  void nothingWentWrongBehindThePage() {
+    assertThat(browser.faults()).isEmpty();
+  }
+
+  private String code() {
+    browser.openAnew(caller.origin() + "/devices");
+    browser.press("Pair a device");
+    browser.await("a code", () -> browser.has(".code output"));
+    return browser.text(".code output");
+  }
+
+  private void openOnPhone(String path) {
+    browser.openAnew(relay.origin() + path);
+    browser.on(Screen.PHONE, Screen.Scheme.LIGHT);
+  }
+
+  private String shown() {
+    return browser.attribute(".step.now", "data-step");
+  }
+
+  @Test
+  void aPhoneIsPairedTicksWithoutNetworkAndBringsItsTicksBack() {
+    openOnPhone(job + "/bench");
+    assertThat(browser.text("h1")).isEqualTo("Pair this device");
+    browser.type("#code", "0000 0000");
+    browser.press("Pair");
+    browser.awaitText("#trouble", "That code is not right");
+
+    String code = code();
+    openOnPhone(job + "/bench");
+    browser.type("#code", code);
+    browser.type("#name", "bench phone");
+    browser.press("Pair");
+    browser.awaitText("h1", "Jobs");
+
+    browser.open(relay.origin() + job + "/bench");
+    browser.awaitText("#done", "0 of ");
+    assertThat(browser.all(".step").stream().filter(s -> s.isDisplayed())).hasSize(1);
+    String first = shown();
+    browser.press("Done");
+    browser.await("the next step", () -> !shown().equals(first));
+    browser.await("the tick at the server", () -> held().contains("\"bench phone\""));
+
+    relay.is(Relay.Line.AWAY);
+    String second = shown();
+    browser.press("Done");
+    browser.awaitText("#net", "No network: 1 kept here until there is");
+    browser.open(relay.origin() + job + "/bench");
+    browser.awaitText("#done", "2 of ");
+    browser.run(
+        "location.hash = 'step-' + document.querySelector('.more').closest('.step').dataset.step; return 1");
+    browser.await("a counter", () -> browser.element(".step.now .more").isDisplayed());
+    String bored = shown();
+    browser.click(".step.now .more");
+    browser.click(".step.now .more");
+    browser.click(".step.now .more");
+    browser.click(".step.now .fewer");
+    assertThat(browser.text(".step.now .count")).isEqualTo("2");
+    browser.awaitText("#net", "No network: 2 kept here until there is");
+    assertThat(held()).doesNotContain("\"step\":\"" + second + "\"");
+
+    relay.is(Relay.Line.UP);
+    browser.run("dispatchEvent(new Event('online')); return 1");
+    browser.await("all at the server", () -> browser.text("#net").isEmpty());
+    assertThat(held())
+        .contains(
+            "{\"step\":\""
+                + second
+                + "\",\"state\":\"done\",\"counted\":0,\"device\":\"bench phone\"}")
+        .contains(
+            "{\"step\":\""
+                + bored
+                + "\",\"state\":\"open\",\"counted\":2,\"device\":\"bench phone\"}");
+
+    browser.openAnew(caller.origin() + job + "/bench");
+    browser.awaitText("#done", "2 of ");
+    browser.run("location.hash = 'step-" + second + "'; return 1");
+    browser.awaitText(".step.now .by", "Done, says bench phone");
+  }
+
+  private String held() {
+    String plan = Caller.first(caller.get(job + "/bench").body(), "data-plan=\"([^\"]*)\"");
+    return caller.get(job + "/ticks?plan=" + plan).body();
+  }
+}

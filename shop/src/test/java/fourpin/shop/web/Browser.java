@@ -1,0 +1,317 @@
+package fourpin.shop.web;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Stream;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.interactions.Interaction;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.Sequence;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * Chromium without a window, driven as people do: by pointer, finger and keys. What takes time is
+ * waited for by what comes of it.
+ */
+final class Browser implements AutoCloseable {
+
+  private static final Path FINDER =
+      Path.of("..", "shop", "src", "test", "sh", "browser.sh").toAbsolutePath().normalize();
+
+  /** Kept, because a logger that nobody holds forgets its level. */
+  private static final Logger DRIVERS_LOG = Logger.getLogger("org.openqa.selenium");
+
+  private static final Duration LONGEST_WAIT = Duration.ofSeconds(30);
+  private static final Duration BETWEEN_LOOKS = Duration.ofMillis(20);
+  private static final long LONGEST_INSTALL_MIN = 15;
+  private static final int STEPS_OF_A_DRAG = 6;
+
+  private final ChromeDriver driver;
+  private final Path downloads;
+  private Screen screen = Screen.DESK;
+
+  private Browser(ChromeDriver driver, Path downloads) {
+    this.driver = driver;
+    this.downloads = downloads;
+  }
+
+  /**
+   * @throws IllegalStateException with what is missing on this machine
+   */
+  static Browser start() {
+    DRIVERS_LOG.setLevel(Level.SEVERE);
+    try {
+      List<String> found = find();
+      Path downloads = Files.createTempDirectory("fourpin-downloads");
+      ChromeDriverService service =
+          new ChromeDriverService.Builder()
+              .usingDriverExecutable(Path.of(found.getLast()).toFile())
+              .build();
+      return new Browser(
+          new ChromeDriver(service, options(found.getFirst(), downloads)), downloads);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static List<String> find() throws IOException {
+    Process finder = new ProcessBuilder("sh", FINDER.toString()).redirectErrorStream(true).start();
+    List<String> said = finder.inputReader(StandardCharsets.UTF_8).readAllLines();
+    try {
+      if (!finder.waitFor(LONGEST_INSTALL_MIN, TimeUnit.MINUTES) || finder.exitValue() != 0) {
+        throw new IllegalStateException(String.join("\n", said));
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+    return said;
+  }
+
+  /** No sandbox: as root, as in most containers, Chromium has none. It sees our own pages only. */
+  private static ChromeOptions options(String browser, Path downloads) {
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.SEVERE);
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(browser);
+    options.addArguments("--headless=new", "--no-sandbox", "--disable-dev-shm-usage");
+    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
+    options.setExperimentalOption(
+        "prefs",
+        Map.of(
+            "download.default_directory",
+            downloads.toString(),
+            "plugins.always_open_pdf_externally",
+            true));
+    return options;
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+    try (Stream<Path> files = Files.list(downloads)) {
+      for (Path file : files.toList()) {
+        Files.delete(file);
+      }
+      Files.delete(downloads);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  // Looking
+
+  /** A page in a new tab, on a desk's screen, in the light; other tabs are shut. */
+  void openAnew(String address) {
+    List<String> old = List.copyOf(driver.getWindowHandles());
+    driver.switchTo().newWindow(WindowType.TAB);
+    String fresh = driver.getWindowHandle();
+    for (String tab : old) {
+      driver.switchTo().window(tab).close();
+    }
+    driver.switchTo().window(fresh);
+    faults();
+    on(Screen.DESK, Screen.Scheme.LIGHT);
+    open(address);
+  }
+
+  void open(String address) {
+    driver.get(address);
+  }
+
+  void on(Screen wanted, Screen.Scheme scheme) {
+    boolean finger = wanted.pointing() == Screen.Pointing.FINGER;
+    screen = wanted;
+    cdp(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of(
+            "width",
+            wanted.width(),
+            "height",
+            wanted.height(),
+            "deviceScaleFactor",
+            1,
+            "mobile",
+            finger));
+    cdp("Emulation.setTouchEmulationEnabled", Map.of("enabled", finger));
+    cdp(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "features",
+            List.of(
+                Map.of(
+                    "name",
+                    "prefers-color-scheme",
+                    "value",
+                    scheme == Screen.Scheme.DARK ? "dark" : "light"))));
+  }
+
+  private void cdp(String command, Map<String, Object> parameters) {
+    driver.executeCdpCommand(command, parameters);
+  }
+
+  String address() {
+    return Objects.requireNonNull(driver.getCurrentUrl());
+  }
+
+  WebElement element(String css) {
+    return driver.findElement(By.cssSelector(css));
+  }
+
+  List<WebElement> all(String css) {
+    return driver.findElements(By.cssSelector(css));
+  }
+
+  boolean has(String css) {
+    return !all(css).isEmpty();
+  }
+
+  /** What the browser shows of an element: nothing of what is hidden. */
+  String text(String css) {
+    return element(css).getText();
+  }
+
+  String attribute(String css, String name) {
+    return Objects.requireNonNullElse(element(css).getDomAttribute(name), "");
+  }
+
+  String value(String css) {
+    return Objects.requireNonNullElse(element(css).getDomProperty("value"), "");
+  }
+
+  /** What a script in the page answers. */
+  Object run(String script, Object... arguments) {
+    return Objects.requireNonNull(driver.executeScript(script, arguments));
+  }
+
+  double number(String script, Object... arguments) {
+    return ((Number) run(script, arguments)).doubleValue();
+  }
+
+  /** What stands under the finger that a screen reader follows. */
+  String focused() {
+    return (String)
+        run("const e = document.activeElement; return e.id || e.textContent.trim() || e.tagName;");
+  }
+
+  /** What scripts and the content policy complained of since this was asked last. */
+  List<String> faults() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .map(LogEntry::getMessage)
+        // Pages answer forms and what is missing with such codes on purpose.
+        .filter(m -> !m.contains("Failed to load resource"))
+        .toList();
+  }
+
+  byte[] picture() {
+    return driver.getScreenshotAs(OutputType.BYTES);
+  }
+
+  // Waiting
+
+  /** Until something is so; an element that was replaced meanwhile is looked at again. */
+  void await(String what, BooleanSupplier so) {
+    new WebDriverWait(driver, LONGEST_WAIT, BETWEEN_LOOKS)
+        .ignoring(StaleElementReferenceException.class)
+        .withMessage(what)
+        .until(_ -> so.getAsBoolean());
+  }
+
+  void awaitText(String css, String words) {
+    await("“" + words + "” in " + css, () -> has(css) && text(css).contains(words));
+  }
+
+  /** The file of a name that was downloaded; it is gone afterwards. */
+  byte[] downloaded(String name) {
+    Path file = downloads.resolve(name);
+    await("the download of " + name, () -> Files.exists(file));
+    try {
+      byte[] bytes = Files.readAllBytes(file);
+      Files.delete(file);
+      return bytes;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  // Doing
+
+  void click(String css) {
+    element(css).click();
+  }
+
+  /** Presses the button or link that says so. */
+  void press(String words) {
+    press("body", words);
+  }
+
+  void press(String within, String words) {
+    element(within)
+        .findElement(By.xpath(".//*[self::button or self::a][normalize-space()='" + words + "']"))
+        .click();
+  }
+
+  /** Types into a field in place of what stands there, and leaves it. */
+  void type(String css, String words) {
+    WebElement field = element(css);
+    field.sendKeys(Keys.chord(Keys.CONTROL, "a"), words.isEmpty() ? Keys.DELETE : words);
+    field.sendKeys(Keys.TAB);
+  }
+
+  /** Types wherever the focus is. */
+  void keys(CharSequence... keys) {
+    new Actions(driver).sendKeys(keys).perform();
+  }
+
+  /**
+   * Takes hold of a place and leaves it at another, by mouse or finger as the screen has it.
+   *
+   * @param from x and y in the window, as are those of {@code to}
+   */
+  void drag(int[] from, int[] to) {
+    PointerInput.Kind kind =
+        screen.pointing() == Screen.Pointing.FINGER
+            ? PointerInput.Kind.TOUCH
+            : PointerInput.Kind.MOUSE;
+    PointerInput hand = new PointerInput(kind, kind.name());
+    Sequence moves = new Sequence(hand, 0);
+    moves.addAction(at(hand, from[0], from[1]));
+    moves.addAction(hand.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
+    for (int i = 1; i <= STEPS_OF_A_DRAG; i++) {
+      moves.addAction(at(hand, between(from[0], to[0], i), between(from[1], to[1], i)));
+    }
+    moves.addAction(hand.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
+    driver.perform(List.of(moves));
+  }
+
+  private static int between(int from, int to, int step) {
+    return from + (to - from) * step / STEPS_OF_A_DRAG;
+  }
+
+  private static Interaction at(PointerInput hand, int x, int y) {
+    return hand.createPointerMove(Duration.ZERO, PointerInput.Origin.viewport(), x, y);
+  }
+}
