@@ -10,6 +10,7 @@ import java.util.List;
  * @param climate moisture of wood in the place's driest and dampest month, and how far solid parts
  *     move between them
  * @param sides how far the sides bow under their shelves
+ * @param feet what partitions bring down to the bottom
  * @param racking how far its top sways sideways, with the back and without
  * @param standing centre of gravity, pushes that tip it, anchors, load on the floor
  */
@@ -17,12 +18,14 @@ public record CaseAnswer(
     String caseName,
     List<Figure> climate,
     List<Figure> sides,
+    List<Figure> feet,
     List<Figure> racking,
     List<Figure> standing) {
 
   public CaseAnswer {
     climate = List.copyOf(climate);
     sides = List.copyOf(sides);
+    feet = List.copyOf(feet);
     racking = List.copyOf(racking);
     standing = List.copyOf(standing);
   }
@@ -31,6 +34,7 @@ public record CaseAnswer(
   public List<Figure> figures() {
     List<Figure> all = new ArrayList<>(climate);
     all.addAll(sides);
+    all.addAll(feet);
     all.addAll(racking);
     all.addAll(standing);
     return all;

@@ -41,12 +41,20 @@ public final class StrengthChecker {
       ShelfOnSupports read = reader.read(shelf);
       Verdict verdict = Verdict.of(read, plates);
       List<Figure> inSides =
-          new SupportFigures(read, verdict, supports.pin(shelf, reader), bow.at(shelf)).all();
+          shelf.role() == Part.Role.FIXED_SHELF
+              ? joints(built, reader, shelf).all()
+              : new SupportFigures(read, verdict, supports.pin(shelf, reader), bow.at(shelf)).all();
       answers.add(new ShelfFigures(read, verdict).answer(inSides));
     }
     for (List<Part> alike : grouped(shelves, shelf -> likeness(reader, shelf, supports))) {
       findings(reader, supports, bow, alike);
+      if (alike.getFirst().role() == Part.Role.FIXED_SHELF) {
+        JointFigures joints = joints(built, reader, alike.getFirst());
+        findings.addAll(new JointFindings(job, built.order().name(), alike, joints).all());
+      }
     }
+    PartitionFeet feet = new PartitionFeet(job, built, reader);
+    findings.addAll(feet.findings());
     findings.addAll(TallSides.of(job, built));
     Climate climate = new Climate(job, built);
     findings.addAll(climate.findings());
@@ -57,8 +65,13 @@ public final class StrengthChecker {
             built.order().name(),
             climate.figures(),
             bow.all(),
+            feet.all(),
             racking,
             new StandingFigures(job, built).all()));
+  }
+
+  private JointFigures joints(BuiltCase built, ShelfReader reader, Part shelf) {
+    return new JointFigures(job, built, shelf, reader.space(shelf), reader.read(shelf));
   }
 
   private void findings(ShelfReader reader, SupportReader supports, SideBow bow, List<Part> alike) {

@@ -136,7 +136,7 @@ final class SupportFigures {
   }
 
   /** The yield of one member in bearing; for dowels under 1/4 in by their diameter. */
-  private static Sourced reduction(double inches) {
+  static Sourced reduction(double inches) {
     Constant small = Reference.constant("NDS reduction of small dowels");
     Constant large = Reference.constant("NDS reduction of large dowels");
     double factor =

@@ -6,7 +6,9 @@ import static fourpin.validation.Check.published;
 import fourpin.strength.frame.Corner;
 import fourpin.strength.frame.ShearPanel;
 import fourpin.strength.frame.SwayFrame;
+import fourpin.strength.wood.DowelBearing;
 import fourpin.strength.wood.Slip;
+import fourpin.strength.wood.YieldedDowel;
 import java.util.List;
 
 /** Frames pushed out of square: panels in shear, fasteners that slide, corners that turn. */
@@ -69,6 +71,46 @@ final class FrameChecks {
             "NDS 2018",
             "11.3.6, as two public code copies have it",
             () -> Slip.nds(MM_PER_INCH / 4) * MM_PER_INCH / NEWTON_PER_POUND));
+  }
+
+  static List<Check> yielding() {
+    String suite =
+        "AWC, Structural Wood Design Solved Example Problems, as worked in a public test suite";
+    return List.of(
+        published(
+            "nail 0.148 x 3 in, side of 3/4 in, G 0.50, single shear",
+            "467.49",
+            "N",
+            0.7,
+            suite,
+            "E2.2 and its like; 105 lb in the table",
+            () -> yielded(0.148, 0.148, 0.75, 2.25, 0.5, 90_000, 2.2)),
+        published(
+            "No. 10 screw, sides of 1 1/2 in, G 0.55, one plane of two in double shear",
+            "519.80",
+            "N",
+            0.7,
+            suite,
+            "E2.4, half of 1039.6 N",
+            () -> yielded(0.152, 0.19, 1.5, 3, 0.55, 80_000, 2.4)));
+  }
+
+  /** Allowed at normal duration, N; inches and psi. */
+  private static double yielded(
+      double root,
+      double shank,
+      double side,
+      double main,
+      double gravity,
+      double steel,
+      double reduction) {
+    double bearing = DowelBearing.nds(gravity, shank * MM_PER_INCH, 0);
+    double diameter = root * MM_PER_INCH;
+    double moment = steel * MPA_PER_PSI * Math.pow(diameter, 3) / 6;
+    return new YieldedDowel(
+                diameter, side * MM_PER_INCH, main * MM_PER_INCH, bearing, bearing, moment)
+            .yieldsAt()
+        / reduction;
   }
 
   /** A glued panel of 4 x 8 ft under its push, sway of the head in inches. */

@@ -56,6 +56,10 @@ final class Validation {
             "`DowelBearing`; the NDS table rounds to 50 psi.",
             WoodChecks.bearing()),
         new Topic(
+            "Nails and screws pushed across",
+            "`YieldedDowel` over the reduction of the NDS.",
+            FrameChecks.yielding()),
+        new Topic(
             "Withdrawal of lag screws",
             "`Withdrawal.lagScrew`; the table is rounded to 1 lb.",
             WoodChecks.lagScrews()),

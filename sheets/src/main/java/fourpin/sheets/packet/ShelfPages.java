@@ -66,25 +66,31 @@ final class ShelfPages {
   }
 
   private List<Block> tables(Map<List<String>, List<ShelfAnswer>> alike) {
-    return List.of(
-        new Block.Heading("Shelves under their load"),
-        atStatedLoad(alike),
-        new Block.Heading("The same shelves edge by edge"),
-        Block.Paragraph.of(
-            "Front and back edge apart, on supports that push and never pull, at the stated load. A shelf rocks on "
-                + "one low support until enough stands on it; what this takes, and how far a support may lie low "
-                + "under the stated load, stands in the last columns."),
-        asPlates(alike),
-        new Block.Heading("Their supports in the sides"),
-        Block.Paragraph.of(
-            "Load on the most loaded support, and what two codes allow on it for loads that stay: the National Design "
-                + "Specification and Eurocode 5, which rest on different tests and margins. No standard for shelf pins "
-                + "was found; supports other than pins are held to what their maker rates them for, where the job states it."),
-        inSides(alike),
-        new Block.Heading("The same shelves at other loads"),
-        atReferenceLoads(alike),
-        new Block.Heading("Loads on supports, and limits"),
-        others(alike));
+    List<Block> blocks = new ArrayList<>();
+    blocks.addAll(
+        List.of(
+            new Block.Heading("Shelves under their load"),
+            atStatedLoad(alike),
+            new Block.Heading("The same shelves edge by edge"),
+            Block.Paragraph.of(
+                "Front and back edge apart, on supports that push and never pull, at the stated load. A shelf rocks on "
+                    + "one low support until enough stands on it; what this takes, and how far a support may lie low "
+                    + "under the stated load, stands in the last columns."),
+            asPlates(alike),
+            new Block.Heading("Their supports in the sides"),
+            Block.Paragraph.of(
+                "Load on the most loaded support, and what two codes allow on it for loads that stay: the National Design "
+                    + "Specification and Eurocode 5, which rest on different tests and margins. No standard for shelf pins "
+                    + "was found; supports other than pins are held to what their maker rates them for, where the job states it."),
+            inSides(alike)));
+    blocks.addAll(inJoints(alike));
+    blocks.addAll(
+        List.of(
+            new Block.Heading("The same shelves at other loads"),
+            atReferenceLoads(alike),
+            new Block.Heading("Loads on supports, and limits"),
+            others(alike)));
+    return blocks;
   }
 
   private List<String> values(ShelfAnswer shelf) {
@@ -150,7 +156,39 @@ final class ShelfPages {
             Table.right("Diameters to the edge"),
             Table.right("Slides off after"),
             Table.right("Front edge tips at")),
-        alike.values().stream().map(shelves -> row(shelves, SIDE_COLUMNS)).toList());
+        alike.values().stream()
+            .filter(shelves -> shelves.getFirst().inSides().stream().noneMatch(ShelfPages::ofJoint))
+            .map(shelves -> row(shelves, SIDE_COLUMNS))
+            .toList());
+  }
+
+  /** Nothing without fixed shelves. */
+  private List<Block> inJoints(Map<List<String>, List<ShelfAnswer>> alike) {
+    List<Row> rows = new ArrayList<>();
+    for (List<ShelfAnswer> shelves : alike.values()) {
+      ShelfAnswer first = shelves.getFirst();
+      first.inSides().stream()
+          .filter(ShelfPages::ofJoint)
+          .forEach(
+              f ->
+                  rows.add(Table.row(first.caseName(), marks(shelves), f.title(), words.value(f))));
+    }
+    Table table =
+        new Table(
+            List.of(
+                Table.left("Case"),
+                Table.left("Shelves"),
+                Table.left("Figure"),
+                Table.right("Value")),
+            rows);
+    return rows.isEmpty()
+        ? List.of()
+        : List.of(
+            new Block.Heading("Fixed shelves in their joints"),
+            Block.Paragraph.of(
+                "A fixed shelf bears on the lower wall of its dado, or hangs on the screws of a butt joint, which hold badly "
+                    + "in end grain. Glue is not counted on."),
+            table);
   }
 
   private Row row(List<ShelfAnswer> shelves, List<String> columns) {
@@ -167,6 +205,10 @@ final class ShelfPages {
         .findFirst()
         .map(words::value)
         .orElse("–");
+  }
+
+  private static boolean ofJoint(Figure figure) {
+    return last(figure).startsWith("joint-");
   }
 
   private static String last(Figure figure) {

@@ -41,7 +41,7 @@ final class StandingCases {
     List<Block> blocks = new ArrayList<>();
     for (CaseAnswer answer : plan.standing()) {
       blocks.add(new Block.Heading(answer.caseName() + ": standing and wall"));
-      blocks.add(table(answer.standing()));
+      blocks.add(table(Stream.concat(answer.standing().stream(), answer.feet().stream()).toList()));
       blocks.add(new Block.Heading(answer.caseName() + ": pushed sideways"));
       blocks.add(Block.Paragraph.of(SWAY));
       blocks.add(table(answer.racking()));

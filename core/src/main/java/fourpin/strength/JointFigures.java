@@ -1,0 +1,339 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.job.Joint;
+import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
+import fourpin.reference.Constant;
+import fourpin.reference.PanelProduct;
+import fourpin.reference.Reference;
+import fourpin.reference.Substance.Family;
+import fourpin.reference.Wood;
+import fourpin.strength.wood.DowelBearing;
+import fourpin.strength.wood.YieldedDowel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the ends of one fixed shelf do to their joints: the shelf bears on the lower wall of a dado,
+ * or hangs on the screws of a butt joint. Glue is not counted on: it holds end grain badly, and no
+ * figure for glued dadoes was found that one could build on.
+ */
+final class JointFigures {
+
+  private static final double MM_PER_INCH = 25.4;
+
+  /** Specific gravity of a panel from its density at the moisture of rooms, 12 % by mass. */
+  private static final double DENSITY_OF_ONE = 1120;
+
+  private static final Source STATICS =
+      new Source("statics; glue not counted on", "", Standing.DERIVED);
+
+  private static final Source YIELD =
+      new Source(
+          "Johansen's theory of yield, the least of its six ways",
+          "NDS 2018, Table 12.3.1A; EN 1995-1-1:2004, 8.2.2; wedging and rope left out",
+          Standing.DERIVED);
+
+  private final Job job;
+  private final BuiltCase built;
+  private final Settings settings;
+  private final Part shelf;
+  private final Part side;
+  private final ShelfOnSupports read;
+  private final Joint joint;
+
+  JointFigures(Job job, BuiltCase built, Part shelf, BaySpace bay, ShelfOnSupports read) {
+    this.job = job;
+    this.built = built;
+    this.settings = built.order().settings();
+    this.shelf = shelf;
+    this.side = built.part(bay.left());
+    this.read = read;
+    this.joint = built.order().fixedShelfJoint();
+  }
+
+  List<Figure> all() {
+    List<Figure> all = new ArrayList<>(List.of(load()));
+    switch (joint.kind()) {
+      case DADO, RABBET -> all.addAll(List.of(bearing(), allowedBearing()));
+      case BUTT -> {
+        all.add(screwLoad());
+        nds().ifPresent(all::add);
+        all.add(ec5());
+      }
+    }
+    return all;
+  }
+
+  boolean screwed() {
+    return joint.kind() == Joint.Kind.BUTT;
+  }
+
+  /** Load and weight of half the shelf. */
+  Figure load() {
+    return figure(
+        "joint-load",
+        "load on one end of the fixed shelf",
+        force(read.loaded().reaction()),
+        "(q + g) l / 2",
+        List.of(
+            new Input("q", read.load().title(), read.load().value(), read.load().source()),
+            new Input(
+                "g",
+                "the shelf's own weight",
+                Quantity.of(read.section().weight(), QuantityUnit.LINE_LOAD),
+                STATICS),
+            new Input("l", "span", read.span().value(), read.span().source())),
+        STATICS);
+  }
+
+  /** How deep the shelf stands in the side. */
+  double depth() {
+    double clear = read.span().value().value();
+    return (shelf.box().size(Axis.X).mm() - clear) / 2;
+  }
+
+  double along() {
+    return shelf.box().size(Axis.Y).mm();
+  }
+
+  Figure bearing() {
+    return figure(
+        "joint-bearing",
+        "pressure of the shelf on the lower wall of its dado",
+        stress(read.loaded().reaction() / (depth() * along())),
+        "R / (a D)",
+        List.of(
+            new Input("R", load().title(), load().value(), STATICS),
+            new Input("a", "depth of the dado", length(depth()), Source.GEOMETRY),
+            new Input("D", "depth of the shelf", length(along()), Source.GEOMETRY)),
+        STATICS);
+  }
+
+  Figure allowedBearing() {
+    return switch (Matters.substance(job.material(shelf.material()))) {
+      case Wood wood -> allowedBearing(wood);
+      case PanelProduct _ -> {
+        Sourced allowed = Reference.constant("bearing on the face of panels").sourced();
+        yield figure(
+            "joint-bearing-allowed",
+            "pressure allowed on the face of the shelf",
+            stress(allowed.number()),
+            "p",
+            List.of(allowed.input("p", "allowed on the face of panels, MPa")),
+            allowed.source());
+      }
+    };
+  }
+
+  private Figure allowedBearing(Wood wood) {
+    Constant crush =
+        Reference.constant(
+            wood.kind() == Wood.Kind.SOFTWOOD
+                ? "crush across the grain of softwood"
+                : "crush across the grain of hardwood");
+    Sourced duration = Reference.constant("EC5 duration for permanent loads").sourced();
+    Sourced margin = Reference.constant("EC5 material factor of connections").sourced();
+    double density = density(job.material(shelf.material()));
+    return figure(
+        "joint-bearing-allowed",
+        "pressure allowed across the grain of the shelf, by Eurocode 5",
+        stress(crush.value() * density * duration.number() / margin.number()),
+        "c ρ k_mod / γ_M",
+        List.of(
+            crush.sourced().input("c", "characteristic strength over density"),
+            new Input(
+                "ρ",
+                "characteristic density",
+                Quantity.of(density, QuantityUnit.DENSITY),
+                wood.source()),
+            duration.input("k_mod", "for loads that stay, indoors"),
+            margin.input("γ_M", "margin for solid wood")),
+        crush.source());
+  }
+
+  /** Screws of one end. */
+  long screws() {
+    return side.features().stream()
+        .filter(f -> f instanceof Hole hole && hole.use() == Hole.Use.SCREW)
+        .filter(f -> f.purpose().equals(shelf.name()) && within((Hole) f))
+        .count();
+  }
+
+  /** Shelves of one bay share their name; their screws stand at their own height. */
+  private boolean within(Hole hole) {
+    double z = hole.centre().z().mm();
+    return z > shelf.box().low().z().mm() && z < shelf.box().high().z().mm();
+  }
+
+  Figure screwLoad() {
+    return figure(
+        "joint-screw",
+        "load on one screw of the joint",
+        force(read.loaded().reaction() / screws()),
+        "R / n",
+        List.of(
+            new Input("R", load().title(), load().value(), STATICS),
+            new Input("n", "screws of one end", Quantity.count(screws()), Source.GEOMETRY)),
+        STATICS);
+  }
+
+  /** Nothing for boards of particles and fibres, of which the NDS says nothing. */
+  Optional<Figure> nds() {
+    return gravity(side.material())
+        .flatMap(of -> gravity(shelf.material()).map(into -> nds(of, into)));
+  }
+
+  private Figure nds(double sideGravity, double shelfGravity) {
+    double shank = settings.length(Setting.SCREW_DIAMETER).mm();
+    double inches = shank / MM_PER_INCH;
+    Sourced duration = Reference.constant("NDS duration for permanent loads").sourced();
+    Sourced end = Reference.constant("NDS end grain").sourced();
+    double steel = number("NDS bending yield of screws");
+    double root = root();
+    YieldedDowel screw =
+        new YieldedDowel(
+            root,
+            side.thickness().mm(),
+            grip(),
+            DowelBearing.nds(sideGravity, shank, 0),
+            DowelBearing.nds(shelfGravity, shank, 90),
+            steel * root * root * root / 6);
+    double reduction = SupportFigures.reduction(inches).number();
+    return figure(
+        "joint-screw-nds",
+        "load allowed on one screw in end grain, by the NDS",
+        force(screw.yieldsAt() * duration.number() * end.number() / reduction),
+        "Z C_D C_eg / R_d",
+        List.of(
+            new Input("Z", "push at which screw or wood yields", force(screw.yieldsAt()), YIELD),
+            new Input("d", "root of the screw", length(root), rootSource()),
+            new Input("t", "through the side", length(screw.side()), Source.GEOMETRY),
+            grip("p"),
+            new Input("F₁", "bearing of the side", stress(screw.sideBearing()), YIELD),
+            new Input("F₂", "bearing of the shelf", stress(screw.mainBearing()), YIELD),
+            duration.input("C_D", "for loads that stay"),
+            end.input("C_eg", "for end grain"),
+            SupportFigures.reduction(inches).input("R_d", "from yield to what is allowed")),
+        YIELD);
+  }
+
+  Figure ec5() {
+    Sourced duration = Reference.constant("EC5 duration for permanent loads").sourced();
+    Sourced margin = Reference.constant("EC5 material factor of connections").sourced();
+    Sourced end = Reference.constant("EC5 end grain").sourced();
+    double effective = root() * number("EC5 effective diameter of screws");
+    YieldedDowel screw =
+        new YieldedDowel(
+            effective,
+            side.thickness().mm(),
+            grip(),
+            embedment(side, effective),
+            embedment(shelf, effective),
+            number("EC5 yield moment") * Math.pow(effective, 2.6));
+    return figure(
+        "joint-screw-ec5",
+        "load allowed on one screw in end grain, by Eurocode 5, a third as in secondary structures",
+        force(screw.yieldsAt() * duration.number() * end.number() / margin.number()),
+        "F k_mod k_e / γ_M",
+        List.of(
+            new Input("F", "push at which screw or wood yields", force(screw.yieldsAt()), YIELD),
+            new Input("d", "1.1 times the root of the screw", length(effective), rootSource()),
+            new Input("t", "through the side", length(screw.side()), Source.GEOMETRY),
+            grip("p"),
+            new Input("f₁", "embedment of the side", stress(screw.sideBearing()), YIELD),
+            new Input("f₂", "embedment of the shelf", stress(screw.mainBearing()), YIELD),
+            duration.input("k_mod", "for loads that stay, indoors"),
+            end.input("k_e", "for end grain"),
+            margin.input("γ_M", "margin for connections")),
+        YIELD);
+  }
+
+  private double embedment(Part part, double diameter) {
+    Material material = job.material(part.material());
+    return switch (Matters.substance(material)) {
+      case Wood wood -> DowelBearing.ec5(wood.kind(), density(material), diameter, 0);
+      case PanelProduct panel ->
+          switch (panel.family()) {
+            case PLYWOOD, LAMINATED_WOOD, SOLID_WOOD, GLASS ->
+                DowelBearing.ec5Plywood(density(material), diameter);
+            case PARTICLEBOARD, FIBREBOARD, STRAND_BOARD ->
+                DowelBearing.ec5Board(diameter, material.thickness().mm());
+          };
+    };
+  }
+
+  /** The mean over 1.2 for wood, the low end of the range for panels. */
+  private static double density(Material material) {
+    return switch (Matters.substance(material)) {
+      case Wood wood ->
+          wood.density().typical().value() / number("mean over characteristic density");
+      case PanelProduct panel -> panel.density().low().value();
+    };
+  }
+
+  private Optional<Double> gravity(String name) {
+    return switch (Matters.substance(job.material(name))) {
+      case Wood wood -> Optional.of(wood.specificGravity());
+      case PanelProduct panel ->
+          Optional.of(panel.density().low().value() / DENSITY_OF_ONE)
+              .filter(
+                  _ ->
+                      List.of(Family.PLYWOOD, Family.LAMINATED_WOOD, Family.STRAND_BOARD)
+                          .contains(panel.family()));
+    };
+  }
+
+  private double root() {
+    return settings.length(Setting.SCREW_DIAMETER).mm() * number("screw root over shank");
+  }
+
+  private static Source rootSource() {
+    return Reference.constant("screw root over shank").source();
+  }
+
+  private double grip() {
+    return settings.length(Setting.SCREW_GRIP).mm();
+  }
+
+  private Input grip(String symbol) {
+    return new Sourced(length(grip()), settings.source(Setting.SCREW_GRIP))
+        .input(symbol, Setting.SCREW_GRIP.meaning());
+  }
+
+  private static double number(String constant) {
+    return Reference.constant(constant).value();
+  }
+
+  private Figure figure(
+      String id, String title, Quantity value, String formula, List<Input> inputs, Source source) {
+    return new Figure(read.prefix() + "/" + id, title, value, formula, inputs, source);
+  }
+
+  private static Quantity length(double mm) {
+    return Quantity.of(mm, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
+  }
+
+  private static Quantity stress(double mpa) {
+    return Quantity.of(mpa, QuantityUnit.STRESS);
+  }
+}

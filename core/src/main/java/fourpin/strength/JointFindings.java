@@ -1,0 +1,145 @@
+package fourpin.strength;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
+import fourpin.casework.Part;
+import fourpin.casework.Place;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.measure.Figure;
+import fourpin.measure.Length;
+import fourpin.measure.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Fixed shelves whose joints carry more than wood and screws are allowed. */
+final class JointFindings {
+
+  private final Job job;
+  private final List<Part> shelves;
+  private final JointFigures figures;
+  private final String caseName;
+
+  /**
+   * @param shelves alike; at least one
+   */
+  JointFindings(Job job, String caseName, List<Part> shelves, JointFigures figures) {
+    this.job = job;
+    this.caseName = caseName;
+    this.shelves = shelves;
+    this.figures = figures;
+  }
+
+  List<Finding> all() {
+    return (figures.screwed() ? screws() : bearing()).stream().toList();
+  }
+
+  private Optional<Finding> bearing() {
+    Figure pressure = figures.bearing();
+    Figure allowed = figures.allowedBearing();
+    return value(pressure) <= value(allowed)
+        ? Optional.empty()
+        : Optional.of(
+            finding(
+                Severity.ERROR,
+                "%s: the end presses on its dado with %s; %s are allowed"
+                    .formatted(names(), text(pressure), text(allowed)),
+                List.of(pressure, allowed),
+                List.of(
+                    new Remedy(
+                        "cut the dadoes so many times deeper: "
+                            + Math.ceil(10 * value(pressure) / value(allowed)) / 10,
+                        "less wood behind them; longer shelves"),
+                    cleat())));
+  }
+
+  /** Over both codes it fails; over one of them it is a doubt. */
+  private Optional<Finding> screws() {
+    Figure load = figures.screwLoad();
+    List<Figure> allowed = Stream.concat(figures.nds().stream(), Stream.of(figures.ec5())).toList();
+    long over = allowed.stream().filter(a -> value(load) > value(a)).count();
+    return over == 0
+        ? Optional.empty()
+        : Optional.of(
+            screws(load, allowed, over == allowed.size() ? Severity.ERROR : Severity.DOUBT));
+  }
+
+  private Finding screws(Figure load, List<Figure> allowed, Severity severity) {
+    String limits =
+        allowed.stream().map(a -> text(a) + " " + code(a)).collect(Collectors.joining(" and "));
+    List<Figure> shown = new ArrayList<>(List.of(load));
+    shown.addAll(allowed);
+    return finding(
+        severity,
+        "%s: each screw of an end carries %s; in end grain, for loads that stay, %s are allowed"
+            .formatted(names(), text(load), limits),
+        shown,
+        remedies(allowed));
+  }
+
+  private static String code(Figure allowed) {
+    return allowed.id().endsWith("nds") ? "by the NDS" : "by Eurocode 5";
+  }
+
+  private List<Remedy> remedies(List<Figure> allowed) {
+    double least = allowed.stream().mapToDouble(JointFindings::value).min().orElseThrow();
+    long needed = (long) Math.ceil(value(figures.load()) / least);
+    List<Remedy> remedies = new ArrayList<>();
+    remedies.add(
+        new Remedy(
+            "let the ends into dadoes, which carry by wood on wood: joints: fixed-shelf: dado",
+            "a dado in each side"));
+    spacing(needed)
+        .ifPresent(
+            apart ->
+                remedies.add(
+                    new Remedy(
+                        "drive " + needed + " screws into each end: set screw-spacing to " + apart,
+                        "more screws, in the case's other joints too",
+                        Optional.of(new Stated.OfSetting(Setting.SCREW_SPACING, apart)))));
+    remedies.add(cleat());
+    return remedies;
+  }
+
+  /** As a job file writes it, rounded down; nothing where screws would stand too close. */
+  private Optional<String> spacing(long needed) {
+    double apart = figures.along() / needed;
+    Length least = Length.mm(40);
+    Length set =
+        job.unit() == Unit.INCH
+            ? Length.inches((long) Math.floor(apart / Length.inches(1, 4).mm()), 4)
+            : Length.mm((long) Math.floor(apart));
+    return set.isLessThan(least) ? Optional.empty() : Optional.of(job.style().text(set));
+  }
+
+  private static Remedy cleat() {
+    return new Remedy(
+        "glue and screw a cleat to the sides under each end, front to back",
+        "two cleats; they show, and take height below");
+  }
+
+  private Finding finding(
+      Severity severity, String what, List<Figure> shown, List<Remedy> remedies) {
+    Part first = shelves.getFirst();
+    Place place = Place.of(caseName, first.mark(), first.box());
+    return new Finding(severity, "joint-carries", what, shown, place, remedies);
+  }
+
+  private String names() {
+    String marks = shelves.stream().map(Part::mark).collect(Collectors.joining(", "));
+    return (shelves.size() == 1 ? "fixed shelf " : "fixed shelves ") + marks;
+  }
+
+  private static double value(Figure figure) {
+    return figure.value().value();
+  }
+
+  private String text(Figure figure) {
+    return figure.value().text(job.unit());
+  }
+}

@@ -1,0 +1,182 @@
+package fourpin.strength;
+
+import static fourpin.job.SampleJobs.in;
+import static fourpin.strength.Shelving.check;
+import static fourpin.strength.Shelving.ofKind;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
+import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
+import fourpin.job.Joint;
+import fourpin.job.Load;
+import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.measure.CommaDecimals;
+import fourpin.measure.Figure;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What fixed shelves and partitions do to what holds them. */
+@ExtendWith(CommaDecimals.class)
+class JointTest {
+
+  private static Strength of(Consumer<CaseDraft> change) {
+    CaseDraft draft = new CaseDraft();
+    Bay bay =
+        new Bay(
+            Optional.empty(),
+            List.of(in("40")),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    draft.bays = List.of(bay, bay);
+    change.accept(draft);
+    return check(SampleJobs.job(draft.order()));
+  }
+
+  private static void joined(CaseDraft draft, Joint.Kind kind) {
+    draft.fixedShelfJoint = CaseDraft.joint(kind, "1/4");
+  }
+
+  private static void loaded(CaseDraft draft, double newtonEachMm) {
+    draft.load = Optional.of(new Load.PerLength(Quantity.of(newtonEachMm, QuantityUnit.LINE_LOAD)));
+  }
+
+  private static Figure find(Strength strength, String last) {
+    return strength.shelves().getFirst().inSides().stream()
+        .filter(f -> f.id().endsWith("/" + last))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double value(Strength strength, String last) {
+    return find(strength, last).value().value();
+  }
+
+  private static double input(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(i -> i.symbol().equals(symbol))
+        .mapToDouble(i -> i.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Half of load and weight comes to each end. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Joint.Kind.class,
+      names = {"DADO", "BUTT"})
+  void eachEndCarriesHalf(Joint.Kind kind) {
+    Figure load = find(of(d -> joined(d, kind)), "joint-load");
+    assertThat(load.value().value())
+        .isCloseTo((input(load, "q") + input(load, "g")) * input(load, "l") / 2, within(1e-6));
+  }
+
+  /** The shelf stands 1/4 in deep in the side over its whole depth. */
+  @Test
+  void aDadoBearsOverItsDepth() {
+    Figure bearing = find(of(d -> joined(d, Joint.Kind.DADO)), "joint-bearing");
+    assertThat(input(bearing, "a")).isCloseTo(6.35, within(1e-6));
+    assertThat(bearing.value().value())
+        .isCloseTo(input(bearing, "R") / (input(bearing, "a") * input(bearing, "D")), within(1e-9));
+  }
+
+  /** Screws at most 6 in apart over about 11 in: two. */
+  @Test
+  void screwsShareTheLoadOfTheirEnd() {
+    Figure screw = find(of(d -> joined(d, Joint.Kind.BUTT)), "joint-screw");
+    assertThat(input(screw, "n")).isEqualTo(2);
+    assertThat(screw.value().value()).isCloseTo(input(screw, "R") / 2, within(1e-9));
+  }
+
+  /** NDS: yield times 0.9 times 0.67 over 10 x 0.19 + 0.5; Eurocode 5: times 0.6 / 3 / 1.3. */
+  @Test
+  void codesReduceWhatYields() {
+    Strength strength = of(d -> joined(d, Joint.Kind.BUTT));
+    Figure nds = find(strength, "joint-screw-nds");
+    assertThat(nds.value().value()).isCloseTo(input(nds, "Z") * 0.9 * 0.67 / 2.4, within(1e-6));
+    Figure ec5 = find(strength, "joint-screw-ec5");
+    assertThat(ec5.value().value()).isCloseTo(input(ec5, "F") * 0.6 / 3 / 1.3, within(1e-6));
+  }
+
+  @Test
+  void screwsThatCarryTooMuchAreFoundAndMoreOfThemCure() {
+    Consumer<CaseDraft> heavy =
+        d -> {
+          joined(d, Joint.Kind.BUTT);
+          loaded(d, 1.2);
+        };
+    Strength strength = of(heavy);
+    Finding finding = ofKind(strength, "joint-carries").getFirst();
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+    assertThat(finding.place().part()).contains("1-F1");
+    Stated.OfSetting stated =
+        finding.remedies().stream()
+            .flatMap(r -> r.stated().stream())
+            .map(Stated.OfSetting.class::cast)
+            .findFirst()
+            .orElseThrow();
+    assertThat(stated.setting()).isEqualTo(Setting.SCREW_SPACING);
+    Strength cured =
+        of(
+            heavy.andThen(
+                d ->
+                    d.settings =
+                        d.settings.with(
+                            Setting.SCREW_SPACING,
+                            new SettingValue.OfLength(in(stated.value().replace(" in", ""))))));
+    assertThat(ofKind(cured, "joint-carries")).isEmpty();
+    Strength dadoed = of(heavy.andThen(d -> joined(d, Joint.Kind.DADO)));
+    assertThat(ofKind(dadoed, "joint-carries")).isEmpty();
+  }
+
+  @Test
+  void aShallowDadoCrushesUnderALoadOfStone() {
+    Strength strength =
+        of(
+            d -> {
+              d.fixedShelfJoint = CaseDraft.joint(Joint.Kind.DADO, "1/32");
+              loaded(d, 2.9);
+            });
+    Finding finding = ofKind(strength, "joint-carries").getFirst();
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+    assertThat(value(strength, "joint-bearing"))
+        .isGreaterThan(value(strength, "joint-bearing-allowed"));
+  }
+
+  @Test
+  void aPartitionBringsHalfOfBothBaysDown() {
+    Strength strength = of(d -> joined(d, Joint.Kind.DADO));
+    Figure load = strength.cases().getFirst().feet().getFirst();
+    double ends =
+        strength.shelves().stream()
+            .mapToDouble(
+                s ->
+                    s.inSides().stream()
+                        .filter(f -> f.id().endsWith("joint-load"))
+                        .mapToDouble(f -> f.value().value())
+                        .sum())
+            .sum();
+    assertThat(input(load, "Σ R")).isCloseTo(ends, within(1e-6));
+    assertThat(ofKind(strength, "partition-foot")).hasSize(1);
+    Strength onTheFloor =
+        of(
+            d -> {
+              d.kick = Optional.empty();
+              d.bottomJoint = CaseDraft.joint(Joint.Kind.RABBET, "3/8");
+            });
+    assertThat(ofKind(onTheFloor, "partition-foot")).isEmpty();
+  }
+}
