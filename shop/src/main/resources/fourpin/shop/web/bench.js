@@ -151,7 +151,8 @@
     stayAwake();
     if (document.visibilityState === "visible") send();
   });
-  if ("serviceWorker" in navigator) navigator.serviceWorker.register("/own/bench-worker.js", { scope: "/jobs/" });
+  // Without it, as when the network goes just now, the page is good for as long as it is not closed.
+  if ("serviceWorker" in navigator) navigator.serviceWorker.register("/own/bench-worker.js", { scope: "/jobs/" }).catch(() => {});
 
   document.documentElement.classList.add("one");
   fromAddress();

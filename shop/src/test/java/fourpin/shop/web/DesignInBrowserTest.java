@@ -100,7 +100,7 @@ class DesignInBrowserTest {
   void aFieldChangesTheDrawingAndABadOneIsAnsweredBesideIt() throws IOException {
     String job = open(readingRoom());
     String seen = seen();
-    browser.type("#v-width", "6' 7 1/2\"");
+    browser.type("#v-outside_width", "6' 7 1/2\"");
     browser.awaitText("#notice", "Width is changed.");
     awaitAnswer(seen);
     assertThat(browser.run("return document.querySelector('#board').textContent").toString())
@@ -108,24 +108,25 @@ class DesignInBrowserTest {
     assertThat(caller.file(job)).isEqualTo(readingRoom().replace("width: 80", "width: 6' 7 1/2\""));
 
     String good = seen();
-    browser.type("#v-width", "9,5");
-    browser.awaitText("#n-width .wrong", "comma in a length");
-    assertThat(browser.attribute("#v-width", "aria-invalid")).isEqualTo("true");
-    assertThat(browser.value("#v-width")).isEqualTo("9,5");
+    browser.type("#v-outside_width", "9,5");
+    browser.awaitText("#n-outside_width .wrong", "comma in a length");
+    assertThat(browser.attribute("#v-outside_width", "aria-invalid")).isEqualTo("true");
+    assertThat(browser.value("#v-outside_width")).isEqualTo("9,5");
     assertThat(seen()).isEqualTo(good);
-    browser.type("#v-width", "2000 mm");
-    browser.await("the trouble gone", () -> !browser.has("#n-width .wrong"));
+    browser.type("#v-outside_width", "2000 mm");
+    browser.await("the trouble gone", () -> !browser.has("#n-outside_width .wrong"));
     assertThat(caller.file(job)).contains("width: 2000 mm\n");
   }
 
   @Test
   void whatSomebodyElseChangedMeanwhileIsToldAndNotOverwritten() throws IOException {
     String job = open(readingRoom());
-    caller.post(job + "/put", "seen", seen(), "case", "bookcase", "field", "width", "value", "81");
-    browser.type("#v-width", "82");
-    browser.awaitText("#n-width .wrong", "has changed it to 81 since you looked");
+    caller.post(
+        job + "/put", "seen", seen(), "case", "bookcase", "field", "outside_width", "value", "81");
+    browser.type("#v-outside_width", "82");
+    browser.awaitText("#n-outside_width .wrong", "has changed it to 81 since you looked");
     assertThat(caller.file(job)).contains("width: 81\n");
-    browser.type("#v-height", "83");
+    browser.type("#v-outside_height", "83");
     browser.await("the height", () -> caller.file(job).contains("height: 83\n"));
     assertThat(caller.file(job)).contains("width: 81\n");
   }
@@ -138,11 +139,11 @@ class DesignInBrowserTest {
     browser.await("four bays", () -> browser.all(".column").size() == 4);
     String divided = caller.file(job);
     String seen = seen();
-    browser.type("#v-height", "80");
+    browser.type("#v-outside_height", "80");
     awaitAnswer(seen);
     String lowered = caller.file(job);
     browser.press("Take back");
-    browser.await("the height as before", () -> browser.value("#v-height").equals("84"));
+    browser.await("the height as before", () -> browser.value("#v-outside_height").equals("84"));
     assertThat(caller.file(job)).isEqualTo(divided);
     browser.press("Take back");
     browser.await("three bays", () -> browser.all(".column").size() == 3);
@@ -152,7 +153,7 @@ class DesignInBrowserTest {
     browser.press("Bring back");
     browser.await("four bays", () -> browser.all(".column").size() == 4);
     browser.press("Bring back");
-    browser.await("the height again", () -> browser.value("#v-height").equals("80"));
+    browser.await("the height again", () -> browser.value("#v-outside_height").equals("80"));
     assertThat(caller.file(job)).isEqualTo(lowered);
   }
 
@@ -196,7 +197,7 @@ class DesignInBrowserTest {
     browser.press("Put it in place");
     browser.await("four bays", () -> browser.all(".column").size() == 4);
     String seen = seen();
-    browser.type("#v-width", "81");
+    browser.type("#v-outside_width", "81");
     awaitAnswer(seen);
     assertThat(caller.file(job)).isEqualTo(edited.replace("width: 80", "width: 81"));
   }

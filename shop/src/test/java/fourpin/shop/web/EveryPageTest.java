@@ -1,0 +1,253 @@
+package fourpin.shop.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.shop.web.Screen.Scheme;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every page, for everybody: judged by axe-core on a desk and a phone, in the light and in the dark,
+ * and without a scroll to the side at 320 px. With {@code -Dscreens=FOLDER} pictures of all are left
+ * there to be looked at.
+ */
+@ExtendWith(OneBrowser.class)
+class EveryPageTest {
+
+  private static final String SCREENS = System.getProperty("screens", "");
+
+  /** What stands out of the window to the side, unless it lies in a place that scrolls by itself. */
+  private static final String WIDER =
+      """
+      const wide = document.documentElement.clientWidth;
+      const roots = [document.documentElement, document.body];
+      const scrolls = (e) => !roots.includes(e)
+        && (getComputedStyle(e).overflowX !== "visible" || scrolls(e.parentElement));
+      const wider = [...document.body.querySelectorAll("*")]
+        .filter((e) => e.getBoundingClientRect().right > wide + 0.5 && !scrolls(e.parentElement))
+        .map((e) => e.outerHTML.slice(0, 120) + " ends at " + e.getBoundingClientRect().right);
+      const all = document.documentElement.scrollWidth;
+      return all > wide ? [`the page is ${all} wide`, ...wider] : [];
+      """;
+
+  @TempDir static Path folder;
+
+  private static Caller caller;
+  private static Relay relay;
+
+  private final Browser browser;
+
+  EveryPageTest(Browser browser) {
+    this.browser = browser;
+  }
+
+  @BeforeAll
+  static void start() {
+    caller = Caller.at(folder);
+    relay = Relay.to(caller.port());
+  }
+
+  @AfterAll
+  static void stop() {
+    relay.close();
+    caller.close();
+  }
+
+  /** A page as somebody meets it. */
+  private record Page(String name, Consumer<Browser> open) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  private static Page at(String name, String path) {
+    return new Page(name, b -> b.open(caller.origin() + path));
+  }
+
+  private static Page job(String name, String text) {
+    return new Page(name, b -> b.open(caller.origin() + caller.bring(text)));
+  }
+
+  private static String example(String name) {
+    try {
+      return Files.readString(Path.of("..", "examples", name));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String readingRoom() {
+    return example("reading-room.yaml");
+  }
+
+  static Stream<Page> pages() {
+    return Stream.of(
+        new Page("jobs", EveryPageTest::jobs),
+        at("questions", "/new"),
+        new Page("questions-wrong", EveryPageTest::wrongAnswers),
+        job("inch", readingRoom()),
+        job("millimetres", example("music-library.yaml")),
+        new Page("remarks", EveryPageTest::remarks),
+        new Page("wrong-field", EveryPageTest::wrongField),
+        new Page("not-built", EveryPageTest::notBuilt),
+        new Page("working", EveryPageTest::working),
+        new Page("working-alone", EveryPageTest::workingAlone),
+        new Page("bench", EveryPageTest::bench),
+        new Page("bench-away", EveryPageTest::benchAway),
+        new Page("devices", EveryPageTest::devices),
+        new Page("pairing", EveryPageTest::pairing),
+        at("nothing-here", "/jobs/none"),
+        new Page("wrong-file", EveryPageTest::wrongFile));
+  }
+
+  private static void jobs(Browser browser) {
+    caller.bring(readingRoom());
+    browser.open(caller.origin() + "/");
+  }
+
+  private static void wrongAnswers(Browser browser) {
+    browser.open(caller.origin() + "/new");
+    browser.type("#q-width", "9,5");
+    browser.press("Put it on the board");
+    browser.awaitText("#h-width", "comma");
+  }
+
+  private static void remarks(Browser browser) {
+    browser.open(
+        caller.origin() + caller.bring(readingRoom().replace("front-row: 1 1/2", "front-row: 3/8")));
+    for (var summary : browser.all(".remark summary")) {
+      summary.click();
+    }
+  }
+
+  private static void wrongField(Browser browser) {
+    browser.open(caller.origin() + caller.bring(readingRoom()));
+    browser.type("#v-width", "9,5");
+    browser.awaitText("#n-width", "comma");
+  }
+
+  private static void notBuilt(Browser browser) {
+    browser.open(
+        caller.origin()
+            + caller.bring(readingRoom().replace("bays: 3", "bays: [{width: 100}, {}, {}]")));
+    browser.awaitText("#board", "cannot be built");
+  }
+
+  private static void working(Browser browser) {
+    browser.open(caller.origin() + caller.bring(readingRoom()));
+    browser.click(".sums a.figure");
+    browser.await("the working", () -> browser.element("#look").isDisplayed());
+  }
+
+  private static void workingAlone(Browser browser) {
+    String job = caller.bring(readingRoom());
+    String figure = Caller.first(caller.get(job).body(), "href=\"([^\"]*/working[^\"]*)\"");
+    browser.open(caller.origin() + figure.replace("&amp;", "&"));
+  }
+
+  private static void bench(Browser browser) {
+    browser.open(caller.origin() + caller.bring(readingRoom()) + "/bench");
+    browser.run(
+        "location.hash = document.querySelector('.more').closest('.step').id; return location.hash");
+    browser.await("a counter", () -> browser.element(".step.now .more").isDisplayed());
+  }
+
+  private static void benchAway(Browser browser) {
+    String job = caller.bring(readingRoom());
+    String code = code(browser);
+    browser.open(relay.origin() + job + "/bench");
+    browser.type("#code", code);
+    browser.press("Pair");
+    browser.awaitText("h1", "Jobs");
+    browser.open(relay.origin() + job + "/bench");
+    relay.is(Relay.Line.AWAY);
+    browser.press("Done");
+    browser.awaitText("#net", "No network");
+    relay.is(Relay.Line.UP);
+  }
+
+  private static String code(Browser browser) {
+    browser.open(caller.origin() + "/devices");
+    browser.press("Pair a device");
+    browser.await("a code", () -> browser.has(".code output"));
+    return browser.text(".code output");
+  }
+
+  private static void devices(Browser browser) {
+    String code = code(browser);
+    browser.open(relay.origin() + "/pair");
+    browser.type("#code", code);
+    browser.type("#name", "bench phone");
+    browser.press("Pair");
+    browser.awaitText("h1", "Jobs");
+    code(browser);
+  }
+
+  private static void pairing(Browser browser) {
+    browser.open(relay.origin() + "/pair");
+    browser.type("#code", "1");
+    browser.press("Pair");
+    browser.awaitText("#trouble", "not right");
+  }
+
+  private static void wrongFile(Browser browser) {
+    try {
+      Path file =
+          Files.writeString(
+              folder.resolve("wrong.yaml"),
+              readingRoom().replace("bays: 3", "bays: many").replace("width: 80", "width: 9,5"));
+      browser.open(caller.origin() + "/");
+      browser.element("#file").sendKeys(file.toString());
+      browser.press("Bring it in");
+      browser.awaitText("h1", "cannot be taken");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void isThereForEverybody(Page page) {
+    browser.openAnew(caller.origin() + "/new");
+    page.open().accept(browser);
+    List<String> troubles = new ArrayList<>();
+    for (Screen screen : List.of(Screen.DESK, Screen.PHONE)) {
+      for (Scheme scheme : Scheme.values()) {
+        show(page, screen, scheme);
+        Axe.violations(browser).forEach(v -> troubles.add(screen + ", " + scheme + ": " + v));
+      }
+    }
+    show(page, Screen.TABLET, Scheme.LIGHT);
+    browser.on(Screen.REFLOW, Scheme.LIGHT);
+    troubles.addAll(browser.words(WIDER));
+    assertThat(troubles).isEmpty();
+    assertThat(browser.faults()).isEmpty();
+  }
+
+  private void show(Page page, Screen screen, Scheme scheme) {
+    browser.on(screen, scheme);
+    if (!SCREENS.isEmpty()) {
+      String name = page.name() + "-" + screen + "-" + scheme + ".png";
+      try {
+        Path folder = Files.createDirectories(Path.of(SCREENS));
+        Files.write(folder.resolve(name.toLowerCase(Locale.ROOT)), browser.picture());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+}
