@@ -8,6 +8,7 @@ import fourpin.casework.Point;
 import fourpin.job.Job;
 import fourpin.measure.Length;
 import fourpin.plan.Plan;
+import fourpin.sheets.drawings.DoorRoom;
 import fourpin.sheets.drawings.Drafter;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -54,9 +55,8 @@ public record Solid(String name, String about, List<Body> bodies) {
     for (Part part : built.parts()) {
       bodies.add(body(plan.job(), part, lifts(plan, built, part)));
     }
-    List<Body> doors = DoorBodies.of(built);
-    bodies.addAll(doors);
-    return new Solid(built.order().name(), about(built, doors.size()), bodies);
+    bodies.addAll(DoorBodies.of(built));
+    return new Solid(built.order().name(), about(built), bodies);
   }
 
   private static Body body(Job job, Part part, Optional<Body.Lifts> lifts) {
@@ -90,7 +90,9 @@ public record Solid(String name, String about, List<Body> bodies) {
                     grid.bay(), rising.indexOf(seat) + 1, numbers.indexOf(seat.level()) + 1, tops));
   }
 
-  private static String about(BuiltCase built, int doors) {
+  /** A case in a sentence: "bookcase: 3 bays, 12 shelves to move". */
+  public static String about(BuiltCase built) {
+    int doors = DoorRoom.of(built).size();
     long shelves = built.parts().stream().filter(p -> p.role() == Part.Role.SHELF).count();
     return built.order().name()
         + ": "

@@ -4,6 +4,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseOrder;
 import fourpin.measure.Figure;
 import fourpin.sheets.packet.Words;
+import fourpin.sheets.solid.Solid;
 import fourpin.shop.fields.Field;
 import fourpin.shop.fields.Part;
 import java.util.ArrayList;
@@ -122,6 +123,16 @@ public final class DesignPage {
 
   public Optional<Board> board() {
     return board;
+  }
+
+  /** What the case is in three dimensions, in a sentence; nothing if it cannot be built. */
+  public Optional<String> solid() {
+    return state.built(order).map(Solid::about);
+  }
+
+  /** Where its file in three dimensions is. */
+  public String solidFile() {
+    return base() + "/solid.glb?case=" + Addresses.encoded(order.name());
   }
 
   public List<Remark> remarks() {

@@ -1,9 +1,12 @@
 package fourpin.shop.web;
 
+import fourpin.casework.BuiltCase;
 import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
 import fourpin.sheets.packet.Packet;
 import fourpin.sheets.packet.PdfPacket;
+import fourpin.sheets.solid.Solid;
+import fourpin.shop.packet.Glb;
 import fourpin.shop.web.guard.GuardHandler;
 import fourpin.shop.yaml.Problem;
 import io.javalin.config.RoutesConfig;
@@ -40,6 +43,7 @@ final class JobRoutes {
     routes.get("/jobs/{id}/job.yaml", this::file);
     routes.post("/jobs/{id}/file", this::replace);
     routes.get("/jobs/{id}/packet.pdf", this::packet);
+    routes.get("/jobs/{id}/solid.glb", this::solid);
   }
 
   // Jobs
@@ -170,5 +174,12 @@ final class JobRoutes {
     http.contentType("application/pdf")
         .header("Content-Disposition", "inline; filename=\"packet.pdf\"")
         .result(PdfPacket.write(Packet.compose(new Asked(http, desk).newest().plan())));
+  }
+
+  private void solid(Context http) {
+    Asked asked = new Asked(http, desk);
+    State job = asked.newest();
+    BuiltCase built = job.built(job.order(asked.query("case"))).orElseThrow(NotFoundResponse::new);
+    http.contentType(Glb.TYPE).result(Glb.write(Solid.of(job.plan(), built)));
   }
 }
