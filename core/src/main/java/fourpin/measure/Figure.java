@@ -22,6 +22,11 @@ public record Figure(
     return String.join("/", levels).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9/]+", "-");
   }
 
+  /** The same by another id. */
+  public Figure called(String other) {
+    return new Figure(other, title, value, formula, inputs, source);
+  }
+
   public Figure {
     inputs = List.copyOf(inputs);
   }

@@ -94,14 +94,32 @@ final class CleatMistakes {
         .toList();
   }
 
+  private MistakeFigures figures(CleatMistake mistake) {
+    return new MistakeFigures(built.order().name(), mistake, style, built.order().settings());
+  }
+
   private MistakeReport report(
-      CleatMistake mistake, String what, String shows, String test, Rescue rescue, String how) {
+      CleatMistake mistake,
+      MistakeFigures figures,
+      String what,
+      String shows,
+      String test,
+      Rescue rescue,
+      String how) {
     return new MistakeReport(
-        mistake, built.order().name(), blank.front().mark(), what, shows, test, rescue, how);
+        mistake,
+        built.order().name(),
+        blank.front().mark(),
+        what,
+        shows,
+        test,
+        rescue,
+        how,
+        figures.list());
   }
 
   /** What comes of marks at other heights. */
-  private String shows(List<Step> done) {
+  private String shows(MistakeFigures figures, List<Step> done) {
     SpoiltRows spoilt = SpoiltRows.of(wanted(blank.front()), made(done, blank.front()), rows);
     if (spoilt.missing().isEmpty()) {
       return "Nothing: the rows are the same from both ends.";
@@ -110,21 +128,26 @@ final class CleatMistakes {
     String off =
         spoilt
             .instead(wanted)
-            .map(m -> say("lies %s instead", text(m.length())))
+            .map(
+                m ->
+                    say(
+                        "lies %s instead",
+                        figures.measured("made-at", "middle of the notch as made", m.length())))
             .orElse("is not there");
     return say(
         "Of %d notches of %s %d %s not as wanted: the lowest of them, whose middle belongs %s above the"
             + " lower end, %s.%s",
-        spoilt.wanted().size(),
+        figures.count("notches", "notches of the strip", spoilt.wanted().size(), "counted"),
         blank.front().mark(),
-        spoilt.missing().size(),
+        figures.count(
+            "notches-off", "notches that are not as wanted", spoilt.missing().size(), "counted"),
         spoilt.missing().size() == 1 ? "is" : "are",
-        text(wanted.length()),
+        figures.measured("wanted-at", "middle of the notch as wanted", wanted.length()),
         off,
-        level(wanted));
+        level(figures, wanted));
   }
 
-  private String level(Bore wanted) {
+  private String level(MistakeFigures figures, Bore wanted) {
     Length height = blank.front().box().at(Face.BOTTOM).plus(wanted.length());
     return grids.stream()
         .flatMap(
@@ -136,7 +159,12 @@ final class CleatMistakes {
                             say(
                                 " It shows first at level %d of bay %d, for a shelf whose underside"
                                     + " lies %s above the foot.",
-                                l.number(), g.bay(), text(l.underside()))))
+                                l.number(),
+                                g.bay(),
+                                figures.measured(
+                                    "shows-at",
+                                    "underside of the shelf that it shows at first, above the foot",
+                                    l.underside()))))
         .findFirst()
         .orElse("");
   }
@@ -146,13 +174,18 @@ final class CleatMistakes {
   }
 
   /** Where the lowest notch lies, and where it would lie. */
-  private String test(List<Step> done) {
+  private String test(MistakeFigures figures, List<Step> done) {
     Length should = lengths(wanted(blank.front())).min(Length::compareTo).orElseThrow();
     Length is = lengths(made(done, blank.front())).min(Length::compareTo).orElse(should);
     return say(
         "A square laid across two blanks of a bay, lower ends level, meets the same centres. The lowest"
             + " lies %s from the lower end%s.",
-        text(should), is.equals(should) ? "" : say("; %s would be this mistake", text(is)));
+        figures.measured("test-right", "lowest centre from the lower end, as wanted", should),
+        is.equals(should)
+            ? ""
+            : say(
+                "; %s would be this mistake",
+                figures.measured("test-wrong", "the same with the mistake", is)));
   }
 
   /** Turned over end for end its edges stay, and holes right through look the same. */
@@ -161,11 +194,13 @@ final class CleatMistakes {
     List<Length> wanted = lengths(wanted(blank.front())).sorted().toList();
     boolean turns = lengths(made).map(made.length()::minus).sorted().toList().equals(wanted);
     boolean same = lengths(made).sorted().toList().equals(wanted);
+    MistakeFigures figures = figures(CleatMistake.END_FOR_END);
     return report(
         CleatMistake.END_FOR_END,
+        figures,
         say("The stick lies on blank %s with its zero at the far end.", blank.wood().mark()),
-        shows(done),
-        test(done),
+        shows(figures, done),
+        test(figures, done),
         same || turns ? Rescue.NOT_NEEDED : Rescue.LOST,
         same
             ? "The strips are as wanted."
@@ -187,11 +222,13 @@ final class CleatMistakes {
   }
 
   private MistakeReport skipped(List<Step> done) {
+    MistakeFigures figures = figures(CleatMistake.HOLE_SKIPPED);
     return report(
         CleatMistake.HOLE_SKIPPED,
+        figures,
         say("On blank %s every hole is taken one number too high.", blank.wood().mark()),
-        shows(done),
-        test(done),
+        shows(figures, done),
+        test(figures, done),
         Rescue.OTHERS_ALIKE,
         "Bore the other blanks of the bay the same way: all levels then lie one number higher than"
             + " planned. Otherwise make the blank anew; notches can't be plugged so that they carry.");
@@ -206,6 +243,7 @@ final class CleatMistakes {
     boolean turns = made.width().minus(is).equals(should);
     return report(
         CleatMistake.HALVES_SWAPPED,
+        figures(CleatMistake.HALVES_SWAPPED),
         say(
             "The half of blank %s that lay at the fence stands behind, the other one in front.",
             blank.wood().mark()),
@@ -233,8 +271,12 @@ final class CleatMistakes {
     WorkedPiece front = made(done, blank.front());
     WorkedPiece back = made(done, blank.back());
     Length from = bores(back).getFirst().width().negated();
+    MistakeFigures figures = figures(CleatMistake.KERF_FORGOTTEN);
+    String wide =
+        figures.measured("width", "width of each strip as wanted", blank.front().width().total());
     return report(
         CleatMistake.KERF_FORGOTTEN,
+        figures,
         say(
             "Blank %s is ripped with the blade beyond the middle line, so that the whole saw cut comes"
                 + " off the back strip.",
@@ -244,22 +286,18 @@ final class CleatMistakes {
                 + " sawn edge of the back strip, so that cleats hold as much less there, at every"
                 + " level.",
             blank.front().mark(),
-            text(front.width()),
+            figures.measured("front-width", "width of the front strip as ripped", front.width()),
             blank.back().mark(),
-            text(back.width()),
-            text(blank.front().width().total()),
-            text(from)),
+            figures.measured("back-width", "width of the back strip as ripped", back.width()),
+            wide,
+            figures.measured("beyond", "middles of the notches beyond the sawn edge", from)),
         say(
             "Both strips of a blank are equally wide, %s, and half the saw cut of %s is missing from"
                 + " each half of a hole.",
-            text(blank.front().width().total()), text(blank.kerf())),
+            wide, figures.measured("kerf", "what the saw takes", blank.kerf())),
         Rescue.USE,
         "Heights are right. Set the other blanks right; cleats lie with the round of their"
             + " ends in both notches.");
-  }
-
-  private String text(Length length) {
-    return style.text(length);
   }
 
   private static String say(String words, Object... values) {

@@ -94,8 +94,13 @@ final class GrooveMistakes {
     return groove(wanted(passes), passes.purpose(), passes.surface()).orElseThrow();
   }
 
+  private MistakeFigures figures(GrooveMistake mistake) {
+    return new MistakeFigures(built.order().name(), mistake, style, built.order().settings());
+  }
+
   private MistakeReport report(
       GrooveMistake mistake,
+      MistakeFigures figures,
       Step.Passes passes,
       String what,
       String shows,
@@ -103,7 +108,15 @@ final class GrooveMistakes {
       Rescue rescue,
       String how) {
     return new MistakeReport(
-        mistake, built.order().name(), passes.piece(), what, shows, test, rescue, how);
+        mistake,
+        built.order().name(),
+        passes.piece(),
+        what,
+        shows,
+        test,
+        rescue,
+        how,
+        figures.list());
   }
 
   private MistakeReport wrongEdge(Step.Passes first) {
@@ -127,8 +140,13 @@ final class GrooveMistakes {
     boolean other =
         grooves(wanted(first)).stream()
             .anyMatch(b -> b.surface() == first.surface() && b.width().equals(is));
+    MistakeFigures figures = figures(GrooveMistake.WRONG_EDGE);
+    String right =
+        figures.measured("test-right", "near wall from the index edge, as wanted", should.from());
+    String wrong = figures.measured("test-wrong", "the same with the mistake", is.from());
     return report(
         GrooveMistake.WRONG_EDGE,
+        figures,
         first,
         say(
             "The groove for %s in %s is cut with the fence along the far edge.",
@@ -138,17 +156,17 @@ final class GrooveMistakes {
             : say(
                 "Its near wall lies %s from the index edge instead of %s: at every level the clips"
                     + " of that row are as far out of line with the other panels.",
-                text(is.from()), text(should.from())),
+                wrong, right),
         say(
             "Measure from the index edge to the near wall of the groove: %s; %s would be this"
                 + " mistake.",
-            text(should.from()), text(is.from())),
+            right, wrong),
         is.equals(should) || other ? Rescue.NOT_NEEDED : patched(first, is),
         is.equals(should)
             ? "The panel is as wanted."
             : other
                 ? "It lies where the groove of another row belongs: cut the one that is missing."
-                : patch(first, is));
+                : patch(figures, first, is));
   }
 
   private static boolean meet(Span a, Span b) {
@@ -173,18 +191,25 @@ final class GrooveMistakes {
         : Rescue.BORE_AGAIN;
   }
 
-  private String patch(Step.Passes first, Span is) {
+  private String patch(MistakeFigures figures, Step.Passes first, Span is) {
     Length wood = wood(first, is);
+    String left =
+        figures.length(
+            "wood-between",
+            "wood between the wrong groove and the nearest cut",
+            wood,
+            "measured on the virtual panel, not less than m for a groove beside it",
+            figures.input("m", Setting.LEAST_EDGE));
     return patched(first, is) == Rescue.BORE_AGAIN
         ? say(
             "Cut the right groove as well: %s of wood stays between all. Glue a strip into the wrong"
                 + " one if it offends.",
-            text(wood))
+            left)
         : say(
             "Glue a strip of the same wood into the wrong groove, plane it flush and let it dry before"
                 + " more is cut: %s.",
             wood.isPositive()
-                ? say("only %s of wood lies between it and the next cut", text(wood))
+                ? say("only %s of wood lies between it and the next cut", left)
                 : "it runs into another cut");
   }
 
@@ -197,14 +222,20 @@ final class GrooveMistakes {
     Block should = wantedGroove(first);
     Length web = wanted(first).thickness().minus(should.thickness().size().times(2));
     boolean stays = web.isAtLeast(setting(Setting.LEAST_WEB));
+    MistakeFigures figures = figures(GrooveMistake.SECOND_LEFT);
     return report(
         GrooveMistake.SECOND_LEFT,
+        figures,
         first,
         say("%s is grooved as a second left side, on the face that looks out of the case.", piece),
         say(
             "All %d grooves are cut into %s, none into %s: no shelf finds a standard on this side at"
                 + " any level.",
-            grooves(made).stream().filter(this::isRow).count(),
+            figures.count(
+                "grooves",
+                "grooves of the panel",
+                (int) grooves(made).stream().filter(this::isRow).count(),
+                "counted"),
             grooves(made).stream().filter(this::isRow).findFirst().orElseThrow().surface().words(),
             should.surface().words()),
         "Lay both sides down with their grooves up, index ends on one line and index edges together:"
@@ -214,7 +245,14 @@ final class GrooveMistakes {
             ? say(
                 "Cut the right face as well: %s of wood stays between the grooves. Glue strips into"
                     + " those on the outside if they are seen.",
-                text(web))
+                figures.length(
+                    "web",
+                    "wood between grooves in both faces",
+                    web,
+                    "t - 2 d",
+                    MistakeFigures.input("t", "thickness of the panel", wanted(first).thickness()),
+                    MistakeFigures.input("d", "depth of the grooves", should.thickness().size()),
+                    figures.input("m", Setting.LEAST_WEB)))
             : "Glue strips into all wrong grooves, let them dry, and cut the right face: between"
                 + " empty grooves too little wood would be left. The strips show on the outside.");
   }
@@ -231,20 +269,29 @@ final class GrooveMistakes {
     Length depth = wantedGroove(first).thickness().size().plus(slip);
     Length left = wanted(first).thickness().minus(depth);
     boolean lost = groove.isEmpty() || !left.isPositive() || meetsTheOtherFace(made);
+    MistakeFigures figures = figures(GrooveMistake.TOO_DEEP);
+    String slipped = figures.set("slip", Setting.STOP_SLIP);
+    String wanted = figures.measured("depth", "depth of the grooves as wanted", depth.minus(slip));
     return report(
         GrooveMistake.TOO_DEEP,
+        figures,
         first,
-        say("The depth slips and lets the cutter %s deeper.", text(slip)),
+        say("The depth slips and lets the cutter %s deeper.", slipped),
         groove.isEmpty()
             ? "The cutter goes right through the panel."
             : say(
                 "Every groove is %s deep instead of %s: all along, at every level, the standard lies"
                     + " %s below the face, and shelves have as much more play between their clips.",
-                text(groove.get().thickness().size()), text(depth.minus(slip)), text(slip)),
+                figures.measured(
+                    "made-depth",
+                    "depth of the grooves with the mistake",
+                    groove.get().thickness().size()),
+                wanted,
+                slipped),
         say(
             "Lay an offcut of the standard into the first and the last of the groove: it is flush."
                 + " The groove is %s deep.",
-            text(depth.minus(slip))),
+            wanted),
         lost ? Rescue.LOST : Rescue.USE,
         lost
             ? "The grooves come out on the other face or meet those of the other bay: make the panel"
@@ -252,7 +299,15 @@ final class GrooveMistakes {
             : say(
                 "Glue a strip of veneer or card %s thick into the groove before the standard; %s of"
                     + " wood is left behind it.",
-                text(slip), text(left)));
+                slipped,
+                figures.length(
+                    "reserve",
+                    "wood left behind the groove",
+                    left,
+                    "t - d - s",
+                    MistakeFigures.input("t", "thickness of the panel", wanted(first).thickness()),
+                    MistakeFigures.input("d", "depth of the grooves as wanted", depth.minus(slip)),
+                    figures.input("s", Setting.STOP_SLIP))));
   }
 
   private static List<Step.Pass> deeper(Step.Passes passes, Length slip) {
@@ -292,39 +347,46 @@ final class GrooveMistakes {
     WorkedPiece made = made(first.piece(), only(first, p -> with(p, p.surface(), rest)));
     Block should = wantedGroove(first);
     Optional<Block> is = groove(made, first.purpose(), first.surface());
+    MistakeFigures figures = figures(GrooveMistake.PASS_LEFT_OUT);
+    String pass =
+        beside
+            ? figures.measured("pass", "fence of the pass that is left out", last.fence())
+            : figures.measured("pass", "depth of the pass that is left out", last.depth());
     return Optional.of(
         report(
             GrooveMistake.PASS_LEFT_OUT,
+            figures,
             first,
             beside
-                ? say("The pass with the fence at %s is left out.", text(last.fence()))
-                : say("The pass %s deep is left out.", text(last.depth())),
-            is.map(b -> narrower(should, b)).orElse("A ridge stays in the groove.")
+                ? say("The pass with the fence at %s is left out.", pass)
+                : say("The pass %s deep is left out.", pass),
+            is.map(b -> narrower(figures, should, b)).orElse("A ridge stays in the groove.")
                 + " The standard does not go home anywhere along the row.",
             say(
                 "An offcut of the standard goes in by hand, flush, at both ends and in the middle: the"
                     + " groove is %s wide and %s deep.",
-                text(should.width().size()), text(should.thickness().size())),
+                figures.measured("width", "width of the groove", should.width().size()),
+                figures.measured("depth", "depth of the groove", should.thickness().size())),
             Rescue.BORE_AGAIN,
             beside
-                ? say("Nothing is spoilt: make the pass with the fence at %s.", text(last.fence()))
-                : say("Nothing is spoilt: make the pass %s deep.", text(last.depth()))));
+                ? say("Nothing is spoilt: make the pass with the fence at %s.", pass)
+                : say("Nothing is spoilt: make the pass %s deep.", pass)));
   }
 
-  private String narrower(Block should, Block is) {
+  private static String narrower(MistakeFigures figures, Block should, Block is) {
     Length width = should.width().size().minus(is.width().size());
     Length depth = should.thickness().size().minus(is.thickness().size());
     return width.isPositive()
-        ? say("The groove is %s narrower than wanted.", text(width))
-        : say("The groove is %s shallower than wanted.", text(depth));
+        ? say(
+            "The groove is %s narrower than wanted.",
+            figures.measured("off", "how much narrower the groove is", width))
+        : say(
+            "The groove is %s shallower than wanted.",
+            figures.measured("off", "how much shallower the groove is", depth));
   }
 
   private Length setting(Setting setting) {
     return built.order().settings().length(setting);
-  }
-
-  private String text(Length length) {
-    return style.text(length);
   }
 
   private static String say(String words, Object... values) {

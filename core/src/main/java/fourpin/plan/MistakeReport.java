@@ -1,5 +1,8 @@
 package fourpin.plan;
 
+import fourpin.measure.Figure;
+import java.util.List;
+
 /**
  * What a mistake makes of one panel, as the virtual bench shows it.
  *
@@ -8,6 +11,7 @@ package fourpin.plan;
  * @param shows which holes differ and by how much, and at which level it is noticed first
  * @param test how to tell before the next panel is bored
  * @param rescue whether the panel can be saved, {@code how} in words
+ * @param figures that the words state
  */
 public record MistakeReport(
     BenchMistake mistake,
@@ -17,7 +21,12 @@ public record MistakeReport(
     String shows,
     String test,
     Rescue rescue,
-    String how) {
+    String how,
+    List<Figure> figures) {
+
+  public MistakeReport {
+    figures = List.copyOf(figures);
+  }
 
   /** What becomes of a panel. */
   public enum Rescue {

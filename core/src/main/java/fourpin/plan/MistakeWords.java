@@ -5,7 +5,6 @@ import fourpin.bench.Removal.Bore;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.measure.Length;
-import fourpin.measure.LengthStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,15 +14,19 @@ import java.util.Optional;
 /** A mistake as a maker meets it. */
 final class MistakeWords {
 
-  private final LengthStyle style;
+  private final MistakeFigures figures;
   private final RowNames names;
   private final CaseWays ways;
   private final SpoiltRows rows;
   private final List<Mishap> mishaps;
 
   MistakeWords(
-      LengthStyle style, RowNames names, CaseWays ways, SpoiltRows rows, List<Mishap> mishaps) {
-    this.style = style;
+      MistakeFigures figures,
+      RowNames names,
+      CaseWays ways,
+      SpoiltRows rows,
+      List<Mishap> mishaps) {
+    this.figures = figures;
     this.names = names;
     this.ways = ways;
     this.rows = rows;
@@ -48,15 +51,13 @@ final class MistakeWords {
       case HOLE_SKIPPED ->
           say("In the %s of %s every hole is taken one number too high.", first.purpose(), mark);
       case STOP_SLIPPED ->
-          say(
-              "The stop slips and lets the bit %s deeper.",
-              text(names.settings().length(Setting.STOP_SLIP)));
+          say("The stop slips and lets the bit %s deeper.", figures.set("slip", Setting.STOP_SLIP));
       case OTHER_BIT ->
           otherBit
               .map(bit -> otherBit(bit, first.diameter()))
               .orElse(
                   "No other bit among the tools stated fits where this one of "
-                      + text(first.diameter())
+                      + figures.measured("right-bit", "diameter of the right bit", first.diameter())
                       + " is.");
     };
   }
@@ -66,8 +67,12 @@ final class MistakeWords {
         bit.isOwn()
             ? "The shop's bit of %s is in, instead of %s."
             : "A bit of %s, which pins are sold for, is in, instead of %s.",
-        text(bit.diameter()),
-        text(right));
+        figures.length(
+            "wrong-bit",
+            "diameter of the bit that is in",
+            bit.diameter(),
+            bit.isOwn() ? "as the shop states it" : "the next that pins are sold for"),
+        figures.measured("right-bit", "diameter of the right bit", right));
   }
 
   private boolean isGuided() {
@@ -103,8 +108,14 @@ final class MistakeWords {
 
   private String difference() {
     Bore wanted = rows.lowestMissing();
-    int all = rows.wanted().size();
-    int missing = rows.missing().size();
+    int all = figures.count("holes", "holes of the rows", rows.wanted().size(), "counted");
+    int missing =
+        figures.count(
+            "holes-off",
+            "holes that are not as wanted",
+            rows.missing().size(),
+            "wanted holes that no hole has the place, the diameter and the depth of",
+            MistakeFigures.input("n", "holes of the rows", all));
     Optional<Bore> found = rows.instead(wanted);
     if (found.isEmpty()) {
       return say(
@@ -113,18 +124,35 @@ final class MistakeWords {
     }
     Bore made = found.get();
     List<String> off = new ArrayList<>();
-    add(off, made.depth().minus(wanted.depth()), "deeper", "shallower");
-    add(off, made.diameter().minus(wanted.diameter()), "wider", "narrower");
-    add(off, made.length().minus(wanted.length()), "higher", "lower");
-    add(off, made.width().minus(wanted.width()), "further from the index edge", "nearer to it");
+    add(off, "depth", made.depth(), wanted.depth(), List.of("deeper", "shallower"));
+    add(off, "diameter", made.diameter(), wanted.diameter(), List.of("wider", "narrower"));
+    add(off, "height", made.length(), wanted.length(), List.of("higher", "lower"));
+    add(
+        off,
+        "setback",
+        made.width(),
+        wanted.width(),
+        List.of("further from the index edge", "nearer to it"));
     return say(
         "%d of %d holes %s not as wanted: the lowest of them, in the %s, is %s.",
         missing, all, missing == 1 ? "is" : "are", wanted.purpose(), String.join(" and ", off));
   }
 
-  private void add(List<String> all, Length by, String more, String less) {
+  /**
+   * @param words for more, and for less
+   */
+  private void add(List<String> all, String what, Length made, Length wanted, List<String> words) {
+    Length by = made.minus(wanted);
     if (!by.isZero()) {
-      all.add(say("%s %s", text(by.abs()), by.isPositive() ? more : less));
+      String off =
+          figures.length(
+              what + "-off",
+              "how far the " + what + " of the lowest hole that is not as wanted is off",
+              by.abs(),
+              "|m - w|",
+              MistakeFigures.input("m", what + " as it is made", made),
+              MistakeFigures.input("w", what + " as it is wanted", wanted));
+      all.add(say("%s %s", off, by.isPositive() ? words.getFirst() : words.getLast()));
     }
   }
 
@@ -137,7 +165,12 @@ final class MistakeWords {
                 say(
                     "It shows first at level %d of bay %d, for a shelf whose underside lies %s above"
                         + " the foot.",
-                    level.number(), names.grid(wanted).bay(), text(level.underside())));
+                    level.number(),
+                    names.grid(wanted).bay(),
+                    figures.measured(
+                        "shows-at",
+                        "underside of the shelf that it shows at first, above the foot",
+                        level.underside())));
   }
 
   String test(Mistake mistake) {
@@ -159,7 +192,7 @@ final class MistakeWords {
           say(
               "Mark a rod at %s: it goes into the first and the last hole up to the mark and no"
                   + " deeper.",
-              text(wanted.depth()));
+              figures.measured("depth", "depth of the holes as wanted", wanted.depth()));
       case OTHER_BIT ->
           say("A %s goes into the first hole by hand and does not wobble in it.", plug(wanted));
     };
@@ -195,7 +228,10 @@ final class MistakeWords {
         ? ""
         : say(
             " The %s hole of the %s lies %s from the index end; %s would be this mistake.",
-            which, row, text(right), text(wrong));
+            which,
+            row,
+            figures.measured("test-right", "the " + which + " hole from the index end", right),
+            figures.measured("test-wrong", "the same with the mistake", wrong));
   }
 
   private String across() {
@@ -208,16 +244,15 @@ final class MistakeWords {
             made ->
                 say(
                     " The %s lies %s from it; %s would be this mistake.",
-                    wanted.purpose(), text(wanted.width()), text(made.width())))
+                    wanted.purpose(),
+                    figures.measured(
+                        "test-right", "the row from the index edge, as wanted", wanted.width()),
+                    figures.measured("test-wrong", "the same with the mistake", made.width())))
         .orElse("");
   }
 
   private static List<Bore> in(List<Bore> holes, String row) {
     return holes.stream().filter(h -> h.purpose().equals(row)).toList();
-  }
-
-  private String text(Length length) {
-    return style.text(length);
   }
 
   private static String say(String words, Object... values) {

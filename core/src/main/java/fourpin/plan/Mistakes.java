@@ -124,19 +124,25 @@ public final class Mistakes {
       Mistake mistake, Part part, WorkedPiece wanted, WorkedPiece made, List<Mishap> mishaps) {
     SpoiltRows rows = SpoiltRows.of(wanted, made, rows(part));
     RowNames names = new RowNames(built, part, boring.grids());
-    MistakeWords words = new MistakeWords(job.style(), names, ways, rows, mishaps);
-    PanelRescue rescue = new PanelRescue(job.style(), names, ways, rows);
+    MistakeFigures figures =
+        new MistakeFigures(built.order().name(), mistake, job.style(), built.order().settings());
+    MistakeWords words = new MistakeWords(figures, names, ways, rows, mishaps);
+    PanelRescue rescue = new PanelRescue(figures, names, ways, rows);
     Optional<OtherBit> other = otherBit(part);
     PanelRescue.Answer answer = rescue.from(mistake, other);
+    String what = words.what(mistake, other);
+    String shows = words.shows(mistake);
+    String test = words.test(mistake);
     return new MistakeReport(
         mistake,
         built.order().name(),
         part.mark(),
-        words.what(mistake, other),
-        words.shows(mistake),
-        words.test(mistake),
+        what,
+        shows,
+        test,
         answer.rescue(),
-        answer.how());
+        answer.how(),
+        figures.list());
   }
 
   /** The steps with the mistake; nothing where it can't be made. */

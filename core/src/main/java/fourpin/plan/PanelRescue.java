@@ -5,7 +5,6 @@ import fourpin.bench.Surface;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.measure.Length;
-import fourpin.measure.LengthStyle;
 import fourpin.plan.MistakeReport.Rescue;
 import fourpin.reference.PinSleeve;
 import fourpin.reference.Reference;
@@ -16,7 +15,7 @@ import java.util.Optional;
 /** Whether a panel with wrong holes can be saved, by the wood that is left between holes. */
 final class PanelRescue {
 
-  private final LengthStyle style;
+  private final MistakeFigures figures;
   private final RowNames names;
   private final CaseWays ways;
   private final SpoiltRows rows;
@@ -24,8 +23,8 @@ final class PanelRescue {
   /** How a panel is saved. */
   record Answer(Rescue rescue, String how) {}
 
-  PanelRescue(LengthStyle style, RowNames names, CaseWays ways, SpoiltRows rows) {
-    this.style = style;
+  PanelRescue(MistakeFigures figures, RowNames names, CaseWays ways, SpoiltRows rows) {
+    this.figures = figures;
     this.names = names;
     this.ways = ways;
     this.rows = rows;
@@ -69,7 +68,18 @@ final class PanelRescue {
           "The bit comes out on the other face. Where that is not seen, plug it there with glued"
               + " dowels; where it is, make the panel anew.");
     }
-    String words = say("%s of wood is left behind the point of the bit.", text(left));
+    String words =
+        say(
+            "%s of wood is left behind the point of the bit.",
+            figures.length(
+                "reserve",
+                "wood left behind the point of the bit",
+                left,
+                "t - d - s - p",
+                MistakeFigures.input("t", "thickness of the panel", rows.piece().thickness()),
+                MistakeFigures.input("d", "depth of the holes as wanted", first.depth()),
+                figures.input("s", Setting.STOP_SLIP),
+                MistakeFigures.input("p", "point of the bit", point)));
     return left.isLessThan(setting(Setting.LEAST_FLOOR))
         ? new Answer(Rescue.USE, words + " Look for bulges on the other face; set the stop again.")
         : new Answer(
@@ -96,12 +106,24 @@ final class PanelRescue {
     if (bit.isLessThan(first.diameter())) {
       return new Answer(
           Rescue.BORE_AGAIN,
-          say("Bore every hole once more with the right bit, %s.", text(first.diameter())));
+          say(
+              "Bore every hole once more with the right bit, %s.",
+              figures.measured("right-bit", "diameter of the right bit", first.diameter())));
     }
     Length play = bit.minus(first.diameter());
     if (play.mm() <= names.settings().number(Setting.LOOSE_HOLE)) {
       return new Answer(
-          Rescue.USE, say("The holes are %s wider: a %s hardly wobbles.", text(play), plug()));
+          Rescue.USE,
+          say(
+              "The holes are %s wider: a %s hardly wobbles.",
+              figures.length(
+                  "play",
+                  "how much wider the holes are",
+                  play,
+                  "b - d",
+                  MistakeFigures.input("b", "diameter of the bit that is in", bit),
+                  MistakeFigures.input("d", "diameter of the right bit", first.diameter())),
+              plug()));
     }
     return sleeve(bit)
         .map(
@@ -110,14 +132,22 @@ final class PanelRescue {
                     Rescue.SLEEVE,
                     say(
                         "Bore all holes of the case out to %s and press in sleeves (%s).",
-                        text(s.outside()), s.name())))
+                        outside(s), s.name())))
         .orElseGet(
             () ->
                 new Answer(
                     Rescue.OTHERS_ALIKE,
                     say(
                         "Bore all holes of the case with this bit and take pins for %s.",
-                        text(bit))));
+                        figures.measured("wrong-bit", "diameter of the bit that is in", bit))));
+  }
+
+  private String outside(PinSleeve sleeve) {
+    return figures.length(
+        "sleeve",
+        "hole that a sleeve is pressed into",
+        sleeve.outside(),
+        "outside diameter of the narrowest sleeve that takes the wrong hole in");
   }
 
   /** What goes into the holes. */
@@ -155,14 +185,25 @@ final class PanelRescue {
                 "Glue dowels into all wrong holes down to the bottom, let it dry, and bore the right"
                     + " face: between empty holes %s. The plugs show on the outside.",
                 web.isPositive()
-                    ? say("only %s of wood would be left", text(web))
+                    ? say("only %s of wood would be left", web(web))
                     : "no wood would be left"))
         : new Answer(
             Rescue.BORE_AGAIN,
             say(
                 "Bore the right face as well: %s of wood stays between the holes. Plug those on the"
                     + " outside if they are seen.",
-                text(web)));
+                web(web)));
+  }
+
+  private String web(Length web) {
+    return figures.length(
+        "web",
+        "wood between holes in both faces",
+        web,
+        "t - 2 d",
+        MistakeFigures.input("t", "thickness of the panel", rows.piece().thickness()),
+        MistakeFigures.input("d", "depth of the holes", rows.wanted().getFirst().depth()),
+        figures.input("m", Setting.LEAST_WEB));
   }
 
   /** The datum is moved, if the wrong rows keep clear of all that the panel has. */
@@ -178,7 +219,25 @@ final class PanelRescue {
                 "Bore every other panel of the case the same way: its rows keep at least %s clear of"
                     + " ends, edges and joints. All levels then lie otherwise than planned; measure"
                     + " them before shelves are placed.",
-                text(Length.nearestMm(rows.leastRound())))));
+                round())));
+  }
+
+  private String round() {
+    return figures.length(
+        "wood-round",
+        "least wood round a wrong hole, to ends, edges and joints",
+        Length.nearestMm(rows.leastRound()),
+        "measured on the virtual panel, not less than m for a row that may be used",
+        figures.input("m", Setting.LEAST_EDGE));
+  }
+
+  private String between(double wood) {
+    return figures.length(
+        "wood-between",
+        "least wood between the rims of right and wrong holes",
+        Length.nearestMm(wood),
+        "c - (a + b) / 2, measured on the virtual panel: between centres less half of each hole",
+        figures.input("m", Setting.LEAST_EDGE));
   }
 
   private Answer boreAgain() {
@@ -199,7 +258,7 @@ final class PanelRescue {
         : say(
             "Wrong holes leave only %s of wood to a joint, an edge or an end: plug them with glued"
                 + " dowels. ",
-            text(Length.nearestMm(round)));
+            round());
   }
 
   private Answer betweenHoles() {
@@ -209,7 +268,7 @@ final class PanelRescue {
       String left =
           Double.isInfinite(between)
               ? ""
-              : say(" At least %s of wood stays between rims.", text(Length.nearestMm(between)));
+              : say(" At least %s of wood stays between rims.", between(between));
       return new Answer(
           Rescue.BORE_AGAIN, "Bore what is missing; plug the wrong holes if they offend." + left);
     }
@@ -219,7 +278,7 @@ final class PanelRescue {
           say(
               "Glue dowels into the wrong holes, let it dry, and bore what is missing: only %s of"
                   + " wood lies between rims.",
-              text(Length.nearestMm(between))));
+              between(between)));
     }
     return covered()
         .map(
@@ -229,26 +288,29 @@ final class PanelRescue {
                     say(
                         "Bore what is missing out to %s, which takes in the wrong hole, and press"
                             + " in sleeves (%s).",
-                        text(s.outside()), s.name())))
-        .orElseGet(() -> overlapping(Length.nearestMm(-between)));
+                        outside(s), s.name())))
+        .orElseGet(() -> overlapping(-between));
   }
 
   /** A bit can be led as long as its point starts in whole wood. */
-  private Answer overlapping(Length by) {
+  private Answer overlapping(double overlap) {
+    String by =
+        figures.measured(
+            "overlap", "how far right and wrong holes meet", Length.nearestMm(overlap));
     double radius = rows.made().getFirst().diameter().mm() / 2;
     return rows.leastBetweenCentres() < radius
         ? new Answer(
             Rescue.LOST,
             say(
                 "Right and wrong holes meet by %s, and no sleeve covers both: make the panel anew.",
-                text(by)))
+                by))
         : new Answer(
             Rescue.PLUG,
             say(
                 "Right and wrong holes meet by %s. Glue dowels into the wrong ones, let it dry, and"
                     + " bore what is missing and what the dowels reach into: the bit's point starts"
                     + " in whole wood.",
-                text(by)));
+                by));
   }
 
   /** A sleeve round the right centre that covers the wrong hole beside it. */
@@ -260,10 +322,6 @@ final class PanelRescue {
 
   private Length setting(Setting setting) {
     return names.settings().length(setting);
-  }
-
-  private String text(Length length) {
-    return style.text(length);
   }
 
   private static String say(String words, Object... values) {

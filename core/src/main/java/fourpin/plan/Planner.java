@@ -1,5 +1,6 @@
 package fourpin.plan;
 
+import fourpin.boring.BayFigures;
 import fourpin.boring.Borer;
 import fourpin.boring.Boring;
 import fourpin.boring.tolerance.Levelness;
@@ -69,13 +70,14 @@ public final class Planner {
     findings.addAll(Costs.findings(materials));
     List<Figure> totals = totals(boring.cases(), materials, ways.borings());
     List<Levelness> levelness = levelness(ways.borings(), boring.cases());
+    List<MistakeReport> mistakes = Mistakes.of(job, boring, program, ways.borings());
     return new Plan(
         stated,
         boring.cases(),
         boring.grids(),
         ways.borings(),
         levelness,
-        Mistakes.of(job, boring, program, ways.borings()),
+        mistakes,
         strength.shelves(),
         strength.cases(),
         cutList,
@@ -84,7 +86,7 @@ public final class Planner {
         new SmallCautions(cutList, materials).at(program.printed()),
         totals,
         sorted(),
-        figures(totals, strength, ways.borings(), levelness, materials));
+        figures(totals, strength, boring, ways.borings(), levelness, mistakes, materials));
   }
 
   private List<Levelness> levelness(List<CaseBoring> borings, List<BuiltCase> cases) {
@@ -108,6 +110,16 @@ public final class Planner {
     return totals;
   }
 
+  private static List<Figure> patterns(Boring boring) {
+    return boring.grids().stream()
+        .flatMap(
+            grid ->
+                boring.cases().stream()
+                    .filter(built -> built.order().name().equals(grid.caseName()))
+                    .flatMap(built -> BayFigures.of(built, grid).stream()))
+        .toList();
+  }
+
   /** Worst first; within a severity in the order they were found. */
   private List<Finding> sorted() {
     return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
@@ -116,8 +128,10 @@ public final class Planner {
   private List<Figure> figures(
       List<Figure> totals,
       Strength strength,
+      Boring bored,
       List<CaseBoring> borings,
       List<Levelness> levelness,
+      List<MistakeReport> mistakes,
       List<MaterialPlan> materials) {
     Map<String, Figure> byId = new LinkedHashMap<>();
     totals.forEach(f -> byId.putIfAbsent(f.id(), f));
@@ -127,9 +141,12 @@ public final class Planner {
         .forEach(f -> byId.putIfAbsent(f.id(), f));
     strength.shelves().forEach(s -> s.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     strength.cases().forEach(c -> c.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
+    patterns(bored).forEach(f -> byId.putIfAbsent(f.id(), f));
+    borings.forEach(b -> b.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     borings.stream()
         .flatMap(b -> b.answers().stream())
         .forEach(a -> a.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
+    mistakes.forEach(m -> m.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     levelness.forEach(l -> l.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     findings.forEach(f -> f.figures().forEach(figure -> byId.putIfAbsent(figure.id(), figure)));
     return List.copyOf(byId.values());

@@ -135,15 +135,19 @@ final class StandardMistakes {
   }
 
   private MistakeReport turned(List<Length> wanted, List<Length> made) {
+    MistakeFigures figures = figures(GrooveMistake.STANDARD_TURNED);
+    String shows = shows(figures, wanted, made);
+    String test = test(figures, wanted, made);
     return new MistakeReport(
         GrooveMistake.STANDARD_TURNED,
         built.order().name(),
         upright(),
         say("A standard of bay %d is screwed on with its numbered end up.", grid.bay()),
-        shows(wanted, made),
-        test(wanted, made),
+        shows,
+        test,
         Rescue.NOT_NEEDED,
-        "Nothing is spoilt: unscrew it and turn it over.");
+        "Nothing is spoilt: unscrew it and turn it over.",
+        figures.list());
   }
 
   private MistakeReport cut(List<Length> wanted, List<Length> made) {
@@ -151,20 +155,38 @@ final class StandardMistakes {
     Length positive = more.isNegative() ? more.plus(standards.slotPitch()) : more;
     boolean whole = positive.isZero();
     boolean reaches = !run.bottom().plus(length).minus(positive).isLessThan(wanted.getLast());
-    return new MistakeReport(
-        GrooveMistake.CUT_AT_NUMBERED_END,
-        built.order().name(),
-        upright(),
-        say("A standard of bay %d is cut to length at its numbered end.", grid.bay()),
-        shows(wanted, made),
-        test(wanted, made),
-        Rescue.USE,
+    MistakeFigures figures = figures(GrooveMistake.CUT_AT_NUMBERED_END);
+    String shows = shows(figures, wanted, made);
+    String test = test(figures, wanted, made);
+    String how =
         whole
             ? "Count its slots from below: only its numbers differ."
             : say(
                 "Saw %s more off its lower end: its slots then lie right, counted from below. It ends"
                     + " as much lower above%s.",
-                text(positive), reaches ? "" : ", and its highest slot is gone"));
+                figures.length(
+                    "saw-off",
+                    "what is sawn off its lower end",
+                    positive,
+                    "remainder of (m - f) / p",
+                    MistakeFigures.input("m", "its lowest slot above the panel", above(made)),
+                    MistakeFigures.input("f", "numbered end to first slot", standards.firstSlot()),
+                    MistakeFigures.input("p", "pitch of the slots", standards.slotPitch())),
+                reaches ? "" : ", and its highest slot is gone");
+    return new MistakeReport(
+        GrooveMistake.CUT_AT_NUMBERED_END,
+        built.order().name(),
+        upright(),
+        say("A standard of bay %d is cut to length at its numbered end.", grid.bay()),
+        shows,
+        test,
+        Rescue.USE,
+        how,
+        figures.list());
+  }
+
+  private MistakeFigures figures(GrooveMistake mistake) {
+    return new MistakeFigures(built.order().name(), mistake, style, built.order().settings());
   }
 
   private Length above(List<Length> made) {
@@ -176,7 +198,7 @@ final class StandardMistakes {
     return built.bays().get(grid.bay() - 1).left();
   }
 
-  private String shows(List<Length> wanted, List<Length> made) {
+  private String shows(MistakeFigures figures, List<Length> wanted, List<Length> made) {
     Optional<Length> off = off(wanted, made);
     if (off.isEmpty()) {
       return "Its slots lie right; only their numbers do not.";
@@ -186,12 +208,15 @@ final class StandardMistakes {
         "Its lowest slot lies %s above the panel below instead of %s, so that all its slots are %s"
             + " off those of the others. It shows first at level %d of bay %d, for a shelf whose"
             + " underside lies %s above the foot: it rocks on this corner.",
-        text(above(made)),
-        text(above(wanted)),
-        text(off.get()),
+        figures.measured("test-wrong", "lowest slot above the panel below, as made", above(made)),
+        figures.measured("test-right", "the same as wanted", above(wanted)),
+        figures.measured("off", "from its slots to those of the others", off.get()),
         first.number(),
         grid.bay(),
-        text(first.underside()));
+        figures.measured(
+            "shows-at",
+            "underside of the shelf that it shows at first, above the foot",
+            first.underside()));
   }
 
   /** How far the nearest made slot lies from a wanted one; none where they fall together. */
@@ -202,17 +227,18 @@ final class StandardMistakes {
         .filter(Length::isPositive);
   }
 
-  private String test(List<Length> wanted, List<Length> made) {
+  private String test(MistakeFigures figures, List<Length> wanted, List<Length> made) {
     return say(
         "The same number stands upright at the bottom of all standards of the bay, and a square laid"
             + " across two of them touches the same slots. The lowest slot lies %s above the panel"
             + " below%s.",
-        text(above(wanted)),
-        off(wanted, made).isEmpty() ? "" : say("; %s would be this mistake", text(above(made))));
-  }
-
-  private String text(Length length) {
-    return style.text(length);
+        figures.measured("test-right", "the same as wanted", above(wanted)),
+        off(wanted, made).isEmpty()
+            ? ""
+            : say(
+                "; %s would be this mistake",
+                figures.measured(
+                    "test-wrong", "lowest slot above the panel below, as made", above(made))));
   }
 
   private static String say(String words, Object... values) {

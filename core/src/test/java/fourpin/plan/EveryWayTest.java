@@ -36,9 +36,6 @@ class EveryWayTest {
   }
 
   private static CaseBoring by(Way way, CaseBoring boring) {
-    return boring.answer(way).method().isEmpty()
-        ? boring
-        : new CaseBoring(
-            boring.caseName(), boring.grids(), boring.answers(), way, "this test asks for it");
+    return boring.answer(way).method().isEmpty() ? boring : boring.by(way, "this test asks for it");
   }
 }

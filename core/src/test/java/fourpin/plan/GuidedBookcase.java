@@ -86,7 +86,8 @@ final class GuidedBookcase {
                         List.of()))
             .toList(),
         way,
-        "stated");
+        "stated",
+        List.of());
   }
 
   private static Clamping clamping(String part, Face face, Row.Name row, Face edge, Length across) {

@@ -170,7 +170,8 @@ final class HandMadeWays {
         grids,
         Stream.of(Way.values()).map(w -> answer(w, w == way, method)).toList(),
         way,
-        "made by hand");
+        "made by hand",
+        List.of());
   }
 
   private static WayAnswer answer(Way way, boolean chosen, Method method) {

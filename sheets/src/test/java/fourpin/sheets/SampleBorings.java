@@ -89,7 +89,8 @@ public final class SampleBorings {
         grids,
         answers,
         chosen,
-        "It costs least of the ways that keep shelves level, 84.50 against 131.00 for the next.");
+        "It costs least of the ways that keep shelves level, 84.50 against 131.00 for the next.",
+        List.of());
   }
 
   private static WayAnswer answer(BuiltCase built, Way way, Way chosen, Method method) {

@@ -141,9 +141,6 @@ final class BenchTrial implements Callable<Integer> {
   }
 
   private static CaseBoring by(Way way, CaseBoring boring) {
-    return isPossible(way, boring)
-        ? new CaseBoring(
-            boring.caseName(), boring.grids(), boring.answers(), way, "this trial asks for it")
-        : boring;
+    return isPossible(way, boring) ? boring.by(way, "this trial asks for it") : boring;
   }
 }

@@ -14,6 +14,7 @@ import fourpin.measure.Source.Standing;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -96,26 +97,88 @@ final class GapFigures {
     }
   }
 
+  /** Where places differ, gap and odds of each kind of them. */
+  List<Figure> ofEachPlace() {
+    Map<Distribution, List<PositionGap>> alike = new LinkedHashMap<>();
+    table.places().forEach(p -> alike.computeIfAbsent(p.gap(), _ -> new ArrayList<>()).add(p));
+    if (alike.size() == 1) {
+      return List.of();
+    }
+    List<Figure> figures = new ArrayList<>();
+    for (List<PositionGap> places : alike.values()) {
+      PositionGap first = places.getFirst();
+      String id = "bay-" + first.bay() + "-level-" + first.level() + "/";
+      Manner manner = Manner.of(first.gap());
+      figures.add(usual(id, first, manner, words(places)));
+      figures.add(odds(id, first, manner, words(places)));
+    }
+    return figures;
+  }
+
+  /** "bay 1 levels 1 to 12, bay 2 level 4". */
+  private static String words(List<PositionGap> places) {
+    List<String> runs = new ArrayList<>();
+    int from = 0;
+    for (int to = 1; to <= places.size(); to++) {
+      PositionGap last = places.get(to - 1);
+      boolean goesOn =
+          to < places.size()
+              && places.get(to).bay() == last.bay()
+              && places.get(to).level() == last.level() + 1;
+      if (!goesOn) {
+        PositionGap first = places.get(from);
+        String levels =
+            first.level() == last.level()
+                ? " level " + last.level()
+                : " levels " + first.level() + " to " + last.level();
+        runs.add("bay " + first.bay() + levels);
+        from = to;
+      }
+    }
+    return String.join(", ", runs);
+  }
+
+  /** From which gain on a change is told. */
+  Figure leastGain() {
+    Setting setting = Setting.LEAST_GAIN;
+    Quantity value = Quantity.of(settings.length(setting));
+    return figure(
+        setting.key(),
+        setting.meaning(),
+        value,
+        "g",
+        List.of(new Input("g", setting.meaning(), value, settings.source(setting))),
+        Source.GEOMETRY);
+  }
+
+  private Figure usual(String id, PositionGap place, Manner manner, String at) {
+    return figure(
+        id + "gap",
+        "gap under a "
+            + (place.proud().isPresent() ? "corner" : "fourth")
+            + " pin that 95 of 100 shelves stay within, "
+            + at,
+        length(place.usual()),
+        manner.gap() + ", s = √(s1² + s2² + ...)",
+        causes(place, Miss.GAP),
+        manner.source());
+  }
+
+  private Figure odds(String id, PositionGap place, Manner manner, String at) {
+    return figure(
+        id + "odds",
+        "odds that a shelf rocks so that it is felt, " + at,
+        percent(place.odds()),
+        manner.odds(),
+        join(limit(), deviations(place)),
+        manner.source());
+  }
+
   private List<Figure> ofGap(Manner manner) {
     PositionGap worst = table.worst();
     return List.of(
-        figure(
-            "gap",
-            "gap under a "
-                + (worst.proud().isPresent() ? "corner" : "fourth")
-                + " pin that 95 of 100 shelves stay within, "
-                + at(worst),
-            length(worst.usual()),
-            manner.gap() + ", s = √(s1² + s2² + ...)",
-            causes(worst, Miss.GAP),
-            manner.source()),
-        figure(
-            "odds",
-            "odds that a shelf rocks so that it is felt, " + at(worst),
-            percent(worst.odds()),
-            manner.odds(),
-            join(limit(), deviations(worst)),
-            manner.source()),
+        usual("", worst, manner, at(worst)),
+        odds("", worst, manner, at(worst)),
         figure(
             "mean-gap",
             "gap under a "

@@ -113,7 +113,9 @@ public final class Tolerances {
     Tally tally = Simulation.run(model, limit(), CASES, SEED, this::holdsShelf);
     GapFigures writer = figures(boring.chosen(), model, table);
     List<Figure> figures = new ArrayList<>(writer.ofPlaces());
+    figures.addAll(writer.ofEachPlace());
     figures.addAll(writer.simulated(tally));
+    figures.add(writer.leastGain());
     List<Change> changes = changes(boring, table.outcome());
     String id = prefix(boring.chosen());
     figures.addAll(ChangeFigures.of(id + "/gain", with(Effect.GAIN, changes)));

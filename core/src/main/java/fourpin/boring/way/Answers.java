@@ -1,8 +1,13 @@
 package fourpin.boring.way;
 
+import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.boring.way.WayAnswer.Verdict;
 import fourpin.job.Way;
+import fourpin.measure.Figure;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -77,7 +82,8 @@ final class Answers {
       case Proposal.Can can -> possible(way, can);
       case Proposal.Cannot(Verdict verdict, var reasons) ->
           new Answered(
-              new WayAnswer(way, verdict, reasons, List.of(), Optional.empty(), List.of()),
+              new WayAnswer(
+                  way, verdict, reasons, List.of(), Optional.empty(), figures(way, reasons)),
               Optional.empty(),
               Optional.empty());
     };
@@ -97,23 +103,41 @@ final class Answers {
                         new TogetherGain.Side(reckoning, rocking),
                         new TogetherGain.Side(
                             new Reckoning(group, way, single), rocking(way, single))));
+    List<Reason> together =
+        Stream.concat(can.together().words().stream(), gain.stream().map(TogetherGain::reason))
+            .toList();
     return new Answered(
         new WayAnswer(
             way,
             can.work().bought().isEmpty() ? Verdict.POSSIBLE : Verdict.TO_BUY,
             can.notes(),
-            Stream.concat(can.together().words().stream(), gain.stream().map(TogetherGain::reason))
-                .toList(),
+            together,
             Optional.of(can.method()),
             Stream.of(
                     reckoning.figures(),
                     SetUpFigures.of(group, way, can.method()),
                     rocking.map(Precision.Rocking::figures).orElse(List.of()),
-                    gain.map(TogetherGain::figures).orElse(List.of()))
+                    gain.map(TogetherGain::figures).orElse(List.of()),
+                    figures(way, can.notes()),
+                    figures(way, together))
                 .flatMap(List::stream)
                 .toList()),
         Optional.of(reckoning),
         rocking);
+  }
+
+  /** What reasons say, each under an id of its own. */
+  private List<Figure> figures(Way way, List<Reason> reasons) {
+    List<Figure> figures = new ArrayList<>();
+    Map<String, Integer> names = new HashMap<>();
+    for (Reason reason : reasons) {
+      for (Figure figure : reason.figures()) {
+        int time = names.merge(figure.id(), 1, Integer::sum);
+        String name = time == 1 ? figure.id() : figure.id() + "-" + time;
+        figures.add(figure.called(group.figureId(way, name)));
+      }
+    }
+    return figures;
   }
 
   private Optional<Precision.Rocking> rocking(Way way, Proposal.Can can) {

@@ -32,16 +32,26 @@ final class Bits {
 
   /** That a bit does not reach through the guide to the depth of the hole. */
   static List<Reason> tooShort(Group group, String name, BitSetting setting, Length reach) {
-    return setting.stop().isMoreThan(reach)
+    return lacking(group, setting, name + " reaches", reach, "take a longer bit");
+  }
+
+  /**
+   * That something does not go as deep as hole and guide take.
+   *
+   * @param which with its verb, {@code most} how far it does
+   */
+  static List<Reason> lacking(
+      Group group, BitSetting setting, String which, Length most, String remedy) {
+    Telling tell = new Telling(group, "stop-beyond-reach", which + " too little, by");
+    String stop = tell.derived("s", "hole and guide", setting.stop());
+    String reach = tell.stated("r", which, most);
+    return setting.stop().isMoreThan(most)
         ? List.of(
-            new Reason(
-                "hole and guide take "
-                    + group.text(setting.stop())
-                    + ", and "
-                    + name
-                    + " reaches "
-                    + group.text(reach),
-                "take a longer bit, or use a thinner guide"))
+            tell.reason(
+                "hole and guide take " + stop + ", and " + which + " " + reach,
+                remedy + ", or use a thinner guide",
+                "s - r",
+                setting.stop().minus(most)))
         : List.of();
   }
 

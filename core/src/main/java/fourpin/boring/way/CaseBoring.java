@@ -14,13 +14,25 @@ import java.util.Optional;
  * @param answers one for each way, in the order of {@link Way}
  * @param chosen the way that the plan takes; its answer has a method
  * @param because why it is recommended, or that the maker chose it
+ * @param figures that the recommendation rests on
  */
 public record CaseBoring(
-    String caseName, List<BayGrid> grids, List<WayAnswer> answers, Way chosen, String because) {
+    String caseName,
+    List<BayGrid> grids,
+    List<WayAnswer> answers,
+    Way chosen,
+    String because,
+    List<Figure> figures) {
 
   public CaseBoring {
     grids = List.copyOf(grids);
     answers = List.copyOf(answers);
+    figures = List.copyOf(figures);
+  }
+
+  /** The same bays bored another way; that there is a method for it is left to the caller. */
+  public CaseBoring by(Way way, String why) {
+    return new CaseBoring(caseName, grids, answers, way, why, figures);
   }
 
   public WayAnswer answer(Way way) {

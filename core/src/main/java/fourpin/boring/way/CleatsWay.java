@@ -149,19 +149,24 @@ final class CleatsWay implements WayCheck {
 
     private List<Reason> notes(Optional<PlainBit> bit, Optional<DrillPress> press) {
       List<Reason> notes = new ArrayList<>();
+      Telling tell = new Telling(group, "through-strip", "what bit and quill go through");
+      String size = tell.stated("b", "diameter that is bored", cleats.bore());
+      String deep = tell.stated("t", "thickness of the strips", cleats.thickness());
       if (bit.isEmpty()) {
-        String size = group.text(cleats.bore());
-        String deep = group.text(cleats.thickness());
         notes.add(
-            new Reason(
+            tell.reason(
                 "a bit of " + size + " that reaches " + deep + " is taken for granted",
-                "state it among the tools"));
+                "state it among the tools",
+                "t",
+                cleats.thickness()));
       }
       if (press.isEmpty()) {
         notes.add(
-            new Reason(
+            tell.reason(
                 "without a drill press holes as large as these are hard to bore square",
-                "state a drill press whose quill travels " + group.text(cleats.thickness())));
+                "state a drill press whose quill travels " + deep,
+                "t",
+                cleats.thickness()));
       }
       return notes;
     }

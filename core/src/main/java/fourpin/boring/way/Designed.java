@@ -39,9 +39,14 @@ sealed interface Designed {
 
   /** Where the guide is too short to be stepped along. */
   static Designed tooShort(Group group, String what) {
-    return failed(
-        what + " is too short to be stepped along rows " + group.text(longest(group)) + " long",
-        "take a longer piece, or set rows to full so that there is a hole for the pin");
+    Length longest = longest(group);
+    Telling tell = new Telling(group, "longest-row", "from the first to the last hole of a row");
+    return new Failed(
+        tell.reason(
+            what + " is too short to be stepped along rows " + group.text(longest) + " long",
+            "take a longer piece, or set rows to full so that there is a hole for the pin",
+            "the most from the lowest to the highest level of a bay",
+            longest));
   }
 
   private static Length longest(Group group) {

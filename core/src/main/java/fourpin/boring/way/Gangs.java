@@ -63,14 +63,18 @@ record Gangs(List<Gang> list, Optional<Reason> against) {
   }
 
   private static Reason tooWide(Group group, BayGrid grid) {
-    return new Reason(
+    Telling tell = new Telling(group, "pair-over-bench", "two uprights wider than the bench, by");
+    Length width = width(group, grid);
+    return tell.reason(
         "the uprights of bay "
             + grid.bay()
             + " take "
-            + group.text(width(group, grid))
+            + tell.derived("w", "width of both side by side", width)
             + " side by side, and the bench has "
-            + group.text(group.settings().length(Setting.GANG_WIDTH)),
-        "set gang-width to what the bench holds");
+            + tell.set("b", Setting.GANG_WIDTH),
+        "set gang-width to what the bench holds",
+        "w - b",
+        width.minus(group.settings().length(Setting.GANG_WIDTH)));
   }
 
   private static Gang gang(Group group, BayGrid grid) {
@@ -110,7 +114,8 @@ record Gangs(List<Gang> list, Optional<Reason> against) {
   }
 
   private Optional<Reason> apart() {
-    return against.map(r -> new Reason("marked panel by panel: " + r.what(), r.remedy()));
+    return against.map(
+        r -> new Reason("marked panel by panel: " + r.what(), r.remedy(), r.figures()));
   }
 
   private Reason paired() {

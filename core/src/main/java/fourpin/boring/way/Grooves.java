@@ -93,10 +93,15 @@ final class Grooves {
     Length cut = Length.min(group.settings().length(Setting.GROOVE_BIT), width());
     List<Reason> notes = new ArrayList<>(routers);
     notes.addAll(saws);
+    Telling tell = new Telling(group, "groove-bit", "bit that the grooves are cut with");
+    tell.set("b", Setting.GROOVE_BIT);
+    tell.stated("g", "width of the groove", width());
     notes.add(
-        new Reason(
+        tell.reason(
             "a router with a straight bit of " + group.text(cut) + " is taken for granted",
-            "state router and bit among the tools"));
+            "state router and bit among the tools",
+            "the less of b and g",
+            cut));
     String name = "straight bit of " + group.text(cut) + " (assumed)";
     return new Choice(grooved(Cutter.ROUTER, name, cut), List.of(), notes);
   }
@@ -148,21 +153,29 @@ final class Grooves {
   }
 
   private void tooWide(List<Reason> reasons, String tool, Length cut, String take) {
+    Telling tell = new Telling(group, "cut-over-groove", tool + " wider than the groove, by");
+    String cuts = tool + " cuts " + tell.stated("c", "width that it cuts", cut);
+    String groove = tell.stated("g", "width of the groove", width());
     reasons.add(
-        new Reason(
-            tool + " cuts " + group.text(cut) + ", wider than the groove of " + group.text(width()),
-            take + " of " + group.text(width()) + " or less"));
+        tell.reason(
+            cuts + ", wider than the groove of " + groove,
+            take + " of " + groove + " or less",
+            "c - g",
+            cut.minus(width())));
   }
 
   private void tooShort(List<Reason> reasons, String tool, Length reach) {
+    Telling tell = new Telling(group, "groove-beyond-reach", "groove deeper than it cuts, by");
     reasons.add(
-        new Reason(
+        tell.reason(
             tool
                 + " cuts "
-                + group.text(reach)
+                + tell.stated("c", "depth that it cuts", reach)
                 + " deep, the groove is "
-                + group.text(group.depth()),
-            "take one that reaches deeper"));
+                + tell.stated("g", "depth of the groove", group.depth()),
+            "take one that reaches deeper",
+            "g - c",
+            group.depth().minus(reach)));
   }
 
   private static List<Tool> toBuy(Tool... tools) {

@@ -174,8 +174,13 @@ record Group(Job job, BuiltCase built, String name, List<BayGrid> grids) {
 
   /** Of a figure of one way for these bays. */
   String figureId(Way way, String what) {
+    return figureId(way.key() + "/" + what);
+  }
+
+  /** Of a figure for these bays, whatever the way. */
+  String figureId(String what) {
     String at = name.isEmpty() ? "boring" : "boring/" + name;
-    return Figure.id(built.order().name(), at, way.key(), what);
+    return Figure.id(built.order().name(), at, what);
   }
 
   String text(Length length) {

@@ -31,7 +31,7 @@ record GuideBore(Length hole, List<Reason> notes) {
         .filter(d -> d.isAtLeast(least) && !d.isMoreThan(sold))
         .min(Length::compareTo)
         .map(stated -> new GuideBore(stated, List.of()))
-        .orElseGet(() -> new GuideBore(sold, List.of(granted(group, sold))));
+        .orElseGet(() -> new GuideBore(sold, List.of(granted(group, runs, slip, sold))));
   }
 
   private static Length roundedUp(Length length, Length step) {
@@ -39,9 +39,15 @@ record GuideBore(Length hole, List<Reason> notes) {
     return below.equals(length) ? length : below.plus(step);
   }
 
-  private static Reason granted(Group group, Length hole) {
-    return new Reason(
+  private static Reason granted(Group group, Length runs, Setting slip, Length hole) {
+    Telling tell = new Telling(group, "guide-bit", "bit that the guide is bored with");
+    tell.stated("c", "diameter of what runs in the guide", runs);
+    tell.set("s", slip);
+    tell.set("k", Setting.GUIDE_BIT_STEP);
+    return tell.reason(
         "a bit of " + group.text(hole) + " for making the guide is taken for granted",
-        "state it among the tools");
+        "state it among the tools",
+        "c + s, rounded up to a whole number of k",
+        hole);
   }
 }

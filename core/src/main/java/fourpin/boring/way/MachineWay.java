@@ -75,18 +75,23 @@ final class MachineWay implements WayCheck {
         .map(box -> box.size(axis))
         .filter(size -> size.isMoreThan(takes))
         .max(Length::compareTo)
-        .map(
-            size ->
-                new Reason(
-                    "a panel is "
-                        + group.text(size)
-                        + " "
-                        + word
-                        + ", and "
-                        + machine.name()
-                        + " takes "
-                        + group.text(takes),
-                    "bore this case by another way"));
+        .map(size -> over(group, machine, size, takes, word));
+  }
+
+  private static Reason over(Group group, Machine machine, Length size, Length takes, String word) {
+    Telling tell = new Telling(group, "panel-too-" + word, "panel too " + word + " for it, by");
+    return tell.reason(
+        "a panel is "
+            + tell.derived("s", "size of the panel", size)
+            + " "
+            + word
+            + ", and "
+            + machine.name()
+            + " takes "
+            + tell.stated("m", "what the machine takes", takes),
+        "bore this case by another way",
+        "s - m",
+        size.minus(takes));
   }
 
   /** Spindles in a row bore every pitch that is a whole number of their spacing. */
@@ -94,16 +99,22 @@ final class MachineWay implements WayCheck {
     return machine
         .spacing()
         .filter(spacing -> !group.pitch().remainder(spacing).isZero())
-        .map(
-            spacing ->
-                Proposal.changed(
-                    "the spindles of "
-                        + machine.name()
-                        + " stand "
-                        + group.text(spacing)
-                        + " apart, and the pitch of "
-                        + group.text(group.pitch())
-                        + " is no whole number of that",
-                    "set pitch to " + group.text(spacing)));
+        .map(spacing -> Proposal.changed(apart(group, machine, spacing)));
+  }
+
+  private static Reason apart(Group group, Machine machine, Length spacing) {
+    Telling tell =
+        new Telling(group, "pitch-over-spindles", "pitch beyond a whole number of spaces");
+    return tell.reason(
+        "the spindles of "
+            + machine.name()
+            + " stand "
+            + tell.stated("s", "from spindle to spindle", spacing)
+            + " apart, and the pitch of "
+            + tell.set("p", Setting.PITCH)
+            + " is no whole number of that",
+        "set pitch to " + group.text(spacing),
+        "remainder of p / s",
+        group.pitch().remainder(spacing));
   }
 }

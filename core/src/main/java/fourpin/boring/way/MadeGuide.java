@@ -77,23 +77,35 @@ final class MadeGuide {
 
   private Optional<Reason> narrow(Across across) {
     if (across.width().isMoreThan(stock.width())) {
-      return Optional.of(
-          new Reason(
-              "the guide is "
-                  + group.text(across.width())
-                  + " wide and "
-                  + stock.name()
-                  + " is "
-                  + group.text(stock.width()),
-              "take wider stock"));
+      return Optional.of(wider(across));
     }
-    return across.strikesTheBack()
-        ? Optional.of(
-            new Reason(
-                "the back row lies too near to the back for a guide with holes of "
-                    + group.text(hole),
-                "bore before assembly"))
-        : across.atTheFrame();
+    return across.strikesTheBack() ? Optional.of(atTheBack(across)) : across.atTheFrame();
+  }
+
+  private Reason wider(Across across) {
+    Telling tell = new Telling(group, "guide-over-stock", "guide wider than its stock, by");
+    return tell.reason(
+        "the guide is "
+            + tell.derived("g", "width of the guide", across.width())
+            + " wide and "
+            + stock.name()
+            + " is "
+            + tell.stated("s", "width of " + stock.name(), stock.width()),
+        "take wider stock",
+        "g - s",
+        across.width().minus(stock.width()));
+  }
+
+  private Reason atTheBack(Across across) {
+    Telling tell =
+        new Telling(group, "guide-behind-row", "what the guide needs between a row and its edge");
+    String wide = tell.derived("d", "diameter of the guide's holes", hole);
+    tell.set("w", Setting.GUIDE_WEB);
+    return tell.reason(
+        "the back row lies too near to the back for a guide with holes of " + wide,
+        "bore before assembly",
+        "d / 2 + w",
+        across.width().minus(across.column()));
   }
 
   private Length block() {

@@ -24,15 +24,7 @@ record Nose(Group group, CentringBit bit) {
     List<Reason> reasons = new ArrayList<>();
     Optional<Length> enters = bit.noseLength().map(l -> Length.min(l, setting.over()));
     Length grip = Length.min(group.settings().length(Setting.NOSE_GRIP), setting.over());
-    enters
-        .filter(l -> l.isLessThan(grip))
-        .ifPresent(
-            l ->
-                reasons.add(
-                    new Reason(
-                        "the nose of %s reaches only %s into the guide, which leads it from %s on"
-                            .formatted(bit.name(), group.text(l), group.text(grip)),
-                        "take a bit with a longer nose, or set nose-grip to " + group.text(l))));
+    enters.filter(l -> l.isLessThan(grip)).ifPresent(l -> reasons.add(notLed(l, grip)));
     reasons.addAll(reach(setting, enters));
     return reasons;
   }
@@ -43,20 +35,7 @@ record Nose(Group group, CentringBit bit) {
     Optional<Length> enters = bit.noseLength().map(l -> seated(l, strap));
     enters
         .filter(l -> l.isMoreThan(strap.thickness()))
-        .ifPresent(
-            l ->
-                reasons.add(
-                    new Reason(
-                        "the taper of %s seats when its tip is %s down, and %s is %s thick: the tip"
-                                .formatted(
-                                    bit.name(),
-                                    group.text(l),
-                                    strap.name(),
-                                    group.text(strap.thickness()))
-                            + " stands on the wood first, and finds no middle",
-                        "take a strap at least "
-                            + group.text(l)
-                            + " thick, or a bit with a shorter taper")));
+        .ifPresent(l -> reasons.add(tipFirst(l, strap)));
     reasons.addAll(reach(setting, enters.map(l -> Length.min(l, strap.thickness()))));
     return reasons;
   }
@@ -78,16 +57,49 @@ record Nose(Group group, CentringBit bit) {
         .map(
             l ->
                 setting.stop().minus(l).isMoreThan(bit.reach())
-                    ? List.of(
-                        new Reason(
-                            "hole and guide take %s, of which the nose takes up %s, and %s reaches %s beyond it"
-                                .formatted(
-                                    group.text(setting.stop()),
-                                    group.text(l),
-                                    bit.name(),
-                                    group.text(bit.reach())),
-                            "take a longer bit, or use a thinner guide"))
+                    ? List.of(tooShort(setting, l))
                     : List.<Reason>of())
         .orElseGet(() -> Bits.tooShort(group, bit.name(), setting, bit.reach()));
+  }
+
+  private Reason notLed(Length enters, Length grip) {
+    Telling tell = new Telling(group, "nose-in-guide", "what the nose lacks to be led");
+    String in = tell.derived("n", "how far the nose goes into the guide", enters);
+    String from = tell.derived("g", "nose-grip, at most the guide's thickness", grip);
+    return tell.reason(
+        "the nose of %s reaches only %s into the guide, which leads it from %s on"
+            .formatted(bit.name(), in, from),
+        "take a bit with a longer nose, or set nose-grip to " + in,
+        "g - n",
+        grip.minus(enters));
+  }
+
+  private Reason tipFirst(Length down, PerforatedStrip strap) {
+    Telling tell = new Telling(group, "nose-in-strap", "how far the tip is down when it seats");
+    tell.stated("h", "diameter of the strap's holes", strap.hole());
+    tell.stated("a", "diameter of the nose at its tip", bit.tip());
+    tell.stated("b", "diameter of the nose", bit.nose());
+    bit.noseLength().ifPresent(l -> tell.stated("l", "length of the taper", l));
+    String thick = tell.stated("t", "thickness of the strap", strap.thickness());
+    return tell.reason(
+        "the taper of %s seats when its tip is %s down, and %s is %s thick: the tip"
+                .formatted(bit.name(), group.text(down), strap.name(), thick)
+            + " stands on the wood first, and finds no middle",
+        "take a strap at least " + group.text(down) + " thick, or a bit with a shorter taper",
+        "l (h - a) / (b - a), more than t",
+        down);
+  }
+
+  private Reason tooShort(BitSetting setting, Length enters) {
+    Telling tell = new Telling(group, "bit-reach", "what the bit lacks");
+    String stop = tell.derived("s", "hole and guide", setting.stop());
+    String nose = tell.derived("n", "of it taken up by the nose", enters);
+    String reach = tell.stated("r", "reach of the bit beyond its nose", bit.reach());
+    return tell.reason(
+        "hole and guide take %s, of which the nose takes up %s, and %s reaches %s beyond it"
+            .formatted(stop, nose, bit.name(), reach),
+        "take a longer bit, or use a thinner guide",
+        "s - n - r",
+        setting.stop().minus(enters).minus(bit.reach()));
   }
 }

@@ -74,6 +74,7 @@ final class PressWay implements WayCheck {
             l ->
                 reason(
                     group,
+                    "row-beyond-throat",
                     "a row lies ",
                     l,
                     " from the nearer edge, and the throat of " + press.name() + " is ",
@@ -84,6 +85,7 @@ final class PressWay implements WayCheck {
             l ->
                 reason(
                     group,
+                    "pile-under-bit",
                     "panel and blocks take ",
                     l,
                     ", and under the bit of " + press.name() + " there is ",
@@ -94,6 +96,7 @@ final class PressWay implements WayCheck {
             l ->
                 reason(
                     group,
+                    "hole-beyond-stroke",
                     "the hole takes ",
                     l,
                     ", and the stroke of " + press.name() + " is ",
@@ -109,8 +112,17 @@ final class PressWay implements WayCheck {
     return has.isLessThan(needs) ? Optional.of(new Lack(needs, has)) : Optional.empty();
   }
 
-  private static Reason reason(Group group, String start, Lack lack, String middle, String remedy) {
-    return new Reason(start + group.text(lack.needs()) + middle + group.text(lack.has()), remedy);
+  private static Reason reason(
+      Group group, String name, String start, Lack lack, String middle, String remedy) {
+    Telling tell = new Telling(group, name, "what the drill press lacks");
+    return tell.reason(
+        start
+            + tell.derived("n", "what is needed", lack.needs())
+            + middle
+            + tell.stated("h", "what the drill press has", lack.has()),
+        remedy,
+        "n - h",
+        lack.needs().minus(lack.has()));
   }
 
   private static Length nearer(Column column) {
@@ -139,11 +151,17 @@ final class PressWay implements WayCheck {
             .map(p -> p.box().size(Axis.Y))
             .max(Length::compareTo)
             .orElse(Length.ZERO);
-    return widest.isMoreThan(press.table())
+    Length over = widest.minus(press.table());
+    Telling tell = new Telling(group, "panel-over-table", "panel over the table, by");
+    tell.derived("w", "width of the widest panel", widest);
+    tell.stated("t", "width of the table", press.table());
+    return over.isPositive()
         ? List.of(
-            new Reason(
-                "a panel stands " + group.text(widest.minus(press.table())) + " over the table",
-                "stand a rest of the table's height beside it"))
+            tell.reason(
+                "a panel stands " + group.text(over) + " over the table",
+                "stand a rest of the table's height beside it",
+                "w - t",
+                over))
         : List.of();
   }
 }

@@ -60,6 +60,10 @@ sealed interface Proposal {
 
   /** The case would have to give way. */
   static Proposal changed(String what, String remedy) {
-    return new Cannot(Verdict.IF_CHANGED, List.of(new Reason(what, remedy)));
+    return changed(new Reason(what, remedy));
+  }
+
+  static Proposal changed(Reason reason) {
+    return new Cannot(Verdict.IF_CHANGED, List.of(reason));
   }
 }

@@ -6,7 +6,6 @@ import fourpin.job.Tool;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
-import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -41,12 +40,11 @@ final class Reckoning {
     this.way = way;
     this.work = can.work();
     this.settings = group.settings();
-    stop(can.method());
     Figure setUps = count("set-ups", "set-ups of bit, stop or fence", work.setUps());
     Figure clampings = copies("clampings", "clampings of guide, panel or blank", work.clampings());
     Figure holes =
         can.method() instanceof Method.Grooved
-            ? copies("passes", "passes of the cutter", work.holes())
+            ? copies("cuts", "passes of the cutter, all together", work.holes())
             : copies("holes", "holes to bore", work.holes());
     Figure making = making();
     this.minutes = time(setUps, clampings, holes, making);
@@ -81,31 +79,6 @@ final class Reckoning {
         new Figure(group.figureId(way, what), title, value, formula, inputs, Source.GEOMETRY);
     figures.add(figure);
     return figure;
-  }
-
-  /** The stop of a bit that is set for a depth of hole. */
-  private void stop(Method method) {
-    switch (method) {
-      case Method.Guided guided -> stop(guided.bit());
-      case Method.Marked marked -> stop(marked.bit());
-      case Method.Programmed programmed -> stop(programmed.bit());
-      case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ -> {}
-    }
-  }
-
-  private void stop(BitSetting bit) {
-    add(
-        "stop",
-        "stop of the bit",
-        Quantity.of(bit.stop()),
-        "d + g",
-        List.of(
-            length("d", "depth of the hole", bit.depth(), settings.source(Setting.HOLE_DEPTH)),
-            length("g", "thickness of the guide", bit.over(), Source.STATED)));
-  }
-
-  private static Input length(String symbol, String meaning, Length value, Source source) {
-    return new Input(symbol, meaning, Quantity.of(value), source);
   }
 
   private Figure count(String what, String title, long count) {

@@ -4,9 +4,13 @@ import fourpin.boring.way.Answers.Answered;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.job.Way;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
 import fourpin.measure.Unit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -15,6 +19,9 @@ import java.util.List;
  * the one that holds them best.
  */
 final class Recommendation {
+
+  private static final Source TRIED =
+      new Source("worked out from the errors of each way", "", Source.Standing.DERIVED);
 
   private final Group group;
   private final List<Answered> open;
@@ -79,15 +86,15 @@ final class Recommendation {
     }
     String limit =
         " whose shelves rock in no more than "
-            + percent(settings().number(Setting.ODDS_LIMIT))
+            + text(settings().number(Setting.ODDS_LIMIT))
             + " of cases";
     return good.size() == 1
         ? "The only one of " + open.size() + " ways" + limit
         : "Costs least of the " + good.size() + " ways" + limit;
   }
 
-  private String percent(double odds) {
-    return Quantity.of(odds, QuantityUnit.PER_CENT).text(group.job().unit());
+  private String text(double odds) {
+    return percent(odds).text(group.job().unit());
   }
 
   private String figures(Answered answered) {
@@ -111,10 +118,38 @@ final class Recommendation {
   private String left() {
     List<String> left =
         cheaper.stream()
-            .map(a -> a.way().title() + " (" + percent(odds(a)) + ", " + figures(a) + ")")
+            .map(a -> a.way().title() + " (" + text(odds(a)) + ", " + figures(a) + ")")
             .toList();
     return left.isEmpty()
         ? ""
         : " Cheaper, but shelves rock in more cases: " + String.join("; ", left) + ".";
+  }
+
+  /** Of all ways that can be taken: what they cost, and how often the worst placed shelf rocks. */
+  Figure figure() {
+    List<Input> inputs = new ArrayList<>();
+    for (Answered answered : open) {
+      String n = Integer.toString(inputs.size() / 2 + 1);
+      Figure cost = answered.reckoning().orElseThrow().total();
+      String way = answered.way().key() + ": ";
+      inputs.add(new Input("c" + n, way + cost.title(), cost.value(), cost.source()));
+      inputs.add(
+          new Input("o" + n, way + "odds of a rocking shelf", percent(odds(answered)), TRIED));
+    }
+    Setting limit = Setting.ODDS_LIMIT;
+    inputs.add(
+        new Input(
+            "l", limit.meaning(), percent(settings().number(limit)), settings().source(limit)));
+    return new Figure(
+        group.figureId("recommended"),
+        "cost of the way that is recommended, " + way().key(),
+        best.reckoning().orElseThrow().total().value(),
+        good.isEmpty() ? "c of the least o" : "the least c with o not above l",
+        inputs,
+        Source.GEOMETRY);
+  }
+
+  private static Quantity percent(double odds) {
+    return Quantity.of(odds, QuantityUnit.PER_CENT);
   }
 }

@@ -5,7 +5,12 @@ import fourpin.boring.Borer;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.job.CaseOrder;
 import fourpin.job.Job;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
 import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.measure.Quantity;
+import fourpin.measure.Source;
 import java.util.List;
 
 /**
@@ -34,24 +39,63 @@ record Repitched(int levels, int seated) {
         grids.stream().mapToInt(g -> g.seats().size()).sum());
   }
 
-  /**
-   * "the strip gives 3/4 in, not 1 in: 53 levels instead of 40".
-   *
-   * @param strip in words
-   */
-  static String loss(Job job, CaseOrder order, String strip, Length wished, Length given) {
-    Repitched before = at(job, order, wished);
-    Repitched after = at(job, order, given);
-    int unseated = before.seated() - after.seated();
-    return strip
-        + " gives "
-        + job.style().text(given)
-        + ", not "
-        + job.style().text(wished)
-        + ": "
-        + (after.levels() == before.levels()
-            ? "as many levels, " + after.levels()
-            : after.levels() + " levels instead of " + before.levels())
-        + (unseated > 0 ? ", and " + unseated + " fewer shelves find a level" : "");
+  /** What the pitch of a strip costs a case. */
+  record Loss(Length wished, Length given, Repitched before, Repitched after) {
+
+    static Loss of(Job job, CaseOrder order, Length wished, Length given) {
+      return new Loss(wished, given, at(job, order, wished), at(job, order, given));
+    }
+
+    /**
+     * "the strip gives 3/4 in, not 1 in: 53 levels instead of 40".
+     *
+     * @param strip in words
+     */
+    String words(LengthStyle style, String strip) {
+      return strip
+          + " gives "
+          + style.text(given)
+          + ", not "
+          + style.text(wished)
+          + ": "
+          + (after.levels() == before.levels()
+              ? "as many levels, " + after.levels()
+              : after.levels() + " levels instead of " + before.levels())
+          + (unseated() > 0 ? ", and " + unseated() + " fewer shelves find a level" : "");
+    }
+
+    private int unseated() {
+      return before.seated() - after.seated();
+    }
+
+    /**
+     * The pitch that is given, with what it is taken from and what comes of it.
+     *
+     * @param strip its own pitch
+     * @param asked where the pitch that is wished comes from
+     */
+    Figure figure(String id, Length strip, Source asked) {
+      return new Figure(
+          id,
+          "pitch that the strip gives",
+          Quantity.of(given),
+          "k s, the whole k that comes nearest to p",
+          List.of(
+              length("s", "pitch of the strip, as measured", strip, Source.STATED),
+              count("k", "spaces of the strip", given.wholeTimes(strip)),
+              length("p", "pitch that is wished", wished, asked),
+              count("n", "levels at the pitch given", after.levels()),
+              count("m", "levels at the pitch wished", before.levels()),
+              count("u", "shelves that no longer find a level", Math.max(0, unseated()))),
+          Source.GEOMETRY);
+    }
+
+    private static Input length(String symbol, String meaning, Length value, Source source) {
+      return new Input(symbol, meaning, Quantity.of(value), source);
+    }
+
+    private static Input count(String symbol, String meaning, long value) {
+      return new Input(symbol, meaning, Quantity.count(value), Source.GEOMETRY);
+    }
   }
 }

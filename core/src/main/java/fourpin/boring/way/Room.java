@@ -18,18 +18,21 @@ final class Room {
   static List<Reason> lacking(Group group, String tool, Length needs) {
     BaySpace bay = group.narrowest();
     Length clear = bay.clear().size(Axis.X);
+    Telling tell = new Telling(group, "room-for-the-tool", "room that " + tool + " lacks");
     return group.isBoredAfterAssembly() && needs.isMoreThan(clear)
         ? List.of(
-            new Reason(
+            tell.reason(
                 tool
                     + " needs "
-                    + group.text(needs)
+                    + tell.stated("n", "what it needs before the face", needs)
                     + " before the face, and bay "
                     + bay.number()
                     + " is "
-                    + group.text(clear)
+                    + tell.derived("w", "width of the narrowest bay", clear)
                     + " wide",
-                "bore before assembly, or take a shorter tool"))
+                "bore before assembly, or take a shorter tool",
+                "n - w",
+                needs.minus(clear)))
         : List.of();
   }
 }

@@ -20,6 +20,27 @@ import java.util.stream.Stream;
  */
 record RouterBase(Group group, Router router, Length guide) {
 
+  /** The base beyond what it stands on. */
+  record Over(Telling tell, String printed, Length by) {
+    Reason reason(String start, String end, String remedy) {
+      return tell.reason(start + printed + end, remedy, "b / 2 - a", by);
+    }
+  }
+
+  /**
+   * How far the base stands over an end or an edge.
+   *
+   * @param what it is, {@code there} from the bit to it
+   * @return empty where it does not reach it
+   */
+  Optional<Over> over(String what, String meaning, Length there) {
+    Length by = half().minus(there);
+    Telling tell = new Telling(group, "base-over-" + what, "router's base over the " + what);
+    tell.stated("b", "width of the router's base", router.base());
+    tell.derived("a", meaning, there);
+    return Optional.of(new Over(tell, group.text(by), by)).filter(o -> by.isPositive());
+  }
+
   private Length half() {
     return router.base().over(2);
   }
@@ -48,24 +69,30 @@ record RouterBase(Group group, Router router, Length guide) {
   /** The setting moves the rows or their ends away from what is struck. */
   private Reason reason(Length room, String what, Setting setting) {
     Length wanted = group.settings().length(setting).plus(half().minus(room));
-    return new Reason(
+    Telling tell =
+        new Telling(group, "base-" + setting.key(), "least " + setting.key() + " with it");
+    tell.stated("b", "width of the router's base", router.base());
+    tell.set("n", setting);
+    return tell.reason(
         "the base of "
             + router.name()
             + " reaches "
-            + group.text(half())
+            + tell.derived("h", "half of it, beyond the bit", half())
             + " beyond the bit, and "
             + what
             + " stands "
-            + group.text(room)
+            + tell.derived("a", "what stands in its way, from the bit", room)
             + " away",
         "bore before assembly, take a router whose base is no wider than "
-            + group.text(room.times(2))
+            + tell.derived("w", "widest base that goes there, 2 a", room.times(2))
             + ", or set "
             + setting.key()
             + " to "
             + group.text(wanted)
             + " or more"
-            + (setting == Setting.BACK_ROW ? ", or screw the back on after boring" : ""));
+            + (setting == Setting.BACK_ROW ? ", or screw the back on after boring" : ""),
+        "n + h - a",
+        wanted);
   }
 
   /** A stile that is no higher than the guide passes under the base. */
@@ -116,13 +143,13 @@ record RouterBase(Group group, Router router, Length guide) {
   }
 
   private List<Reason> atTheBlock(Length first) {
-    return strikes(first)
-        ? List.of(
-            new Reason(
-                "at the first hole the router's base reaches "
-                    + group.text(half().minus(first))
-                    + " over the guide's block",
-                "let the block stand proud only on the side of the panel"))
-        : List.of();
+    return over("block", "stop face to the first hole", first).stream()
+        .map(
+            over ->
+                over.reason(
+                    "at the first hole the router's base reaches ",
+                    " over the guide's block",
+                    "let the block stand proud only on the side of the panel"))
+        .toList();
   }
 }

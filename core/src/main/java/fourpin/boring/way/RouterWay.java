@@ -10,7 +10,6 @@ import fourpin.job.Tool.RouterBit;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A plunge router whose bushing runs in a guide made in the shop: guide hole = bushing + slip, as
@@ -68,15 +67,17 @@ final class RouterWay implements WayCheck {
       List<Reason> notes = new ArrayList<>(notes(guide));
       notes.addAll(new RouterBase(group, router, stock.thickness()).atTheBlock(guide));
       notes.addAll(bore.notes());
-      return WORK.proposal(group, setting, guide, against(setting.stop()), notes, bought);
+      return WORK.proposal(group, setting, guide, against(setting), notes, bought);
     }
 
-    private List<Reason> against(Length stop) {
+    private List<Reason> against(BitSetting setting) {
       List<Reason> reasons = new ArrayList<>();
       barrel(reasons);
       bore(reasons);
-      stop(reasons, stop, bit.reach(), bit.name() + " reaches", "take a longer bit");
-      stop(reasons, stop, router.travel(), router.name() + " plunges", "take another router");
+      reasons.addAll(Bits.tooShort(group, bit.name(), setting, bit.reach()));
+      reasons.addAll(
+          Bits.lacking(
+              group, setting, router.name() + " plunges", router.travel(), "take another router"));
       reasons.addAll(Room.lacking(group, router.name(), router.height().plus(stock.thickness())));
       reasons.addAll(new RouterBase(group, router, stock.thickness()).against());
       return reasons;
@@ -86,41 +87,35 @@ final class RouterWay implements WayCheck {
     private void barrel(List<Reason> reasons) {
       if (bushing.barrel().isAtLeast(stock.thickness())) {
         boolean same = bushing.barrel().equals(stock.thickness());
-        String guide = group.text(stock.thickness());
+        Telling tell =
+            new Telling(group, "barrel-beyond-guide", "barrel longer than the guide, by");
+        String guide = tell.stated("g", "thickness of the guide", stock.thickness());
         reasons.add(
-            new Reason(
+            tell.reason(
                 "barrel "
-                    + group.text(bushing.barrel())
+                    + tell.stated("b", "barrel of the bushing", bushing.barrel())
                     + (same
                         ? " is as long as the guide is thick"
                         : " is longer than the " + guide + " guide"),
-                "use another guide thickness, or trim the barrel to less than " + guide));
+                "use another guide thickness, or trim the barrel to less than " + guide,
+                "b - g",
+                bushing.barrel().minus(stock.thickness())));
       }
     }
 
     private void bore(List<Reason> reasons) {
       if (bit.diameter().isAtLeast(bushing.bore())) {
+        Telling tell =
+            new Telling(group, "bit-in-bushing", "play of the bit in the bushing's bore");
         reasons.add(
-            new Reason(
+            tell.reason(
                 "bit "
-                    + group.text(bit.diameter())
+                    + tell.stated("d", "diameter of the bit", bit.diameter())
                     + " does not run free in the bushing's bore of "
-                    + group.text(bushing.bore()),
-                "use a wider bushing"));
-      }
-    }
-
-    private void stop(List<Reason> reasons, Length stop, Length most, String which, String remedy) {
-      if (stop.isMoreThan(most)) {
-        reasons.add(
-            new Reason(
-                "hole and guide take "
-                    + group.text(stop)
-                    + ", and "
-                    + which
-                    + " "
-                    + group.text(most),
-                remedy + ", or use a thinner guide"));
+                    + tell.stated("b", "bore of the bushing", bushing.bore()),
+                "use a wider bushing",
+                "b - d",
+                bushing.bore().minus(bit.diameter())));
       }
     }
 
@@ -136,22 +131,25 @@ final class RouterWay implements WayCheck {
         Guide guide = made.guide();
         Guide.GuideHole last = guide.holes().getLast();
         Length beside = Length.min(last.across(), guide.width().minus(last.across()));
-        over(beside, "along the row the router's base stands ", " over the edge of the guide")
-            .map(what -> new Reason(what, "lay a packing strip as thick as the guide alongside it"))
+        RouterBase base = new RouterBase(group, router, stock.thickness());
+        base.over("edge", "holes to the nearer edge of the guide", beside)
+            .map(
+                over ->
+                    over.reason(
+                        "along the row the router's base stands ",
+                        " over the edge of the guide",
+                        "lay a packing strip as thick as the guide alongside it"))
             .ifPresent(reasons::add);
-        over(
-                guide.length().minus(last.along()),
-                "at the last hole the router's base stands ",
-                " over the end of the guide")
-            .map(what -> new Reason(what, "lay a piece as thick as the guide under it"))
+        base.over("end", "last hole to the end of the guide", guide.length().minus(last.along()))
+            .map(
+                over ->
+                    over.reason(
+                        "at the last hole the router's base stands ",
+                        " over the end of the guide",
+                        "lay a piece as thick as the guide under it"))
             .ifPresent(reasons::add);
       }
       return reasons;
-    }
-
-    private Optional<String> over(Length there, String start, String end) {
-      Length over = router.base().over(2).minus(there);
-      return over.isPositive() ? Optional.of(start + group.text(over) + end) : Optional.empty();
     }
   }
 }

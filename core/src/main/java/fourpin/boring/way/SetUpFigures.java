@@ -1,7 +1,13 @@
 package fourpin.boring.way;
 
+import fourpin.boring.BayGrid.Row;
+import fourpin.boring.way.Clamping.Bearing;
 import fourpin.boring.way.Guide.GuideHole;
+import fourpin.boring.way.Guide.Make;
+import fourpin.casework.Face;
 import fourpin.job.Setting;
+import fourpin.job.Support;
+import fourpin.job.Tool.PerforatedStrip;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
@@ -11,8 +17,13 @@ import fourpin.measure.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
-/** What guide pages and drilling sheets print of a way, with its working. */
+/**
+ * What guide pages and drilling sheets print of a way, with its working. Ids below the way follow
+ * the names of the method's own fields, places in a list counted from 1: {@code
+ * guide/holes/3/along}.
+ */
 final class SetUpFigures {
 
   private final Group group;
@@ -28,32 +39,61 @@ final class SetUpFigures {
     SetUpFigures all = new SetUpFigures(group, way);
     switch (method) {
       case Method.Guided guided -> {
-        all.reserve(guided.bit());
+        all.bit(guided.bit());
         all.guide(guided);
-        all.rows();
+        all.clampings(guided);
+        all.spacers(guided);
       }
       case Method.Marked marked -> {
-        all.reserve(marked.bit());
-        all.rows();
+        all.bit(marked.bit());
+        all.pairs(marked.gangs());
       }
-      case Method.Programmed programmed -> {
-        all.reserve(programmed.bit());
-        all.rows();
+      case Method.Programmed programmed -> all.bit(programmed.bit());
+      case Method.Grooved grooved -> all.grooves(grooved);
+      case Method.Blanks blanks -> {
+        all.bit(blanks.bit());
+        all.count("stack", "blanks bored together", blanks.stack(), "as bit and quill reach");
       }
-      case Method.Grooved _, Method.ScrewedOn _, Method.Blanks _ -> {}
+      case Method.ScrewedOn _ -> {}
     }
     return List.copyOf(all.figures);
   }
 
-  private void reserve(BitSetting bit) {
+  private void bit(BitSetting bit) {
+    add("bit/diameter", "diameter of the bit", bit.diameter(), "diameter of the holes");
+    add("bit/runs", "diameter of what runs in the guide", bit.runs(), "as stated; 0 without one");
+    add("bit/over", "guide between stop and panel", bit.over(), "as stated; 0 without one");
+    add("bit/depth", "depth of the hole", bit.depth(), "d", depth(bit));
+    add("bit/point", "point of the bit beyond the full diameter", bit.point(), "as stated");
     add(
-        "reserve",
-        "wood behind the point of the bit in the thinnest panel",
-        bit.reserve(),
-        "t - d - p",
-        input("t", "thickness of the thinnest panel", group.thinnest(), Source.STATED),
-        input("d", "depth of the hole", bit.depth(), group.settings().source(Setting.HOLE_DEPTH)),
-        input("p", "point of the bit beyond the full diameter", bit.point(), Source.STATED));
+        "bit/stop",
+        "stop of the bit",
+        bit.stop(),
+        "d + g",
+        depth(bit),
+        stated("g", "thickness of the guide", bit.over()));
+    boolean through = bit.reserve().isZero();
+    if (through) {
+      add("bit/reserve", "wood behind the point of the bit", bit.reserve(), "bored right through");
+    } else {
+      add(
+          "bit/reserve",
+          "wood behind the point of the bit in the thinnest panel",
+          bit.reserve(),
+          "t - d - p",
+          stated("t", "thickness of the thinnest panel", group.thinnest()),
+          depth(bit),
+          stated("p", "point of the bit beyond the full diameter", bit.point()));
+    }
+  }
+
+  /** Sleeves take their own length, and blanks are bored right through. */
+  private Input depth(BitSetting bit) {
+    Source source =
+        group.support() instanceof Support.Pins
+            ? group.settings().source(Setting.HOLE_DEPTH)
+            : Source.STATED;
+    return new Input("d", "depth of the hole", Quantity.of(bit.depth()), source);
   }
 
   private void guide(Method.Guided method) {
@@ -61,98 +101,308 @@ final class SetUpFigures {
     GuideHole first = guide.holes().getFirst();
     GuideHole last = guide.holes().getLast();
     add(
-        "guide-length",
+        "guide/length",
+        "guide from its stop face to its far end",
+        guide.length(),
+        "l + m",
+        derived("l", "stop face to the last hole", last.along()),
+        derived("m", "what stays beyond it", guide.length().minus(last.along())));
+    add(
+        "guide/cut-to",
         "length that a guide is cut to",
         guide.length().plus(guide.block()),
         "l + b",
-        input("l", "from the stop face to the far end", guide.length(), Source.GEOMETRY),
-        input("b", "thickness of the stop block on it", guide.block(), Source.STATED));
+        derived("l", "from the stop face to the far end", guide.length()),
+        stated("b", "thickness of the stop block on it", guide.block()));
     add(
-        "guide-width",
+        "guide/width",
         "width of a guide",
         guide.width(),
         "f + r",
-        input("f", "from its front edge to its holes", first.across(), Source.GEOMETRY),
-        input(
-            "r",
-            "from its holes to its back edge",
-            guide.width().minus(first.across()),
-            Source.GEOMETRY));
-    Length play = first.diameter().minus(method.bit().runs());
-    add(
-        "guide-hole",
-        "diameter of the holes of a guide",
-        first.diameter(),
-        "c + s",
-        input("c", "diameter of what runs in them", method.bit().runs(), Source.STATED),
-        input("s", "play; below zero where a taper finds the middle", play, Source.GEOMETRY));
-    add(
-        "guide-first-hole",
-        "from the stop face of a guide to its first hole",
-        first.along(),
-        "set by the lowest level that is bored and the panel's lower end, or by the strip");
-    add(
-        "guide-last-hole",
-        "from the stop face of a guide to its last hole",
-        last.along(),
-        "f + w",
-        input("f", "to the first hole", first.along(), Source.GEOMETRY),
-        input("w", "from first to last hole", last.along().minus(first.along()), Source.GEOMETRY));
+        derived("f", "from its front edge to its holes", first.across()),
+        derived("r", "from its holes to its back edge", guide.width().minus(first.across())));
+    add("guide/thickness", "thickness of a guide", guide.thickness(), "as its stock is stated");
+    block(guide);
+    if (guide.make() instanceof Make.Sold(String strip, int hole)) {
+      count("guide/make/first", "hole of " + strip + " that becomes hole 1", hole, FIRST);
+    }
+    holes(method);
   }
 
-  /** Of every row as it lies on its panel. */
-  private void rows() {
-    for (Column column : group.columns()) {
-      String row =
-          column.part().mark()
-              + "-"
-              + column.face()
-              + "-bay-"
-              + column.grid().bay()
-              + "-"
-              + column.row().name();
-      String name = row.toLowerCase(Locale.ROOT);
-      String words = column.grid().purpose(column.row()) + ", on " + column.part().mark();
-      Length first = column.grid().levels().getFirst().height();
-      Length last = column.grid().levels().getLast().height();
+  private static final String FIRST =
+      "the first beyond zero, where one comes over the lowest level";
+
+  private void block(Guide guide) {
+    if (guide.block().isZero()) {
+      add("guide/block", "stop block of a guide", guide.block(), "none where the case stands");
+    } else {
       add(
-          name + "/from-front",
-          "front edge to centres, " + words,
-          column.fromFront(),
-          "w - b",
-          input(
-              "w",
-              "width of the panel",
-              column.fromFront().plus(column.fromBack()),
-              Source.GEOMETRY),
-          input("b", "back edge to centres", column.fromBack(), Source.GEOMETRY));
-      above(name + "/first-hole", "lower end to the first hole, " + words, column, first);
-      above(name + "/last-hole", "lower end to the last hole, " + words, column, last);
+          "guide/block",
+          "thickness of its stop block",
+          guide.block(),
+          "b",
+          set(Setting.GUIDE_BLOCK));
     }
   }
 
-  private void above(String what, String title, Column column, Length height) {
+  private Input set(Setting setting) {
+    return new Input(
+        "b",
+        setting.meaning(),
+        Quantity.of(group.settings().length(setting)),
+        group.settings().source(setting));
+  }
+
+  private void holes(Method.Guided method) {
+    Guide guide = method.guide();
+    BitSetting bit = method.bit();
+    GuideHole first = guide.holes().getFirst();
     add(
-        what,
+        "guide/holes/across",
+        "from the front edge of a guide to the middle of its holes",
+        first.across(),
+        "set by the rows that it serves, or by the strip");
+    add(
+        "guide/holes/diameter",
+        "diameter of the holes of a guide",
+        first.diameter(),
+        "c + s",
+        stated("c", "diameter of what runs in them", bit.runs()),
+        derived(
+            "s",
+            "play; below zero where a taper finds the middle",
+            first.diameter().minus(bit.runs())));
+    Length space = space(guide);
+    for (GuideHole hole : guide.holes()) {
+      String id = "guide/holes/" + hole.number() + "/along";
+      String title = "stop face of a guide to the middle of its hole " + hole.number();
+      if (hole.equals(first)) {
+        first(id, title, guide, method.clampings().getFirst());
+      } else {
+        Length up = hole.along().minus(first.along());
+        add(
+            id,
+            title,
+            hole.along(),
+            "f + k p",
+            derived("f", "to its hole 1", first.along()),
+            counted("k", "spaces above it", up.wholeTimes(space)),
+            stated("p", "from space to space", space));
+      }
+    }
+  }
+
+  /** From where it lies: the lowest hole that is bored stands over its level. */
+  private void first(String id, String title, Guide guide, Clamping clamping) {
+    GuideHole bored = lowest(guide, clamping);
+    Length first = guide.holes().getFirst().along();
+    Length space = space(guide);
+    add(
+        id,
         title,
-        height.minus(column.end()),
-        "h - e",
-        input("h", "height of the level above the foot of the case", height, Source.GEOMETRY),
-        input("e", "height of the panel's lower end", column.end(), Source.GEOMETRY));
+        first,
+        "u - z - k p",
+        derived(
+            "u",
+            "lower end of " + clamping.part() + " to its lowest hole",
+            clamping.along().plus(bored.along())),
+        derived("z", "lower end to the zero of the guide", clamping.along()),
+        counted(
+            "k",
+            "spaces from hole 1 up to the hole over it",
+            bored.along().minus(first).wholeTimes(space)),
+        stated("p", "from space to space", space));
+  }
+
+  /** From hole to hole where none is left out. */
+  private Length space(Guide guide) {
+    return switch (guide.make()) {
+      case Make.Bored _ -> group.pitch();
+      case Make.Sold(String strip, _) ->
+          group.shop().all(PerforatedStrip.class).stream()
+              .filter(s -> s.name().equals(strip))
+              .map(PerforatedStrip::pitch)
+              .findFirst()
+              .orElseGet(group::pitch);
+    };
+  }
+
+  private void clampings(Method.Guided method) {
+    Guide guide = method.guide();
+    if (guide.make() instanceof Make.Sold) {
+      count(
+          "every",
+          "of the strip's holes, one in so many is bored through",
+          group.pitch().wholeTimes(space(guide)),
+          "p / s",
+          derived("p", "from level to level", group.pitch()),
+          stated("s", "from hole to hole of the strip", space(guide)));
+    }
+    for (int i = 0; i < method.clampings().size(); i++) {
+      clamping("clampings/" + (i + 1), guide, method.clampings().get(i));
+    }
+  }
+
+  private void clamping(String id, Guide guide, Clamping clamping) {
+    String on = clamping.part() + ", " + lower(clamping.row()) + " row, bay " + clamping.bay();
+    add(
+        id + "/along",
+        "zero of the guide above the lower end of " + on + "; below zero: a spacer",
+        clamping.along(),
+        "u - g",
+        along(guide, clamping));
+    add(
+        id + "/across",
+        "edge of " + on + " to the guide's edge; below zero: the guide stands over",
+        clamping.across(),
+        "r - c",
+        across(guide, clamping));
+    if (clamping.bearing() instanceof Bearing.PanelBelow(String mark, Length spacer)) {
+      add(
+          id + "/bearing/spacer",
+          "spacer between " + mark + " and the guide, on " + on,
+          spacer,
+          "z - m",
+          standing(clamping, mark, spacer));
+    }
+  }
+
+  private void spacers(Method.Guided method) {
+    Spacers spacers = Spacers.of(method);
+    for (Spacers.Spacer spacer : spacers.list()) {
+      String id = "spacers/" + spacer.number();
+      boolean end = spacer.kind() == Spacers.Kind.END;
+      Clamping first =
+          method.clampings().stream()
+              .filter(c -> spacers.at(spacer.kind(), c).equals(Optional.of(spacer)))
+              .findFirst()
+              .orElseThrow();
+      spacer(id + "/size", spacer, method.guide(), first);
+      add(
+          id + "/length",
+          "spacer “" + spacer.mark() + "”, its length",
+          spacer.length(),
+          end ? "as wide as the guide" : "as long as the guide");
+    }
+  }
+
+  private void spacer(String id, Spacers.Spacer spacer, Guide guide, Clamping clamping) {
+    String title = "spacer “" + spacer.mark() + "”, how far it keeps the guide off";
+    switch (spacer.kind()) {
+      case EDGE -> add(id, title, spacer.size(), "r - c", across(guide, clamping));
+      case END -> {
+        if (clamping.bearing() instanceof Bearing.PanelBelow(String mark, Length size)) {
+          add(id, title, size, "z - m", standing(clamping, mark, size));
+        } else {
+          add(id, title, spacer.size(), "g - u", along(guide, clamping));
+        }
+      }
+    }
+  }
+
+  private static Input[] along(Guide guide, Clamping clamping) {
+    GuideHole hole = lowest(guide, clamping);
+    return new Input[] {
+      derived("u", "lower end to the lowest hole", clamping.along().plus(hole.along())),
+      derived("g", "zero of the guide to the hole over it", hole.along())
+    };
+  }
+
+  private static Input[] across(Guide guide, Clamping clamping) {
+    GuideHole hole = lowest(guide, clamping);
+    boolean front = clamping.edge() == Face.FRONT;
+    Length column = front ? hole.across() : guide.width().minus(hole.across());
+    return new Input[] {
+      derived("r", "edge of the panel to the row", clamping.across().plus(column)),
+      derived("c", "edge of the guide to its holes", column)
+    };
+  }
+
+  private static Input[] standing(Clamping clamping, String mark, Length spacer) {
+    return new Input[] {
+      derived("z", "lower end of the panel to the guide's zero", clamping.along()),
+      derived("m", "lower end of it to the top of " + mark, clamping.along().minus(spacer))
+    };
+  }
+
+  private static GuideHole lowest(Guide guide, Clamping clamping) {
+    return guide.hole(clamping.reaches().getFirst().holes().getFirst());
+  }
+
+  private void pairs(List<Gang> gangs) {
+    for (int i = 0; i < gangs.size(); i++) {
+      Gang gang = gangs.get(i);
+      String id = "pairs/" + (i + 1);
+      add(
+          id + "/stop",
+          "height of the stop for the pair of bay " + gang.bay(),
+          gang.stop(),
+          "the lower of the two lower ends above the foot of the case");
+      for (int j = 0; j < gang.panels().size(); j++) {
+        Gang.Laid laid = gang.panels().get(j);
+        add(
+            id + "/panels/" + (j + 1) + "/gap",
+            "stop to the lower end of " + laid.part() + ": thickness of a spacer",
+            laid.gap(),
+            "e - s",
+            derived("e", "its lower end above the foot of the case", laid.gap().plus(gang.stop())),
+            derived("s", "height of the stop", gang.stop()));
+      }
+    }
+  }
+
+  private void grooves(Method.Grooved method) {
+    add("cut", "width of one pass of " + method.tool(), method.cut(), "as stated or taken");
+    count(
+        "passes",
+        "passes side by side for the width of a groove",
+        method.passes(),
+        "w / c, rounded up",
+        derived("w", "width of the groove", group.diameter()),
+        derived("c", "width of one pass", method.cut()));
+    for (int i = 0; i < method.depths().size(); i++) {
+      add(
+          "depths/" + (i + 1),
+          "depth of pass " + (i + 1) + ", one below the other",
+          method.depths().get(i),
+          method.cutter() == Method.Cutter.ROUTER ? "the less of n m and d" : "d",
+          counted("n", "which pass", i + 1),
+          new Input(
+              "m",
+              Setting.ROUTER_PASS.meaning(),
+              Quantity.of(group.settings().length(Setting.ROUTER_PASS)),
+              group.settings().source(Setting.ROUTER_PASS)),
+          stated("d", "depth of the groove", group.depth()));
+    }
+  }
+
+  private static String lower(Row.Name name) {
+    return name.name().toLowerCase(Locale.ROOT);
+  }
+
+  private void count(String what, String title, long value, String formula, Input... inputs) {
+    add(what, title, Quantity.count(value), formula, inputs);
   }
 
   private void add(String what, String title, Length value, String formula, Input... inputs) {
-    figures.add(
-        new Figure(
-            group.figureId(way, what),
-            title,
-            Quantity.of(value),
-            formula,
-            List.of(inputs),
-            Source.GEOMETRY));
+    add(what, title, Quantity.of(value), formula, inputs);
   }
 
-  private static Input input(String symbol, String meaning, Length value, Source source) {
-    return new Input(symbol, meaning, Quantity.of(value), source);
+  private void add(String what, String title, Quantity value, String formula, Input... inputs) {
+    figures.add(
+        new Figure(
+            group.figureId(way, what), title, value, formula, List.of(inputs), Source.GEOMETRY));
+  }
+
+  private static Input stated(String symbol, String meaning, Length value) {
+    return new Input(symbol, meaning, Quantity.of(value), Source.STATED);
+  }
+
+  private static Input derived(String symbol, String meaning, Length value) {
+    return new Input(symbol, meaning, Quantity.of(value), Source.GEOMETRY);
+  }
+
+  private static Input counted(String symbol, String meaning, long value) {
+    return new Input(symbol, meaning, Quantity.count(value), Source.GEOMETRY);
   }
 }

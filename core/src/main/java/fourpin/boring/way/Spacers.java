@@ -34,11 +34,16 @@ public record Spacers(List<Spacer> list) {
   /**
    * One piece.
    *
-   * @param mark what is written on it: the guide's mark, a letter, a number
+   * @param guide mark of the guide; it is written on the spacer with its number
    * @param size how far it keeps the guide off
    * @param length along the end or the edge
+   * @param number among those of its guide, a letter and a count: "E1"
    */
-  public record Spacer(String mark, Kind kind, Length size, Length length) {}
+  public record Spacer(String guide, String number, Kind kind, Length size, Length length) {
+    public String mark() {
+      return guide + " " + number;
+    }
+  }
 
   public static Spacers of(Method.Guided method) {
     List<Spacer> list = new ArrayList<>();
@@ -51,9 +56,9 @@ public record Spacers(List<Spacer> list) {
               .toList();
       Guide guide = method.guide();
       for (Length size : sizes) {
-        String mark = guide.mark() + " " + kind.letter + (sizes.indexOf(size) + 1);
+        String number = kind.letter + (sizes.indexOf(size) + 1);
         Length length = kind == Kind.END ? guide.width() : guide.length();
-        list.add(new Spacer(mark, kind, size, length));
+        list.add(new Spacer(guide.mark(), number, kind, size, length));
       }
     }
     return new Spacers(list);

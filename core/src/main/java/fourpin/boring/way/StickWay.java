@@ -53,21 +53,26 @@ final class StickWay implements WayCheck {
   /** A standing case may leave no room for any of the drills. */
   private static Optional<Reason> narrow(Group group, List<HandDrill> drills) {
     BaySpace bay = group.narrowest();
-    Length clear = bay.clear().size(Axis.X);
     return drills.stream()
         .map(HandDrill::length)
         .min(Length::compareTo)
-        .filter(shortest -> group.isBoredAfterAssembly() && shortest.isMoreThan(clear))
-        .map(
-            shortest ->
-                new Reason(
-                    "the drill with its bit is "
-                        + group.text(shortest)
-                        + " long and bay "
-                        + bay.number()
-                        + " is "
-                        + group.text(clear)
-                        + " wide",
-                    "take a right-angle drill, or bore before assembly"));
+        .filter(l -> group.isBoredAfterAssembly() && l.isMoreThan(bay.clear().size(Axis.X)))
+        .map(shortest -> narrow(group, shortest, bay));
+  }
+
+  private static Reason narrow(Group group, Length shortest, BaySpace bay) {
+    Length clear = bay.clear().size(Axis.X);
+    Telling tell = new Telling(group, "room-for-the-drill", "room that the drill lacks");
+    return tell.reason(
+        "the drill with its bit is "
+            + tell.stated("d", "length of the drill with its bit", shortest)
+            + " long and bay "
+            + bay.number()
+            + " is "
+            + tell.derived("w", "width of the narrowest bay", clear)
+            + " wide",
+        "take a right-angle drill, or bore before assembly",
+        "d - w",
+        shortest.minus(clear));
   }
 }

@@ -50,12 +50,17 @@ record Stiles(Group group) {
     Optional<Length> over =
         covered().map(across::spacer).filter(Length::isNegative).min(Length::compareTo);
     if (over.isPresent()) {
+      Telling tell = new Telling(group, "guide-over-edge", "guide over the front edge, by");
+      tell.derived("c", "from the guide's index edge to its holes", across.column());
+      tell.derived("f", "from the front edge to the row", across.column().plus(over.get()));
       return Optional.of(
-          new Reason(
+          tell.reason(
               "the guide would stand "
                   + group.text(over.get().abs())
                   + " over the front edge, where the face frame is",
-              "bore before assembly, or set the front row further back"));
+              "bore before assembly, or set the front row further back",
+              "c - f",
+              over.get().abs()));
     }
     return covered()
         .filter(c -> reach(c).filter(Length::isZero).isPresent())

@@ -69,23 +69,29 @@ final class StrapWay implements WayCheck {
   /** The strap's hole must lie between the two ends of the taper. */
   private static List<Reason> taper(Group group, CentringBit bit, PerforatedStrip strap) {
     if (!strap.hole().isMoreThan(bit.tip())) {
+      Telling tell = new Telling(group, "tip-in-strap", "tip wider than the strap's holes, by");
       return List.of(
-          new Reason(
+          tell.reason(
               "the nose does not enter the strap's holes of "
-                  + group.text(strap.hole())
+                  + tell.stated("h", "diameter of the strap's holes", strap.hole())
                   + ": it is "
-                  + group.text(bit.tip())
+                  + tell.stated("t", "diameter of the nose at its tip", bit.tip())
                   + " at its tip",
-              "take a strap with wider holes, or a bit with a finer nose"));
+              "take a strap with wider holes, or a bit with a finer nose",
+              "t - h",
+              bit.tip().minus(strap.hole())));
     }
+    Telling tell = new Telling(group, "nose-in-strap", "strap's holes wider than the nose, by");
     return strap.hole().isAtLeast(bit.nose())
         ? List.of(
-            new Reason(
+            tell.reason(
                 "the nose of "
-                    + group.text(bit.nose())
+                    + tell.stated("n", "diameter of the nose", bit.nose())
                     + " falls through the strap's holes of "
-                    + group.text(strap.hole()),
-                "take a strap with narrower holes, or a bit with a wider nose"))
+                    + tell.stated("h", "diameter of the strap's holes", strap.hole()),
+                "take a strap with narrower holes, or a bit with a wider nose",
+                "h - n",
+                strap.hole().minus(bit.nose())))
         : List.of();
   }
 }

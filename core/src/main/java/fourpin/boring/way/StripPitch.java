@@ -10,8 +10,10 @@ import fourpin.job.Settings;
 import fourpin.job.Tool.PerforatedStrip;
 import fourpin.job.Tool.StripKind;
 import fourpin.job.Way;
+import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import fourpin.measure.LengthReader;
+import fourpin.measure.Source;
 import fourpin.measure.Unit;
 import java.util.Comparator;
 import java.util.List;
@@ -33,11 +35,17 @@ public final class StripPitch {
   }
 
   private static CaseOrder taken(Job job, CaseOrder order) {
+    return given(job, order).map(given -> with(order, given.pitch())).orElse(order);
+  }
+
+  /** What a strip gives instead of the pitch that is wished. */
+  private record Given(PerforatedStrip strip, Length pitch) {}
+
+  /** None where the pitch stays as it is wished. */
+  private static Optional<Given> given(Job job, CaseOrder order) {
     return strips(order.settings())
         .flatMap(way -> nearest(job, order, way))
-        .filter(pitch -> !pitch.equals(order.settings().length(Setting.PITCH)))
-        .map(pitch -> with(order, pitch))
-        .orElse(order);
+        .filter(given -> !given.pitch().equals(order.settings().length(Setting.PITCH)));
   }
 
   /** What the cases lose or win whose pitch is replaced. */
@@ -46,18 +54,21 @@ public final class StripPitch {
   }
 
   private static Optional<Finding> note(Job job, CaseOrder order) {
+    return given(job, order).map(given -> note(job, order, given));
+  }
+
+  private static Finding note(Job job, CaseOrder order, Given given) {
     Length wished = order.settings().length(Setting.PITCH);
-    Length given = taken(job, order).settings().length(Setting.PITCH);
-    return given.equals(wished)
-        ? Optional.empty()
-        : Optional.of(
-            new Finding(
-                Finding.Severity.NOTE,
-                "pitch-of-strip",
-                Repitched.loss(job, order, "The strip", wished, given) + ".",
-                List.of(),
-                Place.of(order.name()),
-                List.of(new Finding.Remedy(remedy(job, order, given), "nothing more than now"))));
+    Repitched.Loss loss = Repitched.Loss.of(job, order, wished, given.pitch());
+    String name = "pitch-of-strip";
+    Source asked = order.settings().source(Setting.PITCH);
+    return new Finding(
+        Finding.Severity.NOTE,
+        name,
+        loss.words(job.style(), "The strip") + ".",
+        List.of(loss.figure(Figure.id(order.name(), name), given.strip().pitch(), asked)),
+        Place.of(order.name()),
+        List.of(new Finding.Remedy(remedy(job, order, given.pitch()), "nothing more than now")));
   }
 
   private static String remedy(Job job, CaseOrder order, Length given) {
@@ -91,13 +102,13 @@ public final class StripPitch {
   }
 
   /** Of all strips of the kind, what comes nearest; the first of those that come equally near. */
-  private static Optional<Length> nearest(Job job, CaseOrder order, Way way) {
+  private static Optional<Given> nearest(Job job, CaseOrder order, Way way) {
     Length wished = order.settings().length(Setting.PITCH);
     return job.shop()
         .strips(kind(way).orElseThrow())
-        .map(strip -> nearest(strip, wished))
-        .sorted(Comparator.comparing(given -> given.minus(wished).abs()))
-        .filter(given -> isPossible(Repitched.groups(job, order, given), way))
+        .map(strip -> new Given(strip, nearest(strip, wished)))
+        .sorted(Comparator.comparing(given -> given.pitch().minus(wished).abs()))
+        .filter(given -> isPossible(Repitched.groups(job, order, given.pitch()), way))
         .findFirst();
   }
 

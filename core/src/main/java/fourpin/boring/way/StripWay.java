@@ -54,23 +54,26 @@ final class StripWay implements WayCheck {
   private static List<Reason> play(Group group, PlainBit bit, PerforatedStrip strip) {
     Length play = strip.hole().minus(bit.diameter());
     Length most = group.settings().length(Setting.STRIP_PLAY);
-    String holes = "the strip's holes of " + group.text(strip.hole());
+    Telling tell = new Telling(group, "play-in-strip", "play of the bit in the strip's holes");
+    String size = "bit " + tell.stated("b", "diameter of the bit", bit.diameter());
+    String holes =
+        "the strip's holes of " + tell.stated("h", "diameter of the strip's holes", strip.hole());
     if (play.isNegative()) {
       return List.of(
-          new Reason(
-              "bit " + group.text(bit.diameter()) + " does not go through " + holes,
-              "take a strip with wider holes"));
+          tell.reason(
+              size + " does not go through " + holes,
+              "take a strip with wider holes",
+              "h - b",
+              play));
     }
+    tell.set("m", Setting.STRIP_PLAY);
     return play.isMoreThan(most)
         ? List.of(
-            new Reason(
-                "bit "
-                    + group.text(bit.diameter())
-                    + " has "
-                    + group.text(play)
-                    + " of play in "
-                    + holes,
-                "take a strip with narrower holes, or set strip-play to " + group.text(play)))
+            tell.reason(
+                size + " has " + group.text(play) + " of play in " + holes,
+                "take a strip with narrower holes, or set strip-play to " + group.text(play),
+                "h - b, more than m",
+                play))
         : List.of();
   }
 }

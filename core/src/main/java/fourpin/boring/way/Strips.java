@@ -1,11 +1,13 @@
 package fourpin.boring.way;
 
 import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.job.Setting;
 import fourpin.job.Tool;
 import fourpin.job.Tool.PerforatedStrip;
 import fourpin.job.Tool.StripKind;
 import fourpin.job.Way;
 import fourpin.measure.Length;
+import fourpin.measure.Source;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,9 +47,17 @@ final class Strips {
     if (guide.isPresent() && guide.get() instanceof Designed.Failed(Reason reason)) {
       return Proposal.cannot(List.of(reason));
     }
-    String loss =
-        Repitched.loss(group.job(), group.built().order(), strip.name(), group.pitch(), given);
-    return Proposal.changed(loss, remedy(group, strip, given));
+    Repitched.Loss loss =
+        Repitched.Loss.of(group.job(), group.built().order(), group.pitch(), given);
+    return Proposal.changed(
+        new Reason(
+            loss.words(group.job().style(), strip.name()),
+            remedy(group, strip, given),
+            List.of(loss.figure("pitch-of-strip", strip.pitch(), asked(group)))));
+  }
+
+  private static Source asked(Group group) {
+    return group.settings().source(Setting.PITCH);
   }
 
   /** A pitch that can't be written in the job's unit is left to the plan. */

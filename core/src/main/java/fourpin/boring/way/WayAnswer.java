@@ -12,8 +12,9 @@ import java.util.Optional;
  * @param together whether several panels are worked on together and what that brings, or why not
  *     and what would allow it; empty where it is not possible or there is nothing to bore
  * @param method how, where it is possible
- * @param figures set-ups, clampings, holes, minutes, cost, and, once the tolerance is known, the
- *     gap and the odds; empty where it is not possible
+ * @param figures set-ups, clampings, holes, minutes, cost, every size that is set or made, and,
+ *     once the tolerance is known, the gap and the odds; where it is not possible those of the
+ *     reasons
  */
 public record WayAnswer(
     Way way,
@@ -33,8 +34,22 @@ public record WayAnswer(
     NOT_POSSIBLE
   }
 
-  /** Why not, or what is lost. @param remedy what would make it possible; may be empty */
-  public record Reason(String what, String remedy) {}
+  /**
+   * Why not, or what is lost.
+   *
+   * @param remedy what would make it possible; may be empty
+   * @param figures of what is said, their ids below those of the way
+   */
+  public record Reason(String what, String remedy, List<Figure> figures) {
+    public Reason {
+      figures = List.copyOf(figures);
+    }
+
+    /** One that states no figure of its own. */
+    public Reason(String what, String remedy) {
+      this(what, remedy, List.of());
+    }
+  }
 
   public WayAnswer {
     reasons = List.copyOf(reasons);

@@ -67,7 +67,8 @@ public record Ways(List<CaseBoring> borings, List<Finding> findings) {
               group.grids(),
               answers.list(),
               forced.orElse(best.way()),
-              forced.isPresent() ? "The job asks for it." : best.because());
+              forced.isPresent() ? "The job asks for it." : best.because(),
+              List.of(best.figure()));
       return new Choice(
           boring,
           wished

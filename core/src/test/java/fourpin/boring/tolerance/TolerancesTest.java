@@ -43,7 +43,7 @@ class TolerancesTest {
       Verdict verdict = method.isPresent() ? Verdict.POSSIBLE : Verdict.NOT_POSSIBLE;
       answers.add(new WayAnswer(way, verdict, List.of(), List.of(), method, List.of()));
     }
-    return new CaseBoring("North", shop.grids(), answers, chosen, "tested");
+    return new CaseBoring("North", shop.grids(), answers, chosen, "tested", List.of());
   }
 
   private static Levelness level(Workshop shop, Way chosen, Map<Way, Method> methods) {
@@ -140,11 +140,13 @@ class TolerancesTest {
         .isCloseTo(level.places().stream().mapToDouble(PositionGap::odds).sum(), within(1e-9));
     assertThat(level.anyPlace()).isGreaterThan(level.anyShelf());
     assertThat(level.anyShelf()).isGreaterThan(0);
+    long kinds = level.places().stream().map(PositionGap::gap).distinct().count();
+    assertThat(kinds).as("one for each place of the guide").isGreaterThan(1);
     int changes = level.gains().size() + level.harms().size();
     assertThat(level.figures())
         .extracting(Figure::id)
         .doesNotHaveDuplicates()
-        .hasSize(7 + 3 * changes)
+        .hasSize(8 + 2 * (int) kinds + 3 * changes)
         .contains("north/boring/centring-guide/gain-1/gap");
     assertThat(figure(level.figures(), "odds-any-shelf").value().value())
         .isCloseTo(100 * level.anyShelf(), within(1e-9));

@@ -2,6 +2,7 @@ package fourpin.boring.way;
 
 import static fourpin.job.SampleJobs.in;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import fourpin.boring.Borer;
@@ -119,8 +120,9 @@ class GangsTest {
             Way.STORY_STICK, with(Setting.GANG_WIDTH, new SettingValue.OfLength(in("23 15/16"))));
     assertThat(gangs(narrow)).isEmpty();
     assertThat(narrow.together())
+        .extracting(Reason::what, Reason::remedy)
         .containsExactly(
-            new Reason(
+            tuple(
                 "marked panel by panel: the uprights of bay 1 take 24 in side by side, and the"
                     + " bench has 23 15/16 in",
                 "set gang-width to what the bench holds"));

@@ -34,9 +34,17 @@ class SetUpFiguresTest {
         .orElseThrow();
   }
 
-  /** Sides of 23/32 in, holes 3/8 in deep, a point of 1/16 in; rows 1 1/2 in from the front. */
+  /**
+   * Sides of 23/32 in, holes 3/8 in deep through a guide of 1/4 in, a point of 1/16 in; a nose of
+   * 3/8 in and the next bit wider.
+   */
   @ParameterizedTest
-  @CsvSource({"reserve, 9/32", "l-right-bay-1-front/from-front, 1 1/2"})
+  @CsvSource({
+    "bit/reserve, 9/32",
+    "bit/stop, 5/8",
+    "guide/block, 3/4",
+    "guide/holes/diameter, 25/64"
+  })
   void byHand(String what, String inches) {
     assertThat(figure(what).value().value()).isCloseTo(in(inches).mm(), within(1e-9));
   }
@@ -44,10 +52,10 @@ class SetUpFiguresTest {
   @Test
   void theGuideIsTheOneThatIsPrinted() {
     Guide guide = METHOD.guide();
-    assertThat(figure("guide-length").value().value())
+    assertThat(figure("guide/cut-to").value().value())
         .isCloseTo(guide.length().plus(guide.block()).mm(), within(1e-9));
-    assertThat(figure("guide-width").value().value()).isCloseTo(guide.width().mm(), within(1e-9));
-    assertThat(figure("guide-last-hole").value().value())
+    assertThat(figure("guide/width").value().value()).isCloseTo(guide.width().mm(), within(1e-9));
+    assertThat(figure("guide/holes/" + guide.holes().size() + "/along").value().value())
         .isCloseTo(guide.holes().getLast().along().mm(), within(1e-9));
   }
 
@@ -67,9 +75,13 @@ class SetUpFiguresTest {
   }
 
   @Test
-  void everyRowOfEveryPanelIsThere() {
-    int rows = METHOD.clampings().size();
-    assertThat(ANSWER.figures()).filteredOn(f -> f.id().endsWith("/last-hole")).hasSize(rows);
+  void everyClampingAndEveryHoleIsThere() {
+    assertThat(ANSWER.figures())
+        .filteredOn(f -> f.id().contains("/clampings/") && f.id().endsWith("/along"))
+        .hasSameSizeAs(METHOD.clampings());
+    assertThat(ANSWER.figures())
+        .filteredOn(f -> f.id().contains("/holes/") && f.id().endsWith("/along"))
+        .hasSameSizeAs(METHOD.guide().holes());
     assertThat(ANSWER.figures()).extracting(Figure::id).doesNotHaveDuplicates();
   }
 }

@@ -112,7 +112,7 @@ class StandardsAndCleatsTest {
     WayAnswer answer = standards(ROUTER, bit("1/4", "1"));
     assertThat(answer.verdict()).isEqualTo(Verdict.POSSIBLE);
     assertThat(answer.reasons()).isEmpty();
-    assertThat(figure(answer, "passes")).isEqualTo(4 * 3 * 2);
+    assertThat(figure(answer, "cuts")).isEqualTo(4 * 3 * 2);
     assertThat(figure(answer, "set-ups")).isEqualTo(2 * 3 + 2);
     assertThat(figure(answer, "clampings")).isEqualTo(2);
     // 15 to make, 8 x 5 to set up, 2 x 1.5 to clamp, 24 x 30 s to cut.

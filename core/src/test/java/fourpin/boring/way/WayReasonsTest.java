@@ -17,7 +17,6 @@ import static fourpin.boring.way.ToolKit.strip;
 import static fourpin.job.SampleJobs.in;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.boring.way.WayAnswer.Verdict;
 import fourpin.job.Back;
 import fourpin.job.CaseDraft;
@@ -29,7 +28,6 @@ import fourpin.job.Support;
 import fourpin.job.Tool;
 import fourpin.job.Tool.StripKind;
 import fourpin.job.Way;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -628,12 +626,8 @@ class WayReasonsTest {
     told.change().accept(draft);
     WayAnswer answer = answer(told.way(), draft.order(), told.tools());
     assertThat(answer.reasons())
-        .containsExactlyElementsOf(told.says().stream().map(WayReasonsTest::reason).toList());
+        .extracting(r -> r.what() + "|" + r.remedy())
+        .containsExactlyElementsOf(told.says());
     assertThat(answer.verdict()).isEqualTo(told.verdict());
-  }
-
-  private static Reason reason(String text) {
-    List<String> parts = Arrays.asList(text.split("\\|"));
-    return new Reason(parts.get(0), parts.get(1));
   }
 }

@@ -166,7 +166,7 @@ final class LevelPages {
     return new Table(
         List.of(Table.left("Figure"), Table.right("Value"), Table.left("From")),
         level.figures().stream()
-            .filter(f -> !isOfChange(f))
+            .filter(f -> !isOfChange(f) && !(level.isEven() && isOfOnePlace(f)))
             .map(f -> Table.row(f.title(), words.value(f), f.source().text()))
             .toList());
   }
@@ -174,6 +174,11 @@ final class LevelPages {
   /** Those stand in the tables of changes. */
   private static boolean isOfChange(Figure figure) {
     return figure.id().contains("/gain-") || figure.id().contains("/harm-");
+  }
+
+  /** Where places differ by less than can be told, one of them stands for all. */
+  private static boolean isOfOnePlace(Figure figure) {
+    return figure.id().matches(".*/bay-\\d+-level-\\d+/[a-z]+");
   }
 
   private Table table(List<Change> changes) {

@@ -123,7 +123,12 @@ class BoringPagesTest {
             Optional.of(method),
             old.figures()));
     return new CaseBoring(
-        boring.caseName(), boring.grids(), answers, boring.chosen(), boring.because());
+        boring.caseName(),
+        boring.grids(),
+        answers,
+        boring.chosen(),
+        boring.because(),
+        boring.figures());
   }
 
   /** Each with its settings, its own steps word for word, and their cautions. */

@@ -30,7 +30,7 @@ class MistakePagesTest {
         .map(
             m ->
                 new MistakeReport(
-                    m, caseName, "L", text, text, text, MistakeReport.Rescue.PLUG, text))
+                    m, caseName, "L", text, text, text, MistakeReport.Rescue.PLUG, text, List.of()))
         .toList();
   }
 

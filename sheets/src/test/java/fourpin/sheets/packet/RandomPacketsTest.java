@@ -50,9 +50,6 @@ class RandomPacketsTest {
   }
 
   private static CaseBoring by(Way way, CaseBoring boring) {
-    return isPossible(way, boring)
-        ? new CaseBoring(
-            boring.caseName(), boring.grids(), boring.answers(), way, "this test asks for it")
-        : boring;
+    return isPossible(way, boring) ? boring.by(way, "this test asks for it") : boring;
   }
 }

@@ -33,7 +33,8 @@ final class BoringJson {
         "bays", all(boring.grids(), BayGrid::bay),
         "chosen", boring.chosen().key(),
         "because", boring.because(),
-        "ways", all(boring.answers(), BoringJson::answer));
+        "ways", all(boring.answers(), BoringJson::answer),
+        "figures", all(boring.figures(), Figure::id));
   }
 
   private static Map<String, Object> answer(WayAnswer answer) {
@@ -210,6 +211,7 @@ final class BoringJson {
         "shows", report.shows(),
         "test", report.test(),
         "rescue", plain(report.rescue()),
-        "how", report.how());
+        "how", report.how(),
+        "figures", all(report.figures(), Figure::id));
   }
 }

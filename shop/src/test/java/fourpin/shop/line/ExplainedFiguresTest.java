@@ -1,0 +1,325 @@
+package fourpin.shop.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.bench.Step;
+import fourpin.job.Job;
+import fourpin.measure.Figure;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.plan.MistakeReport;
+import fourpin.plan.Plan;
+import fourpin.plan.PlannedStep;
+import fourpin.plan.PlannedStep.Stage;
+import fourpin.plan.Planner;
+import fourpin.shop.packet.PacketFile;
+import fourpin.shop.packet.PlanFiles;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.lang.reflect.RecordComponent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Whatever the pages on boring print can be asked for. Pages print from the plan alone, so the plan
+ * is walked, not a list: a field, a sentence or a step that is new is asked for as well.
+ */
+class ExplainedFiguresTest {
+
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final Path EXAMPLES = Path.of("..", "examples");
+
+  /** Numbers that count things off, and are no figures. */
+  private static final Set<String> ORDINALS =
+      Set.of("number", "bay", "bays", "level", "holes", "pin", "into");
+
+  /** In mm; plan.json states lengths to the last picometre, figures as floating point. */
+  private static final double SAME = 1e-9;
+
+  static List<Path> examples() throws IOException {
+    try (Stream<Path> all =
+        Stream.concat(Files.list(EXAMPLES), Files.list(EXAMPLES.resolve("ways")))) {
+      return all.filter(f -> f.toString().endsWith(".yaml"))
+          .filter(f -> !f.toString().endsWith("shop.yaml"))
+          .sorted()
+          .toList();
+    }
+  }
+
+  private static final Map<Path, Plan> PLANS = new HashMap<>();
+
+  private static Plan plan(Path example) {
+    return PLANS.computeIfAbsent(
+        example,
+        path ->
+            switch (new JobSource(path).read()) {
+              case JobSource.Outcome.Good(Job job) -> Planner.plan(job);
+              case JobSource.Outcome.Refused(List<String> messages) ->
+                  throw new AssertionError(messages);
+            });
+  }
+
+  private static JsonNode json(Plan plan) throws IOException {
+    ByteArrayOutputStream json = new ByteArrayOutputStream();
+    for (PacketFile file : PlanFiles.of(plan)) {
+      if (file.name().equals("plan.json")) {
+        file.content().writeTo(json);
+      }
+    }
+    return JSON.readTree(json.toByteArray());
+  }
+
+  /** A leaf of plan.json by its path, its places in lists counted from 1. */
+  private record Leaf(String path, double value) {
+
+    static List<Leaf> of(String path, JsonNode node) {
+      List<Leaf> leaves = new ArrayList<>();
+      if (node.isNumber()) {
+        leaves.add(new Leaf(path, node.doubleValue()));
+      }
+      for (int i = 0; i < node.size() && node.isArray(); i++) {
+        leaves.addAll(of(path + "/" + (i + 1), node.get(i)));
+      }
+      if (node.isObject()) {
+        node.propertyNames().stream()
+            .filter(
+                name ->
+                    !ORDINALS.contains(name)
+                        || node.get(name).get(0) instanceof JsonNode first && first.isObject())
+            .forEach(name -> leaves.addAll(of(path + "/" + name, node.get(name))));
+      }
+      return leaves;
+    }
+
+    /** One figure for each element of the last list, or one for all of them. */
+    List<String> ids() {
+      return List.of(path, path.replaceFirst("/\\d+(/[a-z]+)$", "$1"));
+    }
+  }
+
+  private static Map<String, Figure> byId(Plan plan) {
+    return plan.figures().stream().collect(Collectors.toMap(Figure::id, f -> f));
+  }
+
+  private static List<String> missing(List<Leaf> leaves, Map<String, Figure> figures) {
+    return leaves.stream()
+        .filter(
+            leaf ->
+                leaf.ids().stream()
+                    .flatMap(id -> Optional.ofNullable(figures.get(id)).stream())
+                    .noneMatch(f -> Math.abs(f.value().value() - leaf.value()) < SAME))
+        .map(Leaf::toString)
+        .toList();
+  }
+
+  /** The id of a way's first figure, without its last level. */
+  private static String prefix(JsonNode way) {
+    String id = way.path("figures").get(0).stringValue();
+    String key = "/" + way.path("way").stringValue() + "/";
+    return id.substring(0, id.indexOf(key) + key.length() - 1);
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyNumberOfEveryMethodHasAnIdThatSaysWhereItStands(Path example) throws IOException {
+    Plan plan = plan(example);
+    List<Leaf> leaves = new ArrayList<>();
+    for (JsonNode boring : json(plan).path("borings")) {
+      for (JsonNode way : boring.path("ways")) {
+        if (way.has("method")) {
+          leaves.addAll(Leaf.of(prefix(way), way.path("method")));
+        }
+      }
+    }
+    assertThat(missing(leaves, byId(plan))).isEmpty();
+    assertThat(leaves).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyNumberOfThePatternHasAnIdThatSaysWhereItStands(Path example) throws IOException {
+    Plan plan = plan(example);
+    List<Leaf> leaves = new ArrayList<>();
+    for (JsonNode grid : json(plan).path("grids")) {
+      String id = Figure.id(grid.path("case").stringValue(), "bay-" + grid.path("bay").intValue());
+      leaves.addAll(Leaf.of(id, grid));
+    }
+    assertThat(missing(leaves, byId(plan))).isEmpty();
+    assertThat(leaves).isNotEmpty();
+  }
+
+  /** Values of figures and of what they are worked out from. */
+  private static List<Quantity> quantities(List<Figure> figures) {
+    return figures.stream()
+        .flatMap(
+            f -> Stream.concat(Stream.of(f.value()), f.inputs().stream().map(Figure.Input::value)))
+        .toList();
+  }
+
+  /** Shares are printed in per cent. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyNumberOfThePageOnLevelShelvesIsThatOfAFigureOfIt(Path example) throws IOException {
+    Plan plan = plan(example);
+    Map<String, Figure> figures = byId(plan);
+    for (JsonNode level : json(plan).path("levelness")) {
+      List<Figure> own = new ArrayList<>();
+      level.path("figures").forEach(id -> own.add(figures.get(id.stringValue())));
+      List<Double> known = quantities(own).stream().map(Quantity::value).toList();
+      assertThat(Leaf.of("level", level))
+          .filteredOn(
+              leaf ->
+                  known.stream()
+                      .noneMatch(
+                          k ->
+                              Math.abs(k - leaf.value()) < SAME
+                                  || Math.abs(k - 100 * leaf.value()) < SAME))
+          .isEmpty();
+    }
+  }
+
+  private static final Pattern LENGTHS =
+      Pattern.compile("(?<!bay )(≈ )?((\\d+ )?\\d+/\\d+|\\d+\\.\\d+|\\d+) (in|mm)(?! all|[a-z])");
+  private static final Pattern REST = Pattern.compile("\\d+(\\.\\d+)? (%|min)(?![a-z])");
+
+  private static Set<String> said(String words) {
+    return Stream.of(LENGTHS, REST)
+        .flatMap(p -> p.matcher(words).results())
+        .map(r -> r.group())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Set<String> printed(List<Figure> figures, LengthStyle style) {
+    Set<String> printed = new TreeSet<>();
+    for (Quantity quantity : quantities(figures)) {
+      printed.add(quantity.text(style.unit()));
+      if (quantity.unit() == QuantityUnit.LENGTH) {
+        printed.add(style.text(Length.nearestMm(Math.abs(quantity.value()))));
+      }
+    }
+    return printed;
+  }
+
+  private static Set<String> unknown(String words, List<Figure> figures, LengthStyle style) {
+    Set<String> said = said(words);
+    said.removeAll(printed(figures, style));
+    return said;
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyFigureThatReasonsStateCanBeAskedFor(Path example) {
+    Plan plan = plan(example);
+    LengthStyle style = plan.job().style();
+    plan.borings()
+        .forEach(
+            boring -> {
+              List<Figure> all = new ArrayList<>(boring.figures());
+              boring.answers().forEach(a -> all.addAll(a.figures()));
+              assertThat(unknown(boring.because(), all, style)).isEmpty();
+              boring
+                  .answers()
+                  .forEach(
+                      answer -> {
+                        String words =
+                            Stream.concat(answer.reasons().stream(), answer.together().stream())
+                                .map(r -> r.what() + " " + r.remedy())
+                                .collect(Collectors.joining(" "));
+                        List<Figure> own =
+                            Stream.concat(
+                                    answer.figures().stream(),
+                                    about(plan, boring.caseName(), "bay-"))
+                                .toList();
+                        assertThat(unknown(words, own, style)).as(words).isEmpty();
+                      });
+            });
+  }
+
+  private static Stream<Figure> about(Plan plan, String caseName, String what) {
+    return plan.figures().stream().filter(f -> f.id().startsWith(Figure.id(caseName) + "/" + what));
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyFigureThatMistakesStateCanBeAskedFor(Path example) {
+    Plan plan = plan(example);
+    for (MistakeReport report : plan.mistakes()) {
+      String words = String.join(" ", report.what(), report.shows(), report.test(), report.how());
+      assertThat(unknown(words, report.figures(), plan.job().style())).as(words).isEmpty();
+      Map<String, Figure> all = byId(plan);
+      report.figures().forEach(f -> assertThat(f.equals(all.get(f.id()))).as(f.id()).isTrue());
+    }
+  }
+
+  /** Lengths of a typed step, whatever its kind. */
+  private static Stream<Length> lengths(Object value) {
+    return switch (value) {
+      case Length length -> Stream.of(length);
+      case Optional<?> optional -> optional.stream().flatMap(ExplainedFiguresTest::lengths);
+      case List<?> list -> list.stream().flatMap(ExplainedFiguresTest::lengths);
+      case Record parts ->
+          Stream.of(parts.getClass().getRecordComponents())
+              .flatMap(component -> lengths(component(parts, component)));
+      default -> Stream.empty();
+    };
+  }
+
+  private static Object component(Record of, RecordComponent component) {
+    try {
+      component.getAccessor().setAccessible(true);
+      return component.getAccessor().invoke(of);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /**
+   * The steps that stand on drilling sheets, on pages of guides and before the first panel. Joints
+   * that wait until the rows are bored are steps like those of other joints.
+   */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyLengthOfTheStepsIsAFigure(Path example) {
+    Plan plan = plan(example);
+    LengthStyle style = plan.job().style();
+    Set<String> unknown = new TreeSet<>();
+    for (PlannedStep step : plan.steps()) {
+      if (step.stage() == Stage.BORE) {
+        Set<String> known =
+            Stream.of("bay-", "boring/")
+                .flatMap(what -> about(plan, step.caseName(), what))
+                .map(Figure::value)
+                .filter(v -> v.unit() == QuantityUnit.LENGTH)
+                .map(v -> style.text(Length.nearestMm(Math.abs(v.value()))))
+                .collect(Collectors.toSet());
+        for (Step typed : step.typed()) {
+          Stream.of(typed)
+              .filter(t -> !(t instanceof Step.Channel))
+              .flatMap(ExplainedFiguresTest::lengths)
+              .filter(l -> !l.isZero())
+              .map(l -> style.text(l.abs()))
+              .filter(Predicate.not(known::contains))
+              .forEach(text -> unknown.add(typed.getClass().getSimpleName() + ": " + text));
+        }
+      }
+    }
+    assertThat(unknown).isEmpty();
+  }
+}
