@@ -23,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -76,14 +77,26 @@ class ExplainedFiguresTest {
             });
   }
 
+  private static final Map<Plan, JsonNode> WRITTEN = new IdentityHashMap<>();
+
   private static JsonNode json(Plan plan) throws IOException {
+    JsonNode known = WRITTEN.get(plan);
+    if (known != null) {
+      return known;
+    }
+    JsonNode json = JSON.readTree(text(plan));
+    WRITTEN.put(plan, json);
+    return json;
+  }
+
+  private static byte[] text(Plan plan) throws IOException {
     ByteArrayOutputStream json = new ByteArrayOutputStream();
     for (PacketFile file : PlanFiles.of(plan)) {
       if (file.name().equals("plan.json")) {
         file.content().writeTo(json);
       }
     }
-    return JSON.readTree(json.toByteArray());
+    return json.toByteArray();
   }
 
   /** A leaf of plan.json by its path, its places in lists counted from 1. */
