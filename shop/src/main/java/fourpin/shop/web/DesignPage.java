@@ -1,6 +1,5 @@
 package fourpin.shop.web;
 
-import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseOrder;
 import fourpin.measure.Figure;
 import fourpin.sheets.packet.Words;
@@ -219,29 +218,8 @@ public final class DesignPage {
   }
 
   /** Whether the plan may go to the bench. */
-  public String verdict() {
-    long bad = count(Severity.REFUSED) + count(Severity.ERROR);
-    long doubts = count(Severity.DOUBT);
-    return bad > 0
-        ? "Do not cut yet: " + counted(bad, "finding") + " to settle"
-        : doubts > 0
-            ? counted(doubts, "thing") + " to look at before cutting"
-            : "Nothing found that forbids cutting";
-  }
-
-  /** For the style sheet. */
-  public String verdictClass() {
-    return count(Severity.REFUSED) + count(Severity.ERROR) > 0
-        ? "bad"
-        : count(Severity.DOUBT) > 0 ? "doubt" : "good";
-  }
-
-  private long count(Severity severity) {
-    return state.plan().findings().stream().filter(f -> f.severity() == severity).count();
-  }
-
-  private static String counted(long count, String one) {
-    return count + " " + one + (count == 1 ? "" : "s");
+  public Judgement judgement() {
+    return Judgement.of(state.plan());
   }
 
   /** A figure with its working. */

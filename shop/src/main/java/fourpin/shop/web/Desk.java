@@ -127,6 +127,25 @@ final class Desk {
   }
 
   /**
+   * Makes any state of a job the newest; all that came after it stays in the history.
+   *
+   * @return refused if somebody else has changed the job since it was seen
+   */
+  Answer goBack(State seen, State wanted, String by, String why) {
+    State newest = newest(seen.revision().document()).orElseThrow();
+    boolean stands = newest.revision().id().equals(seen.revision().id());
+    return (stands
+            ? saved(newest, new Read(wanted.text(), wanted.job(), wanted.plan()), by, why)
+            : Optional.<Answer>empty())
+        .orElseGet(
+            () ->
+                new Answer.Refused(
+                    newest,
+                    newest.revision().by()
+                        + " has changed this job since. Look at it, and press again."));
+  }
+
+  /**
    * Makes a change, on top of whatever others have saved since it was begun.
    *
    * @param edits in the terms of what was seen; all are made, or none

@@ -56,6 +56,7 @@ public final class WebServer implements AutoCloseable {
                   config.routes.get(Guard.ASSETS + "{name}", assets::serve);
                   new JobRoutes(desk, pages).add(config.routes);
                   new ChangeRoutes(desk, pages).add(config.routes);
+                  new HistoryRoutes(desk, store.documents(), pages).add(config.routes);
                   new BenchRoutes(desk, store.ticks(), pages).add(config.routes);
                   new DeviceRoutes(store.devices(), guard, pages, clock).add(config.routes);
                   config.routes.exception(

@@ -178,3 +178,9 @@ document.addEventListener("pointercancel", (event) => {
     held = null;
   }
 });
+
+// Times in the zone and the words of who reads them.
+for (const time of document.querySelectorAll("time[datetime]")) {
+  const moment = new Date(time.dateTime);
+  if (!Number.isNaN(moment.getTime())) time.textContent = moment.toLocaleString();
+}

@@ -1,0 +1,73 @@
+package fourpin.shop.web;
+
+import fourpin.shop.store.Revision;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What was done to a job, the last first.
+ *
+ * @param base address of the job
+ * @param newest the revision that holds now
+ * @param older the number below which the next page begins; nothing where this is the last
+ */
+public record HistoryPage(
+    String title,
+    String base,
+    String token,
+    String newest,
+    List<Entry> entries,
+    List<Entry> variants,
+    Optional<Long> older) {
+
+  /** As many as a page shows. */
+  static final int MOST = 50;
+
+  private static final DateTimeFormatter SHOWN =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT);
+
+  public HistoryPage {
+    entries = List.copyOf(entries);
+    variants = List.copyOf(variants);
+  }
+
+  /**
+   * One state of the job.
+   *
+   * @param moment for machines, and {@code time} for people
+   * @param before the revision before it; empty for the first
+   */
+  public record Entry(
+      String id,
+      long number,
+      String moment,
+      String time,
+      String by,
+      String what,
+      String kind,
+      String before) {
+
+    static Entry of(Revision revision, Optional<Revision> before) {
+      return new Entry(
+          revision.id().value(),
+          revision.number(),
+          revision.when().toString(),
+          SHOWN.format(revision.when().atOffset(ZoneOffset.UTC)),
+          revision.by(),
+          revision.why(),
+          kind(revision.kind()),
+          before.map(r -> r.id().value()).orElse(""));
+    }
+
+    private static String kind(Revision.Kind kind) {
+      return switch (kind) {
+        case EDIT -> "";
+        case UNDO -> "taken back: ";
+        case REDO -> "brought back: ";
+      };
+    }
+  }
+}
