@@ -183,6 +183,6 @@ public record BesidePage(
   }
 
   private static String use(MaterialPlan.StockUse use) {
-    return use.count() + " of " + use.size();
+    return use.count() + " of line " + use.size();
   }
 }
