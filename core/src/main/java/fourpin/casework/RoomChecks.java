@@ -10,6 +10,7 @@ import fourpin.job.Setting;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Whether the cases fit the place where they are to stand, and can be stood up there. */
 final class RoomChecks {
@@ -30,11 +31,18 @@ final class RoomChecks {
   private List<Finding> run(List<BuiltCase> cases) {
     Length all = Length.ZERO;
     for (BuiltCase built : cases) {
-      all = all.plus(built.outside().size(Axis.X).times(built.order().quantity()));
+      Optional<BuiltCase> below = below(built, cases);
+      all =
+          below.isPresent()
+              ? all
+              : all.plus(built.outside().size(Axis.X).times(built.order().quantity()));
       fits(
-          "height",
+          below.isPresent() ? "height above the floor" : "height",
           built,
-          built.outside().size(Axis.Z),
+          built
+              .outside()
+              .size(Axis.Z)
+              .plus(below.map(b -> b.outside().size(Axis.Z)).orElse(Length.ZERO)),
           room.ceiling().orElse(built.outside().size(Axis.Z)));
       fits(
           "depth",
@@ -46,6 +54,13 @@ final class RoomChecks {
     Length width = all;
     room.width().ifPresent(limit -> across(width, Scribing.of(cases), limit));
     return List.copyOf(list);
+  }
+
+  private static Optional<BuiltCase> below(BuiltCase built, List<BuiltCase> cases) {
+    return built
+        .order()
+        .standsOn()
+        .flatMap(name -> cases.stream().filter(c -> c.order().name().equals(name)).findFirst());
   }
 
   /**

@@ -350,6 +350,38 @@ public enum Setting {
           "ASTM F3096-14 (R2021), pull on tip restraints",
           "50 lbf; no standard for bookcases found",
           Standing.FROM_MEMORY)),
+  FLOOR_SLOPE(
+      "floor-slope",
+      Kind.NUMBER,
+      "5",
+      "5",
+      "0",
+      "50",
+      "how far the floor falls towards the room, or carpet gives under the front, mm on each metre of depth",
+      memory(
+          "old floors fall by 5 mm on a metre and more; shims take it out where they are not forgotten")),
+  DOOR_PULL(
+      "door-pull",
+      Kind.NUMBER,
+      "200",
+      "200",
+      "0",
+      "1000",
+      "weight that hangs on the outer edge of a door swung open, N",
+      memory(
+          "tests of storage furniture hang about 20 kg near the edge of a door; a child weighs as much")),
+  WOOD_FRICTION(
+      "wood-friction",
+      Kind.NUMBER,
+      "0.3",
+      "0.3",
+      "0.05",
+      "1",
+      "force that slides a case on the one below over what presses them together",
+      new Source(
+          "Wood Handbook FPL-GTR-190 (2010)",
+          "ch. 5, coefficients of friction; 0.3 to 0.5 for smooth dry wood",
+          Standing.FROM_MEMORY)),
   SWAY_PUSH(
       "sway-push",
       Kind.NUMBER,

@@ -13,6 +13,7 @@ import java.util.List;
  * @param feet what partitions bring down to the bottom
  * @param racking how far its top sways sideways, with the back and without
  * @param standing centre of gravity, pushes that tip it, anchors, load on the floor
+ * @param stacked what a case that stands on another one does there; nothing for one on the floor
  */
 public record CaseAnswer(
     String caseName,
@@ -20,7 +21,8 @@ public record CaseAnswer(
     List<Figure> sides,
     List<Figure> feet,
     List<Figure> racking,
-    List<Figure> standing) {
+    List<Figure> standing,
+    List<Figure> stacked) {
 
   public CaseAnswer {
     climate = List.copyOf(climate);
@@ -28,6 +30,7 @@ public record CaseAnswer(
     feet = List.copyOf(feet);
     racking = List.copyOf(racking);
     standing = List.copyOf(standing);
+    stacked = List.copyOf(stacked);
   }
 
   /** All of them, in the order they are read. */
@@ -37,6 +40,7 @@ public record CaseAnswer(
     all.addAll(feet);
     all.addAll(racking);
     all.addAll(standing);
+    all.addAll(stacked);
     return all;
   }
 }

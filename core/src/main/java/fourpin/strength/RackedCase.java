@@ -41,9 +41,15 @@ final class RackedCase {
   private final BuiltCase built;
   private final Settings settings;
 
-  RackedCase(Job job, BuiltCase built) {
+  private final double above;
+
+  /**
+   * @param above what stands on the case, N
+   */
+  RackedCase(Job job, BuiltCase built, double above) {
     this.job = job;
     this.built = built;
+    this.above = above;
     this.settings = built.order().settings();
   }
 
@@ -151,11 +157,12 @@ final class RackedCase {
     return (part.box().low().z().mm() + part.box().high().z().mm()) / 2;
   }
 
-  /** Σ weight times height above the bottom, loaded as stated, N·mm. */
+  /** Σ weight times height above the bottom, loaded as stated, with what stands on it, N·mm. */
   double burden() {
-    return Balance.of(job, built, Load.ALL).weights().stream()
-        .mapToDouble(w -> w.newton() * Math.max(0, w.up() - foot()))
-        .sum();
+    return above * height()
+        + Balance.of(job, built, Load.ALL).weights().stream()
+            .mapToDouble(w -> w.newton() * Math.max(0, w.up() - foot()))
+            .sum();
   }
 
   List<ShearPanel> backs() {

@@ -52,11 +52,14 @@ final class RackingFigures {
   private final SwayFrame frame;
   private final String id;
 
-  RackingFigures(Job job, BuiltCase built) {
+  /**
+   * @param above what stands on the case, N
+   */
+  RackingFigures(Job job, BuiltCase built, double above) {
     this.job = job;
     this.built = built;
     this.settings = built.order().settings();
-    this.racked = new RackedCase(job, built);
+    this.racked = new RackedCase(job, built, above);
     this.frame = racked.frame();
     this.id = Figure.id(built.order().name());
   }

@@ -38,10 +38,13 @@ final class RackingFindings {
   private final Prices prices;
   private final Uprights uprights;
 
-  RackingFindings(Job job, BuiltCase built) {
+  /**
+   * @param above what stands on the case, N
+   */
+  RackingFindings(Job job, BuiltCase built, double above) {
     this.job = job;
     this.built = built;
-    this.racked = new RackedCase(job, built);
+    this.racked = new RackedCase(job, built, above);
     this.prices = new Prices(job);
     this.uprights = new Uprights(job, built);
   }

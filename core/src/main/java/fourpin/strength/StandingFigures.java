@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Kick;
@@ -25,7 +26,7 @@ import java.util.List;
 
 /**
  * How one case stands: where its weight hangs, what tips it forward, what anchors then have to
- * hold, and what the floor carries. A free-standing case on a level floor, doors and drawers shut.
+ * hold, and what the floor carries. A free-standing case; doors and a floor that falls away apart.
  */
 final class StandingFigures {
 
@@ -40,6 +41,7 @@ final class StandingFigures {
   private final Balance empty;
   private final Balance topHeavy;
   private final Balance full;
+  private final TippingFigures tipping;
 
   StandingFigures(Job job, BuiltCase built) {
     this.built = built;
@@ -48,6 +50,7 @@ final class StandingFigures {
     this.empty = Balance.of(job, built, Load.NONE);
     this.topHeavy = Balance.of(job, built, Load.UPPER_HALF);
     this.full = Balance.of(job, built, Load.ALL);
+    this.tipping = new TippingFigures(job, built, foot());
   }
 
   List<Figure> all() {
@@ -55,6 +58,7 @@ final class StandingFigures {
     all.addAll(balance("empty", "empty", empty));
     all.addAll(balance("top-heavy", "loaded above half its height alone", topHeavy));
     all.addAll(balance("loaded", "loaded as stated", full));
+    all.addAll(tipping.all());
     Figure pull = pull();
     Figure screw = screw();
     all.add(pull);
@@ -65,6 +69,10 @@ final class StandingFigures {
     all.add(floor);
     Reference.floorLoads().rows().forEach(load -> all.add(floorShare(floor, load)));
     return all;
+  }
+
+  List<Finding> findings() {
+    return tipping.findings();
   }
 
   /** Middle of weight, the push at the top that tips it, and how far its top may lean. */

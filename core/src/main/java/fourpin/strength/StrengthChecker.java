@@ -28,11 +28,11 @@ public final class StrengthChecker {
   /** Checks every shelf as a beam and as a plate, and every side for its free height. */
   public static Strength check(Job job, List<BuiltCase> cases) {
     StrengthChecker checker = new StrengthChecker(job);
-    cases.forEach(checker::check);
+    cases.forEach(built -> checker.check(built, new StackedCase(job, built, cases)));
     return new Strength(checker.answers, checker.cases, checker.findings);
   }
 
-  private void check(BuiltCase built) {
+  private void check(BuiltCase built, StackedCase stack) {
     ShelfReader reader = new ShelfReader(job, built);
     SupportReader supports = new SupportReader(job, built);
     SideBow bow = new SideBow(job, built, reader, supports);
@@ -58,8 +58,10 @@ public final class StrengthChecker {
     findings.addAll(TallSides.of(job, built));
     Climate climate = new Climate(job, built);
     findings.addAll(climate.findings());
-    List<Figure> racking = new RackingFigures(job, built).all();
-    findings.addAll(new RackingFindings(job, built).all(racking));
+    StandingFigures standing = new StandingFigures(job, built);
+    findings.addAll(standing.findings());
+    List<Figure> racking = new RackingFigures(job, built, stack.above()).all();
+    findings.addAll(new RackingFindings(job, built, stack.above()).all(racking));
     cases.add(
         new CaseAnswer(
             built.order().name(),
@@ -67,7 +69,9 @@ public final class StrengthChecker {
             bow.all(),
             feet.all(),
             racking,
-            new StandingFigures(job, built).all()));
+            standing.all(),
+            stack.figures()));
+    findings.addAll(stack.findings());
   }
 
   private JointFigures joints(BuiltCase built, ShelfReader reader, Part shelf) {

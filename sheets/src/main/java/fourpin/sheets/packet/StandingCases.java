@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 final class StandingCases {
 
   private static final String RULES =
-      "Worked out for a case that stands free on a level floor, doors and drawers shut, things in the middle of their shelves; an "
-          + "uneven floor, carpet, a climbing child and earthquakes are not counted. In the United States, 16 CFR 1261 and ASTM "
+      "Worked out for a case that stands free on a level floor, doors shut, things in the middle of their shelves, unless a row says "
+          + "otherwise; a child that climbs the shelves and earthquakes are not counted, and Fourpin plans no drawers. In the United States, 16 CFR 1261 and ASTM "
           + "F2057 cover clothing storage and leave bookcases and built-in units out; ASTM F3096 covers restraints alone. "
           + "In Europe, EN 14749 and EN 16121 with the tests of EN 16122 cover storage furniture, and units above 1 m are tested; their "
           + "forces are not printed here. No standard that was found asks for a strength of a bookcase's anchors. What holds a "
@@ -28,6 +28,11 @@ final class StandingCases {
           + "come to the grooves' floors. A case out of square shows in its diagonals, at inset doors, and at shelves that bind. "
           + "Stiffness of joints and the push are cautious settings, not tests; kick, face frame and doors are not counted on, nor "
           + "is a thin back that buckles.";
+
+  private static final String STACKED =
+      "Middle over middle, backs in line. A case on another one needs a fixing of its own: screws from inside through its "
+          + "bottom into the top below, and the lower case fastened to the wall as well. Both together are judged as one body that "
+          + "turns about the front foot of the lower one.";
 
   private final Plan plan;
   private final Words words;
@@ -42,6 +47,11 @@ final class StandingCases {
     for (CaseAnswer answer : plan.standing()) {
       blocks.add(new Block.Heading(answer.caseName() + ": standing and wall"));
       blocks.add(table(Stream.concat(answer.standing().stream(), answer.feet().stream()).toList()));
+      if (!answer.stacked().isEmpty()) {
+        blocks.add(new Block.Heading(answer.caseName() + ": on the case below"));
+        blocks.add(Block.Paragraph.of(STACKED));
+        blocks.add(table(answer.stacked()));
+      }
       blocks.add(new Block.Heading(answer.caseName() + ": pushed sideways"));
       blocks.add(Block.Paragraph.of(SWAY));
       blocks.add(table(answer.racking()));

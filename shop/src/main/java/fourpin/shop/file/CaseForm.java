@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 final class CaseForm {
 
   private static final int MOST_COPIES = 100;
+  private static final int LONGEST_NAME = 60;
 
   private static final Key<Length> WIDTH =
       Key.required("width", Words.length("100 mm", "8 m"), "from left to right");
@@ -76,6 +77,12 @@ final class CaseForm {
   private static final Key<List<EdgingForm.Stated>> EDGING =
       Key.optional(
           "edging", EdgingForm.KIND, "none", "on sides, partitions, top, bottom and fixed shelves");
+  private static final Key<String> STANDS_ON =
+      Key.optional(
+          "stands-on",
+          Words.free("a case of the job", "base", LONGEST_NAME),
+          "the floor",
+          "the case above which this one stands, middle over middle, backs in line");
   private static final Key<Map<Setting, SettingValue>> SETTINGS =
       Key.optional(
           "settings", SettingsForm.FORM, "the job's", "settings of this case, over the job's");
@@ -86,7 +93,8 @@ final class CaseForm {
           Stream.of(
                   List.<Key<?>>of(QUANTITY, OUTSIDE, INSIDE, MATERIAL, BAYS),
                   BayForm.COMMON,
-                  List.<Key<?>>of(EDGING, JOINTS, BACK, KICK, FACE_FRAME, DOORS, SETTINGS))
+                  List.<Key<?>>of(
+                      EDGING, JOINTS, BACK, KICK, FACE_FRAME, DOORS, STANDS_ON, SETTINGS))
               .flatMap(List::stream)
               .toList(),
           List.of(Form.Pick.one(OUTSIDE, INSIDE), BayForm.ONE_LOAD),
@@ -137,6 +145,7 @@ final class CaseForm {
         v.find(DOORS),
         edging,
         load,
-        settings);
+        settings,
+        v.find(STANDS_ON));
   }
 }

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The whole file. */
 final class JobForm {
@@ -106,12 +107,13 @@ final class JobForm {
           "cases", new Named<>("a case", CaseForm.FORM, MOST_CASES), "each under its name");
 
   static final Form<Job> FORM =
-      Form.of(
+      new Form<>(
           "a job",
           List.of(
               TITLE, REVISION, UNIT, PAPER, PRINT, CURRENCY, SHOP, ROOM, MATERIALS, STOCK, CASES,
               SETTINGS),
-          JobForm::make);
+          List.of(),
+          JobForm::checked);
 
   private JobForm() {}
 
@@ -120,6 +122,36 @@ final class JobForm {
     units.put("inch", Unit.INCH);
     units.put("mm", Unit.MILLIMETRE);
     return units;
+  }
+
+  private static Optional<Job> checked(Values v) {
+    v.get(CASES).forEach(order -> order.standsOn().ifPresent(below -> stands(v, order, below)));
+    return Optional.of(make(v));
+  }
+
+  /** A case stands on one that stands on the floor, as many of the one as of the other. */
+  private static void stands(Values v, CaseOrder order, String below) {
+    Optional<CaseOrder> under =
+        v.get(CASES).stream().filter(c -> c.name().equals(below)).findFirst();
+    if (under.isEmpty()) {
+      v.spot(CASES)
+          .refuse(
+              "'%s' stands on '%s', which is no case of the job".formatted(order.name(), below),
+              "its cases are "
+                  + v.get(CASES).stream().map(CaseOrder::name).collect(Collectors.joining(", ")));
+    } else if (under.get().standsOn().isPresent()) {
+      v.spot(CASES)
+          .refuse(
+              "'%s' stands on '%s', which does not stand on the floor"
+                  .formatted(order.name(), below),
+              "stack two cases, not more");
+    } else if (under.get().quantity() != order.quantity()) {
+      v.spot(CASES)
+          .refuse(
+              "%s of '%s' stand on %s of '%s'"
+                  .formatted(order.quantity(), order.name(), under.get().quantity(), below),
+              "make as many of the one as of the other");
+    }
   }
 
   private static Job make(Values v) {

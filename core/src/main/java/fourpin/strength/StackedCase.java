@@ -1,0 +1,376 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Part;
+import fourpin.casework.Place;
+import fourpin.job.Job;
+import fourpin.job.Kick;
+import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
+import fourpin.reference.PowerLaw;
+import fourpin.reference.Wood;
+import fourpin.strength.Balance.Load;
+import fourpin.strength.wood.Withdrawal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A case on another one: what slides and tips it there, what screws between them then hold, where
+ * its uprights press, and how both tip together. And, for the one below, what stands on it.
+ */
+final class StackedCase {
+
+  private static final double DENSITY_OF_ONE = 1120;
+
+  private static final Source STATICS =
+      new Source("statics: middle over middle, backs in line", "rigid cases", Standing.DERIVED);
+
+  private final Job job;
+  private final BuiltCase upper;
+  private final Settings settings;
+  private final String id;
+  private final Optional<BuiltCase> lower;
+  private final List<BuiltCase> cases;
+
+  StackedCase(Job job, BuiltCase upper, List<BuiltCase> cases) {
+    this.job = job;
+    this.upper = upper;
+    this.settings = upper.order().settings();
+    this.id = Figure.id(upper.order().name());
+    this.cases = cases;
+    this.lower = upper.order().standsOn().flatMap(this::named);
+  }
+
+  private Optional<BuiltCase> named(String name) {
+    return cases.stream().filter(c -> c.order().name().equals(name)).findFirst();
+  }
+
+  /** What stands on this case, loaded as stated, N. */
+  double above() {
+    return cases.stream()
+        .filter(c -> c.order().standsOn().filter(upper.order().name()::equals).isPresent())
+        .mapToDouble(c -> Balance.of(job, c, Load.ALL).newton())
+        .sum();
+  }
+
+  /** Nothing for a case on the floor. */
+  List<Figure> figures() {
+    return lower.map(this::figures).orElse(List.of());
+  }
+
+  private List<Figure> figures(BuiltCase below) {
+    Figure pull = pull();
+    Figure screw = screw(below);
+    return List.of(
+        slides(),
+        pull,
+        screw,
+        screws(pull, screw),
+        bothTip(below, "empty", "both empty", Load.NONE, Load.NONE),
+        bothTip(
+            below, "top-heavy", "the upper one loaded, the lower one empty", Load.ALL, Load.NONE),
+        press(),
+        off(below),
+        topSag(below));
+  }
+
+  List<Finding> findings() {
+    return lower.map(this::findings).orElse(List.of());
+  }
+
+  private List<Finding> findings(BuiltCase below) {
+    List<Finding> all = new ArrayList<>(List.of(loose(below)));
+    if (overhangs(below)) {
+      all.add(
+          finding(
+              Severity.ERROR,
+              "stack-overhangs",
+              "it is wider or deeper than %s, on which it stands".formatted(below.order().name()),
+              List.of(),
+              List.of(new Remedy("make it no larger than the case below", "room"))));
+    } else if (topSag(below).value().value() > allowedSag(below)) {
+      all.add(
+          finding(
+              Severity.DOUBT,
+              "stack-off-uprights",
+              "an upright stands %s beside the nearest one of %s, whose top bends by %s under it"
+                  .formatted(text(off(below)), below.order().name(), text(topSag(below))),
+              List.of(press(), off(below), topSag(below)),
+              List.of(
+                  new Remedy("make the bays of both alike, upright over upright", "a new width"),
+                  new Remedy("put a partition or a post under it in the lower case", "wood"))));
+    }
+    return all;
+  }
+
+  private Finding loose(BuiltCase below) {
+    Figure screws = screws(pull(), screw(below));
+    return finding(
+        Severity.NOTE,
+        "stack-loose",
+        "it is only set on %s: a push of %s at its top slides it, empty; screw it down with %s screws or more"
+            .formatted(below.order().name(), text(slides()), screws.value().text(job.unit())),
+        List.of(slides(), pull(), screws),
+        List.of(
+            new Remedy(
+                "drive the screws from inside through its bottom into the top below, along the back",
+                "screws")));
+  }
+
+  private boolean overhangs(BuiltCase below) {
+    return size(upper, Axis.X) > size(below, Axis.X) || size(upper, Axis.Y) > size(below, Axis.Y);
+  }
+
+  private Finding finding(
+      Severity severity, String kind, String what, List<Figure> shown, List<Remedy> remedies) {
+    Part bottom = upper.part("B");
+    Place place = Place.of(upper.order().name(), bottom.mark(), bottom.box());
+    return new Finding(severity, kind, what, shown, place, remedies);
+  }
+
+  private static double size(BuiltCase of, Axis axis) {
+    return of.outside().size(axis).mm();
+  }
+
+  private Figure slides() {
+    Sourced friction = Matters.ratio(Setting.WOOD_FRICTION, settings);
+    double weight = Balance.of(job, upper, Load.NONE).newton();
+    return figure(
+        "stack-slides-at",
+        "push that slides it on the case below, empty and not screwed down",
+        force(friction.number() * weight),
+        "μ F",
+        List.of(
+            friction.input("μ", Setting.WOOD_FRICTION.meaning()),
+            new Input("F", "weight of the empty case", force(weight), STATICS)),
+        STATICS);
+  }
+
+  /** About its own front foot, as for anchors at the top. */
+  private Figure pull() {
+    Sourced push =
+        new Sourced(
+            Quantity.of(settings.number(Setting.TIP_PUSH), QuantityUnit.FORCE),
+            settings.source(Setting.TIP_PUSH));
+    Balance empty = Balance.of(job, upper, Load.NONE);
+    double arm = size(upper, Axis.Y) - foot(upper);
+    double moment =
+        push.number() * size(upper, Axis.Z) - empty.newton() * (empty.back() - foot(upper));
+    return figure(
+        "stack-pull",
+        "pull on the screws along its back under the push that is asked for at its top, empty",
+        force(Math.max(0, moment / arm)),
+        "(P H - F y) / d",
+        List.of(
+            push.input("P", Setting.TIP_PUSH.meaning()),
+            new Input("H", "its height", mm(size(upper, Axis.Z)), Source.GEOMETRY),
+            new Input("F", "weight of the empty case", force(empty.newton()), STATICS),
+            new Input(
+                "y", "its middle behind its front foot", mm(empty.back() - foot(upper)), STATICS),
+            new Input("d", "front foot to the screws", mm(arm), Source.GEOMETRY)),
+        STATICS);
+  }
+
+  private static double foot(BuiltCase of) {
+    return of.order().kick().map(Kick::recess).map(Length::mm).orElse(0.0);
+  }
+
+  private Figure screw(BuiltCase below) {
+    PowerLaw law = Withdrawal.woodScrew();
+    Material top = job.material(below.order().material());
+    double gravity =
+        Matters.substance(top) instanceof Wood wood
+            ? wood.specificGravity()
+            : Matters.substance(top).density().low().value() / DENSITY_OF_ONE;
+    double thread = Math.min(top.thickness().mm(), settings.length(Setting.SCREW_GRIP).mm());
+    double diameter = settings.length(Setting.SCREW_DIAMETER).mm();
+    return new Figure(
+        id + "/stack-screw",
+        "pull allowed on one screw in the top below",
+        force(law.of(gravity, diameter) * thread),
+        "2850 G² D p, pounds, D and p in inches",
+        List.of(
+            new Input(
+                "G",
+                "specific gravity of the top, the low end for panels",
+                Quantity.of(gravity, QuantityUnit.RATIO),
+                Matters.substance(top).source()),
+            new Sourced(mm(diameter), settings.source(Setting.SCREW_DIAMETER))
+                .input("D", "diameter of the screw"),
+            new Input("p", "thread in the top", mm(thread), Source.GEOMETRY)),
+        law.source());
+  }
+
+  private Figure screws(Figure pull, Figure screw) {
+    double count = Math.ceil(pull.value().value() / screw.value().value());
+    return figure(
+        "stack-screws",
+        "screws that this takes along its back; two more in front against sliding",
+        Quantity.count(Math.max(2, (long) count)),
+        "max(2, ⌈T / w⌉)",
+        List.of(
+            new Input("T", pull.title(), pull.value(), pull.source()),
+            new Input("w", screw.title(), screw.value(), screw.source())),
+        STATICS);
+  }
+
+  /** Of both screwed together, about the front foot of the lower one. */
+  private Figure bothTip(BuiltCase below, String when, String words, Load up, Load down) {
+    Balance high = Balance.of(job, upper, up);
+    Balance low = Balance.of(job, below, down);
+    double back = size(below, Axis.Y) - size(upper, Axis.Y);
+    double moment =
+        high.newton() * (high.back() + back - foot(below))
+            + low.newton() * (low.back() - foot(below));
+    double height = size(upper, Axis.Z) + size(below, Axis.Z);
+    return figure(
+        "stack-tips-at-" + when,
+        "push forward at the top that tips both together, " + words,
+        force(Math.max(0, moment / height)),
+        "(F₁ y₁ + F₂ y₂) / H",
+        List.of(
+            new Input("F₁", "weight of the upper case", force(high.newton()), STATICS),
+            new Input(
+                "y₁",
+                "its middle behind the front foot of the lower one",
+                mm(high.back() + back - foot(below)),
+                STATICS),
+            new Input("F₂", "weight of the lower case", force(low.newton()), STATICS),
+            new Input(
+                "y₂", "its middle behind its front foot", mm(low.back() - foot(below)), STATICS),
+            new Input("H", "height of both", mm(height), Source.GEOMETRY)),
+        STATICS);
+  }
+
+  /** A side of one bay carries half of it. */
+  private Figure press() {
+    double weight = Balance.of(job, upper, Load.ALL).newton();
+    int ends = 2 * upper.bays().size();
+    return figure(
+        "stack-press",
+        "load of one of its sides on the top below, loaded as stated",
+        force(weight / ends),
+        "F / (2 n)",
+        List.of(
+            new Input("F", "weight of case and contents", force(weight), STATICS),
+            new Input("n", "bays", Quantity.count(upper.bays().size()), Source.STATED)),
+        STATICS);
+  }
+
+  /** The sides of the upper case stand down to the lower one. */
+  private Figure off(BuiltCase below) {
+    return figure(
+        "stack-off",
+        "how far a side stands beside the nearest upright below, middle to middle",
+        mm(offset(below)),
+        "|x₁ - x₂|",
+        List.of(
+            new Input(
+                "x₁", "middle of its left side over the case below", mm(side(below)), STATICS),
+            new Input("x₂", "middle of the nearest upright there", mm(nearest(below)), STATICS)),
+        STATICS);
+  }
+
+  private double side(BuiltCase below) {
+    double shift = (size(below, Axis.X) - size(upper, Axis.X)) / 2;
+    return shift + middle(upper.part("L")) - upper.outside().low().x().mm();
+  }
+
+  private double nearest(BuiltCase below) {
+    return uprights(below).stream()
+        .min(Comparator.comparingDouble(x -> Math.abs(x - side(below))))
+        .orElseThrow();
+  }
+
+  private double offset(BuiltCase below) {
+    return Math.abs(side(below) - nearest(below));
+  }
+
+  private static List<Double> uprights(BuiltCase of) {
+    return of.parts().stream()
+        .filter(p -> p.role() == Part.Role.SIDE || p.role() == Part.Role.PARTITION)
+        .map(p -> middle(p) - of.outside().low().x().mm())
+        .sorted()
+        .toList();
+  }
+
+  private static double middle(Part part) {
+    return (part.box().low().x().mm() + part.box().high().x().mm()) / 2;
+  }
+
+  /** Of the top below, as a beam between two of its uprights; nothing right over one. */
+  private Figure topSag(BuiltCase below) {
+    Part top = below.part("T");
+    List<Double> uprights = uprights(below);
+    double at = side(below);
+    double left = uprights.stream().filter(x -> x <= at).reduce(0.0, (_, x) -> x);
+    double right = uprights.stream().filter(x -> x > at).findFirst().orElse(at);
+    double span = right - left;
+    double thickness = top.thickness().mm();
+    double modulus = Matters.of(job.material(top.material())).modulus().number();
+    double bending = modulus * top.box().size(Axis.Y).mm() * thickness * thickness * thickness / 12;
+    double load = press().value().value();
+    boolean over = offset(below) <= thickness || span <= 0;
+    double a = at - left;
+    double b = right - at;
+    return figure(
+        "stack-top-sag",
+        "how far the top below bends under that side",
+        mm(over ? 0 : load * a * a * b * b / (3 * bending * span)),
+        "R a² b² / (3 E I L), nothing where the side stands on an upright",
+        List.of(
+            new Input("R", press().title(), press().value(), STATICS),
+            new Input("a", "from the upright on its left", mm(a), Source.GEOMETRY),
+            new Input("b", "to the one on its right", mm(Math.max(0, b)), Source.GEOMETRY),
+            new Input("L", "between both", mm(Math.max(0, span)), Source.GEOMETRY),
+            new Input(
+                "E I",
+                "stiffness of the top",
+                Quantity.of(bending, QuantityUnit.BENDING_STIFFNESS),
+                STATICS)),
+        STATICS);
+  }
+
+  private double allowedSag(BuiltCase below) {
+    double widest =
+        below.bays().stream().mapToDouble(bay -> bay.clear().size(Axis.X).mm()).max().orElseThrow();
+    return widest / settings.number(Setting.SAG_LIMIT);
+  }
+
+  private String text(Figure figure) {
+    return figure.value().text(job.unit());
+  }
+
+  private Figure figure(
+      String name,
+      String title,
+      Quantity value,
+      String formula,
+      List<Input> inputs,
+      Source source) {
+    return new Figure(id + "/" + name, title, value, formula, inputs, source);
+  }
+
+  private static Quantity mm(double value) {
+    return Quantity.of(value, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
+  }
+}

@@ -1,0 +1,130 @@
+package fourpin.strength;
+
+import static fourpin.job.SampleJobs.in;
+import static fourpin.strength.Shelving.ofKind;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Severity;
+import fourpin.job.CaseDraft;
+import fourpin.job.CaseOrder;
+import fourpin.job.Job;
+import fourpin.job.Joint;
+import fourpin.job.SampleJobs;
+import fourpin.job.Sizes;
+import fourpin.measure.CommaDecimals;
+import fourpin.measure.Figure;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** A case on another one. */
+@ExtendWith(CommaDecimals.class)
+class StackTest {
+
+  private static CaseOrder base(String width) {
+    CaseDraft draft = new CaseDraft();
+    draft.name = "Base";
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in(width), in("30"), in("18"));
+    draft.bays = List.of(SampleJobs.bay(1));
+    return draft.order();
+  }
+
+  private static CaseOrder upper(String width) {
+    CaseDraft draft = new CaseDraft();
+    draft.name = "Upper";
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in(width), in("48"), in("12"));
+    draft.bays = List.of(SampleJobs.bay(3));
+    draft.kick = Optional.empty();
+    draft.bottomJoint = CaseDraft.joint(Joint.Kind.RABBET, "3/8");
+    return draft.order().standingOn(Optional.of("Base"));
+  }
+
+  private static Strength stack(String upper, String base) {
+    Job job = SampleJobs.job(upper(upper), base(base));
+    return StrengthChecker.check(job, CaseworkBuilder.build(job).cases());
+  }
+
+  private static Figure find(Strength strength, String id) {
+    return strength.cases().stream()
+        .flatMap(c -> c.figures().stream())
+        .filter(f -> f.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double input(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(i -> i.symbol().equals(symbol))
+        .mapToDouble(i -> i.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Both weights balance the push about the front foot of the lower case. */
+  @Test
+  void bothTipTogether() {
+    Strength strength = stack("36", "36");
+    Figure tips = find(strength, "upper/stack-tips-at-empty");
+    double alone = find(strength, "base/tips-at-empty").value().value();
+    assertThat(tips.value().value() * input(tips, "H"))
+        .isCloseTo(
+            input(tips, "F₁") * input(tips, "y₁") + input(tips, "F₂") * input(tips, "y₂"),
+            within(1e-6));
+    assertThat(input(tips, "H")).isCloseTo(78 * 25.4, within(1e-6));
+    assertThat(input(tips, "y₁")).isGreaterThan(6 * 25.4);
+    assertThat(alone).isPositive();
+  }
+
+  /** The pull along the back balances the push about the upper one's front foot. */
+  @Test
+  void screwsHoldTheUpperOne() {
+    Figure pull = find(stack("36", "36"), "upper/stack-pull");
+    assertThat(pull.value().value() * input(pull, "d"))
+        .isCloseTo(
+            input(pull, "P") * input(pull, "H") - input(pull, "F") * input(pull, "y"),
+            within(1e-6));
+    assertThat(ofKind(stack("36", "36"), "stack-loose")).hasSize(1);
+  }
+
+  @Test
+  void theLowerOneLeansWithWhatStandsOnIt() {
+    Job alone = SampleJobs.job(base("36"));
+    Strength free = StrengthChecker.check(alone, CaseworkBuilder.build(alone).cases());
+    double before = input(find(free, "base/sway"), "B");
+    assertThat(input(find(stack("36", "36"), "base/sway"), "B")).isGreaterThan(2 * before);
+  }
+
+  /** A load R between supports bends a beam by R a² b² / (3 E I L) under itself. */
+  @Test
+  void aSideBesideTheUprightsBendsTheTopBelow() {
+    Strength strength = stack("30", "48");
+    Figure sag = find(strength, "upper/stack-top-sag");
+    double a = input(sag, "a");
+    double b = input(sag, "b");
+    assertThat(a + b).isCloseTo(input(sag, "L"), within(1e-9));
+    assertThat(sag.value().value())
+        .isCloseTo(
+            input(sag, "R") * a * a * b * b / (3 * input(sag, "E I") * input(sag, "L")),
+            within(1e-9));
+    assertThat(ofKind(strength, "stack-off-uprights")).isNotEmpty();
+    assertThat(ofKind(stack("36", "36"), "stack-off-uprights")).isEmpty();
+  }
+
+  @Test
+  void anUpperCaseThatIsWiderIsAnError() {
+    Finding wide = ofKind(stack("48", "36"), "stack-overhangs").getFirst();
+    assertThat(wide.severity()).isEqualTo(Severity.ERROR);
+    assertThat(wide.place().caseName()).isEqualTo("Upper");
+  }
+
+  @Test
+  void casesOnTheFloorAreNotStacked() {
+    Job job = SampleJobs.job(base("36"));
+    Strength strength = StrengthChecker.check(job, CaseworkBuilder.build(job).cases());
+    assertThat(strength.cases().getFirst().stacked()).isEmpty();
+  }
+}
