@@ -207,6 +207,11 @@ final class Browser implements AutoCloseable {
     return Objects.requireNonNull(driver.executeScript(script, arguments));
   }
 
+  /** The same where it answers with a list of words. */
+  List<String> words(String script, Object... arguments) {
+    return ((List<?>) run(script, arguments)).stream().map(String::valueOf).toList();
+  }
+
   double number(String script, Object... arguments) {
     return ((Number) run(script, arguments)).doubleValue();
   }
