@@ -7,12 +7,16 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
+import fourpin.measure.LazyList;
 import fourpin.strength.CaseAnswer;
 import fourpin.strength.ShelfAnswer;
 import java.util.List;
 
 /**
  * Everything that the maker needs to know. Whatever is shown anywhere comes from here.
+ *
+ * <p>What only the packet and explanations show is worked out when it is first looked into: {@code
+ * levelness}, {@code mistakes}, {@code figures}, and much of the ways that were not taken.
  *
  * @param cases in space with every feature, shelves on their levels
  * @param borings how the bays of each case are bored, with the ways that were not taken
@@ -49,8 +53,8 @@ public record Plan(
     cases = List.copyOf(cases);
     grids = List.copyOf(grids);
     borings = List.copyOf(borings);
-    levelness = List.copyOf(levelness);
-    mistakes = List.copyOf(mistakes);
+    levelness = LazyList.copyOf(levelness);
+    mistakes = LazyList.copyOf(mistakes);
     shelves = List.copyOf(shelves);
     standing = List.copyOf(standing);
     cutList = List.copyOf(cutList);
@@ -59,7 +63,7 @@ public record Plan(
     steps = List.copyOf(steps);
     totals = List.copyOf(totals);
     findings = List.copyOf(findings);
-    figures = List.copyOf(figures);
+    figures = LazyList.copyOf(figures);
   }
 
   /** The worst finding decides whether the plan may go to the bench. */

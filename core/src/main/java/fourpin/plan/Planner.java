@@ -15,6 +15,7 @@ import fourpin.casework.Finding;
 import fourpin.contents.ContentChecks;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
+import fourpin.measure.LazyList;
 import fourpin.strength.Strength;
 import fourpin.strength.StrengthChecker;
 import java.util.ArrayList;
@@ -53,7 +54,8 @@ public final class Planner {
     Boring boring = Borer.bore(job, casework);
     findings.addAll(boring.findings());
     findings.addAll(StripPitch.notes(stated));
-    Ways ways = Ways.of(job, boring, Tolerances.precision());
+    Tolerances tolerances = new Tolerances(job.currency());
+    Ways ways = Ways.of(job, boring, tolerances.precision());
     findings.addAll(ways.findings());
     Strength strength = StrengthChecker.check(job, boring.cases());
     findings.addAll(strength.findings());
@@ -69,8 +71,11 @@ public final class Planner {
     findings.addAll(stock.findings());
     findings.addAll(Costs.findings(materials));
     List<Figure> totals = totals(boring.cases(), materials, ways.borings());
-    List<Levelness> levelness = levelness(ways.borings(), boring.cases());
-    List<MistakeReport> mistakes = Mistakes.of(job, boring, program, ways.borings());
+    List<Levelness> levelness =
+        LazyList.of(() -> levelness(tolerances, ways.borings(), boring.cases()));
+    List<MistakeReport> mistakes =
+        LazyList.of(() -> Mistakes.of(job, boring, program, ways.borings()));
+    List<Finding> found = List.copyOf(findings);
     return new Plan(
         stated,
         boring.cases(),
@@ -85,16 +90,27 @@ public final class Planner {
         HardwareList.of(job, boring.cases(), boring.grids()),
         new SmallCautions(cutList, materials).at(program.printed()),
         totals,
-        sorted(),
-        figures(totals, strength, boring, ways.borings(), levelness, mistakes, materials));
+        sorted(found),
+        LazyList.of(
+            () ->
+                figures(
+                    totals,
+                    strength,
+                    boring,
+                    ways.borings(),
+                    levelness,
+                    mistakes,
+                    materials,
+                    found)));
   }
 
-  private List<Levelness> levelness(List<CaseBoring> borings, List<BuiltCase> cases) {
+  private static List<Levelness> levelness(
+      Tolerances tolerances, List<CaseBoring> borings, List<BuiltCase> cases) {
     List<Levelness> all = new ArrayList<>();
     for (CaseBoring boring : borings) {
       cases.stream()
           .filter(built -> built.order().name().equals(boring.caseName()))
-          .forEach(built -> Tolerances.of(boring, built, job.currency()).ifPresent(all::add));
+          .forEach(built -> tolerances.of(boring, built).ifPresent(all::add));
     }
     return all;
   }
@@ -121,18 +137,19 @@ public final class Planner {
   }
 
   /** Worst first; within a severity in the order they were found. */
-  private List<Finding> sorted() {
+  private static List<Finding> sorted(List<Finding> findings) {
     return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
   }
 
-  private List<Figure> figures(
+  private static List<Figure> figures(
       List<Figure> totals,
       Strength strength,
       Boring bored,
       List<CaseBoring> borings,
       List<Levelness> levelness,
       List<MistakeReport> mistakes,
-      List<MaterialPlan> materials) {
+      List<MaterialPlan> materials,
+      List<Finding> findings) {
     Map<String, Figure> byId = new LinkedHashMap<>();
     totals.forEach(f -> byId.putIfAbsent(f.id(), f));
     materials.stream()

@@ -46,7 +46,7 @@ class LevelnessPropertiesTest {
 
   private static int judge(CaseBoring way, BuiltCase built, long seed) {
     int levels = way.grids().stream().map(BayGrid::levels).mapToInt(l -> l.size()).sum();
-    Optional<Levelness> answer = Tolerances.of(way, built, "$");
+    Optional<Levelness> answer = new Tolerances("$").of(way, built);
     assertThat(answer.isPresent()).as("job %d", seed).isEqualTo(levels > 0);
     answer.ifPresent(level -> judge(level, levels, seed));
     return levels;

@@ -1,199 +1,79 @@
 package fourpin.boring.tolerance;
 
 import fourpin.boring.BayGrid;
-import fourpin.boring.BayGrid.Seat;
-import fourpin.boring.tolerance.Change.Effect;
-import fourpin.boring.tolerance.Change.Outcome;
-import fourpin.boring.tolerance.ErrorModel.Position;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
 import fourpin.boring.way.Precision;
-import fourpin.boring.way.WayAnswer;
 import fourpin.casework.BuiltCase;
 import fourpin.job.Setting;
-import fourpin.job.Settings;
 import fourpin.job.Way;
-import fourpin.measure.Figure;
-import fourpin.measure.QuantityUnit;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** How well heights are held by a way of boring, and what would hold them better. */
+/**
+ * How well heights are held by the ways of boring of one job, and what would hold them better.
+ *
+ * <p>The choice among ways and the levelness of what was chosen ask the same of many ways; each is
+ * worked out once.
+ */
 public final class Tolerances {
-
-  /** Odds near one half are then good to 1.6 in 100 (one standard error). */
-  private static final int CASES = 1_000;
-
-  private static final long SEED = 20_260_101;
-  private static final double PER_CENT = 100;
-
-  private final BuiltCase built;
-  private final List<BayGrid> grids;
-  private final Settings settings;
 
   /** The sign before amounts of money. */
   private final String currency;
 
-  private Tolerances(BuiltCase built, List<BayGrid> grids, String currency) {
-    this.built = built;
-    this.grids = grids;
+  private final Map<Asked, Optional<Told>> known = new ConcurrentHashMap<>();
+
+  /**
+   * @param currency the sign before amounts of money; may be empty
+   */
+  public Tolerances(String currency) {
     this.currency = currency;
-    this.settings = built.order().settings();
+  }
+
+  /**
+   * What the errors of a way depend on.
+   *
+   * @param caseName stands for the case: a job has one of a name
+   */
+  private record Asked(
+      String caseName, List<BayGrid> grids, Way way, Method method, Alteration alteration) {}
+
+  /** The errors of a way, and what gaps they make. */
+  record Told(ErrorModel model, GapTable table) {}
+
+  /** None where no shelf has a place. */
+  Optional<Told> told(
+      BuiltCase built, List<BayGrid> grids, Way way, Method method, Alteration alteration) {
+    return known.computeIfAbsent(
+        new Asked(built.order().name(), grids, way, method, alteration),
+        _ ->
+            Optional.of(ErrorModels.of(built, grids, way, method, alteration))
+                .filter(model -> !model.positions().isEmpty())
+                .map(model -> new Told(model, GapTable.of(model, limit(built)))));
+  }
+
+  private static double limit(BuiltCase built) {
+    return built.order().settings().length(Setting.FEEL_LIMIT).mm();
+  }
+
+  String currency() {
+    return currency;
   }
 
   /** For the choice among ways: the odds at the worst place, without simulation. */
-  public static Precision precision() {
-    return (built, grids, way, method) -> new Tolerances(built, grids, "").rocking(way, method);
+  public Precision precision() {
+    return (built, grids, way, method) -> new BaysAlike(built, grids, this).rocking(way, method);
   }
 
   /**
    * The levelness of the chosen way, with what to change.
    *
    * @param built the case that is bored
-   * @param currency the sign before amounts of money; may be empty
    * @return none where no shelf has a place
    */
-  public static Optional<Levelness> of(CaseBoring boring, BuiltCase built, String currency) {
-    return new Tolerances(built, boring.grids(), currency).levelness(boring);
-  }
-
-  private double limit() {
-    return settings.length(Setting.FEEL_LIMIT).mm();
-  }
-
-  private double resolution() {
-    return settings.length(Setting.LEAST_GAIN).mm();
-  }
-
-  private ErrorModel model(Way way, Method method, Alteration alteration) {
-    return ErrorModels.of(built, grids, way, method, alteration);
-  }
-
-  private Optional<GapTable> table(ErrorModel model) {
-    return model.positions().isEmpty()
-        ? Optional.empty()
-        : Optional.of(GapTable.of(model, limit()));
-  }
-
-  private Optional<Precision.Rocking> rocking(Way way, Method method) {
-    ErrorModel model = model(way, method, Alteration.NONE);
-    return table(model)
-        .map(
-            table ->
-                new Precision.Rocking(
-                    table.worst().odds() * PER_CENT, figures(way, model, table).ofPlaces()));
-  }
-
-  private GapFigures figures(Way way, ErrorModel model, GapTable table) {
-    return new GapFigures(prefix(way), model, table, settings);
-  }
-
-  private String prefix(Way way) {
-    return Figure.id(built.order().name(), "boring" + group(), way.key());
-  }
-
-  /** Bays that are not bored like all others of the case are named. */
-  private String group() {
-    long shelved = built.order().bays().stream().filter(b -> b.shelves().isPresent()).count();
-    if (shelved == grids.size()) {
-      return "";
-    }
-    StringBuilder name = new StringBuilder("/bay");
-    grids.forEach(g -> name.append('-').append(g.bay()));
-    return name.toString();
-  }
-
-  private Optional<Levelness> levelness(CaseBoring boring) {
-    ErrorModel model = model(boring.chosen(), boring.method(), Alteration.NONE);
-    return table(model).map(table -> levelness(boring, model, table));
-  }
-
-  private Levelness levelness(CaseBoring boring, ErrorModel model, GapTable table) {
-    Tally tally = Simulation.run(model, limit(), CASES, SEED, this::holdsShelf);
-    GapFigures writer = figures(boring.chosen(), model, table);
-    List<Figure> figures = new ArrayList<>(writer.ofPlaces());
-    figures.addAll(writer.ofEachPlace());
-    figures.addAll(writer.simulated(tally));
-    figures.add(writer.leastGain());
-    List<Change> changes = changes(boring, table.outcome());
-    String id = prefix(boring.chosen());
-    figures.addAll(ChangeFigures.of(id + "/gain", with(Effect.GAIN, changes)));
-    figures.addAll(ChangeFigures.of(id + "/harm", with(Effect.HARM, changes)));
-    return new Levelness(
-        boring.caseName(),
-        boring.chosen(),
-        limit(),
-        resolution(),
-        table.places(),
-        table.worst(),
-        table.expected(),
-        tally.oddsOfAny(),
-        tally.oddsOfAnyApart(),
-        with(Effect.GAIN, changes),
-        with(Effect.HARM, changes),
-        figures);
-  }
-
-  private List<Change> with(Effect effect, List<Change> changes) {
-    return changes.stream().filter(c -> c.effect(resolution()) == effect).toList();
-  }
-
-  /** Whether the plan lays a shelf there. */
-  private boolean holdsShelf(Position position) {
-    return grids.stream()
-        .filter(g -> g.bay() == position.bay())
-        .flatMap(g -> g.seats().stream())
-        .mapToInt(Seat::level)
-        .anyMatch(level -> level == position.level());
-  }
-
-  private List<Change> changes(CaseBoring boring, Outcome before) {
-    List<Change> changes = new ArrayList<>();
-    changes.add(shims(before));
-    if (boring.method() instanceof Method.Guided guided) {
-      for (Alteration alteration : Alteration.values()) {
-        if (alteration.matters(guided)) {
-          table(model(boring.chosen(), guided, alteration))
-              .map(t -> new Change(alteration.title(), before, t.outcome(), alteration.cost()))
-              .ifPresent(changes::add);
-        }
-      }
-    }
-    boring.answers().stream()
-        .filter(answer -> answer.way() != boring.chosen())
-        .forEach(answer -> otherWay(answer, before).ifPresent(changes::add));
-    return changes;
-  }
-
-  /** As many shims as come nearest to the gap leave half a shim at most. */
-  private Change shims(Outcome before) {
-    double left = Math.min(before.gap(), settings.length(Setting.SHIM).mm() / 2);
-    return new Change(
-        "shims on the low pin",
-        before,
-        new Outcome(left > limit() ? before.odds() : 0, left, before.slope()),
-        "minutes at each shelf that rocks");
-  }
-
-  private Optional<Change> otherWay(WayAnswer answer, Outcome before) {
-    return answer
-        .method()
-        .flatMap(method -> table(model(answer.way(), method, Alteration.NONE)))
-        .map(t -> new Change(answer.way().title(), before, t.outcome(), cost(answer)));
-  }
-
-  private String cost(WayAnswer answer) {
-    List<String> costs =
-        answer.figures().stream()
-            .filter(f -> f.id().endsWith("/minutes") || f.id().endsWith("/cost"))
-            .map(this::text)
-            .toList();
-    return String.join(", ", costs);
-  }
-
-  private String text(Figure figure) {
-    String value = figure.value().text(settings.unit());
-    return figure.value().unit() == QuantityUnit.MONEY ? (currency + " " + value).strip() : value;
+  public Optional<Levelness> of(CaseBoring boring, BuiltCase built) {
+    return new BaysAlike(built, boring.grids(), this).levelness(boring);
   }
 }

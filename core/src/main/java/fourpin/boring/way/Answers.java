@@ -4,6 +4,8 @@ import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.boring.way.WayAnswer.Verdict;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
+import fourpin.measure.Lazy;
+import fourpin.measure.LazyList;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -20,7 +22,7 @@ final class Answers {
 
   /** An answer with what it was reckoned from, where the way is possible. */
   record Answered(
-      WayAnswer answer, Optional<Reckoning> reckoning, Optional<Precision.Rocking> rocking) {
+      WayAnswer answer, Optional<Reckoning> reckoning, Lazy<Optional<Precision.Rocking>> rocking) {
 
     Way way() {
       return answer.way();
@@ -83,29 +85,30 @@ final class Answers {
       case Proposal.Cannot(Verdict verdict, var reasons) ->
           new Answered(
               new WayAnswer(
-                  way, verdict, reasons, List.of(), Optional.empty(), figures(way, reasons)),
+                  way,
+                  verdict,
+                  reasons,
+                  List.of(),
+                  Optional.empty(),
+                  LazyList.of(() -> figures(way, reasons))),
               Optional.empty(),
-              Optional.empty());
+              Lazy.of(Optional::empty));
     };
   }
 
+  /** How readily shelves rock, and what is printed of it, are worked out for who asks. */
   private Answered possible(Way way, Proposal.Can can) {
     Reckoning reckoning = new Reckoning(group, way, can);
-    Optional<Precision.Rocking> rocking = rocking(way, can);
-    Optional<TogetherGain> gain =
-        can.together()
-            .single()
-            .map(
-                single ->
-                    new TogetherGain(
-                        group,
-                        way,
-                        new TogetherGain.Side(reckoning, rocking),
-                        new TogetherGain.Side(
-                            new Reckoning(group, way, single), rocking(way, single))));
+    Lazy<Optional<Precision.Rocking>> rocking = Lazy.of(() -> rocking(way, can));
+    Lazy<Optional<TogetherGain>> gain =
+        Lazy.of(() -> can.together().single().map(single -> gain(way, reckoning, rocking, single)));
     List<Reason> together =
-        Stream.concat(can.together().words().stream(), gain.stream().map(TogetherGain::reason))
-            .toList();
+        LazyList.of(
+            () ->
+                Stream.concat(
+                        can.together().words().stream(),
+                        gain.get().stream().map(TogetherGain::reason))
+                    .toList());
     return new Answered(
         new WayAnswer(
             way,
@@ -113,17 +116,31 @@ final class Answers {
             can.notes(),
             together,
             Optional.of(can.method()),
-            Stream.of(
-                    reckoning.figures(),
-                    SetUpFigures.of(group, way, can.method()),
-                    rocking.map(Precision.Rocking::figures).orElse(List.of()),
-                    gain.map(TogetherGain::figures).orElse(List.of()),
-                    figures(way, can.notes()),
-                    figures(way, together))
-                .flatMap(List::stream)
-                .toList()),
+            LazyList.of(
+                () ->
+                    Stream.of(
+                            reckoning.figures(),
+                            SetUpFigures.of(group, way, can.method()),
+                            rocking.get().map(Precision.Rocking::figures).orElse(List.of()),
+                            gain.get().map(TogetherGain::figures).orElse(List.of()),
+                            figures(way, can.notes()),
+                            figures(way, together))
+                        .flatMap(List::stream)
+                        .toList())),
         Optional.of(reckoning),
         rocking);
+  }
+
+  private TogetherGain gain(
+      Way way,
+      Reckoning reckoning,
+      Lazy<Optional<Precision.Rocking>> rocking,
+      Proposal.Can single) {
+    return new TogetherGain(
+        group,
+        way,
+        new TogetherGain.Side(reckoning, rocking.get()),
+        new TogetherGain.Side(new Reckoning(group, way, single), rocking(way, single)));
   }
 
   /** What reasons say, each under an id of its own. */

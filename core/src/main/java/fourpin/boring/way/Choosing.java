@@ -44,8 +44,13 @@ final class Choosing {
         .map(Proposal.Cannot.class::cast)
         .min(
             Comparator.comparing((Proposal.Cannot c) -> c.verdict() != Verdict.IF_CHANGED)
-                .thenComparing(c -> c.reasons().size()))
+                .thenComparing(Choosing::reasons))
         .orElseThrow();
+  }
+
+  /** A case gives way for one reason, which need not be worked out to be counted. */
+  private static int reasons(Proposal.Cannot cannot) {
+    return cannot.verdict() == Verdict.IF_CHANGED ? 1 : cannot.reasons().size();
   }
 
   /** Those of the tools that are not at hand. */
@@ -64,5 +69,5 @@ final class Choosing {
   }
 
   /** Tools of a kind that a way needs one of. */
-  record Need(String what, List<? extends Tool> tools) {}
+  record Need(String what, List<?> tools) {}
 }

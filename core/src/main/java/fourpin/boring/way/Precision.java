@@ -4,6 +4,7 @@ import fourpin.boring.BayGrid;
 import fourpin.casework.BuiltCase;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
+import fourpin.measure.LazyList;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,7 +25,7 @@ public interface Precision {
    */
   record Rocking(double odds, List<Figure> figures) {
     public Rocking {
-      figures = List.copyOf(figures);
+      figures = LazyList.copyOf(figures);
     }
   }
 }

@@ -2,8 +2,10 @@ package fourpin.boring.way;
 
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.boring.way.WayAnswer.Verdict;
+import fourpin.measure.LazyList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What a way comes to with one choice of tools, before it is reckoned. */
 sealed interface Proposal {
@@ -46,7 +48,7 @@ sealed interface Proposal {
   /** It can't be done so. @param reasons at least one */
   record Cannot(Verdict verdict, List<Reason> reasons) implements Proposal {
     public Cannot {
-      reasons = List.copyOf(reasons);
+      reasons = LazyList.copyOf(reasons);
     }
   }
 
@@ -65,5 +67,10 @@ sealed interface Proposal {
 
   static Proposal changed(Reason reason) {
     return new Cannot(Verdict.IF_CHANGED, List.of(reason));
+  }
+
+  /** The same where it takes a while to say what would be lost. */
+  static Proposal changed(Supplier<Reason> reason) {
+    return new Cannot(Verdict.IF_CHANGED, LazyList.of(() -> List.of(reason.get())));
   }
 }

@@ -57,7 +57,7 @@ final class Recommendation {
 
   /** Of a rocking shelf; none are known of a way whose heights nobody has worked out. */
   private static double odds(Answered answered) {
-    return answered.rocking().map(Precision.Rocking::odds).orElse(0.0);
+    return answered.rocking().get().map(Precision.Rocking::odds).orElse(0.0);
   }
 
   private static double cost(Answered answered) {

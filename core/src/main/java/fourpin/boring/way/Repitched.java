@@ -21,7 +21,14 @@ import java.util.List;
 record Repitched(int levels, int seated) {
 
   static Repitched at(Job job, CaseOrder order, Length pitch) {
-    return of(Borer.grids(job, StripPitch.with(order, pitch)));
+    return ofGrids(Borer.grids(job, StripPitch.with(order, pitch)));
+  }
+
+  /**
+   * @param groups all of one case
+   */
+  static Repitched of(List<Group> groups) {
+    return ofGrids(groups.stream().flatMap(g -> g.grids().stream()).toList());
   }
 
   /** What is bored alike at another pitch; none if the case can't be built. */
@@ -33,7 +40,7 @@ record Repitched(int levels, int seated) {
         .toList();
   }
 
-  private static Repitched of(List<BayGrid> grids) {
+  private static Repitched ofGrids(List<BayGrid> grids) {
     return new Repitched(
         grids.stream().mapToInt(g -> g.levels().size()).sum(),
         grids.stream().mapToInt(g -> g.seats().size()).sum());

@@ -29,7 +29,7 @@ final class StrapWay implements WayCheck {
     List<Tool> drills = new ArrayList<>(group.shop().all(HandDrill.class));
     drills.addAll(group.shop().all(DrillPress.class));
     List<CentringBit> bits = Bits.centring(group);
-    List<PerforatedStrip> straps = group.shop().strips(StripKind.STEEL).toList();
+    List<FittedStrip> straps = FittedStrip.all(group, StripKind.STEEL);
     List<Reason> missing =
         Choosing.missing(
             new Choosing.Need("hand drill or drill press", drills),
@@ -47,8 +47,8 @@ final class StrapWay implements WayCheck {
     return Choosing.best(proposals);
   }
 
-  private static Proposal proposal(
-      Group group, Tool drill, CentringBit bit, PerforatedStrip strap) {
+  private static Proposal proposal(Group group, Tool drill, CentringBit bit, FittedStrip fitted) {
+    PerforatedStrip strap = fitted.strip();
     boolean press = drill instanceof DrillPress;
     String tool = bit.name() + (press ? " in " + drill.name() : "");
     BitSetting setting = Bits.setting(group, tool, strap.hole(), strap.thickness(), bit.point());
@@ -62,8 +62,7 @@ final class StrapWay implements WayCheck {
           default -> List.<Reason>of();
         });
     List<Tool> bought = Choosing.bought(drill, bit, strap);
-    return Strips.fitted(
-        group, strap, against, nose.untold(), setting, press ? AT_THE_PRESS : BY_HAND, bought);
+    return fitted.proposal(against, nose.untold(), setting, press ? AT_THE_PRESS : BY_HAND, bought);
   }
 
   /** The strap's hole must lie between the two ends of the taper. */

@@ -22,7 +22,7 @@ final class StripWay implements WayCheck {
   public Proposal of(Group group) {
     List<HandDrill> drills = group.shop().all(HandDrill.class);
     List<PlainBit> bits = Bits.allPlain(group);
-    List<PerforatedStrip> strips = group.shop().strips(StripKind.HARDBOARD).toList();
+    List<FittedStrip> strips = FittedStrip.all(group, StripKind.HARDBOARD);
     List<Reason> missing =
         Choosing.missing(
             new Choosing.Need("hand drill", drills),
@@ -40,15 +40,15 @@ final class StripWay implements WayCheck {
     return Choosing.best(proposals);
   }
 
-  private static Proposal proposal(
-      Group group, HandDrill drill, PlainBit bit, PerforatedStrip strip) {
+  private static Proposal proposal(Group group, HandDrill drill, PlainBit bit, FittedStrip fitted) {
+    PerforatedStrip strip = fitted.strip();
     BitSetting setting =
         Bits.setting(group, bit.name(), bit.diameter(), strip.thickness(), bit.point());
     List<Reason> against = new ArrayList<>(play(group, bit, strip));
     against.addAll(Bits.tooShort(group, bit.name(), setting, bit.reach()));
     against.addAll(Room.lacking(group, drill.name(), drill.length()));
     List<Tool> bought = Choosing.bought(drill, bit, strip);
-    return Strips.fitted(group, strip, against, List.of(), setting, WORK, bought);
+    return fitted.proposal(against, List.of(), setting, WORK, bought);
   }
 
   private static List<Reason> play(Group group, PlainBit bit, PerforatedStrip strip) {

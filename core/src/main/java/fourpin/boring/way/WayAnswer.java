@@ -2,6 +2,7 @@ package fourpin.boring.way;
 
 import fourpin.job.Way;
 import fourpin.measure.Figure;
+import fourpin.measure.LazyList;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,8 +53,8 @@ public record WayAnswer(
   }
 
   public WayAnswer {
-    reasons = List.copyOf(reasons);
-    together = List.copyOf(together);
-    figures = List.copyOf(figures);
+    reasons = LazyList.copyOf(reasons);
+    together = LazyList.copyOf(together);
+    figures = LazyList.copyOf(figures);
   }
 }

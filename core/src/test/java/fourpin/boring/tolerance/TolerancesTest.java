@@ -47,7 +47,7 @@ class TolerancesTest {
   }
 
   private static Levelness level(Workshop shop, Way chosen, Map<Way, Method> methods) {
-    return Tolerances.of(boring(shop, chosen, methods), shop.built(), "$").orElseThrow();
+    return new Tolerances("$").of(boring(shop, chosen, methods), shop.built()).orElseThrow();
   }
 
   private Levelness stepped() {
@@ -93,7 +93,8 @@ class TolerancesTest {
   }
 
   private static Rocking rocking(Workshop shop, List<BayGrid> grids) {
-    return Tolerances.precision()
+    return new Tolerances("$")
+        .precision()
         .of(shop.built(), grids, Way.STEEL_STRAP, shop.guided("0"))
         .orElseThrow();
   }
@@ -242,6 +243,6 @@ class TolerancesTest {
   void noPlacesNoAnswer() {
     Workshop empty = new Workshop(shop.built(), List.of());
     CaseBoring boring = boring(empty, Way.STEEL_STRAP, Map.of(Way.STEEL_STRAP, shop.guided("0")));
-    assertThat(Tolerances.of(boring, shop.built(), "$")).isEmpty();
+    assertThat(new Tolerances("$").of(boring, shop.built())).isEmpty();
   }
 }

@@ -36,7 +36,7 @@ class GangsTest {
   private static WayAnswer answer(Way way, CaseDraft draft, Tool... tools) {
     Job job = SampleJobs.job(draft.order()).with(new Shop("shop", List.of(tools)));
     Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
-    return Ways.of(job, boring, Tolerances.precision()).borings().getFirst().answer(way);
+    return Ways.of(job, boring, new Tolerances("$").precision()).borings().getFirst().answer(way);
   }
 
   private static CaseDraft with(Setting setting, SettingValue value) {

@@ -1,0 +1,89 @@
+package fourpin.boring.way;
+
+import fourpin.boring.way.WayAnswer.Reason;
+import fourpin.job.Setting;
+import fourpin.job.Tool;
+import fourpin.job.Tool.PerforatedStrip;
+import fourpin.job.Tool.StripKind;
+import fourpin.job.Way;
+import fourpin.measure.Lazy;
+import fourpin.measure.Length;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether a strip's pitch goes into the case's. */
+final class FittedStrip {
+
+  private final Group group;
+  private final PerforatedStrip strip;
+
+  /** What the case would lose is the same whatever bores through the strip. */
+  private final Lazy<Proposal> changed = Lazy.of(this::changed);
+
+  FittedStrip(Group group, PerforatedStrip strip) {
+    this.group = group;
+    this.strip = strip;
+  }
+
+  static List<FittedStrip> all(Group group, StripKind kind) {
+    return group.shop().strips(kind).map(strip -> new FittedStrip(group, strip)).toList();
+  }
+
+  PerforatedStrip strip() {
+    return strip;
+  }
+
+  /**
+   * Boring through a strip.
+   *
+   * @param against what speaks against the tools; what the pitch would cost is worked out only if
+   *     nothing does
+   */
+  Proposal proposal(
+      List<Reason> against,
+      List<Reason> notes,
+      BitSetting bit,
+      GuidedWork work,
+      List<Tool> bought) {
+    if (group.pitch().remainder(strip.pitch()).isZero()) {
+      Designed guide = SoldGuide.of(group, strip);
+      return work.proposal(group, bit, guide, against, notes, bought);
+    }
+    return against.isEmpty() ? changed.get() : Proposal.cannot(against);
+  }
+
+  private Proposal changed() {
+    Length given = StripPitch.nearest(strip, group.pitch());
+    List<Group> others = Repitched.groups(group.job(), group.built().order(), given);
+    Optional<Designed> guide = same(others).map(g -> SoldGuide.of(g, strip));
+    return guide.isPresent() && guide.get() instanceof Designed.Failed(Reason reason)
+        ? Proposal.cannot(List.of(reason))
+        : Proposal.changed(() -> reason(given, others));
+  }
+
+  private Reason reason(Length given, List<Group> others) {
+    Repitched before = Repitched.at(group.job(), group.built().order(), group.pitch());
+    Repitched.Loss loss = new Repitched.Loss(group.pitch(), given, before, Repitched.of(others));
+    return new Reason(
+        loss.words(group.job().style(), strip.name()),
+        remedy(given),
+        List.of(
+            loss.figure("pitch-of-strip", strip.pitch(), group.settings().source(Setting.PITCH))));
+  }
+
+  /** A pitch that can't be written in the job's unit is left to the plan. */
+  private String remedy(Length given) {
+    Way way = strip.kind() == StripKind.STEEL ? Way.STEEL_STRAP : Way.HARDBOARD_STRIP;
+    return StripPitch.canBeWritten(group.job(), given)
+        ? "set pitch to " + group.text(given)
+        : "state way: " + way.key() + ", and the plan follows the strip's pitch";
+  }
+
+  /** The same bays at another pitch; none if nothing would be bored there. */
+  private Optional<Group> same(List<Group> others) {
+    int bay = group.grids().getFirst().bay();
+    return others.stream()
+        .filter(g -> g.holes() > 0 && g.grids().stream().anyMatch(b -> b.bay() == bay))
+        .findFirst();
+  }
+}
