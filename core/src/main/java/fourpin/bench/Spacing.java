@@ -6,6 +6,15 @@ import java.util.List;
 /** Where the holes of a row lie along it. */
 public sealed interface Spacing {
 
+  /** How many holes there are. */
+  default int count() {
+    return switch (this) {
+      case Each each -> each.distances().size();
+      case FromStick stick -> stick.numbers().size();
+      case OnLines lines -> lines.numbers().size();
+    };
+  }
+
   /** At distances from the index end (rows along the piece) or index edge (rows across it). */
   record Each(List<Length> distances) implements Spacing {
     public Each {

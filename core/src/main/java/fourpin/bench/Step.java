@@ -8,6 +8,16 @@ import java.util.Optional;
 /** One thing done at the bench. Pieces are called by the mark that is written on them. */
 public sealed interface Step {
 
+  /** How many holes it bores in a piece; guides and what else is made for the bench are none. */
+  default int bored() {
+    return switch (this) {
+      case BoreRow row -> row.spacing().count();
+      case BoreAtFence row -> row.spacing().count();
+      case BoreThrough row -> row.numbers().size();
+      default -> 0;
+    };
+  }
+
   /** Gets a piece out of its stock. */
   record CutToSize(String piece, String stock, Length length, Length width, Length thickness)
       implements Step {}

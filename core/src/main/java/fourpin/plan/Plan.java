@@ -5,6 +5,7 @@ import fourpin.boring.tolerance.Levelness;
 import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
+import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.measure.LazyList;
@@ -64,6 +65,20 @@ public record Plan(
     totals = List.copyOf(totals);
     findings = List.copyOf(findings);
     figures = LazyList.copyOf(figures);
+  }
+
+  /** How many copies of its case a step is done in. */
+  public int copies(PlannedStep step) {
+    return job.cases().stream()
+        .filter(order -> order.name().equals(step.caseName()))
+        .mapToInt(CaseOrder::quantity)
+        .findFirst()
+        .orElse(1);
+  }
+
+  /** How many holes a step bores in all copies of its case together. */
+  public int holes(PlannedStep step) {
+    return step.holes() * copies(step);
   }
 
   /** The worst finding decides whether the plan may go to the bench. */

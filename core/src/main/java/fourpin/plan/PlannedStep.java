@@ -57,6 +57,11 @@ public record PlannedStep(
     this(0, stage, caseName, parts, List.of(), words, List.of(), items, check, cautions);
   }
 
+  /** How many holes it bores in one case; as many again in each further copy. */
+  public int holes() {
+    return typed.stream().mapToInt(Step::bored).sum();
+  }
+
   PlannedStep numbered(int other) {
     return new PlannedStep(
         other, stage, caseName, parts, sheet, words, typed, items, check, cautions);

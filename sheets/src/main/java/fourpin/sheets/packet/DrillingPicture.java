@@ -54,6 +54,15 @@ record DrillingPicture(
 
   /** All pictures of a sheet, together of all that is bored. */
   static List<DrillingPicture> of(Plan plan, Words words, DrillingSheet sheet) {
+    return of(plan, words, sheet, MOST_BESIDE);
+  }
+
+  /**
+   * All pictures of a sheet, together of all that is bored.
+   *
+   * @param most clampings in a picture
+   */
+  static List<DrillingPicture> of(Plan plan, Words words, DrillingSheet sheet, int most) {
     FaceUp up = sheet.faces().getFirst();
     CaseBoring boring = boring(plan, sheet, up);
     BayGrid grid = grid(boring, sheet, up);
@@ -61,7 +70,7 @@ record DrillingPicture(
         new HoleTable(words, List.of(new HoleTable.Bored(sheet.built().part(up.part()), grid)))
             .blocks();
     return switch (boring.method()) {
-      case Method.Guided guided -> guided(words, sheet, up, guided, holes);
+      case Method.Guided guided -> guided(words, sheet, up, guided, holes, most);
       case Method.Marked marked -> List.of(marked(words, sheet, up, marked.bit(), holes));
       case Method.Programmed programmed -> List.of(programmed(words, sheet, up, grid, programmed));
       case Method.Grooved grooved -> List.of(grooved(words, boring, sheet, up, grooved));
@@ -92,15 +101,20 @@ record DrillingPicture(
 
   /** Each clamping is a step. */
   private static List<DrillingPicture> guided(
-      Words words, DrillingSheet sheet, FaceUp up, Method.Guided guided, List<Block> holes) {
+      Words words,
+      DrillingSheet sheet,
+      FaceUp up,
+      Method.Guided guided,
+      List<Block> holes,
+      int most) {
     List<Clamping> clampings =
         guided.clampings().stream()
             .filter(c -> c.part().equals(up.part()) && c.face() == up.face())
             .toList();
     List<PlannedStep> steps = sheet.worked();
     List<DrillingPicture> pictures = new ArrayList<>();
-    for (int from = 0; from < steps.size(); from += MOST_BESIDE) {
-      int to = Math.min(steps.size(), from + MOST_BESIDE);
+    for (int from = 0; from < steps.size(); from += most) {
+      int to = Math.min(steps.size(), from + most);
       pictures.add(
           guided(
               words, sheet, guided, clampings.subList(from, to), steps.subList(from, to), holes));

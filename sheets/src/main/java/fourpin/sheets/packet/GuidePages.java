@@ -94,7 +94,8 @@ final class GuidePages {
         .filter(s -> s.typed().stream().anyMatch(t -> makes(t, guide.mark())));
   }
 
-  private static boolean makes(Step step, String guide) {
+  /** Whether a step makes a guide or a spacer of it. */
+  static boolean makes(Step step, String guide) {
     return switch (step) {
       case Step.MakeGuide make -> make.guide().equals(guide);
       case Step.MakeSpacer make -> make.guide().equals(guide);

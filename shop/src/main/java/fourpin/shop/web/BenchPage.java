@@ -3,17 +3,14 @@ package fourpin.shop.web;
 import fourpin.bench.Caution;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
-import fourpin.plan.PlannedStep.Stage;
-import fourpin.sheets.packet.Packet;
+import fourpin.sheets.packet.BenchPictures;
+import fourpin.sheets.paint.SvgWriter;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -30,8 +27,9 @@ public record BenchPage(String title, String job, String digest, List<Card> card
    *
    * @param where case and parts; may be empty
    * @param cautions before the work
-   * @param picture the set-up or the panel, as SVG; nothing where the packet draws none
-   * @param counts whether holes are bored, and so counted
+   * @param pictures the set-up or the panel, as SVG; may be empty
+   * @param holes that are bored in all copies of the case, to be counted; may be none
+   * @param each of them in one copy
    */
   public record Card(
       int number,
@@ -41,8 +39,10 @@ public record BenchPage(String title, String job, String digest, List<Card> card
       List<String> items,
       List<Warning> cautions,
       String check,
-      Optional<String> picture,
-      boolean counts) {}
+      List<String> pictures,
+      int holes,
+      int each,
+      int copies) {}
 
   /**
    * A caution, with the whole text at hand at each step.
@@ -62,16 +62,16 @@ public record BenchPage(String title, String job, String digest, List<Card> card
   private static final int DIGEST_BYTES = 16;
 
   static BenchPage of(Plan plan, String job) {
-    Map<String, String> pictures = Packet.compose(plan).svgs();
+    BenchPictures pictures = new BenchPictures(plan);
     Set<Caution> told = new HashSet<>();
     return new BenchPage(
         plan.job().title(),
         job,
         digest(plan.steps()),
-        plan.steps().stream().map(step -> card(step, pictures, told)).toList());
+        plan.steps().stream().map(step -> card(plan, step, pictures, told)).toList());
   }
 
-  private static Card card(PlannedStep step, Map<String, String> pictures, Set<Caution> told) {
+  private static Card card(Plan plan, PlannedStep step, BenchPictures pictures, Set<Caution> told) {
     String parts = step.parts().isEmpty() ? "" : " " + String.join(", ", step.parts());
     return new Card(
         step.number(),
@@ -81,31 +81,10 @@ public record BenchPage(String title, String job, String digest, List<Card> card
         step.items(),
         step.cautions().stream().map(c -> Warning.of(c, told.add(c))).toList(),
         step.check(),
-        picture(step, pictures),
-        step.stage() == Stage.BORE);
-  }
-
-  /** Its drilling sheet's picture, or that of the one panel that it works on. */
-  private static Optional<String> picture(PlannedStep step, Map<String, String> pictures) {
-    Optional<String> onSheet =
-        step.sheet().stream()
-            .map(up -> name(step.caseName(), up.part(), up.face().name()) + "-drilling")
-            .filter(pictures::containsKey)
-            .findFirst();
-    return onSheet.or(() -> panel(step, pictures.keySet().stream().toList())).map(pictures::get);
-  }
-
-  private static Optional<String> panel(PlannedStep step, List<String> names) {
-    return step.parts().size() == 1
-        ? names.stream()
-            .filter(n -> n.startsWith(name(step.caseName(), step.parts().getFirst(), "")))
-            .filter(n -> !n.endsWith("-drilling"))
-            .findFirst()
-        : Optional.empty();
-  }
-
-  private static String name(String caseName, String part, String face) {
-    return (caseName + "-" + part + "-" + face).toLowerCase(Locale.ROOT);
+        pictures.of(step).stream().map(SvgWriter::write).toList(),
+        plan.holes(step),
+        step.holes(),
+        plan.copies(step));
   }
 
   private static String digest(List<PlannedStep> steps) {

@@ -133,7 +133,8 @@
     if (!done && shown < steps.length - 1) go(shown + 1);
   });
   steps.forEach((s) => {
-    const count = (by) => change(s.dataset.step, { counted: Math.max(0, tick(s.dataset.step).counted + by) });
+    const all = Number(s.querySelector(".counter")?.dataset.holes);
+    const count = (by) => change(s.dataset.step, { counted: Math.min(all, Math.max(0, tick(s.dataset.step).counted + by)) });
     s.querySelector(".more")?.addEventListener("click", () => count(1));
     s.querySelector(".fewer")?.addEventListener("click", () => count(-1));
   });

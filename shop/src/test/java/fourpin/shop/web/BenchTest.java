@@ -3,11 +3,14 @@ package fourpin.shop.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.bench.Caution;
+import fourpin.bench.Step;
+import fourpin.casework.Feature;
 import fourpin.job.Job;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.plan.Planner;
 import fourpin.shop.file.JobReader;
+import fourpin.shop.file.Opened;
 import fourpin.shop.file.ShopFiles;
 import java.io.IOException;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -17,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -29,6 +33,20 @@ class BenchTest {
 
   private static final Path JOB = Path.of("..", "examples", "reading-room.yaml");
   private static final String PLAN = "0123456789abcdef0123456789abcdef";
+
+  /** The shop that examples name. */
+  private static final ShopFiles SHOP =
+      new ShopFiles() {
+        @Override
+        public Optional<Opened> standard() {
+          return Optional.empty();
+        }
+
+        @Override
+        public Opened named(String name) {
+          return Opened.open(Path.of("..", "examples", "shop.yaml"), "it is there", "it is one");
+        }
+      };
 
   @TempDir static Path folder;
 
@@ -47,7 +65,11 @@ class BenchTest {
   }
 
   private static Plan plan() throws IOException {
-    return switch (JobReader.read(Files.readAllBytes(JOB), ShopFiles.NONE)) {
+    return plan(JOB);
+  }
+
+  private static Plan plan(Path file) throws IOException {
+    return switch (JobReader.read(Files.readAllBytes(file), SHOP)) {
       case JobReader.Outcome.Good(Job read) -> Planner.plan(read);
       case JobReader.Outcome.Refused refused -> throw new IllegalStateException(refused.toString());
     };
@@ -77,6 +99,56 @@ class BenchTest {
       }
       if (!step.sheet().isEmpty()) {
         assertThat(cards[step.number()]).as("set-up of step " + step.number()).contains("<svg");
+      }
+    }
+  }
+
+  /** Holes of the case's own parts: each is counted in one step, in as many copies as are made. */
+  @Test
+  void everyHoleOfTheCaseIsCountedInOneStep() throws IOException {
+    Plan plan = plan();
+    String[] cards = caller.get(job + "/bench").body().split("<article class=\"step\"");
+    long bored =
+        plan.cases().stream()
+            .mapToLong(
+                built ->
+                    built.order().quantity()
+                        * built.parts().stream()
+                            .flatMap(p -> p.features().stream())
+                            .filter(f -> f instanceof Feature.Hole)
+                            .count())
+            .sum();
+    long counted = 0;
+    for (PlannedStep step : plan.steps()) {
+      List<String> said = Caller.all(cards[step.number()], "data-holes=\"(\\d+)\"");
+      assertThat(said).as("step " + step.number()).hasSize(step.holes() > 0 ? 1 : 0);
+      counted += said.stream().mapToLong(Long::parseLong).sum();
+    }
+    assertThat(bored).isPositive();
+    assertThat(counted).isEqualTo(bored);
+  }
+
+  /**
+   * Each step that is on a sheet has a picture of its own, its number in it where a guide is moved.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "reading-room.yaml",
+        "ways/centring-guide.yaml",
+        "ways/router-guide.yaml",
+        "ways/drill-press.yaml"
+      })
+  void eachStepOnASheetHasItsPictures(String name) throws IOException {
+    Plan plan = plan(Path.of("..", "examples").resolve(name));
+    BenchPage page = BenchPage.of(plan, "/jobs/one");
+    for (PlannedStep step : plan.steps()) {
+      List<String> pictures = page.cards().get(step.number() - 1).pictures();
+      if (!step.sheet().isEmpty()) {
+        assertThat(pictures).as("step " + step.number()).hasSizeBetween(1, step.sheet().size());
+      }
+      if (step.typed().stream().anyMatch(t -> t instanceof Step.BoreThrough)) {
+        assertThat(plain(pictures.getFirst())).contains("step " + step.number() + ":");
       }
     }
   }
