@@ -62,8 +62,12 @@ record Across(Group group, Length column, Length width) {
 
   /** Whether the guide is wider than the back of a standing case leaves it room at some row. */
   boolean strikesTheBack() {
-    return group.hasBackOn()
-        && group.columns().stream().anyMatch(c -> beforeTheBack(c).isLessThan(width.minus(column)));
+    return group.hasBackOn() && beforeTheBack().isLessThan(width.minus(column));
+  }
+
+  /** The least from a row to the back behind it. */
+  Length beforeTheBack() {
+    return least(group.columns().stream().map(Across::beforeTheBack).toList());
   }
 
   /** Why the face frame of a standing case leaves the guide's edge nothing to lie at. */

@@ -26,15 +26,27 @@ sealed interface Designed {
   /** There is none that serves. */
   record Failed(Reason reason) implements Designed {}
 
-  static Designed failed(String what, String remedy) {
-    return new Failed(new Reason(what, remedy));
-  }
-
-  /** Where a standing case leaves no room below the first hole. */
-  static Designed tooLow(Group group) {
-    return failed(
-        "the lowest hole lies too near to the panel below for a guide that stands on it",
-        "set clear-below to more, or bore before assembly");
+  /**
+   * Where a standing case leaves no room below the first hole.
+   *
+   * @param room that a guide needs below its first hole
+   */
+  static Designed tooLow(Group group, Length room) {
+    Length lowest = Stations.lowest(group);
+    Telling tell =
+        new Telling(group, "room-below", "room below the lowest hole that a guide lacks");
+    String needs = tell.derived("n", "what a guide needs between its end and its first hole", room);
+    return new Failed(
+        tell.reason(
+            "the lowest hole lies "
+                + tell.derived("l", "panel below to the lowest hole", lowest)
+                + " above the panel below, and a guide that stands there needs "
+                + needs,
+            "set clear-below to "
+                + tell.derived("c", "the same as it can be written", group.roundedUp(room))
+                + " or more, or bore before assembly",
+            "n - l",
+            room.minus(lowest)));
   }
 
   /** Where the guide is too short to be stepped along. */

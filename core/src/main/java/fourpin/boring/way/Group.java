@@ -183,6 +183,11 @@ record Group(Job job, BuiltCase built, String name, List<BayGrid> grids) {
     return Figure.id(built.order().name(), at, what);
   }
 
+  /** The least that the job's unit writes exactly and that is not less. */
+  Length roundedUp(Length length) {
+    return job.style().roundedUp(length);
+  }
+
   String text(Length length) {
     return job.style().text(length);
   }

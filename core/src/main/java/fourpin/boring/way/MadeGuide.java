@@ -35,7 +35,7 @@ final class MadeGuide {
     MadeGuide guide = new MadeGuide(group, stock, hole, beyond);
     return Stations.of(group, guide.room)
         .map(guide::design)
-        .orElseGet(() -> Designed.tooLow(group));
+        .orElseGet(() -> Designed.tooLow(group, guide.room));
   }
 
   private Designed design(Stations stations) {

@@ -34,7 +34,7 @@ final class PressWay implements WayCheck {
   }
 
   private static Proposal proposal(Group group, DrillPress press, PlainBit bit) {
-    List<Reason> against = against(group, press, Length.ZERO);
+    List<Reason> against = against(group, press, Length.ZERO, bit.point());
     return against.isEmpty()
         ? Gangs.of(group)
             .marked(
@@ -61,8 +61,9 @@ final class PressWay implements WayCheck {
    * What speaks against a press.
    *
    * @param guide thickness of what lies on the panel
+   * @param point of the bit: the quill goes down by it before the full diameter bores
    */
-  static List<Reason> against(Group group, DrillPress press, Length guide) {
+  static List<Reason> against(Group group, DrillPress press, Length guide, Length point) {
     if (group.isBoredAfterAssembly()) {
       return List.of(
           new Reason("a standing case does not go under " + press.name(), "bore before assembly"));
@@ -91,13 +92,13 @@ final class PressWay implements WayCheck {
                     ", and under the bit of " + press.name() + " there is ",
                     "use thinner blocks"))
         .ifPresent(reasons::add);
-    less(press.stroke(), group.depth().plus(guide))
+    less(press.stroke(), group.depth().plus(guide).plus(point))
         .map(
             l ->
                 reason(
                     group,
                     "hole-beyond-stroke",
-                    "the hole takes ",
+                    "hole and point of the bit take ",
                     l,
                     ", and the stroke of " + press.name() + " is ",
                     "bore less deep"))

@@ -68,7 +68,7 @@ record RouterBase(Group group, Router router, Length guide) {
 
   /** The setting moves the rows or their ends away from what is struck. */
   private Reason reason(Length room, String what, Setting setting) {
-    Length wanted = group.settings().length(setting).plus(half().minus(room));
+    Length wanted = group.roundedUp(group.settings().length(setting).plus(half().minus(room)));
     Telling tell =
         new Telling(group, "base-" + setting.key(), "least " + setting.key() + " with it");
     tell.stated("b", "width of the router's base", router.base());
@@ -91,7 +91,7 @@ record RouterBase(Group group, Router router, Length guide) {
             + group.text(wanted)
             + " or more"
             + (setting == Setting.BACK_ROW ? ", or screw the back on after boring" : ""),
-        "n + h - a",
+        "n + h - a, rounded up to what can be written",
         wanted);
   }
 

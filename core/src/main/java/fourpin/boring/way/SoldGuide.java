@@ -37,9 +37,10 @@ final class SoldGuide {
 
   /** For a strip whose pitch goes into the case's a whole number of times. */
   static Designed of(Group group, PerforatedStrip strip) {
-    return Stations.of(group, strip.hole().over(2))
+    Length room = strip.hole().over(2);
+    return Stations.of(group, room)
         .map(stations -> new SoldGuide(group, strip, stations).design())
-        .orElseGet(() -> Designed.tooLow(group));
+        .orElseGet(() -> Designed.tooLow(group, room));
   }
 
   private Length block() {
@@ -74,9 +75,7 @@ final class SoldGuide {
 
   private Designed design() {
     if (across.strikesTheBack()) {
-      return Designed.failed(
-          strip.name() + " is too wide for the back row of a standing case",
-          "bore before assembly");
+      return new Designed.Failed(tooWide());
     }
     Optional<Reason> frame = across.atTheFrame();
     if (frame.isPresent()) {
@@ -92,6 +91,28 @@ final class SoldGuide {
     return clampings
         .<Designed>map(c -> made(c, length))
         .orElseGet(() -> Designed.tooShort(group, strip.name()));
+  }
+
+  /** It can be made narrower, as long as wood stays round its holes. */
+  private Reason tooWide() {
+    Length behind = strip.width().minus(strip.fromEdge());
+    Length room = across.beforeTheBack();
+    Telling tell = new Telling(group, "strip-behind-row", "strip too wide behind its holes, by");
+    String words =
+        strip.name()
+            + " reaches "
+            + tell.stated("b", "behind its holes", behind)
+            + " behind its holes, and the back stands "
+            + tell.derived("r", "least from a row to the back", room)
+            + " behind a row";
+    boolean saws = room.isMoreThan(strip.hole().over(2));
+    String narrower =
+        saws
+            ? "saw it to a width of "
+                + tell.derived("w", "width that goes there", strip.fromEdge().plus(room))
+                + " and state that, or "
+            : "";
+    return tell.reason(words, narrower + "bore before assembly", "b - r", behind.minus(room));
   }
 
   /** How many spaces of the strip from its lowest hole to the last one whole within a length. */

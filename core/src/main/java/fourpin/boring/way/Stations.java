@@ -82,11 +82,17 @@ record Stations(Length first, List<Station> list) {
   private static Optional<Stations> standing(Group group, Length room) {
     List<Stretch> stretches = new ArrayList<>();
     group.columns().forEach(c -> stretches.addAll(stretches(c)));
-    Length first = least(stretches.stream().map(Stretch::above).toList());
+    Length first = lowest(group);
     return first.isLessThan(room)
         ? Optional.empty()
         : Optional.of(
             new Stations(first, stretches.stream().map(s -> station(group, s, first)).toList()));
+  }
+
+  /** The least from a panel of a standing case to the hole above it. */
+  static Length lowest(Group group) {
+    return least(
+        group.columns().stream().flatMap(c -> stretches(c).stream()).map(Stretch::above).toList());
   }
 
   private static List<Stretch> stretches(Column column) {

@@ -58,7 +58,7 @@ final class StrapWay implements WayCheck {
     against.addAll(
         switch (drill) {
           case HandDrill hand -> Room.lacking(group, hand.name(), hand.length());
-          case DrillPress at -> PressWay.against(group, at, strap.thickness());
+          case DrillPress at -> PressWay.against(group, at, strap.thickness(), bit.point());
           default -> List.<Reason>of();
         });
     List<Tool> bought = Choosing.bought(drill, bit, strap);

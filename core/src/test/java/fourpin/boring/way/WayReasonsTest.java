@@ -187,6 +187,13 @@ class WayReasonsTest {
             "drill needs 9 1/2 in before the face, and bay 1 is 8 9/16 in wide|bore before"
                 + " assembly, or take a shorter tool"),
         no(
+            "a back 5/16 in behind the row",
+            Way.HARDBOARD_STRIP,
+            with(Setting.BACK_ROW, "1/4").andThen(WayReasonsTest::standing),
+            List.of(drill(), bit(), strip("1/4", "1")),
+            "strip reaches 3/4 in behind its holes, and the back stands 5/16 in behind a row|saw it to"
+                + " a width of 1 1/16 in and state that, or bore before assembly"),
+        no(
             "one hole is no strip",
             Way.HARDBOARD_STRIP,
             List.of(drill(), bit(), ToolKit.strip(StripKind.HARDBOARD, "1/4", "1", "1")),
@@ -250,8 +257,8 @@ class WayReasonsTest {
             Way.CENTRING_GUIDE,
             with(Setting.CLEAR_BELOW, "1/4").andThen(WayReasonsTest::standing),
             kit,
-            "the lowest hole lies too near to the panel below for a guide that stands on it|set"
-                + " clear-below to more, or bore before assembly"),
+            "the lowest hole lies 1/4 in above the panel below, and a guide that stands there needs"
+                + " ≈ 0.383 in|set clear-below to 0.383 in or more, or bore before assembly"),
         no(
             "a back row at the back",
             Way.CENTRING_GUIDE,
@@ -516,8 +523,15 @@ class WayReasonsTest {
         no(
             "a short stroke",
             Way.DRILL_PRESS,
-            List.of(press("6", "10", "1/4"), bit()),
-            "the hole takes 3/8 in, and the stroke of press is 1/4 in|bore less deep"),
+            List.of(press("6", "10", "7/16"), bit()),
+            "hole and point of the bit take 1/2 in, and the stroke of press is 7/16 in|bore less"
+                + " deep"),
+        can(
+            "a stroke that is just enough for 3/8 in and a point of 1/8 in",
+            Way.DRILL_PRESS,
+            _ -> {},
+            List.of(press("6", "10", "1/2"), bit()),
+            "a panel stands 2 in over the table|stand a rest of the table's height beside it"),
         can(
             "a table of 10 in",
             Way.DRILL_PRESS,

@@ -28,7 +28,9 @@ public record ListOf<T>(Kind<T> item, int most) implements Kind<List<T>> {
     if (items.isEmpty() || items.size() > most) {
       return spot.refuse(
           "the list has from 1 to " + most + " items, not " + items.size(),
-          items.isEmpty() ? "leave the key out" : "leave some out");
+          items.isEmpty()
+              ? "list one at least, or leave out a key that may be missing"
+              : "leave some out");
     }
     List<T> good = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
