@@ -33,6 +33,12 @@ final class Dive {
 
   private static final int ROUNDS_BELOW = 12;
 
+  /** The same for rests of many sheets. */
+  private static final int ROUNDS_FOR_MANY = 3;
+
+  /** Sheets are many from here on: this is how many steps a dive takes down to them. */
+  private static final int STEPS_DOWN = 16;
+
   /** What a dive costs at least, so that there is an end. */
   private static final int STEPS_PER_DIVE = 1_000;
 
@@ -143,8 +149,11 @@ final class Dive {
       Optional<Relaxed> relaxed = Optional.of(top);
       while (relaxed.isPresent() && hopeful(relaxed.get(), cost(taken)) && !work.spent()) {
         round(relaxed.get());
-        takeOne(relaxed.get());
-        relaxed = anythingLeft() ? generation.solve(left, supply, ROUNDS_BELOW) : Optional.empty();
+        takeSome(relaxed.get());
+        relaxed =
+            anythingLeft()
+                ? generation.solve(left, supply, rounds(relaxed.get()))
+                : Optional.empty();
       }
       if (!anythingLeft()) {
         offer(new Outcome(taken, left, Score.of(problem, taken, left)));
@@ -172,20 +181,36 @@ final class Dive {
       }
     }
 
+    private static int rounds(Relaxed relaxed) {
+      return sheets(relaxed) > STEPS_DOWN ? ROUNDS_FOR_MANY : ROUNDS_BELOW;
+    }
+
+    private static double sheets(Relaxed relaxed) {
+      return Arrays.stream(relaxed.quantities()).map(quantity -> quantity % 1).sum();
+    }
+
+    /** Of many sheets some at a time, so that large problems too are soon at the bottom. */
+    private void takeSome(Relaxed relaxed) {
+      double[] fractions = Arrays.stream(relaxed.quantities()).map(q -> q % 1).toArray();
+      for (int some = 0; some < Math.max(1, sheets(relaxed) / STEPS_DOWN); some++) {
+        takeOne(relaxed, fractions);
+      }
+    }
+
     /** One pattern of those that the solution wants in part: the first time the largest part. */
-    private void takeOne(Relaxed relaxed) {
+    private void takeOne(Relaxed relaxed, double[] fractions) {
       int chosen = -1;
       double weight = 0;
-      for (int i = 0; i < relaxed.columns().size(); i++) {
-        double fraction = relaxed.quantities()[i] % 1;
-        double lot = number == 0 ? fraction : fraction * random.nextDouble();
+      for (int i = 0; i < fractions.length; i++) {
+        double lot = number == 0 ? fractions[i] : fractions[i] * random.nextDouble();
         boolean possible = wanted(relaxed.columns().get(i));
-        if (fraction > WHOLE && possible && lot > weight) {
+        if (fractions[i] > WHOLE && possible && lot > weight) {
           chosen = i;
           weight = lot;
         }
       }
       if (chosen >= 0) {
+        fractions[chosen] = 0;
         take(relaxed.columns().get(chosen).without(left), 1);
       }
     }

@@ -4,9 +4,11 @@ import fourpin.cutting.Inflated.Option;
 import fourpin.cutting.Inflated.Panel;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 
 /**
  * Valuable patterns of a sheet: guessed strip by strip within the demand (see {@link Filler}), and
@@ -20,8 +22,10 @@ final class SheetPricing implements Pricing {
 
   private static final int MOST_SIZES = 2_000;
 
-  /** Cells of the grid for sizes rounded down. */
-  private static final long GRID = 250;
+  /** Cells of the grid for sizes rounded down, fewest and most; the table stays small enough. */
+  private static final int FEWEST_CELLS = 250;
+
+  private static final int MOST_CELLS = 560;
 
   /** Steps of a table to a step of work. */
   private static final int STEPS_PER_WORK = 30;
@@ -126,23 +130,40 @@ final class SheetPricing implements Pricing {
 
   /** From sizes rounded down to a grid: what fits side by side still does. */
   private long ceiling(Panel panel, List<Option> options, long[] worth, int[] wanted) {
+    Grid along = Grid.of(panel.length(), options, Option::dx, worth);
+    Grid across = Grid.of(panel.width(), options, Option::dy, worth);
     List<Option> coarse =
         options.stream()
-            .map(
-                o ->
-                    new Option(
-                        o.kind(),
-                        onGrid(o.dx(), panel.length()),
-                        onGrid(o.dy(), panel.width()),
-                        o.lay()))
+            .map(o -> new Option(o.kind(), along.down(o.dx()), across.down(o.dy()), o.lay()))
             .toList();
     boolean lost = coarse.stream().anyMatch(o -> o.dx() == 0 || o.dy() == 0);
     return lost
         ? Long.MAX_VALUE
-        : table(GRID, GRID, coarse, worth, wanted, MOST_STEPS).orElseThrow().best();
+        : table(along.cells, across.cells, coarse, worth, wanted, MOST_STEPS).orElseThrow().best();
   }
 
-  private static long onGrid(long size, long whole) {
-    return Math.multiplyExact(size, GRID) / whole;
+  /** A whole, divided into so many cells. */
+  private record Grid(long whole, long cells) {
+
+    /** The grid that takes least from the sizes, by the worth of their parts. */
+    static Grid of(long whole, List<Option> options, ToLongFunction<Option> size, long[] worth) {
+      return IntStream.rangeClosed(FEWEST_CELLS, MOST_CELLS)
+          .mapToObj(cells -> new Grid(whole, cells))
+          .min(Comparator.comparingDouble(grid -> grid.lost(options, size, worth)))
+          .orElseThrow();
+    }
+
+    private double lost(List<Option> options, ToLongFunction<Option> size, long[] worth) {
+      double lost = 0;
+      for (Option o : options) {
+        double exact = (double) size.applyAsLong(o) * cells / whole;
+        lost += worth[o.kind()] * (1 - down(size.applyAsLong(o)) / exact);
+      }
+      return lost;
+    }
+
+    long down(long size) {
+      return Math.multiplyExact(size, cells) / whole;
+    }
   }
 }

@@ -1,44 +1,41 @@
 package fourpin.trials;
 
+import fourpin.trials.CuttingRows.Cut;
+import fourpin.trials.CuttingRows.Sawn;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The tables of the cutting trial. */
 final class CuttingReport {
 
-  /**
-   * A layout measured.
-   *
-   * @param found sheets, or cost
-   * @param lower bound that came with the layout
-   * @param faults faults that the virtual saw found, and parts left out
-   */
-  record Cut(long found, long lower, double seconds, int faults) {}
-
   private record Line(PublishedRun run, Cut plain, Cut sawn) {
     /** The worse of the two. */
     long found() {
-      return Math.max(plain.found, sawn.found);
+      return Math.max(plain.found(), sawn.found());
     }
 
     private long better() {
-      return Math.min(plain.found, sawn.found);
+      return Math.min(plain.found(), sawn.found());
     }
 
     long lower() {
-      return Math.max(plain.lower, sawn.lower);
+      return Math.max(plain.lower(), sawn.lower());
     }
 
-    double seconds() {
-      return Math.max(plain.seconds, sawn.seconds);
+    double processor() {
+      return Math.max(plain.processor(), sawn.processor());
     }
 
     String verdict() {
-      if (plain.faults + sawn.faults > 0) {
+      if (plain.faults() + sawn.faults() > 0) {
         return "FAULTY";
       }
       if (lower() > better() || run.bound().orElse(0) > better()) {
@@ -61,26 +58,35 @@ final class CuttingReport {
       """
       # Cutting, held to published results
 
-      Written by `trials/run cutting`. Every layout was sawn by the virtual saw, without and with a kerf of 1/8 in; with
-      kerf, stock and parts are less by the kerf, so that the optimum is the same. The best known values are published,
-      mostly for layouts of two or three stages; ours have no limit of stages and may be below them. The bound is valid
-      for every guillotine layout. Seconds are those of the slower of the two layouts, and hold for the machine below.
-      Sources of the instances and values: the README of each folder of `trials/data`.
+      Written by `trials/run cutting` from what it notes in `cutting-results.csv`. Every layout was sawn by the virtual
+      saw, without and with a kerf of 1/8 in; with kerf, stock and parts are less by the kerf, so that the optimum is the
+      same. The best known values are published, mostly for layouts of two or three stages; ours have no limit of stages
+      and may be below them. The bound is valid for every guillotine layout. Seconds are those that the one thread of the
+      search had a processor for, of the slower of the two layouts: other programs on the machine take nothing from
+      them. `s of the clock` over `s` tells how busy the machine was. Sources of the instances and values: the README of
+      each folder of `trials/data`.
 
       """;
 
-  private final int seconds;
   private final List<Line> lines = new ArrayList<>();
 
-  CuttingReport(int seconds) {
-    this.seconds = seconds;
+  /**
+   * Of what is noted.
+   *
+   * @param runs in their order
+   */
+  CuttingReport(List<PublishedRun> runs, CuttingRows rows) {
+    runs.forEach(run -> line(run, rows).ifPresent(lines::add));
   }
 
-  /** Notes a run without and with kerf, and says in a line what it came to. */
-  String add(PublishedRun run, List<Cut> plainAndSawn) {
-    Line line = new Line(run, plainAndSawn.getFirst(), plainAndSawn.getLast());
-    lines.add(line);
-    return row(line);
+  private static Optional<Line> line(PublishedRun run, CuttingRows rows) {
+    return rows.of(run, Sawn.PLAIN)
+        .flatMap(plain -> rows.of(run, Sawn.WITH_KERF).map(sawn -> new Line(run, plain, sawn)));
+  }
+
+  /** What a run came to, once it is noted without and with kerf. */
+  static Optional<String> row(PublishedRun run, CuttingRows rows) {
+    return line(run, rows).map(CuttingReport::row);
   }
 
   private static String row(Line line) {
@@ -88,12 +94,12 @@ final class CuttingReport {
         Locale.ROOT,
         "| %s | %d | %d | %s | %d | %s | %.1f | %s |",
         line.run.name(),
-        line.plain.found,
-        line.sawn.found,
+        line.plain.found(),
+        line.sawn.found(),
         shown(line.run.best()),
         line.lower(),
         shown(line.run.bound()),
-        line.seconds(),
+        line.processor(),
         line.verdict());
   }
 
@@ -102,15 +108,17 @@ final class CuttingReport {
   }
 
   /** For each family and rule: sums over the problems with a published value. */
-  String sums() {
+  private String sums() {
     Map<String, List<Line>> groups = new LinkedHashMap<>();
     for (Line line : lines) {
       String group = line.run.family() + "; " + line.run.rules();
       groups.computeIfAbsent(group, g -> new ArrayList<>()).add(line);
     }
     StringBuilder table = new StringBuilder();
-    table.append("| family | problems | ours | best known | more % | bound | proven | above |\n");
-    table.append("|---|---|---|---|---|---|---|---|\n");
+    table.append(
+        "| family | problems | ours | best known | more % | bound | proven | above | s each, at most | s of the"
+            + " clock / s |\n");
+    table.append("|---|---|---|---|---|---|---|---|---|---|\n");
     groups.forEach((group, members) -> table.append(sum(group, members)));
     return table.toString();
   }
@@ -122,7 +130,7 @@ final class CuttingReport {
     long above = members.stream().filter(l -> l.verdict().startsWith("above")).count();
     return String.format(
         Locale.ROOT,
-        "| %s | %d | %d | %s | %s | %d | %d | %d |%n",
+        "| %s | %d | %d | %s | %s | %d | %d | %d | %s | %.1f |%n",
         group,
         members.size(),
         ours,
@@ -130,12 +138,31 @@ final class CuttingReport {
         best == 0 ? "" : String.format(Locale.ROOT, "%+.2f", 100.0 * (ours - best) / best),
         members.stream().mapToLong(Line::lower).sum(),
         proven,
-        above);
+        above,
+        limits(members),
+        sum(members, Cut::clock) / sum(members, Cut::processor));
+  }
+
+  private static String limits(List<Line> members) {
+    return cuts(members)
+        .map(Cut::limit)
+        .distinct()
+        .sorted()
+        .map(String::valueOf)
+        .collect(Collectors.joining(", "));
+  }
+
+  private static double sum(List<Line> members, ToDoubleFunction<Cut> what) {
+    return cuts(members).mapToDouble(what).sum();
+  }
+
+  private static Stream<Cut> cuts(List<Line> members) {
+    return members.stream().flatMap(line -> Stream.of(line.plain, line.sawn));
   }
 
   String document() {
     StringBuilder text = new StringBuilder(HEAD);
-    text.append(Machine.inWords()).append("; --seconds ").append(seconds).append(".\n\n");
+    text.append(Machine.inWords()).append(".\n\n");
     text.append("## Sums\n\n").append(sums()).append("\n## Each problem\n\n");
     text.append("| problem | ours | with kerf | best known | bound | bound in the data | s | |\n");
     text.append("|---|---|---|---|---|---|---|---|\n");

@@ -9,18 +9,24 @@ import fourpin.cutting.SheetProblem;
 import fourpin.cutting.VirtualSaw;
 import fourpin.cutting.Watch;
 import fourpin.measure.Length;
+import fourpin.trials.CuttingRows.Sawn;
 import fourpin.trials.PublishedRun.Task;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** How near the cutters come to the best layouts published. */
+/**
+ * How near the cutters come to the best layouts published.
+ *
+ * <p>Each layout has so many seconds of the processor, not of the clock, so that other programs on
+ * the machine take nothing from it. Each is noted at once, and a trial that was stopped goes on
+ * where it was.
+ */
 @Command(
     name = "cutting",
     mixinStandardHelpOptions = true,
@@ -29,78 +35,115 @@ import picocli.CommandLine.Option;
 final class CuttingTrial implements Callable<Integer> {
   private static final Length KERF = Length.inches(1, 8);
 
-  /** Work that takes about a second on a machine of 2025. */
-  private static final long STEPS_PER_SECOND = 20_000_000;
+  /** Work that takes about a second on a machine of 2025, or a little more. */
+  private static final long STEPS_PER_SECOND = 30_000_000;
+
+  private static final long BOARD_STEPS_PER_SECOND = 60_000_000;
 
   private static final long NANOS_PER_SECOND = 1_000_000_000;
 
-  @Option(names = "--data", description = "Folder of families (default: trials/data).")
+  @Option(
+      names = "--data",
+      description = "Folder of families, or one family (default: trials/data).")
   private Optional<Path> data = Optional.empty();
 
   @Option(
       names = "--seconds",
       defaultValue = "10",
-      description = "Seconds for each layout, about (default: ${DEFAULT-VALUE}).")
+      description =
+          "Seconds of the processor for each layout, at most (default: ${DEFAULT-VALUE}).")
   private int seconds;
 
   @Option(
       names = "--variant",
       defaultValue = "",
       description =
-          "Only what has this in its name (family/instance/straight or turned or boards); writes no file.")
+          "Only what has this in its name (family/instance/straight or turned or boards).")
   private String variant = "";
+
+  @Option(
+      names = "--go-on",
+      description = "Leave out what is noted already, with as many seconds or more.")
+  private boolean goOn;
+
+  @Option(
+      names = "--notes",
+      description = "Where each layout is noted (default: docs/cutting-results.csv).")
+  private Optional<Path> notes = Optional.empty();
+
+  private final Processor processor = new Processor();
 
   @Override
   public Integer call() throws IOException {
-    Path folder = data.orElse(Trials.root().resolve("trials/data"));
-    List<PublishedRun> plain = runs(folder, Length.ZERO);
-    List<PublishedRun> sawn = runs(folder, KERF);
-    CuttingReport report = new CuttingReport(seconds);
-    for (int i = 0; i < plain.size(); i++) {
-      System.out.println(report.add(plain.get(i), List.of(cut(plain.get(i)), cut(sawn.get(i)))));
+    Path all = Trials.root().resolve("trials/data");
+    Path docs = Trials.root().resolve("docs");
+    CuttingRows rows = CuttingRows.read(notes.orElse(docs.resolve("cutting-results.csv")));
+    for (PublishedSets.Pair pair : PublishedSets.read(data.orElse(all), KERF)) {
+      if (pair.plain().name().contains(variant)) {
+        measure(pair.plain(), Sawn.PLAIN, rows);
+        measure(pair.sawn(), Sawn.WITH_KERF, rows);
+        CuttingReport.row(pair.plain(), rows).ifPresent(System.out::println);
+      }
     }
-    System.out.print(report.sums());
-    if (variant.isEmpty()) {
-      Files.writeString(Trials.root().resolve("docs/cutting-results.md"), report.document());
+    if (notes.isEmpty()) {
+      List<PublishedRun> runs =
+          PublishedSets.read(all, KERF).stream().map(PublishedSets.Pair::plain).toList();
+      CuttingReport report = new CuttingReport(runs, rows);
+      Files.writeString(docs.resolve("cutting-results.md"), report.document());
     }
     return 0;
   }
 
-  private List<PublishedRun> runs(Path folder, Length kerf) throws IOException {
-    List<PublishedRun> runs = new ArrayList<>(new PublishedSets(kerf).read(folder));
-    runs.removeIf(run -> !run.name().contains(variant));
-    return runs;
+  private void measure(PublishedRun run, Sawn sawn, CuttingRows rows) throws IOException {
+    if (!goOn || rows.of(run, sawn).filter(cut -> cut.limit() >= seconds).isEmpty()) {
+      rows.put(run, sawn, cut(run));
+    }
   }
 
-  private CuttingReport.Cut cut(PublishedRun run) {
-    long start = System.nanoTime();
-    Layout layout = layout(run.task());
-    double taken = (System.nanoTime() - start) / 1e9;
+  private CuttingRows.Cut cut(PublishedRun run) {
+    Measured measured = new Measured(run.task());
+    Processor.Taken taken = processor.measure(measured);
+    Layout layout = measured.layout.orElseThrow();
     SheetProblem problem =
         switch (run.task()) {
           case Task.Sheets(var sheets) -> sheets;
           case Task.Boards(var boards) -> boards.asSheets();
         };
     int faults = VirtualSaw.check(problem, layout).size() + layout.unplaced().size();
-    return new CuttingReport.Cut(run.found(layout), run.lower(layout), taken, faults);
+    return new CuttingRows.Cut(
+        seconds, run.found(layout), run.lower(layout), taken.processor(), taken.clock(), faults);
   }
 
-  private Layout layout(Task task) {
-    return switch (task) {
-      case Task.Sheets(var problem) ->
-          new PatternCutter(seconds * STEPS_PER_SECOND, deadline()).cut(problem);
-      case Task.Boards(var problem) ->
-          new BoardCutter(seconds * STEPS_PER_SECOND / parts(problem), deadline()).cut(problem);
-    };
+  /** One layout to be made. */
+  private final class Measured implements Runnable {
+    private final Task task;
+    private Optional<Layout> layout = Optional.empty();
+
+    Measured(Task task) {
+      this.task = task;
+    }
+
+    @Override
+    public void run() {
+      layout =
+          Optional.of(
+              switch (task) {
+                case Task.Sheets(var problem) ->
+                    new PatternCutter(seconds * STEPS_PER_SECOND, deadline()).cut(problem);
+                case Task.Boards(var problem) ->
+                    new BoardCutter(seconds * BOARD_STEPS_PER_SECOND / parts(problem), deadline())
+                        .cut(problem);
+              });
+    }
   }
 
   private static long parts(BoardProblem problem) {
     return problem.parts().stream().mapToLong(BoardPart::count).sum();
   }
 
-  /** By the clock, should the work take longer than it does on other machines. */
+  /** Should the work take longer than it does on other machines. */
   private Watch deadline() {
-    long end = System.nanoTime() + seconds * NANOS_PER_SECOND;
-    return Watch.until(() -> System.nanoTime() - end > 0);
+    long end = processor.nanos() + seconds * NANOS_PER_SECOND;
+    return Watch.until(() -> processor.nanos() - end > 0);
   }
 }

@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -36,17 +37,32 @@ final class PublishedSets {
   /** A unit of the instances; larger than any kerf, so that every part outlasts the conversion. */
   private static final Length UNIT = Length.mm(10);
 
+  /** One run without and with kerf. */
+  record Pair(PublishedRun plain, PublishedRun sawn) {}
+
   private final Length kerf;
 
-  PublishedSets(Length kerf) {
+  private PublishedSets(Length kerf) {
     this.kerf = kerf;
   }
 
-  /** Every run found, family by family, in the order of the files of values. */
-  List<PublishedRun> read(Path data) throws IOException {
+  /**
+   * Every run found, family by family, in the order of the files of values.
+   *
+   * @param data a folder of families, or one family
+   */
+  static List<Pair> read(Path data, Length kerf) throws IOException {
+    List<PublishedRun> plain = new PublishedSets(Length.ZERO).runs(data);
+    List<PublishedRun> sawn = new PublishedSets(kerf).runs(data);
+    return IntStream.range(0, plain.size())
+        .mapToObj(i -> new Pair(plain.get(i), sawn.get(i)))
+        .toList();
+  }
+
+  private List<PublishedRun> runs(Path data) throws IOException {
     List<PublishedRun> runs = new ArrayList<>();
     for (Path folder : families(data)) {
-      String family = folder.getFileName().toString();
+      String family = folder.toRealPath().getFileName().toString();
       boolean boards = family.startsWith("boards");
       List<NamedCsvRecord> lines = boards ? lines(folder.resolve("instances.csv")) : List.of();
       for (NamedCsvRecord value : lines(folder.resolve("values.csv"))) {
@@ -61,9 +77,16 @@ final class PublishedSets {
   }
 
   private static List<Path> families(Path data) throws IOException {
-    try (Stream<Path> all = Files.list(data)) {
-      return all.filter(f -> Files.exists(f.resolve("values.csv"))).sorted().toList();
+    if (isFamily(data)) {
+      return List.of(data);
     }
+    try (Stream<Path> all = Files.list(data)) {
+      return all.filter(PublishedSets::isFamily).sorted().toList();
+    }
+  }
+
+  private static boolean isFamily(Path folder) {
+    return Files.exists(folder.resolve("values.csv"));
   }
 
   private static List<NamedCsvRecord> lines(Path file) throws IOException {

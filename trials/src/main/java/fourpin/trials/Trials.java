@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
       PlanTrial.class,
       FuzzTrial.class,
       CuttingTrial.class,
+      CasesTrial.class,
       BoringTrial.class,
       BenchTrial.class,
       StoreTrial.class,
