@@ -479,6 +479,15 @@ public enum Setting {
       "3 m",
       "shelves longer than this are noted, whatever their sag",
       practice("keep below 36 in")),
+  TABLE_STRIP(
+      "table-strip",
+      Kind.LENGTH,
+      "1 1/2 in",
+      "40 mm",
+      "6 mm",
+      "200 mm",
+      "height of the edge strips in the span tables",
+      practice("strips of 1 1/4 to 2 in stand on the edges of shelves")),
   TALL_SIDE(
       "tall-side",
       Kind.LENGTH,

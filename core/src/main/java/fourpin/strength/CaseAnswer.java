@@ -14,6 +14,7 @@ import java.util.List;
  * @param racking how far its top sways sideways, with the back and without
  * @param standing centre of gravity, pushes that tip it, anchors, load on the floor
  * @param stacked what a case that stands on another one does there; nothing for one on the floor
+ * @param spans how far shelves span in it, by material
  */
 public record CaseAnswer(
     String caseName,
@@ -22,7 +23,8 @@ public record CaseAnswer(
     List<Figure> feet,
     List<Figure> racking,
     List<Figure> standing,
-    List<Figure> stacked) {
+    List<Figure> stacked,
+    List<SpanTable> spans) {
 
   public CaseAnswer {
     climate = List.copyOf(climate);
@@ -31,6 +33,7 @@ public record CaseAnswer(
     racking = List.copyOf(racking);
     standing = List.copyOf(standing);
     stacked = List.copyOf(stacked);
+    spans = List.copyOf(spans);
   }
 
   /** All of them, in the order they are read. */
@@ -41,6 +44,7 @@ public record CaseAnswer(
     all.addAll(racking);
     all.addAll(standing);
     all.addAll(stacked);
+    spans.forEach(table -> all.addAll(table.figures()));
     return all;
   }
 }

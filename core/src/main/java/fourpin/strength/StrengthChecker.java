@@ -70,7 +70,8 @@ public final class StrengthChecker {
             feet.all(),
             racking,
             standing.all(),
-            stack.figures()));
+            stack.figures(),
+            new SpanTables(job, reader, plates).all()));
     findings.addAll(stack.findings());
   }
 

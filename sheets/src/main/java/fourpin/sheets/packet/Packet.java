@@ -31,6 +31,7 @@ public record Packet(Booklet booklet) {
             new LevelPages(plan, plan.levelness(), words).section(),
             new MistakePages(plan.mistakes(), words).section(),
             new ShelfPages(plan, words).section(),
+            new SpanPages(plan, words).section(),
             new CutListPages(plan, words).section(),
             LayoutPages.of(plan, words).section(),
             new BuyingPages(plan, words).section(),

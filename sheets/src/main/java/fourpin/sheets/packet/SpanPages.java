@@ -1,0 +1,68 @@
+package fourpin.sheets.packet;
+
+import fourpin.measure.Figure;
+import fourpin.plan.Plan;
+import fourpin.sheets.pages.Block;
+import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Table;
+import fourpin.strength.SpanTable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How far shelves of the job's materials span: to pin up over the bench. */
+final class SpanPages {
+
+  private static final String ABOUT =
+      "The longest span of shelves of this job's materials, as deep as the deepest shelf of the case and on supports like its own, "
+          + "within the job's limits of sag at once and after years. Each way to make a shelf is bent as a plate; a strip in front "
+          + "leaves the back edge as it is, so that it helps less than one thinks. Woods are averages: a board may bend a fifth more. "
+          + "Between two loads take the shorter span; lengths hold to 4 per cent.";
+
+  private final Plan plan;
+  private final Words words;
+
+  SpanPages(Plan plan, Words words) {
+    this.plan = plan;
+    this.words = words;
+  }
+
+  /** Nothing for a job without shelves. */
+  Optional<Section> section() {
+    List<SpanTable> tables = plan.standing().stream().flatMap(c -> c.spans().stream()).toList();
+    if (tables.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.of(ABOUT)));
+    tables.forEach(table -> blocks.addAll(of(table)));
+    return Optional.of(new Section("How far shelves span", blocks));
+  }
+
+  private List<Block> of(SpanTable table) {
+    return List.of(
+        new Block.Heading(
+            "%s: %s, %s thick, %s deep"
+                .formatted(
+                    table.caseName(),
+                    table.material(),
+                    words.value(table.thickness()),
+                    words.value(table.depth()))),
+        new Table(columns(table), table.rows().stream().map(this::row).toList()));
+  }
+
+  private List<Table.Column> columns(SpanTable table) {
+    List<Table.Column> columns = new ArrayList<>(List.of(Table.left("Made")));
+    table
+        .loads()
+        .forEach(load -> columns.add(Table.right(load.title() + ", " + words.value(load))));
+    return columns;
+  }
+
+  private Table.Row row(SpanTable.Row row) {
+    List<String> cells = new ArrayList<>(List.of(row.made()));
+    for (Figure span : row.spans()) {
+      cells.add(words.value(span));
+    }
+    return Table.row(cells.toArray(String[]::new));
+  }
+}
