@@ -26,8 +26,8 @@ import java.util.Optional;
 
 /**
  * Span tables of a case's materials, at the depth of its deepest shelf and on the supports of that:
- * each way to make a shelf is bent once as a plate, at about the span that its beam allows, and the
- * beam is then corrected by how much more the plate sags.
+ * each way to make a shelf is bent as a plate at two spans, and its beam is then corrected by how
+ * much more the plate sags.
  */
 final class SpanTables {
 
@@ -35,6 +35,11 @@ final class SpanTables {
   private static final double THINNEST = 10;
 
   private static final double KPA_PER_MPA = 1000;
+
+  /** The plate allows a shorter span than the beam under the heaviest load. */
+  private static final double LESS = 0.85;
+
+  private static final int STEPS = 6;
 
   /** From which the longest span is looked for, mm. */
   private static final double FIRST_SPAN = 1000;
@@ -145,36 +150,52 @@ final class SpanTables {
 
   private SpanTable.Row row(String id, Way way, ShelfOnSupports like, List<Figure> loads) {
     ShelfLimits limits = reader.limits(way.made().panel());
-    double times = overBeam(way, like, limits, loads.getLast().value().value());
+    OverBeam over = overBeam(way, like, limits, loads);
     return new SpanTable.Row(
-        way.words(), loads.stream().map(load -> span(id, way, limits, load, times)).toList());
+        way.words(), loads.stream().map(load -> span(id, way, limits, load, over)).toList());
   }
 
   /**
-   * How many times as much the plate uses as its beam, at about the span that it allows the
-   * heaviest load. At the beam's span it comes out on one side of that and at the span that follows
-   * on the other, so that the middle of both is taken.
+   * How many times as much a plate uses as its beam, bent at a short and at a long span, and taken
+   * to change evenly between.
    */
-  private double overBeam(Way way, ShelfOnSupports like, ShelfLimits limits, double load) {
-    double first = overBeam(way, like, limits, load, 1);
-    double second = overBeam(way, like, limits, load, first);
-    return Math.sqrt(first * second);
+  private record OverBeam(double near, double atNear, double far, double atFar) {
+
+    double at(double span) {
+      return atNear + (atFar - atNear) * (span - near) / (far - near);
+    }
   }
 
-  private double overBeam(
-      Way way, ShelfOnSupports like, ShelfLimits limits, double load, double times) {
-    LoadedShelf beam = beam(way, load);
-    LoadedShelf at = beam.over(limits.longestSpan(beam, times));
+  /** At the beam's spans under the lightest load and, a little less, under the heaviest. */
+  private OverBeam overBeam(Way way, ShelfOnSupports like, ShelfLimits limits, List<Figure> loads) {
+    double far = limits.longestSpan(beam(way, loads.getFirst().value().value()), 1);
+    double near = LESS * limits.longestSpan(beam(way, loads.getLast().value().value()), 1);
+    return new OverBeam(
+        near, overBeam(way, like, limits, near), far, overBeam(way, like, limits, far));
+  }
+
+  private double overBeam(Way way, ShelfOnSupports like, ShelfLimits limits, double span) {
+    LoadedShelf at = beam(way, 1).over(span);
     Verdict verdict = new Verdict(at, like.bearing(), Prop.NONE, limits, plates);
     return verdict.by() == Verdict.By.PLATE ? verdict.use() / limits.use(at) : 1;
+  }
+
+  /** At the span that it allows itself: each step goes half of the way there. */
+  private static double times(OverBeam over, ShelfLimits limits, LoadedShelf beam) {
+    double times = over.atNear();
+    for (int i = 0; i < STEPS; i++) {
+      times = Math.sqrt(times * over.at(limits.longestSpan(beam, times)));
+    }
+    return times;
   }
 
   private static LoadedShelf beam(Way way, double load) {
     return new LoadedShelf(way.made().section(), FIRST_SPAN, 0, load);
   }
 
-  private Figure span(String id, Way way, ShelfLimits limits, Figure load, double times) {
+  private Figure span(String id, Way way, ShelfLimits limits, Figure load, OverBeam over) {
     LoadedShelf beam = beam(way, load.value().value());
+    double times = times(over, limits, beam);
     Section section = way.made().section();
     List<Input> inputs = new ArrayList<>();
     inputs.add(new Input("q", load.title(), load.value(), load.source()));
