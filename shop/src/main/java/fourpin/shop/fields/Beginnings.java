@@ -1,7 +1,6 @@
 package fourpin.shop.fields;
 
 import fourpin.measure.Reading;
-import fourpin.shop.edit.Change;
 import fourpin.shop.edit.JobText;
 import fourpin.shop.edit.Route;
 import fourpin.shop.edit.Value;
@@ -51,18 +50,7 @@ record Beginnings(JobText text, Looks looks) {
         "",
         blanks.all(),
         list,
-        typed -> Reading.good(List.of(appended(list, blanks.value(typed)))));
-  }
-
-  private Target appended(Route list, Value item) {
-    Optional<Value> there = text.value(list);
-    if (there.isPresent() && there.get() instanceof Value.Items(var items)) {
-      Route end = list.item(items.size() + 1, items.size());
-      return new Target(end, new Change.Insert(item));
-    }
-    List<Value> all = new ArrayList<>(there.stream().toList());
-    all.add(item);
-    return Target.put(list, Value.list(all));
+        typed -> Reading.good(List.of(Target.append(text, list, blanks.value(typed)))));
   }
 
   /** One more under a name of the maker's. */

@@ -5,16 +5,25 @@ import fourpin.shop.yaml.Place;
 import fourpin.shop.yaml.Problem;
 import fourpin.shop.yaml.Tree;
 import fourpin.shop.yaml.TreeReader;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads a shop file. Never throws for what the file holds. */
-final class ShopReader {
+public final class ShopReader {
 
   private static final FileReader<ShopForm.Stated> READER =
       new FileReader<>(FileKind.SHOP, ShopForm.FORM, (_, unit) -> Context.of(unit));
 
   private ShopReader() {}
+
+  /** What is wrong with a shop file, in file order; nothing if it can be read. */
+  public static List<Problem> problems(String text) {
+    return read(text.getBytes(StandardCharsets.UTF_8)).problems().stream()
+        .sorted(Comparator.comparing(Problem::place))
+        .toList();
+  }
 
   static FileReader.Read<ShopForm.Stated> read(Opened opened) {
     return switch (opened) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What was typed to begin a group of keys.
@@ -16,9 +17,12 @@ import java.util.Optional;
  */
 record Begun(Part.Begin begin, Map<String, String> words) {
 
-  static Begun of(Part.Begin begin, Asked asked) {
+  /**
+   * @param form what the form sends under a name
+   */
+  static Begun of(Part.Begin begin, UnaryOperator<String> form) {
     Map<String, String> words = new LinkedHashMap<>();
-    begin.blanks().forEach(b -> words.put(b.key(), asked.form("b-" + b.key()).strip()));
+    begin.blanks().forEach(b -> words.put(b.key(), form.apply("b-" + b.key()).strip()));
     return new Begun(begin, words);
   }
 
@@ -27,26 +31,25 @@ record Begun(Part.Begin begin, Map<String, String> words) {
   }
 
   /** Everything as it was typed, if something that must be there is not; else nothing. */
-  Map<String, DesignPage.Typed> missing() {
+  Typing missing() {
     boolean complete =
         begin.blanks().stream()
             .noneMatch(b -> b.must() == Part.Must.BE_STATED && word(b).isEmpty());
-    return complete ? Map.of() : said(this::absent, Optional.empty());
+    return complete ? Typing.NOTHING : said(this::absent, Optional.empty());
   }
 
   private Optional<String> absent(Part.Blank blank) {
     return blank.must() == Part.Must.BE_STATED && word(blank).isEmpty()
-        ? Optional.of(
-            DesignPage.Typed.sentences("It must be stated", "State " + blank.shown().note()))
+        ? Optional.of(Typing.sentences("It must be stated", "State " + blank.shown().note()))
         : Optional.empty();
   }
 
-  Map<String, DesignPage.Typed> wrong(String rule, String remedy) {
-    return said(_ -> Optional.empty(), Optional.of(DesignPage.Typed.sentences(rule, remedy)));
+  Typing wrong(String rule, String remedy) {
+    return said(_ -> Optional.empty(), Optional.of(Typing.sentences(rule, remedy)));
   }
 
   /** Each problem at its blank; what is about none of them at the whole. */
-  Map<String, DesignPage.Typed> wrong(List<Problem> problems) {
+  Typing wrong(List<Problem> problems) {
     Optional<String> rest =
         problems.stream()
             .filter(p -> begin.blanks().stream().noneMatch(b -> isAbout(p, b)))
@@ -61,16 +64,16 @@ record Begun(Part.Begin begin, Map<String, String> words) {
   }
 
   private static String sentences(Problem problem) {
-    return DesignPage.Typed.sentences(problem.rule(), problem.remedy());
+    return Typing.sentences(problem.rule(), problem.remedy());
   }
 
-  private Map<String, DesignPage.Typed> said(
+  private Typing said(
       java.util.function.Function<Part.Blank, Optional<String>> trouble, Optional<String> whole) {
-    Map<String, DesignPage.Typed> typed = new LinkedHashMap<>();
+    Map<String, Typing.Typed> typed = new LinkedHashMap<>();
     begin
         .blanks()
-        .forEach(b -> typed.put(b.shown().id(), new DesignPage.Typed(word(b), trouble.apply(b))));
-    typed.put(begin.id(), new DesignPage.Typed("", whole));
-    return typed;
+        .forEach(b -> typed.put(b.shown().id(), new Typing.Typed(word(b), trouble.apply(b))));
+    typed.put(begin.id(), new Typing.Typed("", whole));
+    return new Typing(typed);
   }
 }

@@ -85,7 +85,7 @@ final class ChangeRoutes {
             now,
             HttpStatus.UNPROCESSABLE_CONTENT,
             field.shown().label() + " was not changed: " + rule + ".",
-            Map.of(id, DesignPage.Typed.wrong(typed, rule, first.remedy())));
+            new Typing(Map.of(id, Typing.Typed.wrong(typed, rule, first.remedy()))));
       }
       case Answer.Taken(State now, String by, String theirs) ->
           said(
@@ -94,12 +94,13 @@ final class ChangeRoutes {
               now,
               HttpStatus.CONFLICT,
               field.shown().label() + " was not changed: somebody else was first.",
-              Map.of(
-                  id,
-                  DesignPage.Typed.wrong(
-                      typed,
-                      by + " has changed it to " + theirs + " since you looked",
-                      "enter yours again if it is to stand")));
+              new Typing(
+                  Map.of(
+                      id,
+                      Typing.Typed.wrong(
+                          typed,
+                          by + " has changed it to " + theirs + " since you looked",
+                          "enter yours again if it is to stand"))));
       case Answer other -> said(asked, seen, other, field.shown().label() + " is changed.");
     }
   }
@@ -136,8 +137,8 @@ final class ChangeRoutes {
             .flatMap(p -> p.begin(asked.form("part")).stream())
             .findFirst()
             .orElseThrow(NotFoundResponse::new);
-    Begun begun = Begun.of(begin, asked);
-    if (!begun.missing().isEmpty()) {
+    Begun begun = Begun.of(begin, asked::form);
+    if (!begun.missing().all().isEmpty()) {
       begunWrong(asked, seen, asked.newest(), begun.missing(), begin);
       return;
     }
@@ -155,18 +156,17 @@ final class ChangeRoutes {
     }
   }
 
-  private void begunWrong(
-      Asked asked, State seen, State now, Map<String, DesignPage.Typed> typed, Part.Begin begin) {
+  private void begunWrong(Asked asked, State seen, State now, Typing typing, Part.Begin begin) {
     String notice = begin.title() + ": not yet; see there.";
-    said(asked, seen, now, HttpStatus.UNPROCESSABLE_CONTENT, notice, typed);
+    said(asked, seen, now, HttpStatus.UNPROCESSABLE_CONTENT, notice, typing);
   }
 
   private void said(Asked asked, State seen, Answer answer, String done) {
     switch (answer) {
-      case Answer.Saved(State now) -> said(asked, seen, now, HttpStatus.OK, done, Map.of());
-      case Answer.Same(State now) -> said(asked, seen, now, HttpStatus.OK, "", Map.of());
+      case Answer.Saved(State now) -> said(asked, seen, now, HttpStatus.OK, done, Typing.NOTHING);
+      case Answer.Same(State now) -> said(asked, seen, now, HttpStatus.OK, "", Typing.NOTHING);
       case Answer.Refused(State now, String reason) ->
-          said(asked, seen, now, HttpStatus.CONFLICT, reason, Map.of());
+          said(asked, seen, now, HttpStatus.CONFLICT, reason, Typing.NOTHING);
       case Answer.Taken(State now, String by, _) ->
           said(
               asked,
@@ -174,7 +174,7 @@ final class ChangeRoutes {
               now,
               HttpStatus.CONFLICT,
               by + " has changed this since you looked; nothing was changed.",
-              Map.of());
+              Typing.NOTHING);
       case Answer.Wrong(State now, List<Problem> problems) ->
           said(
               asked,
@@ -182,20 +182,15 @@ final class ChangeRoutes {
               now,
               HttpStatus.UNPROCESSABLE_CONTENT,
               "Nothing was changed: " + problems.getFirst().rule() + ".",
-              Map.of());
+              Typing.NOTHING);
     }
   }
 
   /** The parts of the page that are other than they were; or, without scripts, the whole. */
   private void said(
-      Asked asked,
-      State seen,
-      State now,
-      HttpStatus status,
-      String notice,
-      Map<String, DesignPage.Typed> typed) {
+      Asked asked, State seen, State now, HttpStatus status, String notice, Typing typing) {
     View view = View.of(asked);
-    DesignPage page = new DesignPage(now, pages.token(asked.http()), view, notice, typed);
+    DesignPage page = new DesignPage(now, pages.token(asked.http()), view, notice, typing);
     boolean scripted = asked.isScripted();
     if (!scripted && status == HttpStatus.OK) {
       asked
@@ -214,7 +209,7 @@ final class ChangeRoutes {
       pages.show(asked.http(), "design", Map.of("page", page));
       return;
     }
-    DesignPage before = new DesignPage(seen, page.token(), view, "", Map.of());
+    DesignPage before = new DesignPage(seen, page.token(), view, "", Typing.NOTHING);
     pages.show(
         asked.http(),
         "update",

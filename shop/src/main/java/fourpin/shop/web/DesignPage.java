@@ -7,6 +7,7 @@ import fourpin.sheets.solid.Solid;
 import fourpin.shop.fields.Field;
 import fourpin.shop.fields.Part;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,27 +15,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The page on which a case is designed. */
-public final class DesignPage {
-
-  /** A field as it stands on the page. @param trouble what is wrong with it, in sentences */
-  public record Box(Field.Shown shown, String value, Optional<String> trouble) {}
-
-  /**
-   * What was typed and not taken.
-   *
-   * @param trouble why, in sentences; nothing where only what stands beside it was wrong
-   */
-  record Typed(String words, Optional<String> trouble) {
-
-    static Typed wrong(String words, String rule, String remedy) {
-      return new Typed(words, Optional.of(sentences(rule, remedy)));
-    }
-
-    static String sentences(String rule, String remedy) {
-      String end = remedy.endsWith("?") ? "" : ".";
-      return capital(rule) + ". " + capital(remedy) + end;
-    }
-  }
+public final class DesignPage implements FieldPage {
 
   /** What stands under a bay. @param seldom what few look for */
   public record Column(int bay, List<Box> boxes, List<Box> seldom) {
@@ -57,7 +38,7 @@ public final class DesignPage {
   private final Drawer open;
   private final String token;
   private final String notice;
-  private final Map<String, Typed> typed;
+  private final Typing typing;
   private final Optional<Board> board;
   private final List<Part> parts;
   private final List<Column> columns;
@@ -65,16 +46,16 @@ public final class DesignPage {
   /**
    * @param token that its forms show
    * @param notice what happened last; empty when the page is opened
-   * @param typed what was typed and not taken, by the id of the field
+   * @param typing what was typed and not taken
    */
-  DesignPage(State state, String token, View view, String notice, Map<String, Typed> typed) {
+  DesignPage(State state, String token, View view, String notice, Typing typing) {
     this.token = token;
     this.state = state;
     this.order = state.order(view.caseName());
     this.at = new AtCase(state, order);
     this.open = view.open();
     this.notice = notice;
-    this.typed = Map.copyOf(typed);
+    this.typing = typing;
     this.board = Board.of(state, order);
     this.parts = open.parts(at);
     this.columns = columns(new BayFields(at));
@@ -87,14 +68,17 @@ public final class DesignPage {
         .findFirst();
   }
 
+  @Override
   public String base() {
     return "/jobs/" + state.revision().document().value();
   }
 
+  @Override
   public String seen() {
     return state.revision().id().value();
   }
 
+  @Override
   public String token() {
     return token;
   }
@@ -176,20 +160,33 @@ public final class DesignPage {
     return all.stream().map(f -> box(f.shown())).toList();
   }
 
+  @Override
+  public Map<String, String> along() {
+    Map<String, String> along = new LinkedHashMap<>();
+    along.put("case", caseName());
+    along.put("open", open.name());
+    return along;
+  }
+
+  /** The parts that changed come by themselves. */
+  @Override
+  public String swap() {
+    return "none";
+  }
+
+  @Override
   public Box box(Field.Shown shown) {
-    Optional<Typed> was = Optional.ofNullable(typed.get(shown.id()));
-    return new Box(
-        shown, was.map(Typed::words).orElse(shown.written()), was.flatMap(Typed::trouble));
+    return typing.box(shown);
   }
 
-  /** What is wrong with a group that was to be begun; nothing that its blanks do not say. */
+  @Override
   public Optional<String> trouble(Part.Begin begin) {
-    return Optional.ofNullable(typed.get(begin.id())).flatMap(Typed::trouble);
+    return typing.trouble(begin);
   }
 
-  /** Whether somebody is about to begin it. */
+  @Override
   public boolean isBegun(Part.Begin begin) {
-    return typed.containsKey(begin.id());
+    return typing.isBegun(begin);
   }
 
   /** Every field of the page. */

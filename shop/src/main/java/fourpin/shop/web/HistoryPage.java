@@ -1,6 +1,7 @@
 package fourpin.shop.web;
 
 import fourpin.shop.store.Revision;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -34,6 +35,11 @@ public record HistoryPage(
     variants = List.copyOf(variants);
   }
 
+  /** A moment, for people; scripts show it in their own zone where there is one beside it. */
+  static String shown(Instant moment) {
+    return SHOWN.format(moment.atOffset(ZoneOffset.UTC));
+  }
+
   /**
    * One state of the job.
    *
@@ -55,7 +61,7 @@ public record HistoryPage(
           revision.id().value(),
           revision.number(),
           revision.when().toString(),
-          SHOWN.format(revision.when().atOffset(ZoneOffset.UTC)),
+          shown(revision.when()),
           revision.by(),
           revision.why(),
           kind(revision.kind()),

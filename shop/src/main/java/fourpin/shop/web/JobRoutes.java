@@ -3,8 +3,6 @@ package fourpin.shop.web;
 import fourpin.casework.BuiltCase;
 import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
-import fourpin.sheets.packet.Packet;
-import fourpin.sheets.packet.PdfPacket;
 import fourpin.sheets.solid.Solid;
 import fourpin.shop.packet.Glb;
 import fourpin.shop.web.guard.GuardHandler;
@@ -42,7 +40,6 @@ final class JobRoutes {
     routes.get("/jobs/{id}/working", this::working);
     routes.get("/jobs/{id}/job.yaml", this::file);
     routes.post("/jobs/{id}/file", this::replace);
-    routes.get("/jobs/{id}/packet.pdf", this::packet);
     routes.get("/jobs/{id}/solid.glb", this::solid);
   }
 
@@ -132,7 +129,7 @@ final class JobRoutes {
   private void design(Context http) {
     DesignPage page =
         new DesignPage(
-            new Asked(http, desk).newest(), pages.token(http), View.of(http), "", Map.of());
+            new Asked(http, desk).newest(), pages.token(http), View.of(http), "", Typing.NOTHING);
     pages.show(http, "design", Map.of("page", page));
   }
 
@@ -168,12 +165,6 @@ final class JobRoutes {
       case Answer other ->
           http.redirect("/jobs/" + new Asked(http, desk).id().value(), HttpStatus.SEE_OTHER);
     }
-  }
-
-  private void packet(Context http) {
-    http.contentType("application/pdf")
-        .header("Content-Disposition", "inline; filename=\"packet.pdf\"")
-        .result(PdfPacket.write(Packet.compose(new Asked(http, desk).newest().plan())));
   }
 
   private void solid(Context http) {

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
  * @param scope whether the page has the same fields as before
  * @param boxes those fields that look different now, where it has
  */
-public record Parts(Scope scope, List<DesignPage.Box> boxes) {
+public record Parts(Scope scope, List<FieldPage.Box> boxes) {
 
   /** Whether fields came or went. */
   public enum Scope {
@@ -30,9 +30,9 @@ public record Parts(Scope scope, List<DesignPage.Box> boxes) {
    * @param touched the field that was written in; it is shown anew in any case
    */
   static Parts between(DesignPage before, DesignPage now, String touched) {
-    Map<String, DesignPage.Box> former =
+    Map<String, FieldPage.Box> former =
         before.allBoxes().stream().collect(Collectors.toMap(b -> b.shown().id(), b -> b));
-    List<DesignPage.Box> boxes = now.allBoxes();
+    List<FieldPage.Box> boxes = now.allBoxes();
     boolean same =
         before.outline().equals(now.outline())
             && former.size() == boxes.size()

@@ -1,6 +1,6 @@
 package fourpin.shop.web;
 
-import fourpin.shop.store.Store;
+import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.guard.Guard;
 import fourpin.shop.web.guard.GuardHandler;
 import fourpin.shop.web.guard.Limits;
@@ -37,11 +37,11 @@ public final class WebServer implements AutoCloseable {
    * @param port 0 for any that is free
    * @throws io.javalin.util.JavalinBindException if the port is taken
    */
-  public static WebServer start(Store store, Reach reach, int port) {
+  public static WebServer start(SqlStore store, Reach reach, int port) {
     return start(store, reach, port, Limits.STANDARD);
   }
 
-  static WebServer start(Store store, Reach reach, int port, Limits limits) {
+  static WebServer start(SqlStore store, Reach reach, int port, Limits limits) {
     InstantSource clock = InstantSource.system();
     Guard guard = new Guard(reach, limits, store.devices(), clock);
     Pages pages = new Pages(guard);
@@ -56,6 +56,10 @@ public final class WebServer implements AutoCloseable {
                   config.routes.get(Guard.ASSETS + "{name}", assets::serve);
                   new JobRoutes(desk, pages).add(config.routes);
                   new ChangeRoutes(desk, pages).add(config.routes);
+                  new ShopRoutes(new ShopDesk(store.documents()), store.rack(), pages)
+                      .add(config.routes);
+                  new BackupRoutes(store, pages).add(config.routes);
+                  new PacketRoutes(desk, pages).add(config.routes);
                   new HistoryRoutes(desk, store.documents(), pages).add(config.routes);
                   new BenchRoutes(desk, store.ticks(), pages).add(config.routes);
                   new DeviceRoutes(store.devices(), guard, pages, clock).add(config.routes);
@@ -69,8 +73,9 @@ public final class WebServer implements AutoCloseable {
   private static void limit(JavalinConfig config, Guard guard) {
     long file = guard.limits().fileBytes();
     config.startup.showJavalinBanner = false;
-    config.jetty.multipartConfig.maxTotalRequestSize(file, SizeUnit.BYTES);
-    config.jetty.multipartConfig.maxFileSize(file, SizeUnit.BYTES);
+    long largest = guard.limits().backupBytes();
+    config.jetty.multipartConfig.maxTotalRequestSize(largest, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxFileSize(largest, SizeUnit.BYTES);
     config.jetty.multipartConfig.maxInMemoryFileSize((int) file, SizeUnit.BYTES);
     config.jetty.threadPool = new QueuedThreadPool(MOST_THREADS);
     new GuardHandler(guard).limit(config);

@@ -1,10 +1,10 @@
 package fourpin.shop.web;
 
 import fourpin.shop.store.DataPlace;
-import fourpin.shop.store.Store;
 import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.guard.Limits;
 import fourpin.shop.web.guard.Reach;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -27,6 +27,7 @@ final class Caller implements AutoCloseable {
       new Limits(
           Limits.STANDARD.formBytes(),
           Limits.STANDARD.fileBytes(),
+          Limits.STANDARD.backupBytes(),
           Limits.STANDARD.addressChars(),
           1_000_000,
           1_000_000,
@@ -36,12 +37,12 @@ final class Caller implements AutoCloseable {
 
   private static final String BOUNDARY = "----a-part";
 
-  private final Store store;
+  private final SqlStore store;
   private final WebServer server;
   private final HttpClient client =
       HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
-  private Caller(Store store) {
+  private Caller(SqlStore store) {
     this.store = store;
     this.server = WebServer.start(store, Reach.loopback(), 0, OFTEN);
   }
@@ -75,6 +76,14 @@ final class Caller implements AutoCloseable {
     return send(request(path));
   }
 
+  byte[] bytes(String path) {
+    try {
+      return client.send(request(path).build(), HttpResponse.BodyHandlers.ofByteArray()).body();
+    } catch (IOException | InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
   /** What our pages put into their forms. */
   String token() {
     return first(get("/new").body(), "name=\"token\" value=\"([^\"]*)\"");
@@ -102,27 +111,33 @@ final class Caller implements AutoCloseable {
   }
 
   HttpResponse<String> upload(String path, String text, String... form) {
-    StringBuilder body = new StringBuilder();
-    body.append(part("name=\"token\"", token()));
+    return upload(path, text.getBytes(StandardCharsets.UTF_8), form);
+  }
+
+  HttpResponse<String> upload(String path, byte[] file, String... form) {
+    StringBuilder before = new StringBuilder();
+    before.append(part("name=\"token\"", token()));
     for (int i = 0; i < form.length; i += 2) {
-      body.append(part("name=\"" + form[i] + "\"", form[i + 1]));
+      before.append(part("name=\"" + form[i] + "\"", form[i + 1]));
     }
-    body.append(part("name=\"file\"; filename=\"job.yaml\"", text));
+    before.append(head("name=\"file\"; filename=\"a-file\""));
+    ByteArrayOutputStream body = new ByteArrayOutputStream();
+    body.writeBytes(before.toString().getBytes(StandardCharsets.UTF_8));
+    body.writeBytes(file);
+    body.writeBytes(("\r\n--" + BOUNDARY + "--\r\n").getBytes(StandardCharsets.UTF_8));
     return send(
         request(path)
             .header("Origin", origin())
             .header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
-            .POST(HttpRequest.BodyPublishers.ofString(body + "--" + BOUNDARY + "--\r\n")));
+            .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
   }
 
   private static String part(String head, String text) {
-    return "--"
-        + BOUNDARY
-        + "\r\nContent-Disposition: form-data; "
-        + head
-        + "\r\n\r\n"
-        + text
-        + "\r\n";
+    return head(head) + text + "\r\n";
+  }
+
+  private static String head(String head) {
+    return "--" + BOUNDARY + "\r\nContent-Disposition: form-data; " + head + "\r\n\r\n";
   }
 
   /** Brings a job in. @return the address of its page */

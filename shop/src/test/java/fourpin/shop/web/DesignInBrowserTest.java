@@ -89,7 +89,8 @@ class DesignInBrowserTest {
     assertThat(browser.has("#board svg .handle")).isTrue();
     assertThat(browser.text("#sheets")).contains("Cut list");
     assertThat(browser.all("#sheets table tbody tr")).hasSizeGreaterThan(10);
-    browser.press("Packet for the bench");
+    browser.press("Packet");
+    browser.press("Sheets for the bench");
     try (PDDocument packet = Loader.loadPDF(browser.downloaded("packet.pdf"))) {
       assertThat(packet.getNumberOfPages()).isGreaterThan(5);
       assertThat(packet.getDocumentInformation().getTitle()).contains("Stove wall");

@@ -1,5 +1,6 @@
 package fourpin.shop.store.backup;
 
+import fourpin.shop.store.Revision;
 import fourpin.shop.store.StoreException;
 import fourpin.shop.store.sql.Intake;
 import fourpin.shop.store.sql.RevisionRow;
@@ -11,8 +12,11 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Consumer;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -56,6 +60,39 @@ public final class BackupReader implements AutoCloseable {
     } catch (ZipException | EOFException e) {
       throw new BackupException("it is damaged, or not a backup; use another", e);
     }
+  }
+
+  /**
+   * Tells what a backup holds, after every byte of it was checked.
+   *
+   * @throws BackupException if the file is damaged, not a backup, or of a newer version
+   * @throws IOException if the file cannot be read
+   */
+  public static Contents look(Path file) throws IOException {
+    try (BackupReader reader = new BackupReader(new ZipFile(file.toFile()))) {
+      reader.check();
+      return reader.contents();
+    } catch (ZipException | EOFException e) {
+      throw new BackupException("it is damaged, or not a backup; use another", e);
+    }
+  }
+
+  private Contents contents() {
+    List<Revision> revisions = new ArrayList<>();
+    lines(
+        Names.REVISIONS,
+        Lines.OfRevision.class,
+        line -> revisions.add(line.row(Optional.empty()).revision()));
+    return new Contents(
+        Contents.documents(revisions.stream()),
+        count(Names.RACK, Lines.OfPiece.class),
+        count(Names.TICKS, Lines.OfTick.class));
+  }
+
+  private long count(String name, Class<?> type) {
+    LongAdder count = new LongAdder();
+    lines(name, type, _ -> count.increment());
+    return count.sum();
   }
 
   private void check() throws IOException {

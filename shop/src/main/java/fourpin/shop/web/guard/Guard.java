@@ -17,6 +17,9 @@ public final class Guard {
   /** Where a device is paired. */
   public static final String PAIR = "/pair";
 
+  /** Where a whole backup is brought to, by who sits at the machine that serves. */
+  public static final String BACKUP = "/backup/look";
+
   /** What every page shows itself with: scripts, styles, fonts. */
   public static final String ASSETS = "/own/";
 
@@ -203,7 +206,12 @@ public final class Guard {
     if (!TYPES.contains(type)) {
       return refuseIf(true, 415, "A change is a form.");
     }
-    return wrongLength(asked, type.equals(FILE_TYPE) ? limits.fileBytes() : limits.formBytes());
+    return wrongLength(asked, type.equals(FILE_TYPE) ? mostOfFile(asked) : limits.formBytes());
+  }
+
+  private long mostOfFile(Asked asked) {
+    boolean backup = asked.path().equals(BACKUP) && visitor(asked) instanceof Visitor.Host;
+    return backup ? limits.backupBytes() : limits.fileBytes();
   }
 
   private static Optional<Ruling> wrongLength(Asked asked, long most) {

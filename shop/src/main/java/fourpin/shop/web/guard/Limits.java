@@ -8,6 +8,7 @@ import java.time.Duration;
  *
  * @param formBytes of a form without a file
  * @param fileBytes of a form with a job file
+ * @param backupBytes of a form with a backup, from the machine that serves
  * @param addressChars of a path, and of what follows the question mark
  * @param requestsPerMinute from one address, over time
  * @param requestsAtOnce from one address, after a pause
@@ -18,6 +19,7 @@ import java.time.Duration;
 public record Limits(
     long formBytes,
     long fileBytes,
+    long backupBytes,
     int addressChars,
     int requestsPerMinute,
     int requestsAtOnce,
@@ -30,6 +32,7 @@ public record Limits(
       new Limits(
           1 << 16,
           (1 << 20) + (1 << 16),
+          1L << 30,
           2_000,
           600,
           300,

@@ -1,0 +1,106 @@
+package fourpin.shop.web;
+
+import fourpin.sheets.packet.Packet;
+import fourpin.sheets.packet.PdfPacket;
+import fourpin.shop.fields.Target;
+import fourpin.shop.packet.PacketFile;
+import fourpin.shop.packet.PlanFiles;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+
+/** The packet of a job, as paper and as files. */
+final class PacketRoutes {
+
+  /** Not that of the clock: the same plan gives the same bytes. */
+  private static final LocalDateTime WRITTEN = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  private final Desk desk;
+  private final Pages pages;
+
+  PacketRoutes(Desk desk, Pages pages) {
+    this.desk = desk;
+    this.pages = pages;
+  }
+
+  void add(RoutesConfig routes) {
+    routes.get("/jobs/{id}/packet", http -> show(http, newest(http)));
+    routes.get("/jobs/{id}/packet.pdf", this::pdf);
+    routes.get("/jobs/{id}/packet.zip", this::zip);
+    routes.post("/jobs/{id}/print", this::print);
+  }
+
+  private State newest(Context http) {
+    return new Asked(http, desk).newest();
+  }
+
+  private void show(Context http, State state) {
+    pages.show(http, "packet", Map.of("page", PacketPage.of(state, pages.token(http))));
+  }
+
+  private void pdf(Context http) {
+    http.contentType("application/pdf")
+        .header("Content-Disposition", "inline; filename=\"packet.pdf\"")
+        .result(PdfPacket.write(Packet.compose(newest(http).plan())));
+  }
+
+  private void zip(Context http) {
+    http.contentType("application/zip")
+        .header("Content-Disposition", "attachment; filename=\"packet.zip\"")
+        .result(zipped(PlanFiles.of(newest(http).plan())));
+  }
+
+  private static byte[] zipped(List<PacketFile> files) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+      for (PacketFile file : files) {
+        ZipEntry entry = new ZipEntry(file.name());
+        entry.setTimeLocal(WRITTEN);
+        zip.putNextEntry(entry);
+        file.content().writeTo(zip);
+        zip.closeEntry();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private void print(Context http) {
+    Asked asked = new Asked(http, desk);
+    State seen = asked.seen();
+    PacketPage.Switch wanted =
+        PacketPage.switches(seen.job())
+            .filter(s -> s.key().equals(asked.form("key")) && s.value().equals(asked.form("value")))
+            .findFirst()
+            .orElseThrow(NotFoundResponse::new);
+    Answer answer =
+        desk.change(
+            asked.id(),
+            Target.edits(List.of(wanted.target()), seen.text()),
+            asked.by(),
+            "Printed: " + wanted.words());
+    if (answer instanceof Answer.Saved || answer instanceof Answer.Same) {
+      http.redirect("/jobs/" + asked.id().value() + "/packet", HttpStatus.SEE_OTHER);
+    } else {
+      http.status(HttpStatus.CONFLICT);
+      pages.show(
+          http,
+          "trouble",
+          Map.of(
+              "title",
+              "Nothing was changed",
+              "lines",
+              List.of("Somebody has changed how this job is printed since you looked.")));
+    }
+  }
+}

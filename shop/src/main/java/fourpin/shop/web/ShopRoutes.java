@@ -1,0 +1,252 @@
+package fourpin.shop.web;
+
+import fourpin.measure.Reading;
+import fourpin.shop.edit.JobText;
+import fourpin.shop.edit.Value;
+import fourpin.shop.fields.Complaints;
+import fourpin.shop.fields.Field;
+import fourpin.shop.fields.Part;
+import fourpin.shop.fields.Target;
+import fourpin.shop.store.Piece;
+import fourpin.shop.store.Rack;
+import fourpin.shop.store.Racked;
+import fourpin.shop.web.guard.GuardHandler;
+import fourpin.shop.yaml.Problem;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/** What browsers can see and change of what the shop keeps for all its jobs. */
+final class ShopRoutes {
+
+  private final ShopDesk desk;
+  private final Rack rack;
+  private final Pages pages;
+
+  ShopRoutes(ShopDesk desk, Rack rack, Pages pages) {
+    this.desk = desk;
+    this.rack = rack;
+    this.pages = pages;
+  }
+
+  void add(RoutesConfig routes) {
+    routes.get("/shop", http -> show(http, "", Typing.NOTHING));
+    routes.get("/shop/shop.yaml", this::file);
+    routes.post("/shop/first", this::first);
+    routes.post("/shop/put", this::put);
+    routes.post("/shop/begin", this::begin);
+    routes.post("/shop/leave", this::leave);
+    routes.post("/shop/rack", this::add);
+    routes.post("/shop/rack/{piece}", this::change);
+    routes.post("/shop/rack/{piece}/out", this::takeOut);
+  }
+
+  private static String form(Context http, String name) {
+    return Objects.requireNonNullElse(http.formParam(name), "");
+  }
+
+  private static String by(Context http) {
+    return GuardHandler.visitor(http).name();
+  }
+
+  private static ShopPage.Shelf open(Context http) {
+    String asked = Objects.requireNonNullElse(http.queryParam("open"), "");
+    return ShopPage.Shelf.named(asked.isEmpty() ? form(http, "open") : asked);
+  }
+
+  private void show(Context http, String notice, Typing typing) {
+    pages.show(
+        http,
+        "shop",
+        Map.of(
+            "page",
+            new ShopPage(
+                desk.newest(), rack.all(), open(http), pages.token(http), notice, typing)));
+  }
+
+  private void file(Context http) {
+    http.contentType("application/yaml; charset=utf-8")
+        .header("Content-Disposition", "attachment; filename=\"shop.yaml\"")
+        .result(desk.newest().orElseThrow(NotFoundResponse::new).text().text());
+  }
+
+  // The file
+
+  private void first(Context http) {
+    Map<String, Value> shop = new LinkedHashMap<>();
+    shop.put("shop", Value.of(form(http, "name").strip()));
+    shop.put("unit", Value.of(form(http, "unit")));
+    String text = JobText.written("What the shop keeps for all its jobs.", Value.group(shop));
+    answer(http, desk.put(text, "", by(http), "begun"), "The shop is begun.");
+  }
+
+  private ShopDesk.Kept seen(Context http) {
+    return desk.seen(form(http, "seen")).orElseThrow(NotFoundResponse::new);
+  }
+
+  private void put(Context http) {
+    ShopDesk.Kept seen = seen(http);
+    String typed = form(http, "value");
+    Field field =
+        ShopPage.part(seen.text(), open(http))
+            .field(form(http, "field"))
+            .orElseThrow(NotFoundResponse::new);
+    List<Target> targets =
+        typed.strip().equals(field.shown().written()) ? List.of() : field.targets().apply(typed);
+    ShopDesk.Outcome outcome = change(http, seen, targets, field.shown().label() + " " + typed);
+    if (outcome instanceof ShopDesk.Outcome.Wrong(List<Problem> problems)) {
+      wrong(http, "Nothing was changed; see there.", at(field, typed, problems));
+    } else {
+      answer(http, outcome, field.shown().label() + " is changed.");
+    }
+  }
+
+  private static Typing at(Field field, String typed, List<Problem> problems) {
+    Problem first =
+        problems.stream()
+            .filter(p -> Complaints.isAbout(p, field.at()))
+            .findFirst()
+            .orElse(problems.getFirst());
+    return new Typing(
+        Map.of(field.shown().id(), Typing.Typed.wrong(typed, first.rule(), first.remedy())));
+  }
+
+  private ShopDesk.Outcome change(
+      Context http, ShopDesk.Kept seen, List<Target> targets, String why) {
+    return targets.isEmpty()
+        ? new ShopDesk.Outcome.Done()
+        : desk.change(Target.edits(targets, seen.text()), by(http), why);
+  }
+
+  private void begin(Context http) {
+    ShopDesk.Kept seen = seen(http);
+    Part.Begin begin =
+        ShopPage.part(seen.text(), open(http))
+            .begin(form(http, "part"))
+            .orElseThrow(NotFoundResponse::new);
+    Begun begun = Begun.of(begin, key -> form(http, key));
+    if (!begun.missing().all().isEmpty()) {
+      wrong(http, begin.title() + ": not yet; see there.", begun.missing());
+      return;
+    }
+    switch (begin.targets().apply(begun.words())) {
+      case Reading.Bad<List<Target>>(String rule, String remedy) ->
+          wrong(http, begin.title() + ": not yet; see there.", begun.wrong(rule, remedy));
+      case Reading.Good<List<Target>>(List<Target> targets) -> {
+        ShopDesk.Outcome outcome = change(http, seen, targets, begin.title());
+        if (outcome instanceof ShopDesk.Outcome.Wrong(List<Problem> problems)) {
+          wrong(http, begin.title() + ": not yet; see there.", begun.wrong(problems));
+        } else {
+          answer(http, outcome, begin.title() + ": done.");
+        }
+      }
+    }
+  }
+
+  private void leave(Context http) {
+    ShopDesk.Kept seen = seen(http);
+    Part part =
+        ShopPage.part(seen.text(), open(http))
+            .part(form(http, "part"))
+            .orElseThrow(NotFoundResponse::new);
+    String why = part.title() + " left out";
+    answer(http, change(http, seen, part.leave().stream().toList(), why), why + ".");
+  }
+
+  private void answer(Context http, ShopDesk.Outcome outcome, String done) {
+    switch (outcome) {
+      case ShopDesk.Outcome.Done() -> show(http, done, Typing.NOTHING);
+      case ShopDesk.Outcome.Refused(String reason) -> {
+        http.status(HttpStatus.CONFLICT);
+        show(http, reason, Typing.NOTHING);
+      }
+      case ShopDesk.Outcome.Wrong(List<Problem> problems) ->
+          wrong(
+              http,
+              "Nothing was changed: "
+                  + problems.getFirst().thing()
+                  + ": "
+                  + problems.getFirst().rule()
+                  + ".",
+              Typing.NOTHING);
+    }
+  }
+
+  private void wrong(Context http, String notice, Typing typing) {
+    http.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    show(http, notice, typing);
+  }
+
+  // The rack
+
+  private void add(Context http) {
+    switch (RackFields.read(ShopPage.unit(desk.newest()), key -> form(http, "rack_" + key))) {
+      case RackFields.Outcome.Good(Piece piece) -> {
+        rack.add(piece);
+        show(http, piece.material() + " is on the rack.", Typing.NOTHING);
+      }
+      case RackFields.Outcome.Wrong(Typing typing) ->
+          wrong(http, "It is not on the rack yet; see there.", typing);
+    }
+  }
+
+  /** The piece as the page showed it; nothing where it is another by now. */
+  private Optional<Racked> seenPiece(Context http) {
+    return rack.all().stream()
+        .filter(r -> r.id().equals(http.pathParam("piece")))
+        .filter(r -> Long.toString(r.version()).equals(form(http, "version")))
+        .findFirst();
+  }
+
+  private void change(Context http) {
+    Optional<Racked> seen = seenPiece(http);
+    if (seen.isEmpty()) {
+      overtaken(http);
+      return;
+    }
+    switch (RackFields.count(form(http, "count").strip())) {
+      case Reading.Bad<Integer>(String rule, String remedy) ->
+          wrong(http, "Nothing was changed. " + Typing.sentences(rule, remedy), Typing.NOTHING);
+      case Reading.Good<Integer>(Integer count) ->
+          made(http, rack.change(seen.get(), counted(seen.get().piece(), count)), "It is counted.");
+    }
+  }
+
+  private static Piece counted(Piece piece, int count) {
+    return new Piece(
+        piece.material(),
+        piece.form(),
+        piece.thickness(),
+        piece.length(),
+        piece.width(),
+        count,
+        piece.price(),
+        piece.note());
+  }
+
+  private void takeOut(Context http) {
+    seenPiece(http)
+        .ifPresentOrElse(
+            seen -> made(http, rack.remove(seen), seen.piece().material() + " is taken out."),
+            () -> overtaken(http));
+  }
+
+  private void made(Context http, Rack.Change change, String done) {
+    if (change instanceof Rack.Change.Made) {
+      show(http, done, Typing.NOTHING);
+    } else {
+      overtaken(http);
+    }
+  }
+
+  private void overtaken(Context http) {
+    http.status(HttpStatus.CONFLICT);
+    show(http, "Somebody has changed that piece since you looked; look anew.", Typing.NOTHING);
+  }
+}

@@ -1,0 +1,103 @@
+package fourpin.shop.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Backup and restore in the browser. */
+class BackupPagesTest {
+
+  @TempDir Path folder;
+
+  private static String readingRoom() throws IOException {
+    return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
+  }
+
+  private static void title(Caller caller, String job, String title) {
+    caller.post(
+        job + "/put",
+        "seen",
+        caller.seen(job),
+        "case",
+        "",
+        "open",
+        "JOB",
+        "field",
+        "job_title",
+        "value",
+        title);
+  }
+
+  private static String row(String page, String name) {
+    return Caller.first(page, "(?s)<th scope=\"row\">" + name + "</th>(.*?)</tr>");
+  }
+
+  @Test
+  void aBackupShowsWhatItWouldReplaceAndThenPutsEverythingBack() throws IOException {
+    try (Caller caller = Caller.at(folder)) {
+      String kept = caller.bring(readingRoom());
+      String changed = caller.bring(readingRoom());
+      title(caller, changed, "Before");
+      title(caller, kept, "Kept");
+      byte[] backup = caller.bytes("/backup.zip");
+      title(caller, changed, "After");
+      String added = caller.bring(readingRoom());
+      title(caller, added, "Added");
+
+      String preview = caller.upload("/backup/look", backup).body();
+      assertThat(row(preview, "Kept")).contains("2 changes", "stays as it is");
+      assertThat(row(preview, "Before")).contains("3 changes", "2 changes", "is replaced");
+      assertThat(row(preview, "Added")).contains("goes, with all its changes", "not there");
+      assertThat(caller.file(changed)).contains("title: After");
+
+      String upload = Caller.first(preview, "name=\"upload\" value=\"([^\"]*)\"");
+      HttpResponse<String> done = caller.submit("/backup/restore", "upload", upload);
+      assertThat(done.body()).contains("The shop keeps now what the backup holds.");
+      assertThat(caller.file(changed)).contains("title: Before");
+      assertThat(caller.get(added).statusCode()).isEqualTo(404);
+      assertThat(caller.bytes("/backup.zip")).isEqualTo(backup);
+      assertThat(caller.submit("/backup/restore", "upload", upload).statusCode()).isEqualTo(422);
+    }
+  }
+
+  @Test
+  void aDamagedBackupIsRefusedBeforeAnythingIsShown() throws IOException {
+    try (Caller caller = Caller.at(folder)) {
+      String job = caller.bring(readingRoom());
+      byte[] backup = caller.bytes("/backup.zip");
+      backup[backup.length / 2] ^= 1;
+      HttpResponse<String> answer = caller.upload("/backup/look", backup);
+      assertThat(answer.statusCode()).isEqualTo(422);
+      assertThat(answer.body()).contains("cannot be used", "Nothing was changed.");
+      assertThat(answer.body()).doesNotContain("name=\"upload\"");
+      assertThat(caller.file(job)).isEqualTo(readingRoom());
+    }
+  }
+
+  @Test
+  void whatIsNoBackupIsSaidToBeNone() {
+    try (Caller caller = Caller.at(folder)) {
+      HttpResponse<String> answer =
+          caller.upload("/backup/look", "no zip".getBytes(StandardCharsets.UTF_8));
+      assertThat(answer.statusCode()).isEqualTo(422);
+      assertThat(answer.body()).contains("it is damaged, or not a backup");
+    }
+  }
+
+  /** Larger than any job file may be. */
+  @Test
+  void aBackupMayBeLargerThanAJob() {
+    try (Caller caller = Caller.at(folder)) {
+      byte[] filled = new byte[3 << 20];
+      HttpResponse<String> answer = caller.upload("/backup/look", filled);
+      assertThat(answer.statusCode()).isEqualTo(422);
+      assertThat(caller.upload("/jobs", filled).statusCode()).isEqualTo(413);
+    }
+  }
+}
