@@ -10,6 +10,7 @@ import fourpin.casework.Box;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.Bay;
 import fourpin.job.Setting;
@@ -329,6 +330,11 @@ final class BayBorer {
               "set clear-below and clear-above to %s and pitch to %s",
               reporter.text(zone), reporter.text(pitch)),
           "more holes; openings of about " + reporter.text(room),
+          new Stated.OfSettings(
+              List.of(
+                  new Stated.OfSetting(Setting.CLEAR_BELOW, reporter.text(zone)),
+                  new Stated.OfSetting(Setting.CLEAR_ABOVE, reporter.text(zone)),
+                  new Stated.OfSetting(Setting.PITCH, reporter.text(pitch)))),
           o -> o.with(closer(o.settings(), zone, pitch)));
     }
     return cures.list();

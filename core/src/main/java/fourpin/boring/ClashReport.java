@@ -7,8 +7,10 @@ import fourpin.casework.Axis;
 import fourpin.casework.Box;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
+import fourpin.casework.Finding.Moved;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.Bay;
 import fourpin.job.Setting;
@@ -148,6 +150,7 @@ final class ClashReport {
     cures.stated(
         Reporter.say("state rows-back: %s for %s", reporter.text(stagger), everySecondBay()),
         "the rows of neighbouring bays no longer stand in line; levels stay the same",
+        new Stated.EverySecondBay(Moved.ROWS_BACK, stagger),
         Cures.bays(b -> true, b -> b.moved(Length.ZERO, b.levelsUp()))
                 .andThen(Cures.bays(ClashReport::isSecond, b -> b.moved(stagger, b.levelsUp())))
             ::apply);
@@ -183,6 +186,7 @@ final class ClashReport {
         Reporter.say(
             "state levels-up: %s, half a pitch, for %s", reporter.text(half), everySecondBay()),
         "shelves of neighbouring bays no longer line up",
+        new Stated.EverySecondBay(Moved.LEVELS_UP, half),
         Cures.bays(b -> true, b -> b.moved(b.rowsBack(), Length.ZERO))
                 .andThen(Cures.bays(ClashReport::isSecond, b -> b.moved(b.rowsBack(), half)))
             ::apply);

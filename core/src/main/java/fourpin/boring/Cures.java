@@ -61,6 +61,11 @@ final class Cures {
     return tried(new Remedy(what, cost), change);
   }
 
+  /** In the job file, by a change that it can be told. */
+  Cures stated(String what, String cost, Stated stated, UnaryOperator<CaseOrder> change) {
+    return tried(new Remedy(what, cost, Optional.of(stated)), change);
+  }
+
   private Cures tried(Remedy remedy, UnaryOperator<CaseOrder> change) {
     if (reporter.trials().cures(kind, part, reach, change)) {
       list.add(remedy);

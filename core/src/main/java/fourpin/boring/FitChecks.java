@@ -8,6 +8,7 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
@@ -20,6 +21,7 @@ import fourpin.measure.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Whether supports, holes and shelves of one bay fit each other. */
 final class FitChecks {
@@ -135,6 +137,11 @@ final class FitChecks {
                 : Reporter.say(
                     "set %s and %s to %s", first.key(), last.key(), reporter.text(halfWay)),
             "supports show nearer to the front",
+            new Stated.OfSettings(
+                Stream.of(first, last)
+                    .distinct()
+                    .map(s -> new Stated.OfSetting(s, reporter.text(halfWay)))
+                    .toList()),
             o -> o.with(o.settings().with(first, both).with(last, both)))
         .stated(
             Reporter.say(
@@ -207,6 +214,7 @@ final class FitChecks {
             .stated(
                 "set hole-allowance to 0: bore " + reporter.text(pin) + ", as wide as the pin",
                 "another bit",
+                new Stated.OfSetting(Setting.HOLE_ALLOWANCE, "0"),
                 o -> o.with(o.settings().with(Setting.HOLE_ALLOWANCE, AS_WIDE)))
             .byHand(
                 "test in scrap of the same stock with the actual pin, finish on",

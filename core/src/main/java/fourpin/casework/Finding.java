@@ -1,7 +1,9 @@
 package fourpin.casework;
 
+import fourpin.job.Edging;
 import fourpin.job.Setting;
 import fourpin.measure.Figure;
+import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,11 +58,41 @@ public record Finding(
   public sealed interface Stated {
 
     /**
+     * A setting of the case.
+     *
      * @param value as in a job file
      */
     record OfSetting(Setting setting, String value) implements Stated {}
 
-    /** A partition in the middle of the bay of the part that the finding is about. */
-    record Partition() implements Stated {}
+    /** Several settings of the case at once. */
+    record OfSettings(List<OfSetting> all) implements Stated {
+      public OfSettings {
+        all = List.copyOf(all);
+      }
+    }
+
+    /**
+     * Partitions in the bay of the part that the finding is about, spread evenly.
+     *
+     * @param count at least 1
+     */
+    record Partitions(int count) implements Stated {}
+
+    /**
+     * What the adjustable shelves are made of, where the shelf that the finding is about is stated.
+     *
+     * @param material nothing where it stays
+     * @param strip nothing where the edging stays
+     */
+    record ShelvesOf(Optional<String> material, Optional<Edging> strip) implements Stated {}
+
+    /** How far rows stand back, or holes up, in every second bay; in the others not at all. */
+    record EverySecondBay(Moved moved, Length by) implements Stated {}
+  }
+
+  /** What is moved in a bay, so that it does not meet what stands in the next. */
+  public enum Moved {
+    ROWS_BACK,
+    LEVELS_UP
   }
 }

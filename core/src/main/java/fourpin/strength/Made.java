@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.job.Edging;
 import fourpin.job.Material;
 import fourpin.job.Material.Kind;
 import fourpin.measure.Length;
@@ -28,23 +29,28 @@ record Made(Material panel, Section section, List<Piece> pieces) {
 
   /** Which edges have a strip. */
   enum Stripped {
-    FRONT("the front edge", 1),
-    FRONT_AND_BACK("the front edge and one to the back edge", 2);
+    FRONT("the front edge", List.of(Edging.Edge.FRONT)),
+    FRONT_AND_BACK(
+        "the front edge and one to the back edge", List.of(Edging.Edge.FRONT, Edging.Edge.BACK));
 
     private final String words;
-    private final int count;
+    private final List<Edging.Edge> edges;
 
-    Stripped(String words, int count) {
+    Stripped(String words, List<Edging.Edge> edges) {
       this.words = words;
-      this.count = count;
+      this.edges = edges;
     }
 
     String words() {
       return words;
     }
 
+    List<Edging.Edge> edges() {
+      return edges;
+    }
+
     int count() {
-      return count;
+      return edges.size();
     }
   }
 

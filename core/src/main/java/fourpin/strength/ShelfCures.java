@@ -5,6 +5,7 @@ import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.CaseOrder;
+import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Material.Kind;
@@ -111,7 +112,10 @@ final class ShelfCures {
             + job.style().text(thick.thickness())
             + gluedUp(thick)
             + byHand();
-    return cure(what, Made.plain(thick, depth(), Layers.ONE));
+    return cure(
+        what,
+        Made.plain(thick, depth(), Layers.ONE),
+        shelvesOf(Optional.of(thick.name()), Optional.empty()));
   }
 
   /** Boards narrower than the shelf have to be joined first. */
@@ -131,7 +135,7 @@ final class ShelfCures {
 
   private Optional<Cure> doubled(Material sheet) {
     String what = "glue two layers of '" + sheet.name() + "' together" + byHand();
-    return cure(what, Made.plain(sheet, depth(), Layers.TWO));
+    return cure(what, Made.plain(sheet, depth(), Layers.TWO), Optional.empty());
   }
 
   /** The shelf's own material, then the job's thicker sheets, thinnest first. */
@@ -187,7 +191,23 @@ final class ShelfCures {
     }
     Length height = step.times(high);
     return cure(
-        words(sheet, board, height, edges), Made.stripped(sheet, board, depth(), height, edges));
+        words(sheet, board, height, edges),
+        Made.stripped(sheet, board, depth(), height, edges),
+        job.materials().contains(board)
+            ? shelvesOf(
+                Optional.of(sheet.name()).filter(_ -> !sheet.equals(material)),
+                Optional.of(strip(board, height, edges)))
+            : Optional.empty());
+  }
+
+  private static Edging strip(Material board, Length height, Stripped edges) {
+    return new Edging(Edging.Kind.STRIP, board.name(), board.thickness(), height, edges.edges());
+  }
+
+  /** A job file states adjustable shelves for themselves, and fixed ones with their case only. */
+  private Optional<Stated> shelvesOf(Optional<String> of, Optional<Edging> strip) {
+    return Optional.<Stated>of(new Stated.ShelvesOf(of, strip))
+        .filter(_ -> part.role() == Part.Role.SHELF);
   }
 
   private String words(Material sheet, Material board, Length height, Stripped edges) {
@@ -216,11 +236,11 @@ final class ShelfCures {
         plates);
   }
 
-  private Optional<Cure> cure(String what, Made made) {
-    return holds(made) ? Optional.of(cured(what, made)) : Optional.empty();
+  private Optional<Cure> cure(String what, Made made, Optional<Stated> stated) {
+    return holds(made) ? Optional.of(cured(what, made, stated)) : Optional.empty();
   }
 
-  private Cure cured(String what, Made made) {
+  private Cure cured(String what, Made made, Optional<Stated> stated) {
     double length = shelf.loaded().length();
     Optional<Double> now = prices.of(reader.pieces(part), length);
     Optional<Double> then = prices.of(made.pieces(), length);
@@ -228,7 +248,8 @@ final class ShelfCures {
         what + ": " + sags(verdict(made), reader.limits(made.panel())),
         then.flatMap(t -> now.map(n -> t - n)),
         (made.section().weight() - shelf.section().weight()) * length / GRAVITY,
-        "");
+        "",
+        stated);
   }
 
   /** Held in the middle of its span too. */
@@ -300,8 +321,8 @@ final class ShelfCures {
         count == 1
             ? "one more upright and its rows; twice as many shelves of half the length"
             : count + " more uprights and their rows; " + (count + 1) + " times as many shelves",
-        Optional.<Stated>of(new Stated.Partition())
-            .filter(_ -> count == 1 && part.role() == Part.Role.SHELF));
+        Optional.<Stated>of(new Stated.Partitions(count))
+            .filter(_ -> part.role() == Part.Role.SHELF));
   }
 
   /** Nothing where the shelf hardly carries itself: a load near nothing is no use. */

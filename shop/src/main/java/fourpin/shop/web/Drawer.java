@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 
 /** What is laid together of the keys of a case and of its job; one is open at a time. */
 public enum Drawer {
-  SIZES("Sizes", List.of("quantity", "outside", "inside"), List.of("room")),
+  SIZES("Sizes", List.of("quantity", "outside", "inside", "stands-on"), List.of("room")),
   SHELVES("Shelves", List.of("fixed-shelves", "shelves", "supports", "holds", "load"), List.of()),
   PANELS("Panels", List.of("material", "edging", "joints", "back", "kick"), List.of()),
   FRONT("Front", List.of("face-frame", "doors"), List.of()),

@@ -10,8 +10,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
  * The bays of a case as its file states them, one by one or only by their number.
@@ -98,16 +101,14 @@ record StatedBays(JobText text, Route aCase, int count) {
   }
 
   /**
-   * Two bays in place of one, alike in all else.
+   * Several bays in place of one, alike in all else.
    *
    * @param width of each; the others stay as they are
    */
-  Target divided(int bay, String width) {
-    if (count == 1) {
-      return put(replaced(each(), 1, open(1), open(1)));
-    }
-    Value half = keyed(each().get(bay - 1), "width", Optional.of(Value.of(width)));
-    return put(replaced(each(), bay, half, half));
+  Target divided(int bay, int into, String width) {
+    Value each =
+        count == 1 ? open(1) : keyed(each().get(bay - 1), "width", Optional.of(Value.of(width)));
+    return put(replaced(each(), bay, Collections.nCopies(into, each).toArray(Value[]::new)));
   }
 
   /** One bay in place of this and the next. */
@@ -141,5 +142,49 @@ record StatedBays(JobText text, Route aCase, int count) {
             ? now
             : entries.isEmpty() ? Optional.empty() : Optional.of(new Value.Group(entries));
     return with(bay, "shelves", value);
+  }
+
+  /** A key of every bay. @param now what it is in the bay of that number; nothing takes it away */
+  List<Target> each(String key, IntFunction<Optional<Value>> now) {
+    if (hasOwnRoutes()) {
+      return IntStream.rangeClosed(1, count)
+          .boxed()
+          .flatMap(bay -> with(bay, key, now.apply(bay)).stream())
+          .toList();
+    }
+    List<Value> all = new ArrayList<>();
+    for (Value bay : each()) {
+      all.add(keyed(bay, key, now.apply(all.size() + 1)));
+    }
+    return List.of(put(all));
+  }
+
+  /** Keys of the shelves of a bay, where it states those itself; else of the shelves of all. */
+  List<Target> shelfKeys(int bay, Map<String, Value> keys) {
+    Optional<Value> own = value(bay, "shelves");
+    Route ofCase = aCase.to("shelves");
+    Optional<Value> shared = text.value(ofCase);
+    boolean statesThem =
+        keys.keySet().stream().anyMatch(k -> own.flatMap(v -> v.at(Route.of(k))).isPresent());
+    if (statesThem || shared.isEmpty()) {
+      return with(bay, "shelves", own.map(v -> shelves(v, keys)));
+    }
+    return shared.get() instanceof Value.Text
+        ? List.of(Target.put(ofCase, shelves(shared.get(), keys)))
+        : keys.entrySet().stream()
+            .map(e -> Target.put(ofCase.to(e.getKey()), e.getValue()))
+            .toList();
+  }
+
+  /** A number alone is a count. */
+  private static Value shelves(Value former, Map<String, Value> keys) {
+    SequencedMap<String, Value> entries = new LinkedHashMap<>();
+    if (former instanceof Value.Group(var stated)) {
+      entries.putAll(stated);
+    } else {
+      entries.put("count", former);
+    }
+    entries.putAll(keys);
+    return new Value.Group(entries);
   }
 }

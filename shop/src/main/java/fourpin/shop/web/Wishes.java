@@ -7,6 +7,7 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.CaseOrder;
+import fourpin.job.Edging;
 import fourpin.measure.Length;
 import fourpin.plan.Plan;
 import fourpin.sheets.packet.Words;
@@ -15,8 +16,11 @@ import fourpin.shop.edit.Value;
 import fourpin.shop.fields.Target;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.SequencedMap;
 
 /** What a maker's wish about a case comes to in its job. */
 final class Wishes {
@@ -53,16 +57,24 @@ final class Wishes {
 
   /** Two bays of half the room that a partition of the case's wood leaves. */
   static List<Target> divided(State seen, CaseOrder order, int bay) {
-    Words words = new Words(seen.job());
+    return divided(seen, order, bay, 1);
+  }
 
+  /** Bays of equal shares of the room that so many partitions of the case's wood leave. */
+  private static List<Target> divided(State seen, CaseOrder order, int bay, int partitions) {
+    Words words = new Words(seen.job());
+    Length wood = thickness(seen, order).times(partitions);
     return seen
         .built(order)
         .flatMap(b -> b.bays().stream().filter(s -> s.number() == bay).findFirst())
         .map(BaySpace::clear)
-        .map(clear -> clear.size(Axis.X).minus(thickness(seen, order)).over(2))
+        .map(clear -> clear.size(Axis.X).minus(wood).over(partitions + 1))
         .filter(Length::isPositive)
-        .filter(_ -> order.bays().size() < CaseOrder.MOST_BAYS)
-        .map(half -> StatedBays.of(seen, order).divided(bay, BayFields.plain(words.number(half))))
+        .filter(_ -> order.bays().size() + partitions <= CaseOrder.MOST_BAYS)
+        .map(
+            share ->
+                StatedBays.of(seen, order)
+                    .divided(bay, partitions + 1, BayFields.plain(words.number(share))))
         .stream()
         .toList();
   }
@@ -84,13 +96,46 @@ final class Wishes {
   /** What a cure states. */
   static List<Target> cured(State seen, CaseOrder order, Finding finding, Finding.Stated stated) {
     return switch (stated) {
-      case Finding.Stated.OfSetting(var setting, String value) ->
-          List.of(
-              Target.put(
-                  Route.of("cases", order.name(), "settings", setting.key()), Value.of(value)));
-      case Finding.Stated.Partition() ->
-          bayOf(seen, finding).map(bay -> divided(seen, order, bay)).orElse(List.of());
+      case Finding.Stated.OfSetting one -> List.of(setting(order, one));
+      case Finding.Stated.OfSettings(var all) -> all.stream().map(s -> setting(order, s)).toList();
+      case Finding.Stated.Partitions(int count) ->
+          bayOf(seen, finding).map(bay -> divided(seen, order, bay, count)).orElse(List.of());
+      case Finding.Stated.ShelvesOf of ->
+          bayOf(seen, finding).map(bay -> shelves(seen, order, bay, of)).orElse(List.of());
+      case Finding.Stated.EverySecondBay(Finding.Moved moved, Length by) ->
+          StatedBays.of(seen, order)
+              .each(
+                  moved.name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                  bay ->
+                      bay % 2 == 0
+                          ? Optional.of(Value.of(RackFields.written(by)))
+                          : Optional.empty());
     };
+  }
+
+  private static Target setting(CaseOrder order, Finding.Stated.OfSetting one) {
+    return Target.put(
+        Route.of("cases", order.name(), "settings", one.setting().key()), Value.of(one.value()));
+  }
+
+  private static List<Target> shelves(
+      State seen, CaseOrder order, int bay, Finding.Stated.ShelvesOf of) {
+    SequencedMap<String, Value> keys = new LinkedHashMap<>();
+    of.material().ifPresent(m -> keys.put("material", Value.of(m)));
+    of.strip().ifPresent(strip -> keys.put("edging", edging(strip)));
+    return StatedBays.of(seen, order).shelfKeys(bay, keys);
+  }
+
+  private static Value edging(Edging strip) {
+    SequencedMap<String, Value> keys = new LinkedHashMap<>();
+    keys.put("strip", Value.of(strip.material()));
+    keys.put("thickness", Value.of(RackFields.written(strip.thickness())));
+    keys.put("height", Value.of(RackFields.written(strip.height())));
+    keys.put(
+        "edges",
+        Value.list(
+            strip.edges().stream().map(e -> Value.of(e.name().toLowerCase(Locale.ROOT))).toList()));
+    return Value.group(keys);
   }
 
   private static Optional<Integer> bayOf(State seen, Finding finding) {
