@@ -631,6 +631,15 @@ public enum Setting {
       "2 mm",
       "most that a bit may be smaller than the hole of the strip that leads it",
       memory("a bit that wobbles in its guide cuts the guide")),
+  CHUCK_RADIUS(
+      "chuck-radius",
+      Kind.LENGTH,
+      "7/8 in",
+      "22 mm",
+      "5 mm",
+      "100 mm",
+      "how far the chuck or the body of a hand drill reaches beside the middle of the bit",
+      practice("chucks for bits up to 1/2 in (13 mm) are about 1 3/4 in across; measure yours")),
   GUIDE_MARGIN(
       "guide-margin",
       Kind.LENGTH,

@@ -49,6 +49,7 @@ final class CentringWay implements WayCheck {
         Bits.setting(group, bit.name(), bit.nose(), stock.thickness(), bit.point());
     List<Reason> against = new ArrayList<>(new Nose(group, bit).inGuide(setting));
     against.addAll(Room.lacking(group, drill.name(), drill.length()));
+    against.addAll(new Chuck(group, drill.name(), setting.over()).against());
     List<Tool> bought = Choosing.bought(drill, bit, stock);
     return WORK.proposal(
         group,

@@ -32,6 +32,7 @@ final class StickWay implements WayCheck {
       notes.add(new Reason("a hand drill is taken for granted", "state it among the tools"));
     }
     narrow(group, drills).ifPresent(notes::add);
+    notes.addAll(chuck(group, bit, setting));
     notes.addAll(new Stiles(group).gauged());
     List<Tool> bought =
         Stream.concat(bit.stream(), drills.stream().limit(1))
@@ -48,6 +49,11 @@ final class StickWay implements WayCheck {
             Optional.empty(),
             bought);
     return Gangs.of(group).marked(group, Method.How.BY_HAND, setting, work, notes);
+  }
+
+  /** One that is taken for granted is taken to be long enough. */
+  private static List<Reason> chuck(Group group, Optional<PlainBit> bit, BitSetting setting) {
+    return bit.map(b -> Chuck.of(group, "the hand drill", b, setting).against()).orElse(List.of());
   }
 
   /** A standing case may leave no room for any of the drills. */

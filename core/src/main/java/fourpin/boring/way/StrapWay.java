@@ -57,7 +57,11 @@ final class StrapWay implements WayCheck {
     against.addAll(against.isEmpty() ? nose.inStrap(setting, strap) : List.of());
     against.addAll(
         switch (drill) {
-          case HandDrill hand -> Room.lacking(group, hand.name(), hand.length());
+          case HandDrill hand -> {
+            List<Reason> lacking = new ArrayList<>(Room.lacking(group, hand.name(), hand.length()));
+            lacking.addAll(new Chuck(group, hand.name(), setting.over()).against());
+            yield lacking;
+          }
           case DrillPress at -> PressWay.against(group, at, strap.thickness(), bit.point());
           default -> List.<Reason>of();
         });

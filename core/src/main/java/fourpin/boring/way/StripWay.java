@@ -47,6 +47,7 @@ final class StripWay implements WayCheck {
     List<Reason> against = new ArrayList<>(play(group, bit, strip));
     against.addAll(Bits.tooShort(group, bit.name(), setting, bit.reach()));
     against.addAll(Room.lacking(group, drill.name(), drill.length()));
+    against.addAll(Chuck.of(group, drill.name(), bit, setting).against());
     List<Tool> bought = Choosing.bought(drill, bit, strip);
     return fitted.proposal(against, List.of(), setting, WORK, bought);
   }

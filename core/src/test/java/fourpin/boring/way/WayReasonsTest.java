@@ -56,6 +56,9 @@ class WayReasonsTest {
           + " back-row to 2 15/16 in or more, or screw the back on after boring";
 
   private static final String STATE_ONE = "state one in the shop file";
+  private static final String GAUGED =
+      "the stile before left side covers its front edge: gauge the rows from the back of the"
+          + " stile|bore before assembly, or put the face frame on when the rows are bored";
   private static final String EARLIER = "bore before assembly";
 
   /** One row of the table. @param says each reason with its remedy after a bar */
@@ -134,6 +137,15 @@ class WayReasonsTest {
                 in("2"),
                 in("0"),
                 FaceFrame.Scribe.NONE));
+  }
+
+  private static String chuck(String drill, String room) {
+    return "the chuck of "
+        + drill
+        + " reaches 7/8 in beside the bit, and before a row a stile of the face frame stands "
+        + room
+        + " in away|bore before assembly, put the face frame on when the rows are bored, take a"
+        + " longer bit, set front-row to 7/8 in or more, or measure the chuck and set chuck-radius";
   }
 
   private static Support standards() {
@@ -271,6 +283,7 @@ class WayReasonsTest {
             Way.CENTRING_GUIDE,
             with(Setting.FRONT_ROW, "1/4").andThen(WayReasonsTest::framed),
             kit,
+            chuck("drill", "1/4"),
             "the guide would stand ≈ 0.133 in over the front edge, where the face frame is|"
                 + EARLIER
                 + ", or set the front row further back"),
@@ -302,6 +315,14 @@ class WayReasonsTest {
             with(Setting.FRONT_ROW, "1/4").andThen(WayReasonsTest::standing),
             kit,
             GUIDE_BIT),
+        // Common practice: chucks are about 1 3/4 in across. The stile stands 25/32 in over the
+        // face.
+        no(
+            "a stile that the chuck strikes",
+            Way.CENTRING_GUIDE,
+            with(Setting.FRONT_ROW, "3/4").andThen(WayReasonsTest::framed),
+            kit,
+            chuck("drill", "3/4")),
         can("tools that fit", Way.CENTRING_GUIDE, _ -> {}, kit, GUIDE_BIT),
         can(
             "a bit for the guide that fits closer than the next sixty-fourth",
@@ -596,8 +617,20 @@ class WayReasonsTest {
             Way.STORY_STICK,
             WayReasonsTest::framed,
             List.of(drill(), bit()),
-            "the stile before left side covers its front edge: gauge the rows from the back of the"
-                + " stile|bore before assembly, or put the face frame on when the rows are bored"),
+            GAUGED),
+        can(
+            "a bit so short that the chuck strikes the stile",
+            Way.STORY_STICK,
+            with(Setting.FRONT_ROW, "3/4").andThen(WayReasonsTest::framed),
+            List.of(drill(), bit("1/4", "3/4")),
+            chuck("the hand drill", "3/4"),
+            GAUGED),
+        can(
+            "a bit that keeps the chuck off the stile",
+            Way.STORY_STICK,
+            with(Setting.FRONT_ROW, "3/4").andThen(WayReasonsTest::framed),
+            List.of(drill(), bit("1/4", "1 1/4")),
+            GAUGED),
         changed(
             "pins",
             Way.GROOVED_STANDARDS,
