@@ -83,6 +83,11 @@ public sealed interface Step {
     public Passes {
       passes = List.copyOf(passes);
     }
+
+    /** The same in another stretch of the piece. */
+    Passes with(Span other) {
+      return new Passes(piece, shape, surface, other, cut, passes, purpose);
+    }
   }
 
   /**

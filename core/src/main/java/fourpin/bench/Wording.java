@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Steps as instructions: what, where from, how far, how deep. */
 public final class Wording {
@@ -31,7 +32,8 @@ public final class Wording {
   public List<String> texts(List<? extends Step> steps) {
     Map<Said, List<String>> pieces = new LinkedHashMap<>();
     for (Step step : steps) {
-      Said said = new Said(body(step), isInOrder(step) ? pieces.size() : 0);
+      String body = step instanceof Step.Passes passes ? passes(passes, steps) : body(step);
+      Said said = new Said(body, isInOrder(step) ? pieces.size() : 0);
       List<String> alike = pieces.computeIfAbsent(said, _ -> new ArrayList<>());
       if (!alike.contains(subject(step))) {
         alike.add(subject(step));
@@ -90,7 +92,7 @@ public final class Wording {
       case Step.Band band ->
           say("%s on %s, %s thick.", band.what(), band.surface().words(), text(band.thickness()));
       case Step.Channel channel -> channel(channel);
-      case Step.Passes passes -> passes(passes);
+      case Step.Passes passes -> passes(passes, List.of(passes));
       case Step.Crosscut cut ->
           say("cut to %s, measured from %s.", text(cut.length()), cut.end().words());
       case Step.Rip rip ->
@@ -134,34 +136,49 @@ public final class Wording {
         text(c.depth()));
   }
 
-  /** Fence by fence, with the depths that are cut at each. */
-  private String passes(Step.Passes p) {
+  /**
+   * Fence by fence, with the depths that are cut at each. What is cut at the same settings in
+   * another stretch of the piece is told with it.
+   *
+   * @param all steps that it is told with
+   */
+  private String passes(Step.Passes p, List<? extends Step> all) {
+    List<String> stretches =
+        all.stream()
+            .flatMap(s -> s instanceof Step.Passes other ? Stream.of(other) : Stream.empty())
+            .filter(other -> other.with(p.along()).equals(p))
+            .map(other -> say("%s to %s", number(other.along().from()), text(other.along().to())))
+            .toList();
+    return say(
+        "%s for %s, on %s, %s from the index end, cut of %s; index edge to near side of the cut,"
+            + " one after the other: %s.",
+        p.shape().name().toLowerCase(Locale.ROOT),
+        p.purpose(),
+        p.surface().words(),
+        String.join(" and ", stretches),
+        text(p.cut()),
+        settings(p));
+  }
+
+  private String settings(Step.Passes p) {
     Map<Length, List<Length>> fences = new LinkedHashMap<>();
     p.passes()
         .forEach(f -> fences.computeIfAbsent(f.fence(), _ -> new ArrayList<>()).add(f.depth()));
     List<Length> printed = new FenceSettings(style).printed(List.copyOf(fences.keySet()));
+    boolean alike = fences.values().stream().distinct().count() == 1;
     List<String> settings = new ArrayList<>();
     fences.forEach(
         (fence, depths) -> {
           String shown = (printed.get(settings.size()).equals(fence) ? "" : "≈ ");
           String to = shown + text(printed.get(settings.size()));
-          settings.add(setting(settings.size() + 1, to, depths));
+          settings.add(say("(%d) %s", settings.size() + 1, alike ? to : to + ", " + deep(depths)));
         });
-    return say(
-        "%s for %s, on %s, %s to %s from the index end, cut of %s: %s.",
-        p.shape().name().toLowerCase(Locale.ROOT),
-        p.purpose(),
-        p.surface().words(),
-        number(p.along().from()),
-        text(p.along().to()),
-        text(p.cut()),
-        String.join("; ", settings));
+    String all = String.join("; ", settings);
+    return alike ? all + "; at each " + deep(fences.values().iterator().next()) : all;
   }
 
-  private String setting(int number, String fence, List<Length> depths) {
-    return say(
-        "(%d) index edge to near side of the cut %s, %s deep",
-        number, fence, String.join(", then ", depths.stream().map(this::text).toList()));
+  private String deep(List<Length> depths) {
+    return say("%s deep", String.join(", then ", depths.stream().map(this::text).toList()));
   }
 
   /**

@@ -201,11 +201,28 @@ class RipAndPassesTest {
             new Wording(new LengthStyle(Unit.INCH, 32))
                 .texts(List.of(passes(in(1, 4), common()), RIP)))
         .containsExactly(
-            "F+B: groove for standard, on the face, 0 to 30 in from the index end, cut of 1/4 in:"
-                + " (1) index edge to near side of the cut 1 3/8 in, 1/8 in, then 3/16 in deep; (2)"
-                + " index edge to near side of the cut 1 1/8 in, 1/8 in, then 3/16 in deep; (3)"
-                + " index edge to near side of the cut 1 in, 1/8 in, then 3/16 in deep.",
+            "F+B: groove for standard, on the face, 0 to 30 in from the index end, cut of 1/4 in;"
+                + " index edge to near side of the cut, one after the other: (1) 1 3/8 in; (2) 1 1/8"
+                + " in; (3) 1 in; at each 1/8 in, then 3/16 in deep.",
             "F+B: rip with the index edge at the fence, fence to blade 1 1/2 in: F falls between"
                 + " fence and blade, B beyond; the kerf takes 1/8 in.");
+  }
+
+  @Test
+  void should_tell_stretches_cut_at_the_same_settings_together() {
+    Step.Passes low = (Step.Passes) passes(in(1, 4), common());
+    Step.Passes high = low.with(new Span(in(32, 1), in(60, 1)));
+    Pass first = new Pass(in(11, 8), in(1, 8));
+    Pass deeper = new Pass(in(9, 8), in(3, 16));
+    assertThat(
+            new Wording(new LengthStyle(Unit.INCH, 32))
+                .texts(List.of(low, high, passes(in(1, 4), first, deeper))))
+        .containsExactly(
+            "F+B: groove for standard, on the face, 0 to 30 in and 32 to 60 in from the index end,"
+                + " cut of 1/4 in; index edge to near side of the cut, one after the other: (1) 1 3/8"
+                + " in; (2) 1 1/8 in; (3) 1 in; at each 1/8 in, then 3/16 in deep.",
+            "F+B: groove for standard, on the face, 0 to 30 in from the index end, cut of 1/4 in;"
+                + " index edge to near side of the cut, one after the other: (1) 1 3/8 in, 1/8 in"
+                + " deep; (2) 1 1/8 in, 3/16 in deep.");
   }
 }
