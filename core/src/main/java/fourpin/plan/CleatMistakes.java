@@ -98,26 +98,6 @@ final class CleatMistakes {
     return new MistakeFigures(built.order().name(), mistake, style, built.order().settings());
   }
 
-  private MistakeReport report(
-      CleatMistake mistake,
-      MistakeFigures figures,
-      String what,
-      String shows,
-      String test,
-      Rescue rescue,
-      String how) {
-    return new MistakeReport(
-        mistake,
-        built.order().name(),
-        blank.front().mark(),
-        what,
-        shows,
-        test,
-        rescue,
-        how,
-        figures.list());
-  }
-
   /** What comes of marks at other heights. */
   private String shows(MistakeFigures figures, List<Step> done) {
     SpoiltRows spoilt = SpoiltRows.of(wanted(blank.front()), made(done, blank.front()), rows);
@@ -195,9 +175,8 @@ final class CleatMistakes {
     boolean turns = lengths(made).map(made.length()::minus).sorted().toList().equals(wanted);
     boolean same = lengths(made).sorted().toList().equals(wanted);
     MistakeFigures figures = figures(CleatMistake.END_FOR_END);
-    return report(
-        CleatMistake.END_FOR_END,
-        figures,
+    return figures.report(
+        blank.front().mark(),
         say("The stick lies on blank %s with its zero at the far end.", blank.wood().mark()),
         shows(figures, done),
         test(figures, done),
@@ -223,9 +202,8 @@ final class CleatMistakes {
 
   private MistakeReport skipped(List<Step> done) {
     MistakeFigures figures = figures(CleatMistake.HOLE_SKIPPED);
-    return report(
-        CleatMistake.HOLE_SKIPPED,
-        figures,
+    return figures.report(
+        blank.front().mark(),
         say("On blank %s every hole is taken one number too high.", blank.wood().mark()),
         shows(figures, done),
         test(figures, done),
@@ -241,23 +219,23 @@ final class CleatMistakes {
     Length should = bores(wanted(blank.front())).getFirst().width();
     Length is = bores(made).getFirst().width();
     boolean turns = made.width().minus(is).equals(should);
-    return report(
-        CleatMistake.HALVES_SWAPPED,
-        figures(CleatMistake.HALVES_SWAPPED),
-        say(
-            "The half of blank %s that lay at the fence stands behind, the other one in front.",
-            blank.wood().mark()),
-        say(
-            "The notches of %s open to the %s instead of the %s, away from those of %s: no cleat lies"
-                + " in them at any level.",
-            blank.front().mark(), side(made, is), side(made, should), blank.back().mark()),
-        "Stand both strips of a bay's side up with “FRONT” forward: a cleat drops in between them.",
-        turns ? Rescue.NOT_NEEDED : Rescue.LOST,
-        turns
-            ? "Turn both strips over sideways, other face out, same ends down: holes go right through,"
-                + " so that the notches look at each other; write “FRONT” anew. Or let them change"
-                + " places."
-            : "Let the strips change places; they are not equally wide.");
+    return figures(CleatMistake.HALVES_SWAPPED)
+        .report(
+            blank.front().mark(),
+            say(
+                "The half of blank %s that lay at the fence stands behind, the other one in front.",
+                blank.wood().mark()),
+            say(
+                "The notches of %s open to the %s instead of the %s, away from those of %s: no cleat lies"
+                    + " in them at any level.",
+                blank.front().mark(), side(made, is), side(made, should), blank.back().mark()),
+            "Stand both strips of a bay's side up with “FRONT” forward: a cleat drops in between them.",
+            turns ? Rescue.NOT_NEEDED : Rescue.LOST,
+            turns
+                ? "Turn both strips over sideways, other face out, same ends down: holes go right through,"
+                    + " so that the notches look at each other; write “FRONT” anew. Or let them change"
+                    + " places."
+                : "Let the strips change places; they are not equally wide.");
   }
 
   private static String side(WorkedPiece strip, Length notch) {
@@ -274,9 +252,8 @@ final class CleatMistakes {
     MistakeFigures figures = figures(CleatMistake.KERF_FORGOTTEN);
     String wide =
         figures.measured("width", "width of each strip as wanted", blank.front().width().total());
-    return report(
-        CleatMistake.KERF_FORGOTTEN,
-        figures,
+    return figures.report(
+        blank.front().mark(),
         say(
             "Blank %s is ripped with the blade beyond the middle line, so that the whole saw cut comes"
                 + " off the back strip.",

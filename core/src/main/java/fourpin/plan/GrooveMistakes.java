@@ -98,27 +98,6 @@ final class GrooveMistakes {
     return new MistakeFigures(built.order().name(), mistake, style, built.order().settings());
   }
 
-  private MistakeReport report(
-      GrooveMistake mistake,
-      MistakeFigures figures,
-      Step.Passes passes,
-      String what,
-      String shows,
-      String test,
-      Rescue rescue,
-      String how) {
-    return new MistakeReport(
-        mistake,
-        built.order().name(),
-        passes.piece(),
-        what,
-        shows,
-        test,
-        rescue,
-        how,
-        figures.list());
-  }
-
   private MistakeReport wrongEdge(Step.Passes first) {
     Length width = wanted(first).width();
     WorkedPiece made =
@@ -144,10 +123,8 @@ final class GrooveMistakes {
     String right =
         figures.measured("test-right", "near wall from the index edge, as wanted", should.from());
     String wrong = figures.measured("test-wrong", "the same with the mistake", is.from());
-    return report(
-        GrooveMistake.WRONG_EDGE,
-        figures,
-        first,
+    return figures.report(
+        first.piece(),
         say(
             "The groove for %s in %s is cut with the fence along the far edge.",
             first.purpose(), first.piece()),
@@ -223,10 +200,8 @@ final class GrooveMistakes {
     Length web = wanted(first).thickness().minus(should.thickness().size().times(2));
     boolean stays = web.isAtLeast(setting(Setting.LEAST_WEB));
     MistakeFigures figures = figures(GrooveMistake.SECOND_LEFT);
-    return report(
-        GrooveMistake.SECOND_LEFT,
-        figures,
-        first,
+    return figures.report(
+        first.piece(),
         say("%s is grooved as a second left side, on the face that looks out of the case.", piece),
         say(
             "All %d grooves are cut into %s, none into %s: no shelf finds a standard on this side at"
@@ -272,10 +247,8 @@ final class GrooveMistakes {
     MistakeFigures figures = figures(GrooveMistake.TOO_DEEP);
     String slipped = figures.set("slip", Setting.STOP_SLIP);
     String wanted = figures.measured("depth", "depth of the grooves as wanted", depth.minus(slip));
-    return report(
-        GrooveMistake.TOO_DEEP,
-        figures,
-        first,
+    return figures.report(
+        first.piece(),
         say("The depth slips and lets the cutter %s deeper.", slipped),
         groove.isEmpty()
             ? "The cutter goes right through the panel."
@@ -353,10 +326,8 @@ final class GrooveMistakes {
             ? figures.measured("pass", "fence of the pass that is left out", last.fence())
             : figures.measured("pass", "depth of the pass that is left out", last.depth());
     return Optional.of(
-        report(
-            GrooveMistake.PASS_LEFT_OUT,
-            figures,
-            first,
+        figures.report(
+            first.piece(),
             beside
                 ? say("The pass with the fence at %s is left out.", pass)
                 : say("The pass %s deep is left out.", pass),

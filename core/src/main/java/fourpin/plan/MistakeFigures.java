@@ -9,6 +9,7 @@ import fourpin.measure.LengthStyle;
 import fourpin.measure.Quantity;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
+import fourpin.plan.MistakeReport.Rescue;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,12 +22,16 @@ final class MistakeFigures {
   private static final Source BENCH =
       new Source("tried on the virtual bench", "", Standing.DERIVED);
 
+  private final String caseName;
+  private final BenchMistake mistake;
   private final String prefix;
   private final LengthStyle style;
   private final Settings settings;
   private final List<Figure> figures = new ArrayList<>();
 
   MistakeFigures(String caseName, BenchMistake mistake, LengthStyle style, Settings settings) {
+    this.caseName = caseName;
+    this.mistake = mistake;
     this.prefix = Figure.id(caseName, "mistakes", mistake.title()) + "/";
     this.style = style;
     this.settings = settings;
@@ -80,7 +85,10 @@ final class MistakeFigures {
     }
   }
 
-  List<Figure> list() {
-    return List.copyOf(figures);
+  /** With all that its words state. */
+  MistakeReport report(
+      String part, String what, String shows, String test, Rescue rescue, String how) {
+    return new MistakeReport(
+        mistake, caseName, part, what, shows, test, rescue, how, List.copyOf(figures));
   }
 }

@@ -133,16 +133,7 @@ public final class Mistakes {
     String what = words.what(mistake, other);
     String shows = words.shows(mistake);
     String test = words.test(mistake);
-    return new MistakeReport(
-        mistake,
-        built.order().name(),
-        part.mark(),
-        what,
-        shows,
-        test,
-        answer.rescue(),
-        answer.how(),
-        figures.list());
+    return figures.report(part.mark(), what, shows, test, answer.rescue(), answer.how());
   }
 
   /** The steps with the mistake; nothing where it can't be made. */

@@ -138,16 +138,13 @@ final class StandardMistakes {
     MistakeFigures figures = figures(GrooveMistake.STANDARD_TURNED);
     String shows = shows(figures, wanted, made);
     String test = test(figures, wanted, made);
-    return new MistakeReport(
-        GrooveMistake.STANDARD_TURNED,
-        built.order().name(),
+    return figures.report(
         upright(),
         say("A standard of bay %d is screwed on with its numbered end up.", grid.bay()),
         shows,
         test,
         Rescue.NOT_NEEDED,
-        "Nothing is spoilt: unscrew it and turn it over.",
-        figures.list());
+        "Nothing is spoilt: unscrew it and turn it over.");
   }
 
   private MistakeReport cut(List<Length> wanted, List<Length> made) {
@@ -173,16 +170,13 @@ final class StandardMistakes {
                     MistakeFigures.input("f", "numbered end to first slot", standards.firstSlot()),
                     MistakeFigures.input("p", "pitch of the slots", standards.slotPitch())),
                 reaches ? "" : ", and its highest slot is gone");
-    return new MistakeReport(
-        GrooveMistake.CUT_AT_NUMBERED_END,
-        built.order().name(),
+    return figures.report(
         upright(),
         say("A standard of bay %d is cut to length at its numbered end.", grid.bay()),
         shows,
         test,
         Rescue.USE,
-        how,
-        figures.list());
+        how);
   }
 
   private MistakeFigures figures(GrooveMistake mistake) {

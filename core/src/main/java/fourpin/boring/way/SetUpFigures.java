@@ -4,7 +4,6 @@ import fourpin.boring.BayGrid.Row;
 import fourpin.boring.way.Clamping.Bearing;
 import fourpin.boring.way.Guide.GuideHole;
 import fourpin.boring.way.Guide.Make;
-import fourpin.casework.Face;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.job.Tool.PerforatedStrip;
@@ -194,7 +193,7 @@ final class SetUpFigures {
 
   /** From where it lies: the lowest hole that is bored stands over its level. */
   private void first(String id, String title, Guide guide, Clamping clamping) {
-    GuideHole bored = lowest(guide, clamping);
+    GuideHole bored = ClampingInputs.lowest(guide, clamping);
     Length first = guide.holes().getFirst().along();
     Length space = space(guide);
     add(
@@ -250,20 +249,20 @@ final class SetUpFigures {
         "zero of the guide above the lower end of " + on + "; below zero: a spacer",
         clamping.along(),
         "u - g",
-        along(guide, clamping));
+        ClampingInputs.along(guide, clamping));
     add(
         id + "/across",
         "edge of " + on + " to the guide's edge; below zero: the guide stands over",
         clamping.across(),
         "r - c",
-        across(guide, clamping));
+        ClampingInputs.across(guide, clamping));
     if (clamping.bearing() instanceof Bearing.PanelBelow(String mark, Length spacer)) {
       add(
           id + "/bearing/spacer",
           "spacer between " + mark + " and the guide, on " + on,
           spacer,
           "z - m",
-          standing(clamping, mark, spacer));
+          ClampingInputs.standing(clamping, mark, spacer));
     }
   }
 
@@ -289,44 +288,15 @@ final class SetUpFigures {
   private void spacer(String id, Spacers.Spacer spacer, Guide guide, Clamping clamping) {
     String title = "spacer “" + spacer.mark() + "”, how far it keeps the guide off";
     switch (spacer.kind()) {
-      case EDGE -> add(id, title, spacer.size(), "r - c", across(guide, clamping));
+      case EDGE -> add(id, title, spacer.size(), "r - c", ClampingInputs.across(guide, clamping));
       case END -> {
         if (clamping.bearing() instanceof Bearing.PanelBelow(String mark, Length size)) {
-          add(id, title, size, "z - m", standing(clamping, mark, size));
+          add(id, title, size, "z - m", ClampingInputs.standing(clamping, mark, size));
         } else {
-          add(id, title, spacer.size(), "g - u", along(guide, clamping));
+          add(id, title, spacer.size(), "g - u", ClampingInputs.along(guide, clamping));
         }
       }
     }
-  }
-
-  private static Input[] along(Guide guide, Clamping clamping) {
-    GuideHole hole = lowest(guide, clamping);
-    return new Input[] {
-      derived("u", "lower end to the lowest hole", clamping.along().plus(hole.along())),
-      derived("g", "zero of the guide to the hole over it", hole.along())
-    };
-  }
-
-  private static Input[] across(Guide guide, Clamping clamping) {
-    GuideHole hole = lowest(guide, clamping);
-    boolean front = clamping.edge() == Face.FRONT;
-    Length column = front ? hole.across() : guide.width().minus(hole.across());
-    return new Input[] {
-      derived("r", "edge of the panel to the row", clamping.across().plus(column)),
-      derived("c", "edge of the guide to its holes", column)
-    };
-  }
-
-  private static Input[] standing(Clamping clamping, String mark, Length spacer) {
-    return new Input[] {
-      derived("z", "lower end of the panel to the guide's zero", clamping.along()),
-      derived("m", "lower end of it to the top of " + mark, clamping.along().minus(spacer))
-    };
-  }
-
-  private static GuideHole lowest(Guide guide, Clamping clamping) {
-    return guide.hole(clamping.reaches().getFirst().holes().getFirst());
   }
 
   private void pairs(List<Gang> gangs) {
