@@ -6,7 +6,9 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 
@@ -45,6 +47,21 @@ final class Bounds {
   Bounds(Inflated problem, int[] demand) {
     this.problem = problem;
     this.demand = demand;
+  }
+
+  /** That of all parts but those left out, whatever sheets they share and wherever defects lie. */
+  static LowerBound ofPlaced(SheetProblem problem, List<Unplaced> unplaced) {
+    Map<String, Integer> out = new HashMap<>();
+    unplaced.forEach(u -> out.merge(u.mark(), u.count(), Integer::sum));
+    List<Part> placed =
+        problem.parts().stream()
+            .filter(part -> part.count() > out.getOrDefault(part.mark(), 0))
+            .map(part -> part.times(part.count() - out.getOrDefault(part.mark(), 0)))
+            .toList();
+    Ties ties = problem.ties().ofMatched().among(placed);
+    Inflated inflated =
+        new Inflated(new SheetProblem(placed, problem.stock(), problem.saw(), ties));
+    return new Bounds(inflated, inflated.demand).bound();
   }
 
   LowerBound bound() {

@@ -40,15 +40,18 @@ final class ClearPieces {
   private final StockSheet board;
   private final Saw saw;
   private final Direction first;
+  private final long least;
   private final long kerf;
 
   /**
    * @param first the way of the first cuts
+   * @param least length that can be held at the saw: what is shorter is left over as it is
    */
-  ClearPieces(StockSheet board, Saw saw, Direction first) {
+  ClearPieces(StockSheet board, Saw saw, Direction first, Length least) {
     this.board = board;
     this.saw = saw;
     this.first = first;
+    this.least = least.picometres();
     this.kerf = saw.kerf().picometres();
   }
 
@@ -97,6 +100,9 @@ final class ClearPieces {
 
   private Node node(
       Block region, Direction cuts, List<Block> defects, Function<Clear, Node> content) {
+    if (isTooSmall(region)) {
+      return new Node.Offcut();
+    }
     List<Block> its = defects.stream().filter(region::meets).toList();
     if (its.isEmpty()) {
       return content.apply(
@@ -108,6 +114,11 @@ final class ClearPieces {
       return new Node.Offcut();
     }
     return chain(region, cuts, stretches, 0, region.from(cuts), content);
+  }
+
+  /** Whatever is cut from it would have to be ripped, or be shorter still. */
+  private boolean isTooSmall(Block region) {
+    return region.x1 - region.x0 < least;
   }
 
   private boolean reach(Block region, Direction cuts) {
@@ -157,6 +168,9 @@ final class ClearPieces {
     long end = region.to(cuts);
     if (index == stretches.size() - 1) {
       return inside(region.part(cuts, from, end), cuts, stretch, content);
+    }
+    if (isTooSmall(region.part(cuts, from, end))) {
+      return new Node.Offcut();
     }
     if (stretch.to <= from) {
       return chain(region, cuts, stretches, index + 1, from, content);

@@ -13,17 +13,19 @@ import java.util.Map;
 /**
  * Cuts parts from stock with defects: the defects are cut out of each board first, see {@link
  * ClearPieces}, and another cutter lays the parts out on the clear pieces. Stock without defects
- * goes along.
+ * goes along. The bound is that of stock without defects, which can only be cheaper.
  */
 final class DefectCutter {
 
   private final SheetProblem problem;
   private final Direction first;
+  private final Length least;
   private final Map<String, List<String>> pieces = new LinkedHashMap<>();
 
-  private DefectCutter(SheetProblem problem, Direction first) {
+  private DefectCutter(SheetProblem problem, Direction first, Length least) {
     this.problem = problem;
     this.first = first;
+    this.least = least;
   }
 
   /** Whether any stock of a problem has defects. */
@@ -35,10 +37,12 @@ final class DefectCutter {
    * A layout of the whole boards.
    *
    * @param first the way of the cuts that part clear pieces from those with defects
+   * @param least length of a piece that is cut further: shorter ones between or beside defects
+   *     can't be held, and are left over
    * @param clear for stock without defects
    */
-  static Layout cut(SheetProblem problem, Direction first, SheetCutter clear) {
-    return new DefectCutter(problem, first).layout(clear);
+  static Layout cut(SheetProblem problem, Direction first, Length least, SheetCutter clear) {
+    return new DefectCutter(problem, first, least).layout(clear);
   }
 
   private Layout layout(SheetCutter clear) {
@@ -57,7 +61,7 @@ final class DefectCutter {
     problem.stock().stream()
         .filter(board -> pieces(board).stream().anyMatch(roots::containsKey))
         .forEach(board -> patterns.add(new SheetPattern(board, 1, tree(board, roots))));
-    return new Layout(patterns, laid.unplaced(), bound(laid.unplaced()));
+    return new Layout(patterns, laid.unplaced(), Bounds.ofPlaced(problem, laid.unplaced()));
   }
 
   private List<String> pieces(StockSheet board) {
@@ -72,7 +76,7 @@ final class DefectCutter {
   }
 
   private ClearPieces clear(StockSheet board) {
-    return new ClearPieces(board, problem.saw(), first);
+    return new ClearPieces(board, problem.saw(), first, least);
   }
 
   private List<StockSheet> clearStock() {
@@ -112,20 +116,5 @@ final class DefectCutter {
               Deque<Node> its = roots.getOrDefault(names.pop(), new ArrayDeque<>());
               return its.isEmpty() ? new Node.Offcut() : its.pop();
             });
-  }
-
-  /** As if the stock had no defects, which can only make it cheaper. */
-  private LowerBound bound(List<Unplaced> unplaced) {
-    Map<String, Integer> out = new HashMap<>();
-    unplaced.forEach(u -> out.merge(u.mark(), u.count(), Integer::sum));
-    List<Part> placed =
-        problem.parts().stream()
-            .filter(part -> part.count() > out.getOrDefault(part.mark(), 0))
-            .map(part -> part.times(part.count() - out.getOrDefault(part.mark(), 0)))
-            .toList();
-    Ties ties = problem.ties().ofMatched().among(placed);
-    Inflated inflated =
-        new Inflated(new SheetProblem(placed, problem.stock(), problem.saw(), ties));
-    return new Bounds(inflated, inflated.demand).bound();
   }
 }

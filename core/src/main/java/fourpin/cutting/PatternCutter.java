@@ -2,6 +2,7 @@ package fourpin.cutting;
 
 import fourpin.cutting.Attempt.Outcome;
 import fourpin.cutting.PatternSearch.Found;
+import fourpin.measure.Length;
 
 /**
  * A cutter that takes its time: the answer of {@link StripCutter} first, repaired (see {@link
@@ -54,7 +55,7 @@ public final class PatternCutter implements SheetCutter {
   @Override
   public Layout cut(SheetProblem problem) {
     return DefectCutter.isFor(problem)
-        ? DefectCutter.cut(problem, Direction.CROSSCUT, this::cut)
+        ? DefectCutter.cut(problem, Direction.CROSSCUT, Length.ZERO, this::cut)
         : Sharing.cut(problem, this::cutFree);
   }
 

@@ -67,22 +67,7 @@ final class Sharing {
     List<SheetPattern> patterns = new ArrayList<>(shared);
     others.patterns().forEach(pattern -> patterns.add(asStated(pattern)));
     leftOut.addAll(others.unplaced());
-    return new Layout(patterns, leftOut, bound());
-  }
-
-  /** That of all parts placed, whatever sheets they share. */
-  private LowerBound bound() {
-    Map<String, Integer> out = new HashMap<>();
-    leftOut.forEach(u -> out.merge(u.mark(), u.count(), Integer::sum));
-    List<Part> placed =
-        problem.parts().stream()
-            .filter(part -> part.count() > out.getOrDefault(part.mark(), 0))
-            .map(part -> part.times(part.count() - out.getOrDefault(part.mark(), 0)))
-            .toList();
-    Ties ties = problem.ties().ofMatched().among(placed);
-    Inflated inflated =
-        new Inflated(new SheetProblem(placed, problem.stock(), problem.saw(), ties));
-    return new Bounds(inflated, inflated.demand).bound();
+    return new Layout(patterns, leftOut, Bounds.ofPlaced(problem, leftOut));
   }
 
   private void place(Together group) {

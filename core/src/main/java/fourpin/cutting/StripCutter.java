@@ -1,6 +1,7 @@
 package fourpin.cutting;
 
 import fourpin.cutting.Attempt.Outcome;
+import fourpin.measure.Length;
 import java.util.Arrays;
 
 /**
@@ -73,7 +74,7 @@ public final class StripCutter implements SheetCutter {
   @Override
   public Layout cut(SheetProblem problem) {
     return DefectCutter.isFor(problem)
-        ? DefectCutter.cut(problem, Direction.CROSSCUT, this::cut)
+        ? DefectCutter.cut(problem, Direction.CROSSCUT, Length.ZERO, this::cut)
         : Sharing.cut(problem, this::cutFree);
   }
 

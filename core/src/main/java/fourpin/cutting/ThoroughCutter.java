@@ -1,5 +1,6 @@
 package fourpin.cutting;
 
+import fourpin.measure.Length;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -71,11 +72,29 @@ public final class ThoroughCutter implements SheetCutter {
     return DefectCutter.isFor(problem) ? cutRound(problem) : cutClear(problem);
   }
 
-  /** Round the defects: crosscut first or ripped first, whichever is better. */
+  /**
+   * Round the defects. Pieces too small to be held are left over, unless parts find no place
+   * without them.
+   */
   private Layout cutRound(SheetProblem problem) {
+    Layout held = cutRound(problem, aims.least());
+    return held.unplaced().isEmpty()
+        ? held
+        : best(problem, List.of(held, cutRound(problem, Length.ZERO)));
+  }
+
+  /** Crosscut first or ripped first, whichever is better. */
+  private Layout cutRound(SheetProblem problem, Length least) {
     ThoroughCutter quiet = new ThoroughCutter(aims, limit, Watch.until(watch::enough));
-    return Stream.of(Direction.values())
-        .map(first -> DefectCutter.cut(problem, first, quiet::cutClear))
+    return best(
+        problem,
+        Stream.of(Direction.values())
+            .map(first -> DefectCutter.cut(problem, first, least, quiet::cutClear))
+            .toList());
+  }
+
+  private Layout best(SheetProblem problem, List<Layout> layouts) {
+    return layouts.stream()
         .min(Comparator.comparing(layout -> Merit.of(problem, layout, aims)))
         .orElseThrow();
   }
@@ -89,10 +108,7 @@ public final class ThoroughCutter implements SheetCutter {
 
   private Layout cutFree(SheetProblem problem) {
     List<Layout> found = found(problem);
-    Layout best =
-        found.stream()
-            .min(Comparator.comparing(layout -> Merit.of(problem, layout, aims)))
-            .orElseThrow();
+    Layout best = best(problem, found);
     return new Layout(rebuilt(problem, best), best.unplaced(), found.getLast().bound());
   }
 

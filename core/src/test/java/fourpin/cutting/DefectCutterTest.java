@@ -35,6 +35,10 @@ class DefectCutterTest {
 
   /** Rough boards of random widths, each with up to three defects, and parts for about half. */
   private static SheetProblem random(long seed) {
+    return random(seed, 8);
+  }
+
+  private static SheetProblem random(long seed, int shortest) {
     Random random = new Random(seed);
     List<StockSheet> boards = new ArrayList<>();
     for (int i = 0; i < 2 + random.nextInt(6); i++) {
@@ -54,7 +58,7 @@ class DefectCutterTest {
       parts.add(
           Examples.part(
               "P" + i,
-              Length.inches(8 + random.nextInt(40)),
+              Length.inches(shortest + random.nextInt(40)),
               Length.inches(1 + random.nextInt(5)),
               1 + random.nextInt(5)));
     }
@@ -72,12 +76,40 @@ class DefectCutterTest {
   void noPartHoldsAnythingOfADefect(long seed) {
     SheetProblem problem = random(seed);
     for (Direction first : Direction.values()) {
-      Layout layout = DefectCutter.cut(problem, first, new StripCutter());
+      Layout layout = DefectCutter.cut(problem, first, Length.ZERO, new StripCutter());
       assertThat(VirtualSaw.check(problem, layout)).isEmpty();
     }
     Layout thorough = new ThoroughCutter(AIMS).cut(problem);
     assertThat(VirtualSaw.check(problem, thorough)).isEmpty();
     assertThat(thorough.price()).isGreaterThanOrEqualTo(thorough.bound().price());
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void piecesBesideDefectsAreLongEnoughToBeHeld(long seed) {
+    Length least = Length.inches(12);
+    SheetProblem problem = random(seed, 12);
+    for (Direction first : Direction.values()) {
+      Layout layout = DefectCutter.cut(problem, first, least, new StripCutter());
+      assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+      for (SheetPattern pattern : layout.patterns()) {
+        List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw());
+        assertThat(SmallPieces.of(setUps, least)).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void aShortBlockIsRippedOnlyWherePartsHaveNoOtherPlace() {
+    SheetProblem one = knotty(4, 4, 1);
+    SheetProblem all = knotty(4, 4, 2 * 12 * 2 + 2);
+    Layout roomy = new ThoroughCutter(AIMS).cut(one);
+    Layout full = new ThoroughCutter(AIMS).cut(all);
+    assertThat(roomy.unplaced()).isEmpty();
+    assertThat(full.unplaced()).isEmpty();
+    assertThat(VirtualSaw.check(all, full)).isEmpty();
+    Layout held = DefectCutter.cut(all, Direction.CROSSCUT, AIMS.least(), new StripCutter());
+    assertThat(held.unplaced()).isNotEmpty();
   }
 
   /** A knot in the middle of a board 100 by 10, worked out by hand without kerf. */
@@ -91,19 +123,21 @@ class DefectCutterTest {
   @Test
   void crosscutFirstGivesShortWideClearPieces() {
     SheetProblem wide = knotty(48, 10, 2);
-    Layout crosscut = DefectCutter.cut(wide, Direction.CROSSCUT, new StripCutter());
+    Layout crosscut = DefectCutter.cut(wide, Direction.CROSSCUT, Length.ZERO, new StripCutter());
     assertThat(VirtualSaw.check(wide, crosscut)).isEmpty();
     assertThat(crosscut.unplaced()).isEmpty();
-    assertThat(DefectCutter.cut(wide, Direction.RIP, new StripCutter()).unplaced()).hasSize(1);
+    assertThat(DefectCutter.cut(wide, Direction.RIP, Length.ZERO, new StripCutter()).unplaced())
+        .hasSize(1);
   }
 
   @Test
   void rippedFirstGivesLongNarrowClearPieces() {
     SheetProblem narrow = knotty(100, 4, 2);
-    Layout ripped = DefectCutter.cut(narrow, Direction.RIP, new StripCutter());
+    Layout ripped = DefectCutter.cut(narrow, Direction.RIP, Length.ZERO, new StripCutter());
     assertThat(VirtualSaw.check(narrow, ripped)).isEmpty();
     assertThat(ripped.unplaced()).isEmpty();
-    assertThat(DefectCutter.cut(narrow, Direction.CROSSCUT, new StripCutter()).unplaced())
+    assertThat(
+            DefectCutter.cut(narrow, Direction.CROSSCUT, Length.ZERO, new StripCutter()).unplaced())
         .hasSize(1);
   }
 
@@ -111,7 +145,7 @@ class DefectCutterTest {
   @EnumSource(Direction.class)
   void besideADefectTheWoodIsUsed(Direction first) {
     SheetProblem small = knotty(4, 4, 2 * 12 * 2 + 2);
-    Layout layout = DefectCutter.cut(small, first, new StripCutter());
+    Layout layout = DefectCutter.cut(small, first, Length.ZERO, new StripCutter());
     assertThat(VirtualSaw.check(small, layout)).isEmpty();
     assertThat(layout.unplaced()).isEmpty();
   }
