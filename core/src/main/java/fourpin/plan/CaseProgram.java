@@ -289,30 +289,34 @@ final class CaseProgram {
   /** Strips are bored as blanks and ripped apart, at the bench however the case is bored. */
   private void cleats(List<Part> parts) {
     CleatSteps cleats =
-        new CleatSteps(CleatBlank.of(built, parts), this::writer, borings, job.style());
-    List<Step> bores = cleats.bores();
-    if (!bores.isEmpty()) {
-      add(
-          Stage.BORE,
-          cleats.wood(),
-          cleats.boring(),
-          bores,
-          "A square laid across two blanks of a bay, lower ends level, meets the same centres.",
-          List.of(Cautions.LARGE_BIT, Cautions.DRILL, Cautions.DUST));
-    }
-    List<Step> rips = cleats.rips();
-    if (!rips.isEmpty()) {
-      add(
-          Stage.BORE,
-          cleats.strips(),
-          "Rip each blank on its middle line, through the holes, and mark its strips at once. Leave"
-              + " the sawn edges unplaned: planing would lower every notch.",
-          rips,
-          "Both strips of a blank are equally wide, and half the saw cut is missing from each half"
-              + " of a hole.",
-          List.of(Cautions.SAW, Cautions.NARROW_RIP, Cautions.DUST));
-    }
+        new CleatSteps(built, CleatBlank.of(built, parts), this::writer, borings, job.style());
+    cleats.lots().stream().filter(lot -> !lot.bores().isEmpty()).forEach(this::bore);
+    cleats.lots().forEach(this::rip);
     round(cleats, parts(parts, Role.CLEAT));
+  }
+
+  private void bore(CleatSteps.Lot lot) {
+    add(
+        Stage.BORE,
+        lot.wood(),
+        lot.sheet(),
+        lot.boring(),
+        lot.bores(),
+        "A square laid across both blanks, lower ends level, meets the same centres.",
+        List.of(Cautions.LARGE_BIT, Cautions.DRILL, Cautions.DUST));
+  }
+
+  private void rip(CleatSteps.Lot lot) {
+    add(
+        Stage.BORE,
+        lot.strips(),
+        lot.sheet(),
+        "Rip each blank on its middle line, through the holes, and mark its strips at once. Leave"
+            + " the sawn edges unplaned: planing would lower every notch.",
+        lot.rips(),
+        "Both strips of a blank are equally wide, and half the saw cut is missing from each half"
+            + " of a hole.",
+        List.of(Cautions.SAW, Cautions.NARROW_RIP, Cautions.DUST));
   }
 
   private void round(CleatSteps cleats, List<Part> loose) {

@@ -4,6 +4,7 @@ import fourpin.bench.Step;
 import fourpin.casework.Box;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
+import fourpin.casework.Feature;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
 import fourpin.job.Setting;
@@ -20,7 +21,12 @@ import java.util.Optional;
  *
  * @param wood the blank, with the holes on its middle line
  */
-record CleatBlank(Part front, Part back, Part wood, Length kerf) {
+public record CleatBlank(Part front, Part back, Part wood, Length kerf) {
+
+  /** All blanks of a case. */
+  public static List<CleatBlank> of(BuiltCase built) {
+    return of(built, built.parts());
+  }
 
   /** The blanks that the strips among these parts come from, in the order of their front strips. */
   static List<CleatBlank> of(BuiltCase built, List<Part> parts) {
@@ -83,6 +89,21 @@ record CleatBlank(Part front, Part back, Part wood, Length kerf) {
             front.features(),
             front.when());
     return new CleatBlank(front, back, wood, kerf);
+  }
+
+  /** Number of the bay that it stands in. */
+  public int bay(BuiltCase built) {
+    return built.bays().stream()
+        .filter(b -> wood.box().low().x().isAtLeast(b.clear().low().x()))
+        .filter(b -> b.clear().high().x().isAtLeast(wood.box().high().x()))
+        .findFirst()
+        .orElseThrow()
+        .number();
+  }
+
+  /** The face that looks into the bay, which holes are bored from; none without holes. */
+  Optional<Face> inside() {
+    return wood.features().stream().map(Feature::face).findFirst();
   }
 
   Step rip() {

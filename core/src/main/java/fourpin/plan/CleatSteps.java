@@ -3,89 +3,169 @@ package fourpin.plan;
 import fourpin.bench.Step;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
+import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.plan.CaseWays.Manner;
+import fourpin.plan.PlannedStep.FaceUp;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Boring and ripping blanks for cleat strips, and rounding the cleats. */
+/**
+ * Boring and ripping blanks for cleat strips, and rounding the cleats. The two blanks of a bay (of
+ * each of its openings) have their holes at the same heights and go together.
+ */
 final class CleatSteps {
 
+  private final BuiltCase built;
   private final List<CleatBlank> blanks;
   private final Function<Part, StepWriter> writer;
+  private final List<CaseBoring> borings;
   private final LengthStyle style;
-  private final List<Method.Blanks> methods;
 
+  /**
+   * @param borings of this case
+   */
   CleatSteps(
+      BuiltCase built,
       List<CleatBlank> blanks,
       Function<Part, StepWriter> writer,
       List<CaseBoring> borings,
       LengthStyle style) {
+    this.built = built;
     this.blanks = blanks;
     this.writer = writer;
+    this.borings = borings;
     this.style = style;
-    this.methods =
-        borings.stream()
-            .map(CaseBoring::method)
-            .flatMap(m -> m instanceof Method.Blanks b ? Stream.of(b) : Stream.empty())
-            .distinct()
-            .toList();
   }
 
-  /** How the blanks of all bays on cleats are bored. */
-  String boring() {
-    return "Bore the blanks before they are ripped: draw the middle line with a gauge from the index"
-        + " edge, mark its heights from the stick and prick every centre with a punch. "
-        + (methods.isEmpty()
-            ? "Clamp the blank on waste and bore right through into it."
-            : methods.stream().map(this::boring).collect(Collectors.joining(" ")));
-  }
+  /** What blanks that go together have in common. */
+  private record Place(int bay, Length foot) {}
 
-  private String boring(Method.Blanks method) {
-    return switch (method.how()) {
-      case DRILL_PRESS ->
-          "On the drill press with "
-              + method.bit().tool()
-              + ", the fence as far from the bit's centre as the middle line from the index edge, "
-              + (method.stack() == 1
-                  ? "one blank"
-                  : "the two blanks of a bay, edges and ends flush,")
-              + " clamped on waste: bore right through into the waste.";
-      case BY_HAND ->
-          "Clamp one blank at a time on waste and bore with "
-              + method.bit().tool()
-              + " by hand, square to the face against a square stood beside it, right through into"
-              + " the waste.";
-    };
-  }
-
-  List<Step> bores() {
+  /** The blanks that go together, the one on the left of the bay first. */
+  List<Lot> lots() {
     return blanks.stream()
-        .flatMap(b -> writer.apply(b.wood()).supports(Manner.BY_HAND).stream())
+        .collect(
+            Collectors.groupingBy(
+                b -> new Place(b.bay(built), b.wood().box().low().z()),
+                LinkedHashMap::new,
+                Collectors.toList()))
+        .values()
+        .stream()
+        .map(Lot::new)
         .toList();
   }
 
-  /** Each blank is ripped, and its strips marked at once: only one has the blank's front edge. */
-  List<Step> rips() {
-    return blanks.stream()
-        .flatMap(b -> Stream.of(b.rip(), marks(b.front()), marks(b.back())))
-        .toList();
+  /** Blanks that go together. */
+  final class Lot {
+
+    private final List<CleatBlank> blanks;
+
+    private Lot(List<CleatBlank> blanks) {
+      this.blanks = blanks;
+    }
+
+    private Optional<Method.Blanks> method() {
+      int bay = blanks.getFirst().bay(built);
+      return borings.stream()
+          .filter(b -> b.grids().stream().anyMatch(g -> g.bay() == bay))
+          .map(CaseBoring::method)
+          .flatMap(m -> m instanceof Method.Blanks b ? Stream.of(b) : Stream.empty())
+          .findFirst();
+    }
+
+    private boolean isStacked() {
+      return method().filter(m -> m.stack() > 1).isPresent();
+    }
+
+    /** The faces that lie up; where nothing is bored there is no sheet. */
+    List<FaceUp> sheet() {
+      return blanks.stream().flatMap(b -> up(b).stream()).toList();
+    }
+
+    /** In a stack all look the way of the uppermost, so that their index edges lie together. */
+    private Optional<FaceUp> up(CleatBlank blank) {
+      CleatBlank looking = isStacked() ? blanks.getFirst() : blank;
+      return looking.inside().map(face -> new FaceUp(blank.wood().mark(), face));
+    }
+
+    /** How the blanks lie and are bored. */
+    String boring() {
+      return "Bore before anything is ripped. "
+          + (isStacked() ? lyingStacked() : lyingSingly())
+          + " Draw the middle line with a gauge from the index edge, mark its heights from the stick"
+          + " and prick every centre with a punch. "
+          + method().map(this::boring).orElse("Clamp on waste and bore right through into it.");
+    }
+
+    private String lyingSingly() {
+      return blanks.stream()
+          .flatMap(b -> up(b).stream().map(up -> Lying.onBench(b.wood(), up.face())))
+          .collect(Collectors.joining(" "));
+    }
+
+    private String lyingStacked() {
+      Part top = blanks.getFirst().wood();
+      String below =
+          blanks.stream()
+              .skip(1)
+              .map(b -> b.wood().mark() + " with the face down")
+              .collect(Collectors.joining(", "));
+      return "Lay "
+          + below
+          + ", and on it "
+          + top.mark()
+          + " with the face up, index ends (BOTTOM) together towards you and index edges (FRONT)"
+          + " together on your "
+          + Lying.hand(top, blanks.getFirst().inside().orElseThrow()).word()
+          + ".";
+    }
+
+    private String boring(Method.Blanks method) {
+      return switch (method.how()) {
+        case DRILL_PRESS ->
+            "On the drill press with "
+                + method.bit().tool()
+                + ", the fence as far from the bit's centre as the middle line from the index edge,"
+                + (isStacked() ? " the stack" : " one blank at a time")
+                + " clamped on waste: bore right through into the waste.";
+        case BY_HAND ->
+            "Clamp one blank at a time on waste and bore with "
+                + method.bit().tool()
+                + " by hand, square to the face against a square stood beside it, right through"
+                + " into the waste.";
+      };
+    }
+
+    List<Step> bores() {
+      return blanks.stream()
+          .flatMap(b -> writer.apply(b.wood()).supports(Manner.BY_HAND).stream())
+          .toList();
+    }
+
+    /** Each blank is ripped, and its strips marked at once: only one has the blank's front edge. */
+    List<Step> rips() {
+      return blanks.stream()
+          .flatMap(b -> Stream.of(b.rip(), marks(b.front()), marks(b.back())))
+          .toList();
+    }
+
+    List<Part> wood() {
+      return blanks.stream().map(CleatBlank::wood).toList();
+    }
+
+    List<Part> strips() {
+      return blanks.stream().flatMap(b -> Stream.of(b.front(), b.back())).toList();
+    }
   }
 
   private Step marks(Part strip) {
     return writer.apply(strip).marks();
-  }
-
-  List<Part> wood() {
-    return blanks.stream().map(CleatBlank::wood).toList();
-  }
-
-  List<Part> strips() {
-    return blanks.stream().flatMap(b -> Stream.of(b.front(), b.back())).toList();
   }
 
   /** A round end has half the cleat's height for its radius. */

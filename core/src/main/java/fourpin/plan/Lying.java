@@ -17,36 +17,40 @@ final class Lying {
    * @param up the face that is bored
    */
   static String words(BuiltCase built, Part part, Face up) {
+    return BenchProgram.boresAfterAssembly(built) ? standing(part, up) : onBench(part, up);
+  }
+
+  private static String standing(Part part, Face up) {
     PieceLayout layout = PieceLayout.of(part);
-    String surface = layout.surface(up).words();
-    String hand = hand(part, up).word();
-    String end = "the index end (" + layout.indexEnd() + ")";
-    String edge = "the index edge (" + layout.indexEdge() + ")";
-    return BenchProgram.boresAfterAssembly(built)
-        ? "The case stands. Work on "
-            + surface
-            + " of "
-            + part.mark()
-            + ", which looks "
-            + up.name().toLowerCase(Locale.ROOT)
-            + ": "
-            + end
-            + " is below, "
-            + edge
-            + " on your "
-            + hand
-            + "."
-        : "Lay "
-            + part.mark()
-            + " with "
-            + surface
-            + " up, "
-            + end
-            + " towards you: "
-            + edge
-            + " is then on your "
-            + hand
-            + ".";
+    return "The case stands. Work on "
+        + layout.surface(up).words()
+        + " of "
+        + part.mark()
+        + ", which looks "
+        + up.name().toLowerCase(Locale.ROOT)
+        + ": the index end ("
+        + layout.indexEnd()
+        + ") is below, the index edge ("
+        + layout.indexEdge()
+        + ") on your "
+        + hand(part, up).word()
+        + ".";
+  }
+
+  /** One sentence, of a part that lies on the bench however its case is bored. */
+  static String onBench(Part part, Face up) {
+    PieceLayout layout = PieceLayout.of(part);
+    return "Lay "
+        + part.mark()
+        + " with "
+        + layout.surface(up).words()
+        + " up, the index end ("
+        + layout.indexEnd()
+        + ") towards you: the index edge ("
+        + layout.indexEdge()
+        + ") is then on your "
+        + hand(part, up).word()
+        + ".";
   }
 
   /** Where the index edge is. */

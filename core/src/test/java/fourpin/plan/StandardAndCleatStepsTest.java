@@ -14,6 +14,7 @@ import fourpin.boring.Borer;
 import fourpin.boring.Boring;
 import fourpin.boring.way.Ways;
 import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Face;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
@@ -90,10 +91,9 @@ class StandardAndCleatStepsTest {
     assertThat(left.items().getFirst())
         .isEqualTo(
             "L: groove for standard, front row, bay 1, on the face, 4 7/32 to 83 9/32 in from the"
-                + " index end, cut of 1/4 in: (1) index edge to near side of the cut 1 9/16 in, 1/8"
-                + " in, then 3/16 in deep; (2) index edge to near side of the cut 1 5/16 in, 1/8 in,"
-                + " then 3/16 in deep; (3) index edge to near side of the cut 1 3/16 in, 1/8 in,"
-                + " then 3/16 in deep.");
+                + " index end, cut of 1/4 in; index edge to near side of the cut, one after the"
+                + " other: (1) 1 9/16 in; (2) 1 5/16 in; (3) 1 3/16 in; at each 1/8 in, then 3/16"
+                + " in deep.");
     assertThat(left.check()).contains("scrap of the same stock", "offcut of the standard");
     assertThat(hazards(left)).containsExactly("router", "dust");
     assertThat(program.cases().getFirst().steps())
@@ -166,13 +166,21 @@ class StandardAndCleatStepsTest {
     assertThat(program.printed().stream().filter(s -> s.stage() == Stage.CUT))
         .flatExtracting(PlannedStep::items)
         .contains("1-LF+1-LB, 1-RF+1-RB: 79 1/16 in long, 3 1/8 in wide, from oak.");
-    PlannedStep bore = starting(program, "Bore the blanks").getFirst();
+    PlannedStep bore = starting(program, "Bore before").getFirst();
     assertThat(bore.parts()).containsExactly("1-LF+1-LB", "1-RF+1-RB");
     assertThat(bore.items().getFirst())
         .contains("notch for cleats, bay 1", "1 9/16 in from the index edge", "3/4 in deep");
+    assertThat(bore.words())
+        .contains("Lay 1-LF+1-LB with the face up", "index edge (FRONT) is then on your left")
+        .contains("Lay 1-RF+1-RB with the face up", "index edge (FRONT) is then on your right");
+    assertThat(bore.sheet())
+        .containsExactly(
+            new PlannedStep.FaceUp("1-LF+1-LB", Face.RIGHT),
+            new PlannedStep.FaceUp("1-RF+1-RB", Face.LEFT));
     assertThat(hazards(bore)).containsExactly("large bits", "drill", "dust");
     PlannedStep rip = starting(program, "Rip each blank").getFirst();
     assertThat(rip.parts()).containsExactly("1-LF", "1-LB", "1-RF", "1-RB");
+    assertThat(rip.sheet()).as("bored and ripped from one sheet").isEqualTo(bore.sheet());
     assertThat(hazards(rip)).containsExactly("saw", "narrow rips", "dust");
     PlannedStep round = starting(program, "Round both ends").getFirst();
     assertThat(round.words()).contains("to a radius of 5/8 in");

@@ -97,6 +97,17 @@ public final class SampleJobs {
     return job.with(List.of(order("low", 1, "48", job.settings()), order("high", 1, "84", deep)));
   }
 
+  /** A bookcase of one bay, open from end to end, its shelves on wooden cleats. */
+  public static Job onCleats() {
+    Job job = job("On cleats", "case", Unit.INCH, 1, "60");
+    Support cleats =
+        new Support.Cleats("oak", in("1 1/2"), in("3/4"), in("1 1/2"), in("1 3/8"), in("5/8"));
+    Bay open =
+        new Bay(
+            Optional.empty(), List.of(), bay().shelves(), Optional.of(cleats), Optional.empty());
+    return job.with(List.of(job.cases().getFirst().with(List.of(open))));
+  }
+
   /** A job of other names; sizes in inches. */
   public static Job job(String title, String caseName, Unit unit, int bays, String height) {
     LengthStyle style = unit.customary() ? new LengthStyle(Unit.INCH, 32) : LengthStyle.MILLIMETRES;

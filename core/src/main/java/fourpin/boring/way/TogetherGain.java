@@ -72,7 +72,7 @@ final class TogetherGain {
   private String time() {
     double minutes = saved.value().value();
     String amount = Quantity.of(Math.abs(minutes), QuantityUnit.TIME).text(unit());
-    return (minutes < 0 ? " takes " + amount + " longer" : " saves " + amount) + " in all";
+    return minutes < 0 ? " takes " + amount + " longer" : " saves " + amount;
   }
 
   private String rocking() {

@@ -105,7 +105,7 @@ class GangsTest {
         .startsWith("the uprights of bay 1 are marked in pairs, side by side with front edges");
     assertThat(pairs.together().getLast().what())
         .matches(
-            "together saves [0-9.]+ min in all; the worst placed shelf rocks in [0-9.]+ % of"
+            "together saves [0-9.]+ min; the worst placed shelf rocks in [0-9.]+ % of"
                 + " cases, panel by panel in [0-9.]+ %");
   }
 

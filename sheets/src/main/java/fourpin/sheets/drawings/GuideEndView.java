@@ -21,7 +21,8 @@ import java.util.stream.IntStream;
 
 /**
  * The block's end of a guide, larger than the whole: from above on its side A, and at the left of
- * that its front edge, which shows the thickness and how the block stands proud of both sides.
+ * that its front edge, side A at the left of it, which shows the thickness and on which side the
+ * block stands proud.
  */
 public final class GuideEndView {
 
@@ -35,11 +36,20 @@ public final class GuideEndView {
 
   private final Drafter drafter;
   private final Guide guide;
+  private final Block block;
   private final GuidePlace place;
 
-  public GuideEndView(Drafter drafter, Guide guide) {
+  /** Where the battens of the block stand. */
+  public enum Block {
+    BOTH_SIDES,
+    /** Below only, out of the way of what passes over the guide; drawn for side A up. */
+    PANEL_SIDE
+  }
+
+  public GuideEndView(Drafter drafter, Guide guide, Block block) {
     this.drafter = drafter;
     this.guide = guide;
+    this.block = block;
     this.place = GuidePlace.sideA(guide);
   }
 
@@ -52,14 +62,17 @@ public final class GuideEndView {
     broken(sketch, top());
     place.drawBlock(sketch);
     broken(sketch, edge(scale));
-    block(sketch);
+    battens(sketch);
     shown().forEach(hole -> hole(sketch, hole));
     dimensions(sketch);
     words(sketch);
     return Drawing.toScale(
         Drafter.name("guide", guide.mark(), "end"),
         "Block's end of " + guide.mark(),
-        "The stop block, the first holes, and at the left the guide from its front edge.",
+        "The stop block, the first holes, and at the left the guide from its front edge: "
+            + (block == Block.BOTH_SIDES
+                ? "the block stands proud of both sides."
+                : "the block stands on the side that lies on the panel, here B."),
         scale,
         drafter.note(),
         sketch.marks());
@@ -81,20 +94,26 @@ public final class GuideEndView {
     return new Box(0, 0, guide.width().mm(), length());
   }
 
-  /** The guide seen on its front edge. */
+  /** The guide seen on its front edge, with the seat of the block. */
   private Box edge(Scale scale) {
     double right = -scale.toReal(APART) - guide.block().mm();
-    return new Box(right - guide.thickness().mm(), 0, right, length());
+    return new Box(right - guide.thickness().mm(), -guide.block().mm(), right, length());
   }
 
-  /** It stands proud by as much as it is thick; how much does not matter. */
-  private void block(Sketch sketch) {
+  /** Battens as high as they are thick. */
+  private void battens(Sketch sketch) {
     if (guide.block().isPositive()) {
       double thick = guide.block().mm();
       Box edge = edge(sketch.scale());
-      sketch.rectangle(
-          new Box(edge.left() - thick, -thick, edge.right() + thick, 0), Pen.OUTLINE, Fill.HATCH);
+      batten(sketch, edge.right(), edge.right() + thick);
+      if (block == Block.BOTH_SIDES) {
+        batten(sketch, edge.left() - thick, edge.left());
+      }
     }
+  }
+
+  private void batten(Sketch sketch, double left, double right) {
+    sketch.rectangle(new Box(left, -guide.block().mm(), right, 0), Pen.OUTLINE, Fill.HATCH);
   }
 
   /** An outline with a torn upper end, unless the guide ends there. */
@@ -170,9 +189,16 @@ public final class GuideEndView {
   private void words(Sketch sketch) {
     double top = sketch.extent().top() + TOOTH;
     String holes = "side A · holes Ø " + drafter.number(shown().getFirst().diameter());
-    double edge = sketch.scale().toPaper(edge(sketch.scale()).right());
+    Box edge = sketch.onPaper(edge(sketch.scale()));
     sketch.add(above(holes, Lettering.Align.START).at(new Point(0, top)));
-    sketch.add(above("front edge", Lettering.Align.END).at(new Point(edge, top)));
+    sketch.add(above("front edge", Lettering.Align.END).at(new Point(edge.right(), top)));
+    side(sketch, "A", Lettering.Align.END, edge.left() - TOOTH);
+    side(sketch, "B", Lettering.Align.START, edge.right() + TOOTH);
+  }
+
+  private void side(Sketch sketch, String name, Lettering.Align align, double x) {
+    double middle = sketch.scale().toPaper(length() / 2);
+    sketch.add(Drafter.label(name).with(align, Lettering.Seat.MIDDLE).at(new Point(x, middle)));
   }
 
   private static Lettering above(String words, Lettering.Align align) {

@@ -63,6 +63,11 @@ public final class PanelView {
     return drafter.largest(view.box(part.box()), this::draw);
   }
 
+  /** At whatever scale fills the room, for sheets that are read from the bench. */
+  public Drawing fill() {
+    return drafter.fill(view.box(part.box()), this::draw);
+  }
+
   /** The pattern of the bay that this face looks into, for uprights with holes. */
   public Optional<BayGrid> grid() {
     return built.bays().stream()

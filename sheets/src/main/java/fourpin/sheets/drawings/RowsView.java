@@ -9,6 +9,7 @@ import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.sheets.drawings.Projection.Edge;
 import fourpin.sheets.paint.Box;
+import fourpin.sheets.paint.Dimensions;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Fill;
 import fourpin.sheets.paint.Lettering;
@@ -40,10 +41,12 @@ public final class RowsView {
      *
      * @param marks the number of each height's mark on the stick, rising; not written where the
      *     case stands, since then a stick stands on each fixed panel
+     * @param fences that rows are bored along, one after the other; may be none
      */
-    record Stick(List<Integer> marks) implements Aid {
+    record Stick(List<Integer> marks, List<Fence> fences) implements Aid {
       public Stick {
         marks = List.copyOf(marks);
+        fences = List.copyOf(fences);
       }
     }
 
@@ -51,11 +54,19 @@ public final class RowsView {
     record Coordinates() implements Aid {}
   }
 
+  /**
+   * The fence of a drill press for one row.
+   *
+   * @param edge of the panel that runs along it, FRONT or BACK
+   * @param offset from the fence to the centre of the bit
+   */
+  public record Fence(Face edge, Length offset) {}
+
   private static final double APART = 3;
-  private static final double WIDE = 8;
-  private static final double TICK = 2;
-  private static final double BESIDE = 0.5;
   private static final double ZERO = 1.6;
+
+  /** Of a fence, on paper. */
+  private static final double FENCE = 4;
 
   private final Drafter drafter;
   private final BuiltCase built;
@@ -106,9 +117,37 @@ public final class RowsView {
 
   private void aid(Sketch sketch) {
     switch (aid) {
-      case Aid.Stick(List<Integer> marks) -> stick(sketch, marks);
+      case Aid.Stick(List<Integer> marks, List<Fence> fences) -> {
+        double apart = fences.isEmpty() ? APART : FENCE + APART;
+        stick(isBoredStanding() ? List.of() : marks, apart).draw(sketch);
+        fences.forEach(f -> fence(sketch, f));
+      }
       case Aid.Coordinates _ -> coordinates(sketch);
     }
+  }
+
+  private StickBeside stick(List<Integer> marks, double apart) {
+    return new StickBeside(drafter, part, view, heights(), marks, apart);
+  }
+
+  /** Along its edge, over the whole panel; the other fence is there for the other row. */
+  private void fence(Sketch sketch, Fence fence) {
+    Box work = sketch.onPaper(view.box(part.box()));
+    boolean left = isLeft(fence);
+    double inner = left ? work.left() : work.right();
+    double outer = left ? inner - FENCE : inner + FENCE;
+    Box bar = new Box(Math.min(inner, outer), work.bottom(), Math.max(inner, outer), work.top());
+    sketch.add(Mark.Path.rectangle(bar, Pen.OUTLINE, Fill.HATCH));
+    sketch.add(
+        Drafter.label("FENCE")
+            .with(Lettering.Align.MIDDLE, Lettering.Seat.MIDDLE)
+            .turned(90)
+            .backed()
+            .at(bar.centre()));
+  }
+
+  private boolean isLeft(Fence fence) {
+    return (fence.edge() == Face.FRONT) == frontAtLeft();
   }
 
   private List<Hole> holes() {
@@ -173,41 +212,6 @@ public final class RowsView {
     sketch.line(box.left(), box.bottom(), box.right(), box.bottom(), Pen.DATUM);
   }
 
-  /** Beside the front edge, numbered from its zero, first and last mark with their distance. */
-  private void stick(Sketch sketch, List<Integer> marks) {
-    Box work = sketch.onPaper(view.box(part.box()));
-    double near = frontAtLeft() ? work.left() - APART : work.right() + APART;
-    double far = frontAtLeft() ? near - WIDE : near + WIDE;
-    sketch.add(
-        Mark.Path.rectangle(
-            new Box(Math.min(near, far), 0, Math.max(near, far), work.top()), Pen.EDGE, Fill.TINT));
-    if (!isBoredStanding()) {
-      sketch.add(
-          Mark.Path.line(
-              new Point(near, work.bottom()), new Point(far, work.bottom()), Pen.OUTLINE));
-    }
-    List<Length> heights = heights();
-    heights.forEach(h -> tick(sketch, near, work.bottom() + sketch.scale().toPaper(h.mm())));
-    if (!isBoredStanding()) {
-      numbers(sketch, near, marks);
-    }
-    ends(sketch, far);
-  }
-
-  /** The distances of the first and the last hole. */
-  private void ends(Sketch sketch, double edge) {
-    double bottom = sketch.onPaper(view.box(part.box())).bottom();
-    List<Length> heights = heights();
-    TreeMap<Length, Station> ends = new TreeMap<>();
-    for (Length height : List.of(heights.getFirst(), heights.getLast())) {
-      double at = bottom + sketch.scale().toPaper(height.mm());
-      ends.put(height, new Station(at, drafter.number(height)));
-    }
-    sketch.addAll(
-        RunningDimensions.beside(
-            frontAtLeft() ? Side.LEFT : Side.RIGHT, edge, bottom, List.copyOf(ends.values())));
-  }
-
   /** The zero as a black spot in its corner, holes numbered inside the row nearest to the front. */
   private void coordinates(Sketch sketch) {
     Box work = sketch.onPaper(view.box(part.box()));
@@ -228,7 +232,7 @@ public final class RowsView {
                 .at(new Point(x, places.get(i))));
       }
     }
-    ends(sketch, front);
+    stick(List.of(), 0).ends(sketch, front);
   }
 
   /** Then a stick stands on each fixed panel, with marks and numbers of its own. */
@@ -236,27 +240,29 @@ public final class RowsView {
     return built.order().settings().choice(Setting.DRILL).equals("after-assembly");
   }
 
-  private void tick(Sketch sketch, double near, double height) {
-    double end = frontAtLeft() ? near - TICK : near + TICK;
-    sketch.add(Mark.Path.line(new Point(near, height), new Point(end, height), Pen.EDGE));
-  }
-
-  /** The stick has the marks of the whole case; only those of this panel are drawn. */
-  private void numbers(Sketch sketch, double near, List<Integer> marks) {
-    List<Length> places = heights();
-    Thinned shown = Thinned.of(places.stream().map(h -> sketch.scale().toPaper(h.mm())).toList());
-    double x = frontAtLeft() ? near - TICK - BESIDE : near + TICK + BESIDE;
-    Lettering.Align align = frontAtLeft() ? Lettering.Align.END : Lettering.Align.START;
-    for (Length place : shown.among(places)) {
-      Length above = place.plus(part.box().at(Face.BOTTOM));
-      sketch.add(
-          Drafter.label(Integer.toString(marks.get(places.indexOf(place))))
-              .with(align, Lettering.Seat.MIDDLE)
-              .at(new Point(x, sketch.scale().toPaper(above.mm()))));
+  /** From the front edge; where there is a fence, from that to each row that is bored along it. */
+  private void across(Sketch sketch) {
+    if (aid instanceof Aid.Stick(_, List<Fence> fences) && !fences.isEmpty()) {
+      Box work = sketch.onPaper(view.box(part.box()));
+      sketch.addAll(
+          Dimensions.beside(
+              Side.BELOW,
+              work.bottom(),
+              fences.stream().map(f -> span(sketch.scale(), work, f)).toList()));
+    } else {
+      fromFront(sketch);
     }
   }
 
-  private void across(Sketch sketch) {
+  private Dimensions.Span span(Scale scale, Box work, Fence fence) {
+    double offset = scale.toPaper(fence.offset().mm());
+    String number = drafter.number(fence.offset());
+    return isLeft(fence)
+        ? new Dimensions.Span(work.left(), work.left() + offset, number)
+        : new Dimensions.Span(work.right() - offset, work.right(), number);
+  }
+
+  private void fromFront(Sketch sketch) {
     Box work = sketch.onPaper(view.box(part.box()));
     double front = frontAtLeft() ? work.left() : work.right();
     TreeMap<Double, Station> stations = new TreeMap<>();

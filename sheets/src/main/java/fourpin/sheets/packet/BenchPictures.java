@@ -67,20 +67,8 @@ public final class BenchPictures {
             .limit(1)
             .toList();
     return own.isEmpty()
-        ? Stream.of(marked(step), guides(step), panels(step)).flatMap(s -> s).toList()
+        ? Stream.concat(guides(step), panels(step)).toList()
         : own;
-  }
-
-  /** Panels that are marked side by side are on no sheet, but each of them has one. */
-  private Stream<Drawing> marked(PlannedStep step) {
-    return step.sheet().stream()
-        .flatMap(
-            up ->
-                onSheets.stream()
-                    .filter(p -> p.sheet().built().order().name().equals(step.caseName()))
-                    .filter(p -> p.sheet().faces().contains(up))
-                    .map(Pictured::drawing)
-                    .limit(1));
   }
 
   private Stream<Drawing> guides(PlannedStep step) {

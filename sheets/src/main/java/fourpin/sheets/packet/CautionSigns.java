@@ -16,7 +16,25 @@ import java.util.Set;
  */
 final class CautionSigns {
 
-  private final Set<Caution> told = new HashSet<>();
+  private final Set<Caution> told;
+
+  CautionSigns() {
+    this(Set.of());
+  }
+
+  private CautionSigns(Set<Caution> told) {
+    this.told = new HashSet<>(told);
+  }
+
+  /** The same memory apart, to try how a page would come out. */
+  CautionSigns copy() {
+    return new CautionSigns(told);
+  }
+
+  /** Remembers what a copy has told, since its page is taken. */
+  void take(CautionSigns copy) {
+    told.addAll(copy.told);
+  }
 
   /** Empty for no cautions. */
   List<Block> at(List<Caution> cautions) {

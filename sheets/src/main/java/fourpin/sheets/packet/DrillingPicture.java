@@ -2,11 +2,13 @@ package fourpin.sheets.packet;
 
 import fourpin.bench.Spacing;
 import fourpin.bench.Step;
+import fourpin.bench.Surface;
 import fourpin.boring.BayGrid;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Clamping;
 import fourpin.boring.way.Method;
+import fourpin.casework.Face;
 import fourpin.casework.Part;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
@@ -21,9 +23,13 @@ import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Block.SetUp;
 import fourpin.sheets.paint.Drawing;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A picture of steps that are done to one face.
@@ -39,9 +45,6 @@ record DrillingPicture(
     List<Block> tables,
     List<Block> ifRoom) {
 
-  /** Clampings whose pictures find room side by side. */
-  private static final int MOST_BESIDE = 2;
-
   DrillingPicture {
     steps = List.copyOf(steps);
     tables = List.copyOf(tables);
@@ -52,19 +55,20 @@ record DrillingPicture(
     return picture.apply(drafter);
   }
 
-  /** All pictures of a sheet, together of all that is bored. */
-  static List<DrillingPicture> of(Plan plan, Words words, DrillingSheet sheet) {
-    return of(plan, words, sheet, MOST_BESIDE);
-  }
-
   /**
    * All pictures of a sheet, together of all that is bored.
    *
-   * @param most clampings in a picture
+   * @param most clampings of a guide in one picture
    */
   static List<DrillingPicture> of(Plan plan, Words words, DrillingSheet sheet, int most) {
     FaceUp up = sheet.faces().getFirst();
     CaseBoring boring = boring(plan, sheet, up);
+    if (sheet.faces().size() > 1 && sheet.blanks().isEmpty()) {
+      return List.of(new PairPicture(words, sheet).drawn());
+    }
+    if (!sheet.blanks().isEmpty()) {
+      return List.of(new BlankPicture(words, sheet).of(boring.method()));
+    }
     BayGrid grid = grid(boring, sheet, up);
     List<Block> holes =
         new HoleTable(words, List.of(new HoleTable.Bored(sheet.built().part(up.part()), grid)))
@@ -75,7 +79,7 @@ record DrillingPicture(
       case Method.Programmed programmed -> List.of(programmed(words, sheet, up, grid, programmed));
       case Method.Grooved grooved -> List.of(grooved(words, boring, sheet, up, grooved));
       case Method.ScrewedOn _, Method.Blanks _ ->
-          throw new IllegalArgumentException("No rows are bored in " + sheet.title());
+          throw new IllegalArgumentException("No rows are bored in the panels: " + sheet.title());
     };
   }
 
@@ -151,7 +155,7 @@ record DrillingPicture(
     return new DrillingPicture(
         sheet.worked(),
         new SetUp(bit(words, bit)),
-        rows(sheet, up, new RowsView.Aid.Stick(marks(sheet))),
+        rows(sheet, up, new RowsView.Aid.Stick(marks(sheet), fences(sheet))),
         List.of(),
         holes);
   }
@@ -162,12 +166,25 @@ record DrillingPicture(
   }
 
   /** Marks of the stick for every height of the face, as its steps have them. */
-  private static List<Integer> marks(DrillingSheet sheet) {
+  static List<Integer> marks(DrillingSheet sheet) {
     return sheet.worked().stream()
         .flatMap(s -> s.typed().stream())
         .flatMap(s -> marks(s).stream())
         .distinct()
         .sorted()
+        .toList();
+  }
+
+  /** Settings of the fence on the drill press, as the steps have them. */
+  private static List<RowsView.Fence> fences(DrillingSheet sheet) {
+    return sheet.worked().stream()
+        .flatMap(s -> s.typed().stream())
+        .flatMap(s -> s instanceof Step.BoreAtFence row ? Stream.of(row) : Stream.empty())
+        .map(
+            row ->
+                new RowsView.Fence(
+                    row.edge() == Surface.INDEX_EDGE ? Face.FRONT : Face.BACK, row.offset()))
+        .distinct()
         .toList();
   }
 
@@ -198,7 +215,7 @@ record DrillingPicture(
         List.of());
   }
 
-  /** Cuts with a letter are told on the panel's page under that letter. */
+  /** What the letters in the picture stand for is told under the steps. */
   private static DrillingPicture grooved(
       Words words, CaseBoring boring, DrillingSheet sheet, FaceUp up, Method.Grooved grooved) {
     Part part = sheet.built().part(up.part());
@@ -206,12 +223,35 @@ record DrillingPicture(
     return new DrillingPicture(
         sheet.worked(),
         new SetUp(List.of(new SetUp.Line("Tool", grooved.tool()), new SetUp.Line("Depth", depths))),
-        drafter -> new PanelView(drafter, sheet.built(), boring.grids(), part, up.face()).draw(),
-        List.of(),
+        drafter -> view(drafter, boring, sheet, part, up).fill(),
+        List.of(letters(view(words.fullPage(), boring, sheet, part, up))),
         List.of());
   }
 
-  private static List<SetUp.Line> bit(Words words, BitSetting bit) {
+  private static PanelView view(
+      Drafter drafter, CaseBoring boring, DrillingSheet sheet, Part part, FaceUp up) {
+    return new PanelView(drafter, sheet.built(), boring.grids(), part, up.face());
+  }
+
+  /** "b, e groove for standard, front row, bay 1; c dado for 1-F1". */
+  private static Block letters(PanelView view) {
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    view.joints()
+        .forEach(
+            j ->
+                alike
+                    .computeIfAbsent(
+                        Words.lower(j.channel().kind()) + " for " + j.channel().purpose(),
+                        _ -> new ArrayList<>())
+                    .add(j.letter()));
+    String told =
+        alike.entrySet().stream()
+            .map(e -> String.join(", ", e.getValue()) + " " + e.getKey())
+            .collect(Collectors.joining("; "));
+    return Block.Paragraph.of("In the picture: " + told + ".");
+  }
+
+  static List<SetUp.Line> bit(Words words, BitSetting bit) {
     Length diameter = bit.diameter();
     Sum stop = Sum.of("hole", bit.depth()).plus("guide", bit.over());
     String to =

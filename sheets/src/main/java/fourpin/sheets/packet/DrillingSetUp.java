@@ -1,8 +1,6 @@
 package fourpin.sheets.packet;
 
 import fourpin.bench.Step;
-import fourpin.boring.way.CaseBoring;
-import fourpin.boring.way.Method.Guided;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.sheets.pages.Block;
@@ -11,14 +9,18 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
- * What is set and made once for the panels of a case, before the first of its drilling sheets, and
- * where guides lie on all of them.
+ * What is set and made once for the panels of a case, before the first of its drilling sheets, with
+ * the marks of sticks in tables.
  */
 record DrillingSetUp(Plan plan, Words words) {
 
   private static final String TITLE = "Before the first panel";
+
+  /** Marks stand side by side in so many columns. */
+  private static final int ACROSS = 5;
 
   /**
    * @param signs that the sheets go on with: the whole of each caution stands here
@@ -33,12 +35,19 @@ record DrillingSetUp(Plan plan, Words words) {
     blocks.add(
         new Block.Steps(
             steps.stream().map(s -> StepBlocks.of(s, name(s), signs.at(s.cautions()))).toList()));
-    for (CaseBoring boring : plan.borings()) {
-      if (boring.method() instanceof Guided guided) {
-        blocks.addAll(new GuideUse(words, guided).blocks());
-      }
-    }
+    steps.stream()
+        .flatMap(s -> s.typed().stream())
+        .flatMap(s -> s instanceof Step.MarkStick stick ? marks(stick).stream() : Stream.empty())
+        .forEach(blocks::add);
     return blocks;
+  }
+
+  /** Every mark in a table, since distances that are added up at the bench are added up wrong. */
+  private List<Block> marks(Step.MarkStick stick) {
+    Numbered marks = new Numbered("Mark", "From zero", words);
+    return List.of(
+        new Block.Paragraph(Prose.bold("Marks of stick “" + stick.stick() + "”, for holes")),
+        marks.numbered(stick.marks(), ACROSS));
   }
 
   private static Prose name(PlannedStep step) {
@@ -56,14 +65,11 @@ record DrillingSetUp(Plan plan, Words words) {
     return plan.steps().stream().filter(DrillingSetUp::holds).toList();
   }
 
-  /** Panels that are marked side by side are on no sheet of one face. */
   static boolean holds(PlannedStep step) {
     return !step.typed().isEmpty() && step.typed().stream().allMatch(DrillingSetUp::setsUp);
   }
 
   private static boolean setsUp(Step step) {
-    return step instanceof Step.SetBit
-        || step instanceof Step.MarkStick
-        || step instanceof Step.SquareAcross;
+    return step instanceof Step.SetBit || step instanceof Step.MarkStick;
   }
 }

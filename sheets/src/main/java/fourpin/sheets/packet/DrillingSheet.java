@@ -4,6 +4,7 @@ import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.job.Setting;
+import fourpin.plan.CleatBlank;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.plan.PlannedStep.FaceUp;
@@ -56,9 +57,26 @@ record DrillingSheet(BuiltCase built, List<FaceUp> faces, List<PlannedStep> step
   }
 
   String title() {
-    return built.order().name()
-        + ": "
-        + faces.stream().map(this::title).collect(Collectors.joining(", and "));
+    String what =
+        blanks().isEmpty()
+            ? faces.stream().map(this::title).collect(Collectors.joining(", and "))
+            : blanksTitle();
+    return built.order().name() + ": " + what;
+  }
+
+  private String blanksTitle() {
+    List<CleatBlank> blanks = blanks();
+    return (blanks.size() == 1 ? "cleat blank " : "cleat blanks ")
+        + Words.list(blanks.stream().map(b -> b.wood().mark()).toList())
+        + ", bay "
+        + blanks.getFirst().bay(built);
+  }
+
+  /** The blanks for cleat strips that lie on it; of a stack the uppermost first. */
+  List<CleatBlank> blanks() {
+    return faces.stream()
+        .flatMap(up -> CleatBlank.of(built).stream().filter(b -> b.wood().mark().equals(up.part())))
+        .toList();
   }
 
   private String title(FaceUp up) {
@@ -73,8 +91,12 @@ record DrillingSheet(BuiltCase built, List<FaceUp> faces, List<PlannedStep> step
         + (bay.isPresent() ? ", bay " + bay.getAsInt() : "");
   }
 
-  /** Number of the bay that a face looks into. */
+  /** Number of the bay that a face looks into, or that a blank is for. */
   OptionalInt bay(FaceUp up) {
+    return blanks().isEmpty() ? lookedInto(up) : OptionalInt.of(blanks().getFirst().bay(built));
+  }
+
+  private OptionalInt lookedInto(FaceUp up) {
     return IntStream.rangeClosed(1, built.bays().size())
         .filter(number -> upright(built.bays().get(number - 1), up.face()).equals(up.part()))
         .findFirst();

@@ -7,6 +7,7 @@ import fourpin.boring.way.Guide.GuideHole;
 import fourpin.boring.way.Guide.Make;
 import fourpin.boring.way.Guide.Use;
 import fourpin.boring.way.Method.Guided;
+import fourpin.job.Way;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.sheets.drawings.Drafter;
@@ -17,13 +18,11 @@ import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Measure;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
-import fourpin.sheets.pages.Table.Row;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -49,26 +48,38 @@ final class GuidePages {
     this.words = words;
   }
 
-  Optional<Section> section() {
+  /** Whether there are such pages; then what is set before the first panel stands on them too. */
+  static boolean hasGuides(Plan plan) {
+    return plan.borings().stream().anyMatch(b -> b.method() instanceof Guided);
+  }
+
+  /**
+   * @param signs that the drilling sheets go on with
+   */
+  Optional<Section> section(CautionSigns signs) {
     List<Block> blocks = new ArrayList<>();
     for (CaseBoring boring : plan.borings()) {
       if (boring.method() instanceof Guided guided) {
         blocks.addAll(pages(boring, guided));
       }
     }
-    return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("The guide", blocks));
+    if (blocks.isEmpty()) {
+      return Optional.empty();
+    }
+    blocks.addAll(new DrillingSetUp(plan, words).blocks(signs));
+    return Optional.of(new Section("The guide", blocks));
   }
 
   private List<Block> pages(CaseBoring boring, Guided guided) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.NewPage());
     blocks.add(new Block.Heading(title(boring, guided.guide())));
-    blocks.addAll(drawn(guided.guide()));
-    CautionSigns signs = new CautionSigns();
+    blocks.addAll(drawn(guided, block(boring)));
+    CautionSigns making = new CautionSigns();
     blocks.add(
         new Block.Steps(
             making(plan, guided.guide())
-                .map(s -> StepBlocks.of(s, Prose.plain(""), signs.at(s.cautions())))
+                .map(s -> StepBlocks.of(s, Prose.plain(""), making.at(s.cautions())))
                 .toList()));
     return blocks;
   }
@@ -103,22 +114,44 @@ final class GuidePages {
     };
   }
 
-  private List<Block> drawn(Guide guide) {
+  /** A router's base passes over the guide, so that nothing may stand up from it. */
+  private static GuideEndView.Block block(CaseBoring boring) {
+    return boring.chosen() == Way.ROUTER_GUIDE
+        ? GuideEndView.Block.PANEL_SIDE
+        : GuideEndView.Block.BOTH_SIDES;
+  }
+
+  /** Where it lies stands beside it, if there is room, or else below. */
+  private List<Block> drawn(Guided guided, GuideEndView.Block block) {
+    Guide guide = guided.guide();
+    List<Block> use = new GuideUse(words, guided).blocks();
     Drafter whole = words.fullPage();
     double left = SHARE * (whole.width() - GAP);
     double right = whole.width() - GAP - left;
     Block end =
         new Block.Figure(
-            new GuideEndView(whole.wide(right).high(END_HEIGHT), guide).draw(),
-            "The end with the stop block, seen on its front edge and on side A.");
+            new GuideEndView(whole.wide(right).high(END_HEIGHT), guide, block).draw(),
+            "The end with the stop block, seen on its front edge and on side A."
+                + (block == GuideEndView.Block.PANEL_SIDE
+                    ? " The block is under the guide; turned over, screw it on the other side."
+                    : ""));
     Block figure =
         new Block.Figure(
             new GuideView(whole.wide(left), guide).draw(), "Side A up." + masked(guide));
-    Block few = holes(guide, BESIDE);
-    boolean fits = Measure.height(List.of(end, few), right) <= whole.height();
-    Block beside =
-        new Block.Beside(List.of(figure), SHARE, fits ? List.of(end, few) : List.of(end));
-    return fits ? List.of(beside) : List.of(beside, holes(guide, ALONE));
+    List<Block> few = List.of(end, holes(guide, BESIDE));
+    List<Block> all = Stream.concat(few.stream(), use.stream()).toList();
+    if (Measure.height(all, right) <= whole.height()) {
+      return List.of(new Block.Beside(List.of(figure), SHARE, all));
+    }
+    if (Measure.height(few, right) <= whole.height()) {
+      return Stream.concat(Stream.of(new Block.Beside(List.of(figure), SHARE, few)), use.stream())
+          .toList();
+    }
+    List<Block> below = new ArrayList<>();
+    below.add(new Block.Beside(List.of(figure), SHARE, List.of(end)));
+    below.add(holes(guide, ALONE));
+    below.addAll(use);
+    return below;
   }
 
   private static String masked(Guide guide) {
@@ -135,25 +168,10 @@ final class GuidePages {
   }
 
   private Table holes(Guide guide, int columns) {
-    List<GuideHole> holes = listed(guide);
-    int lines = Math.ceilDiv(holes.size(), columns);
-    return new Table(
-        IntStream.range(0, columns)
-            .boxed()
-            .flatMap(_ -> Stream.of(Table.right("Hole"), Table.right("From block")))
-            .toList(),
-        IntStream.range(0, lines).mapToObj(line -> line(holes, line, lines, columns)).toList());
-  }
-
-  private Row line(List<GuideHole> holes, int line, int lines, int columns) {
-    List<Prose> cells = new ArrayList<>();
-    for (int column = 0; column < columns; column++) {
-      int index = column * lines + line;
-      boolean there = index < holes.size();
-      cells.add(Prose.plain(there ? number(holes.get(index)) : ""));
-      cells.add(Prose.plain(there ? words.number(holes.get(index).along()) : ""));
-    }
-    return new Row(Table.Kind.ITEM, cells);
+    return new Numbered("Hole", "From block", words)
+        .table(
+            listed(guide).stream().map(h -> new Numbered.Line(number(h), h.along())).toList(),
+            columns);
   }
 
   private static String number(GuideHole hole) {

@@ -19,6 +19,7 @@ public record Packet(Booklet booklet) {
   public static Packet compose(Plan plan) {
     Words words = new Words(plan.job());
     Findings findings = new Findings(plan, words);
+    CautionSigns boring = new CautionSigns();
     List<Optional<Section>> sections =
         List.of(
             Optional.of(new FirstPages(plan, words, findings).section()),
@@ -26,8 +27,8 @@ public record Packet(Booklet booklet) {
             new CasePages(plan, words).section(),
             new PanelPages(plan, words).section(),
             new WayPages(plan.borings(), words).section(),
-            new GuidePages(plan, words).section(),
-            new DrillingPages(plan, words).section(),
+            new GuidePages(plan, words).section(boring),
+            new DrillingPages(plan, words).section(boring),
             new LevelPages(plan, plan.levelness(), words).section(),
             new MistakePages(plan.mistakes(), words).section(),
             new ShelfPages(plan, words).section(),

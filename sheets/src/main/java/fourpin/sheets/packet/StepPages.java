@@ -38,7 +38,7 @@ final class StepPages {
       if (!steps.isEmpty()) {
         CautionSigns signs = new CautionSigns();
         blocks.add(new Block.Heading(stage.title()));
-        blocks.add(new Block.Steps(runs(steps).stream().map(s -> run(s, signs)).toList()));
+        runs(steps).forEach(run -> add(blocks, run, signs));
       }
     }
     return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("Steps", blocks));
@@ -64,26 +64,32 @@ final class StepPages {
     return Optional.ofNullable(elsewhere.get(step.number()));
   }
 
-  private Block.Step run(List<PlannedStep> run, CautionSigns signs) {
+  private void add(List<Block> blocks, List<PlannedStep> run, CautionSigns signs) {
     PlannedStep first = run.getFirst();
-    return title(first)
-        .map(title -> referred(run, title))
-        .orElseGet(() -> StepBlocks.of(first, where(first), signs.at(first.cautions())));
+    blocks.add(
+        title(first)
+            .map(title -> referred(run, title))
+            .orElseGet(
+                () ->
+                    new Block.Steps(
+                        List.of(StepBlocks.of(first, where(first), signs.at(first.cautions()))))));
   }
 
-  private static Block.Step referred(List<PlannedStep> run, String title) {
+  /** Without a box: they are ticked off where they stand. */
+  private static Block referred(List<PlannedStep> run, String title) {
     int from = run.getFirst().number();
     int to = run.getLast().number();
     String steps =
         from == to
-            ? "step " + from + " stands on the page of this name. Do it from there."
-            : "steps "
+            ? "Step " + from + " stands on the page “" + title + "”. Do it from there."
+            : "Steps "
                 + from
                 + " to "
                 + to
-                + " stand on the page of this name. Do them from there.";
-    return new Block.Step(
-        Integer.toString(from), Prose.bold(title + ": ").then(Prose.plain(steps)), List.of());
+                + " stand on the page “"
+                + title
+                + "”. Do them from there.";
+    return new Block.Bullets(List.of(Prose.plain(steps)));
   }
 
   private static Prose where(PlannedStep step) {

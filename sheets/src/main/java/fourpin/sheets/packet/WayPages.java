@@ -51,10 +51,9 @@ final class WayPages {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Block.Paragraph.of(
-            "Every way that Fourpin knows, with the tools of "
+            "Every way, with the tools of "
                 + words.job().shop().name()
-                + ". Figures are for all copies of the case; their working is shown by the command"
-                + " explain."));
+                + ". Figures are for all copies; “explain” shows their working."));
     borings.forEach(boring -> blocks.addAll(group(boring)));
     return Optional.of(new Section("Ways to bore", blocks));
   }
@@ -67,10 +66,7 @@ final class WayPages {
         new Block.Paragraph(
             Prose.bold("Taken: " + boring.chosen().title() + ". ")
                 .then(Prose.plain(boring.because()))));
-    List<Prose> reasons =
-        boring.answers().stream()
-            .flatMap(a -> a.reasons().stream().map(r -> reason(a.way().key(), r)))
-            .toList();
+    List<Prose> reasons = reasons(boring);
     if (!reasons.isEmpty()) {
       blocks.add(new Block.Paragraph(Prose.bold("What speaks against a way, and what would help")));
       blocks.add(new Block.Bullets(reasons));
@@ -81,6 +77,34 @@ final class WayPages {
       blocks.add(new Block.Bullets(together));
     }
     return blocks;
+  }
+
+  /** Ways that the same speaks against stand in one line, with what would help each. */
+  private static List<Prose> reasons(CaseBoring boring) {
+    Map<String, List<String>> ways = new LinkedHashMap<>();
+    Map<String, List<String>> remedies = new LinkedHashMap<>();
+    for (WayAnswer answer : boring.answers()) {
+      for (Reason reason : answer.reasons()) {
+        add(ways, reason.what(), answer.way().key());
+        add(remedies, reason.what(), reason.remedy());
+      }
+    }
+    return ways.entrySet().stream()
+        .map(
+            e ->
+                reason(
+                    String.join(", ", e.getValue()),
+                    new Reason(
+                        e.getKey(),
+                        String.join(", or ", remedies.getOrDefault(e.getKey(), List.of())))))
+        .toList();
+  }
+
+  private static void add(Map<String, List<String>> lists, String key, String value) {
+    List<String> list = lists.computeIfAbsent(key, _ -> new ArrayList<>());
+    if (!value.isEmpty() && !list.contains(value)) {
+      list.add(value);
+    }
   }
 
   /** Ways of which the same holds stand in one line. */

@@ -219,7 +219,7 @@ class DrillingViewTest {
     List<Length> up = holes(part, face).map(h -> h.centre().z()).distinct().sorted().toList();
     List<Integer> marks = IntStream.range(0, up.size()).mapToObj(i -> 101 + i).toList();
     Drawing drawing =
-        new RowsView(drafter, built, part, face, new RowsView.Aid.Stick(marks)).draw();
+        new RowsView(drafter, built, part, face, new RowsView.Aid.Stick(marks, List.of())).draw();
     List<Double> ticks =
         paths(drawing.marks())
             .filter(p -> p.pen() == Pen.EDGE && p.points().size() == 2)

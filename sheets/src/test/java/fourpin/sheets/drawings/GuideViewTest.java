@@ -10,6 +10,7 @@ import fourpin.measure.LengthStyle;
 import fourpin.sheets.SampleJobs;
 import fourpin.sheets.paint.Box;
 import fourpin.sheets.paint.Drawing;
+import fourpin.sheets.paint.Fill;
 import fourpin.sheets.paint.Fractions;
 import fourpin.sheets.paint.Mark;
 import fourpin.sheets.paint.Pen;
@@ -141,7 +142,7 @@ class GuideViewTest {
   @MethodSource("guides")
   void theEndIsFullyDimensioned(Guide guide) {
     Drafter drafter = drafter().wide(95).high(65);
-    Drawing drawing = new GuideEndView(drafter, guide).draw();
+    Drawing drawing = new GuideEndView(drafter, guide, GuideEndView.Block.BOTH_SIDES).draw();
     assertThat(words(drawing))
         .contains(
             number(guide.thickness()),
@@ -159,12 +160,44 @@ class GuideViewTest {
     assertThat(SvgWriter.write(drawing)).contains("DRAWING, DO NOT MEASURE · scale 1:");
   }
 
+  /**
+   * Seen on its front edge a guide has battens on both sides; that of a router has one, on side B
+   * when side A is up, since the base slides on side A.
+   */
+  @ParameterizedTest
+  @MethodSource("guides")
+  void theBlockIsOutOfTheWayOfARouter(Guide guide) {
+    Drafter drafter = drafter().wide(95).high(65);
+    Drawing both = new GuideEndView(drafter, guide, GuideEndView.Block.BOTH_SIDES).draw();
+    Drawing router = new GuideEndView(drafter, guide, GuideEndView.Block.PANEL_SIDE).draw();
+    int battens = guide.block().isPositive() ? 1 : 0;
+    assertThat(beside(both)).hasSize(2 * battens);
+    assertThat(beside(router)).hasSize(battens);
+    double b =
+        texts(router)
+            .filter(t -> t.lettering().words().equals("B"))
+            .mapToDouble(t -> t.extent().left())
+            .findFirst()
+            .orElseThrow();
+    assertThat(beside(router)).allMatch(batten -> batten.right() > b && batten.left() < b);
+  }
+
+  /** Hatched, left of the view from above. */
+  private static List<Box> beside(Drawing drawing) {
+    return paths(drawing)
+        .filter(p -> p.fill() == Fill.HATCH)
+        .map(p -> Box.round(p.points()))
+        .filter(box -> box.right() < 0)
+        .toList();
+  }
+
   /** A strip of one hole has no pitch, and nothing to break its end at but the hole. */
   @Test
   void aGuideOfOneHoleIsDrawn() {
     Guide guide = guide("one", mm(200), mm(40), mm(100), mm(10), 1, mm(5), 0);
     assertThat(words(new GuideView(drafter(), guide).draw())).contains("1");
-    assertThat(new GuideEndView(drafter(), guide).draw().marks()).isNotEmpty();
+    assertThat(new GuideEndView(drafter(), guide, GuideEndView.Block.PANEL_SIDE).draw().marks())
+        .isNotEmpty();
   }
 
   private static String number(Length length) {

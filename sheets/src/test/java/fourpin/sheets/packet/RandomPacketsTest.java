@@ -32,11 +32,15 @@ class RandomPacketsTest {
             .filter(way -> plan.borings().stream().anyMatch(b -> isPossible(way, b)))
             .toList();
     for (Way way : ways) {
-      Packet packet = Packet.compose(by(way, plan));
+      Plan bored = by(way, plan);
+      Packet packet = Packet.compose(bored);
       assertThat(packet.drawings())
           .as(way.key())
           .isNotEmpty()
           .allMatch(drawing -> drawing.fits(page.width(), page.height()));
+      assertThat(StepNumbers.in(packet.booklet()))
+          .as("each step is printed once, " + way.key())
+          .containsExactlyInAnyOrderElementsOf(StepNumbers.of(bored));
     }
     assertThat(PdfPacket.write(Packet.compose(plan))).isNotEmpty();
   }
