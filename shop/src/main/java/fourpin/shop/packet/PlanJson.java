@@ -341,6 +341,7 @@ final class PlanJson {
         "stage", plain(step.stage()),
         "case", step.caseName(),
         "parts", step.parts(),
+        "sheet", all(step.sheet(), up -> object("part", up.part(), "face", plain(up.face()))),
         "words", step.words(),
         "items", step.items(),
         "check", step.check(),

@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -78,6 +79,29 @@ class PlanFilesTest {
       }
     }
     throw new AssertionError("no figure of the load");
+  }
+
+  /** The sheet of a step is one of faces that holes or grooves go into. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void planJsonNamesTheSheetOfEachStep(Path example) throws IOException {
+    Plan plan = plan(example);
+    JsonNode steps = JSON.readTree(PlanJson.text(plan)).path("steps");
+    assertThat(steps).hasSameSizeAs(plan.steps());
+    int onSheets = 0;
+    for (int i = 0; i < plan.steps().size(); i++) {
+      List<String> named = new ArrayList<>();
+      for (JsonNode up : steps.path(i).path("sheet")) {
+        named.add(up.path("part").stringValue() + " " + up.path("face").stringValue());
+      }
+      assertThat(named)
+          .containsExactlyElementsOf(
+              plan.steps().get(i).sheet().stream()
+                  .map(up -> up.part() + " " + up.face().name().toLowerCase(Locale.ROOT))
+                  .toList());
+      onSheets += named.isEmpty() ? 0 : 1;
+    }
+    assertThat(onSheets).isPositive();
   }
 
   /** Every id that is named is the id of a figure. */
