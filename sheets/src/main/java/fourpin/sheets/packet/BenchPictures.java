@@ -66,9 +66,7 @@ public final class BenchPictures {
             .map(Pictured::drawing)
             .limit(1)
             .toList();
-    return own.isEmpty()
-        ? Stream.concat(guides(step), panels(step)).toList()
-        : own;
+    return own.isEmpty() ? Stream.concat(guides(step), panels(step)).toList() : own;
   }
 
   private Stream<Drawing> guides(PlannedStep step) {
