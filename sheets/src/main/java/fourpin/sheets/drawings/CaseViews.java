@@ -105,8 +105,9 @@ public final class CaseViews {
     sketch.addAll(RunningDimensions.beside(Side.LEFT, work.left(), 0, heights(scale)));
     sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), widths(scale)));
     sketch.addAll(Dimensions.beside(Side.RIGHT, work.right(), openings(scale)));
-    sketch.addAll(frontLabels(scale));
-    flags(sketch, view, flags);
+    Labels labels = new Labels();
+    sketch.addAll(frontLabels(scale, labels));
+    flags(sketch, view, flags, labels);
     return drawing(
         "front",
         "front view",
@@ -123,7 +124,7 @@ public final class CaseViews {
     Projection view = new Projection(Face.FRONT);
     Sketch sketch = new Sketch(scale);
     parts(sketch, view);
-    flags(sketch, view, flags);
+    flags(sketch, view, flags, new Labels());
     return drawing(
         "findings",
         "places of the findings",
@@ -291,8 +292,7 @@ public final class CaseViews {
     return List.copyOf(stations.values());
   }
 
-  private List<Mark> frontLabels(Scale scale) {
-    Labels labels = new Labels();
+  private List<Mark> frontLabels(Scale scale, Labels labels) {
     List<Mark> marks = new ArrayList<>();
     for (BaySpace bay : built.bays()) {
       double middle = (bay.clear().low().x().mm() + bay.clear().high().x().mm()) / 2;
@@ -320,8 +320,10 @@ public final class CaseViews {
         scale.toPaper(middle), scale.toPaper(part.box().high().z().mm()) + Drafter.SMALL);
   }
 
-  private static void flags(Sketch sketch, Projection view, List<Flag> flags) {
-    Labels labels = new Labels();
+  /**
+   * @param labels where there is lettering already
+   */
+  private static void flags(Sketch sketch, Projection view, List<Flag> flags, Labels labels) {
     for (Flag flag : flags) {
       Box spot = sketch.onPaper(view.box(flag.spot()));
       double margin = Math.max(0.5, (LEAST_FLAG - Math.min(spot.width(), spot.height())) / 2);

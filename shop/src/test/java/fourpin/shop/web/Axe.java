@@ -16,8 +16,7 @@ final class Axe {
   private static final String JUDGE =
       """
       const done = arguments[arguments.length - 1];
-      const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa"];
-      axe.run(document, {runOnly: {type: "tag", values: tags}, resultTypes: ["violations"]}).then(
+      axe.run(document, {runOnly: arguments[0], resultTypes: ["violations"]}).then(
         (r) => done(r.passes.length === 0 ? ["no rule was tried"] : r.violations.flatMap((v) =>
           v.nodes.map((n) => v.id + ": " + n.html + " " + n.failureSummary))),
         (e) => done([String(e)]));
@@ -26,8 +25,21 @@ final class Axe {
   private Axe() {}
 
   static List<String> violations(Browser browser) {
+    return judge(
+        browser, List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa"));
+  }
+
+  /** By the rule that asks for colours only. */
+  static List<String> contrasts(Browser browser) {
+    return judge(browser, List.of("color-contrast"));
+  }
+
+  /**
+   * @param which tags or names of rules
+   */
+  private static List<String> judge(Browser browser, List<String> which) {
     browser.define("axe", SCRIPT);
-    return browser.wordsLater(JUDGE);
+    return browser.wordsLater(JUDGE, which);
   }
 
   private static String script() {

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,7 +17,6 @@ import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
@@ -207,13 +207,22 @@ final class Browser implements AutoCloseable {
     return Objects.requireNonNull(driver.executeScript(script, arguments));
   }
 
-  /** The same where it answers with a list of words. */
-  List<String> words(String script, Object... arguments) {
-    return ((List<?>) run(script, arguments)).stream().map(String::valueOf).toList();
+  /** Puts a script into the page, unless what it defines is there. */
+  void define(String name, String script) {
+    if (run("return typeof window[arguments[0]]", name).equals("undefined")) {
+      driver.executeScript(script);
+    }
   }
 
-  double number(String script, Object... arguments) {
-    return ((Number) run(script, arguments)).doubleValue();
+  /** The words that a script in the page answers. */
+  List<String> words(String script, Object... arguments) {
+    return ((List<?>) run(script, arguments)).stream().map(Object::toString).toList();
+  }
+
+  /** The words that a script in the page hands to its last argument when it has them. */
+  List<String> wordsLater(String script, Object... arguments) {
+    Object words = Objects.requireNonNull(driver.executeAsyncScript(script, arguments));
+    return ((List<?>) words).stream().map(Object::toString).toList();
   }
 
   /** What stands under the finger that a screen reader follows. */
@@ -231,8 +240,14 @@ final class Browser implements AutoCloseable {
         .toList();
   }
 
+  /** All of the page, not only what the window shows, as PNG. */
   byte[] picture() {
-    return driver.getScreenshotAs(OutputType.BYTES);
+    Object picture =
+        driver
+            .executeCdpCommand(
+                "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true))
+            .get("data");
+    return Base64.getDecoder().decode(Objects.requireNonNull(picture).toString());
   }
 
   // Waiting

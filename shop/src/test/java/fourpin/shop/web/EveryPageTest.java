@@ -14,22 +14,25 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every page, for everybody: judged by axe-core on a desk and a phone, in the light and in the dark,
- * and without a scroll to the side at 320 px. With {@code -Dscreens=FOLDER} pictures of all are left
- * there to be looked at.
+ * Every page, for everybody: judged by axe-core on a desk and a phone, in the light and in the
+ * dark, and without a scroll to the side at 320 px. With {@code -Dscreens=FOLDER} pictures of all
+ * are left there to be looked at.
  */
 @ExtendWith(OneBrowser.class)
 class EveryPageTest {
 
   private static final String SCREENS = System.getProperty("screens", "");
 
-  /** What stands out of the window to the side, unless it lies in a place that scrolls by itself. */
+  /**
+   * What stands out of the window to the side, unless it lies in a place that scrolls by itself.
+   */
   private static final String WIDER =
       """
       const wide = document.documentElement.clientWidth;
@@ -128,7 +131,8 @@ class EveryPageTest {
 
   private static void remarks(Browser browser) {
     browser.open(
-        caller.origin() + caller.bring(readingRoom().replace("front-row: 1 1/2", "front-row: 3/8")));
+        caller.origin()
+            + caller.bring(readingRoom().replace("front-row: 1 1/2", "front-row: 3/8")));
     for (var summary : browser.all(".remark summary")) {
       summary.click();
     }
@@ -136,8 +140,8 @@ class EveryPageTest {
 
   private static void wrongField(Browser browser) {
     browser.open(caller.origin() + caller.bring(readingRoom()));
-    browser.type("#v-width", "9,5");
-    browser.awaitText("#n-width", "comma");
+    browser.type("#v-outside_width", "9,5");
+    browser.awaitText("#n-outside_width", "comma");
   }
 
   private static void notBuilt(Browser browser) {
@@ -226,16 +230,35 @@ class EveryPageTest {
     page.open().accept(browser);
     List<String> troubles = new ArrayList<>();
     for (Screen screen : List.of(Screen.DESK, Screen.PHONE)) {
-      for (Scheme scheme : Scheme.values()) {
-        show(page, screen, scheme);
-        Axe.violations(browser).forEach(v -> troubles.add(screen + ", " + scheme + ": " + v));
-      }
+      show(page, screen, Scheme.LIGHT);
+      Axe.violations(browser).forEach(v -> troubles.add(screen + ": " + v));
+      show(page, screen, Scheme.DARK);
+      Axe.contrasts(browser).forEach(v -> troubles.add(screen + ", dark: " + v));
     }
     show(page, Screen.TABLET, Scheme.LIGHT);
     browser.on(Screen.REFLOW, Scheme.LIGHT);
     troubles.addAll(browser.words(WIDER));
     assertThat(troubles).isEmpty();
     assertThat(browser.faults()).isEmpty();
+  }
+
+  /** What the checks are worth: they find what is wrong when something is. */
+  @Test
+  void theChecksFindWhatIsWrong() {
+    browser.openAnew(caller.origin() + "/new");
+    browser.on(Screen.REFLOW, Scheme.LIGHT);
+    assertThat(browser.words(WIDER)).isEmpty();
+    browser.run(
+        """
+        document.querySelector("label[for=q-title]").remove();
+        document.querySelector("h1 + p").style.color = "#d0d0d0";
+        document.querySelector("h1 + p").style.width = "500px";
+        return true;
+        """);
+    assertThat(Axe.violations(browser))
+        .anyMatch(v -> v.startsWith("label: "))
+        .anyMatch(v -> v.startsWith("color-contrast: "));
+    assertThat(browser.words(WIDER)).hasSize(2);
   }
 
   private void show(Page page, Screen screen, Scheme scheme) {

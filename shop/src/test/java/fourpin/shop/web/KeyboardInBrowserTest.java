@@ -1,0 +1,109 @@
+package fourpin.shop.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** The whole way with the keyboard alone, as people without a mouse go it. */
+@ExtendWith(OneBrowser.class)
+class KeyboardInBrowserTest {
+
+  private static final int MOST_STOPS = 150;
+
+  /** Whether the middle of what has the focus is to be seen (WCAG 2.2, 2.4.7 and 2.4.11). */
+  private static final String HIDDEN_FOCUS =
+      """
+      const e = document.activeElement;
+      const box = e.getBoundingClientRect();
+      const x = Math.max(0, Math.min(box.left + box.width / 2, innerWidth - 1));
+      const y = Math.max(0, Math.min(box.top + box.height / 2, innerHeight - 1));
+      const there = document.elementFromPoint(x, y);
+      const seen = e === document.body || there && (e.contains(there) || there.contains(e));
+      return seen ? [] : [e.outerHTML.slice(0, 150) + " is under " + (there ? there.outerHTML.slice(0, 80) : "nothing")];
+      """;
+
+  @TempDir static Path folder;
+
+  private static Caller caller;
+
+  private final Browser browser;
+  private final List<String> hidden = new ArrayList<>();
+
+  KeyboardInBrowserTest(Browser browser) {
+    this.browser = browser;
+  }
+
+  @BeforeAll
+  static void start() {
+    caller = Caller.at(folder);
+  }
+
+  @AfterAll
+  static void stop() {
+    caller.close();
+  }
+
+  /** Goes on by Tab until the focus is there. */
+  private void tabTo(String css, String words) {
+    for (int i = 0; i < MOST_STOPS; i++) {
+      browser.keys(Keys.TAB);
+      hidden.addAll(browser.words(HIDDEN_FOCUS));
+      boolean there =
+          (boolean)
+              browser.run(
+                  "const e = document.activeElement;"
+                      + " return e.matches(arguments[0]) && e.textContent.includes(arguments[1])",
+                  css,
+                  words);
+      if (there) {
+        return;
+      }
+    }
+    throw new AssertionError("Tab does not come to " + css + " " + words);
+  }
+
+  @Test
+  void everythingIsReachedSeenAndDoneWithKeys() {
+    browser.openAnew(caller.origin() + "/");
+    tabTo("a.press", "Begin a new case");
+    browser.keys(Keys.ENTER);
+    browser.awaitText("h1", "New case");
+    tabTo("#q-width", "");
+    browser.keys("60 in");
+    tabTo("button", "Put it on the board");
+    browser.keys(Keys.ENTER);
+    browser.await("the drawing", () -> browser.has("#board .handle"));
+
+    tabTo(".handle", "");
+    String from = browser.attribute(".handle", "aria-valuenow");
+    browser.keys(Keys.ARROW_UP, Keys.ENTER);
+    browser.awaitText("#notice", "moved to ");
+    browser.await(
+        "the shelf higher", () -> !browser.attribute(".handle", "aria-valuenow").equals(from));
+    tabTo(".column button", "Divide");
+    int bays = browser.all(".column").size();
+    browser.keys(Keys.ENTER);
+    browser.await("another bay", () -> browser.all(".column").size() == bays + 1);
+    tabTo("button", "Take back");
+    browser.keys(Keys.SPACE);
+    browser.await("the bays as before", () -> browser.all(".column").size() == bays);
+    tabTo("a", "At the bench");
+    browser.keys(Keys.ENTER);
+    browser.await("the bench", () -> browser.has("#tick"));
+    tabTo("#tick", "Done");
+    browser.keys(Keys.ENTER);
+    browser.awaitText("#done", "1 of ");
+    browser.keys(Keys.ARROW_RIGHT);
+    tabTo("#back", "Back");
+    assertThat(hidden).as("what has the focus and is not to be seen").isEmpty();
+    assertThat(browser.faults()).isEmpty();
+  }
+}
