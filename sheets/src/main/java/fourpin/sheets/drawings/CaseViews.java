@@ -297,8 +297,7 @@ public final class CaseViews {
     for (BaySpace bay : built.bays()) {
       double middle = (bay.clear().low().x().mm() + bay.clear().high().x().mm()) / 2;
       Point under =
-          new Point(
-              scale.toPaper(middle), scale.toPaper(bay.clear().high().z().mm()) - Drafter.LABEL);
+          new Point(scale.toPaper(middle), scale.toPaper(seenTop(bay).mm()) - Drafter.LABEL);
       marks.addAll(labels.on(under, Drafter.label("bay " + bay.number())));
     }
     DoorRoom.of(built).stream()
@@ -312,6 +311,16 @@ public final class CaseViews {
       }
     }
     return marks;
+  }
+
+  /** The top of what is seen of a bay from the front: the rail of a face frame may hang into it. */
+  private Length seenTop(BaySpace bay) {
+    Length top = bay.clear().high().z();
+    return built.parts().stream()
+        .filter(part -> part.role() == Role.RAIL)
+        .filter(part -> part.box().high().z().compareTo(top) >= 0)
+        .map(part -> part.box().low().z())
+        .reduce(top, Length::min);
   }
 
   private static Point above(Scale scale, Part part) {

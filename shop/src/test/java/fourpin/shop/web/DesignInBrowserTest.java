@@ -159,6 +159,31 @@ class DesignInBrowserTest {
   }
 
   @Test
+  void anOlderStateIsGoneBackToAndVariantsStandSideBySide() throws IOException {
+    String job = open(readingRoom());
+    browser.press(".column:nth-child(2)", "Divide");
+    browser.await("four bays", () -> browser.all(".column").size() == 4);
+    String divided = caller.file(job);
+    browser.open(caller.origin() + job + "/history");
+    browser.type("#variant-name", "four bays");
+    browser.press("Keep as a variant");
+    browser.await("the variant", () -> browser.has("input[name=with]"));
+    browser.click("[aria-label='Go back to change 1']");
+    browser.awaitText("main", "back to change 1");
+    assertThat(caller.file(job)).isEqualTo(readingRoom());
+
+    browser.click("input[name=with]");
+    browser.press("Put side by side");
+    browser.await("what differs", () -> browser.has(".compare mark"));
+    assertThat(browser.text("main")).contains("four bays");
+    browser.press("Adopt this");
+    browser.awaitText("main", "four bays");
+    browser.open(caller.origin() + job);
+    assertThat(browser.all(".column")).hasSize(4);
+    assertThat(caller.file(job)).isEqualTo(divided);
+  }
+
+  @Test
   void aFindingIsCuredByOnePress() throws IOException {
     String job = open(readingRoom().replace("front-row: 1 1/2", "front-row: 3/8"));
     assertThat(browser.text(".verdict")).isNotBlank();

@@ -109,6 +109,9 @@ class EveryPageTest {
         new Page("not-built", EveryPageTest::notBuilt),
         new Page("working", EveryPageTest::working),
         new Page("working-alone", EveryPageTest::workingAlone),
+        new Page("three-dimensions", EveryPageTest::solid),
+        new Page("history", EveryPageTest::history),
+        new Page("beside", EveryPageTest::beside),
         new Page("bench", EveryPageTest::bench),
         new Page("bench-away", EveryPageTest::benchAway),
         new Page("devices", EveryPageTest::devices),
@@ -161,6 +164,29 @@ class EveryPageTest {
     String job = caller.bring(readingRoom());
     String figure = Caller.first(caller.get(job).body(), "href=\"([^\"]*/working[^\"]*)\"");
     browser.open(caller.origin() + figure.replace("&amp;", "&"));
+  }
+
+  private static void solid(Browser browser) {
+    browser.open(caller.origin() + caller.bring(example("pottery-cabinet.yaml")));
+    browser.click("#solid-shown summary");
+    browser.await("the case", () -> browser.attribute("#solid-canvas", "data-shown").equals("yes"));
+  }
+
+  private static void history(Browser browser) {
+    String job = caller.bring(readingRoom());
+    browser.open(caller.origin() + job);
+    browser.press(".column", "Divide");
+    browser.await("another bay", () -> browser.all(".column").size() == 4);
+    browser.open(caller.origin() + job + "/history");
+    browser.type("#variant-name", "four bays");
+    browser.press("Keep as a variant");
+    browser.await("the variant", () -> browser.has("input[name=with]"));
+  }
+
+  private static void beside(Browser browser) {
+    history(browser);
+    browser.click("[aria-label='What change 2 did']");
+    browser.await("what differs", () -> browser.has(".compare mark"));
   }
 
   private static void bench(Browser browser) {
