@@ -16,6 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 @ExtendWith(OneBrowser.class)
 class BenchInBrowserTest {
 
+  /** Whether what keeps the page for when there is no network has come. */
+  private static final String WORKER = "return navigator.serviceWorker.controller !== null";
+
   @TempDir static Path folder;
 
   private static Caller caller;
@@ -85,6 +88,7 @@ class BenchInBrowserTest {
     browser.await("the next step", () -> !shown().equals(first));
     browser.await("the tick at the server", () -> held().contains("\"bench phone\""));
 
+    browser.await("the worker", () -> (boolean) browser.run(WORKER));
     relay.is(Relay.Line.AWAY);
     String second = shown();
     browser.press("Done");

@@ -46,6 +46,9 @@ class EveryPageTest {
       return all > wide ? [`the page is ${all} wide`, ...wider] : [];
       """;
 
+  /** Whether what keeps the page for when there is no network has come. */
+  private static final String WORKER = "return navigator.serviceWorker.controller !== null";
+
   @TempDir static Path folder;
 
   private static Caller caller;
@@ -204,6 +207,7 @@ class EveryPageTest {
     browser.press("Pair");
     browser.awaitText("h1", "Jobs");
     browser.open(relay.origin() + job + "/bench");
+    browser.await("the worker", () -> (boolean) browser.run(WORKER));
     relay.is(Relay.Line.AWAY);
     browser.press("Done");
     browser.awaitText("#net", "No network");
