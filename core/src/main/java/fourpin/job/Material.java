@@ -2,6 +2,7 @@ package fourpin.job;
 
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,6 +16,8 @@ import java.util.Optional;
  * @param grain whether parts must keep to the length of the sheet or board
  * @param stiffness modulus of elasticity along the grain, over the reference table's
  * @param density over the reference table's
+ * @param layers of which it is glued up, top to bottom, as thick together; none for a plain
+ *     material. Then {@code of} is what its faces are of, by which it creeps and bears
  */
 public record Material(
     String name,
@@ -24,7 +27,40 @@ public record Material(
     Optional<Length> measured,
     Grain grain,
     Optional<Quantity> stiffness,
-    Optional<Quantity> density) {
+    Optional<Quantity> density,
+    List<Layer> layers) {
+
+  /**
+   * A layer of a material that is glued up.
+   *
+   * @param of its row in the reference tables
+   * @param share of the width that it fills: 1, or less for ribs
+   * @param turn how its grain lies to the panel's
+   */
+  public record Layer(String of, Length thickness, double share, Turn turn) {}
+
+  /** How the grain of a layer lies. */
+  public enum Turn {
+    ALONG,
+    ACROSS
+  }
+
+  public Material {
+    layers = List.copyOf(layers);
+  }
+
+  /** A material of one piece. */
+  public Material(
+      String name,
+      Kind kind,
+      String of,
+      Length nominal,
+      Optional<Length> measured,
+      Grain grain,
+      Optional<Quantity> stiffness,
+      Optional<Quantity> density) {
+    this(name, kind, of, nominal, measured, grain, stiffness, density, List.of());
+  }
 
   /** What it comes as. */
   public enum Kind {

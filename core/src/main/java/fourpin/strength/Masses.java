@@ -5,10 +5,7 @@ import fourpin.casework.Part;
 import fourpin.casework.Part.EdgeBand;
 import fourpin.job.Edging;
 import fourpin.job.Job;
-import fourpin.job.Material;
 import fourpin.measure.Sourced;
-import fourpin.reference.Reference;
-import fourpin.reference.Substance;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -54,14 +51,6 @@ public final class Masses {
 
   /** kg/m³, as the job states it, else by the tables. */
   public Sourced density(String name) {
-    Material material = job.material(name);
-    return material
-        .density()
-        .map(Sourced::stated)
-        .orElseGet(
-            () -> {
-              Substance substance = Reference.substances().get(material.of());
-              return new Sourced(substance.density().typical(), substance.source());
-            });
+    return Matters.of(job.material(name)).density();
   }
 }

@@ -6,6 +6,7 @@ import fourpin.job.Settings;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.reference.Constant;
 import fourpin.reference.CreepFactor;
@@ -13,16 +14,71 @@ import fourpin.reference.ElasticRatios;
 import fourpin.reference.Reference;
 import fourpin.reference.Substance;
 import fourpin.reference.Substance.Family;
+import fourpin.strength.Laminate.Ply;
 import fourpin.strength.Section.Matter;
 import java.util.Locale;
 
 /** What the job's materials are made of, from the job and the reference tables. */
 final class Matters {
 
+  static final Source LAYERS =
+      new Source(
+          "a panel of layers glued on each other, each of its row in the tables",
+          "Jones, Mechanics of Composite Materials, classical theory of laminates; any strength of"
+              + " materials for one way",
+          Standing.DERIVED);
+
   private Matters() {}
 
   /** What the job states goes over the tables; the tables' ratios between the ways are kept. */
   static Matter of(Material material) {
+    return material.layers().isEmpty() || material.stiffness().isPresent()
+        ? ofOne(material)
+        : ofLayers(material);
+  }
+
+  /** The panel as it is glued up, of the same thickness whatever was measured. */
+  static Laminate laminate(Material material) {
+    return new Laminate(material.layers().stream().map(Matters::ply).toList());
+  }
+
+  private static Ply ply(Material.Layer layer) {
+    Substance substance = Reference.substances().get(layer.of());
+    Flat flat = flat(modulusOf(substance), substance);
+    boolean turned = layer.turn() == Material.Turn.ACROSS;
+    return new Ply(
+        (turned ? flat.across() : flat.along()).number(),
+        (turned ? flat.along() : flat.across()).number(),
+        flat.shear().number(),
+        substance.density().typical().value(),
+        layer.thickness().mm(),
+        layer.share());
+  }
+
+  private static Matter ofLayers(Material material) {
+    Laminate laminate = laminate(material);
+    double along = laminate.bendingAlong();
+    Sourced poisson = flat(modulusOf(substance(material)), substance(material)).poisson();
+    return new Matter(
+        new Flat(
+            layered(along, QuantityUnit.STRESS),
+            layered(laminate.bendingAcross(), QuantityUnit.STRESS),
+            layered(laminate.twisting(), QuantityUnit.STRESS),
+            poisson),
+        layered(laminate.shearing(), QuantityUnit.STRESS),
+        material
+            .density()
+            .map(Sourced::stated)
+            .orElseGet(() -> layered(laminate.density(), QuantityUnit.DENSITY)),
+        laminate.stretching() / along,
+        laminate.outer() / along);
+  }
+
+  private static Sourced layered(double value, QuantityUnit unit) {
+    return new Sourced(Quantity.of(value, unit), LAYERS);
+  }
+
+  private static Matter ofOne(Material material) {
     Substance substance = substance(material);
     Sourced along = material.stiffness().map(Sourced::stated).orElseGet(() -> modulusOf(substance));
     Sourced density =

@@ -168,8 +168,8 @@ final class PlateBending {
     double moment = bent.moments(middle(), y).x();
     return new Stress(
         panel,
-        6 * Math.abs(moment) / (panel.thickness() * panel.thickness()),
-        panel.modulus() * Math.abs(bent.panelStrain(middle(), y)));
+        6 * panel.matter().outer() * Math.abs(moment) / (panel.thickness() * panel.thickness()),
+        panel.outer() * Math.abs(bent.panelStrain(middle(), y)));
   }
 
   private Stress strip(BentPlate bent, Layer strip, double force) {

@@ -52,6 +52,16 @@ public record Section(List<Layer> layers) {
     double modulus() {
       return matter.modulus().number();
     }
+
+    /** How it stretches, MPa; not as it bends where it is glued up of layers. */
+    double stretching() {
+      return modulus() * matter.stretch();
+    }
+
+    /** Of its outermost layer, MPa. */
+    double outer() {
+      return modulus() * matter.outer();
+    }
   }
 
   /**
@@ -60,8 +70,16 @@ public record Section(List<Layer> layers) {
    * @param flat how it bends both ways
    * @param shearModulus through the thickness, MPa
    * @param density kg/m³
+   * @param stretch modulus in stretching over that in bending: 1 but for panels of layers
+   * @param outer modulus of its outermost layer over that in bending: 1 but for panels of layers
    */
-  public record Matter(Flat flat, Sourced shearModulus, Sourced density) {
+  public record Matter(
+      Flat flat, Sourced shearModulus, Sourced density, double stretch, double outer) {
+
+    /** Of one piece. */
+    public Matter(Flat flat, Sourced shearModulus, Sourced density) {
+      this(flat, shearModulus, density, 1, 1);
+    }
 
     /** Modulus of elasticity along the span, MPa. */
     public Sourced modulus() {
@@ -81,8 +99,8 @@ public record Section(List<Layer> layers) {
     double stretched = 0;
     double moment = 0;
     for (Layer layer : layers) {
-      stretched += layer.modulus() * layer.area();
-      moment += layer.modulus() * layer.area() * layer.middle();
+      stretched += layer.stretching() * layer.area();
+      moment += layer.stretching() * layer.area() * layer.middle();
     }
     return moment / stretched;
   }
@@ -94,7 +112,7 @@ public record Section(List<Layer> layers) {
     for (Layer layer : layers) {
       double away = layer.middle() - axis;
       double own = layer.area() * layer.thickness() * layer.thickness() / 12;
-      sum += layer.modulus() * (own + layer.area() * away * away);
+      sum += layer.modulus() * own + layer.stretching() * layer.area() * away * away;
     }
     return sum;
   }
@@ -111,7 +129,7 @@ public record Section(List<Layer> layers) {
     double axis = neutralAxis();
     double above = Math.abs(axis - layer.top());
     double below = Math.abs(layer.top() + layer.thickness() - axis);
-    return Math.abs(moment) * layer.modulus() * Math.max(above, below) / bendingStiffness();
+    return Math.abs(moment) * layer.outer() * Math.max(above, below) / bendingStiffness();
   }
 
   /** The rectangle with the largest bending stress. */

@@ -130,7 +130,10 @@ final class ShelfCures {
 
   /** Two layers of its own material, or of the first other sheet material with which it holds. */
   private Optional<Cure> doubled() {
-    return sheets().stream().flatMap(m -> doubled(m).stream()).findFirst();
+    return sheets().stream()
+        .filter(m -> m.layers().isEmpty())
+        .flatMap(m -> doubled(m).stream())
+        .findFirst();
   }
 
   private Optional<Cure> doubled(Material sheet) {

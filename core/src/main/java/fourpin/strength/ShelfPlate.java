@@ -118,7 +118,7 @@ record ShelfPlate(Plate plate, List<Layer> layers, List<PlateLoad> own) {
     Layer panel = layers.getFirst();
     double front = front(layers);
     List<Strip> strips = layers.stream().skip(1).map(l -> strip(l, panel, front)).toList();
-    double stretch = panel.modulus() * panel.area();
+    double stretch = panel.stretching() * panel.area();
     return strips.isEmpty()
         ? Optional.empty()
         : Optional.of(new Strips(stretch, panel.width(), middle(panel, front), strips));
@@ -126,7 +126,7 @@ record ShelfPlate(Plate plate, List<Layer> layers, List<PlateLoad> own) {
 
   private static Strip strip(Layer layer, Layer panel, double front) {
     return new Strip(
-        middle(layer, front), layer.modulus() * layer.area(), layer.middle() - panel.middle());
+        middle(layer, front), layer.stretching() * layer.area(), layer.middle() - panel.middle());
   }
 
   private static double middle(Layer layer, double front) {

@@ -120,7 +120,9 @@ final class SpanTables {
     List<Way> ways = new ArrayList<>();
     ways.add(new Way("plain", "plain", Made.plain(material, depth, Layers.ONE)));
     if (material.kind() != Kind.GLASS) {
-      ways.add(new Way("doubled", "two layers glued", Made.plain(material, depth, Layers.TWO)));
+      if (material.layers().isEmpty()) {
+        ways.add(new Way("doubled", "two layers glued", Made.plain(material, depth, Layers.TWO)));
+      }
       board().ifPresent(board -> ways.addAll(stripped(material, board, depth)));
     }
     return ways;

@@ -1,5 +1,6 @@
 package fourpin.validation;
 
+import static fourpin.validation.Check.fromMemory;
 import static fourpin.validation.Check.published;
 
 import fourpin.measure.Quantity;
@@ -7,6 +8,7 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.strength.Flat;
+import fourpin.strength.Laminate;
 import fourpin.strength.LoadedShelf;
 import fourpin.strength.Section;
 import fourpin.strength.Section.Layer;
@@ -94,6 +96,68 @@ final class SectionChecks {
   }
 
   /** The printed lengths are cut to whole inches, one rounded up. */
+  static List<Check> layers() {
+    return List.of(
+        fromMemory(
+            "sandwich, faces 5 mm of 72 GPa, core 150 mm of 800 MPa, 200 mm wide, 3 kN m: faces",
+            "19.0",
+            "MPa",
+            0.05,
+            "Gere, Mechanics of Materials",
+            "Example 6-2",
+            SectionChecks::sandwich),
+        fromMemory(
+            "three equal layers, the middle one across with 1/20: along over one layer's",
+            "0.965",
+            "",
+            0.0005,
+            "Bodig and Jayne, Mechanics of Wood and Wood Composites",
+            "plywood of three layers, (26 + 1 / 20) / 27",
+            () -> three().bendingAlong() / 12_000),
+        fromMemory(
+            "the same across, over one layer's along",
+            "0.0852",
+            "",
+            0.00005,
+            "Bodig and Jayne, Mechanics of Wood and Wood Composites",
+            "plywood of three layers, (1 + 26 / 20) / 27",
+            () -> three().bendingAcross() / 12_000),
+        fromMemory(
+            "box 100 x 60 mm with walls of 10 mm: second moment",
+            "1.373",
+            "10⁶ mm⁴",
+            0.0005,
+            "handbooks of sections",
+            "(b h³ - b₁ h₁³) / 12, 100 and 80 mm wide, 60 and 40 mm high",
+            SectionChecks::box));
+  }
+
+  /** Stress in the faces, MPa. */
+  private static double sandwich() {
+    Laminate panel =
+        new Laminate(
+            List.of(
+                new Laminate.Ply(72_000, 72_000, 27_000, 2700, 5, 1),
+                new Laminate.Ply(800, 800, 300, 60, 150, 1),
+                new Laminate.Ply(72_000, 72_000, 27_000, 2700, 5, 1)));
+    double bending = panel.bendingAlong() * 200 * Math.pow(160, 3) / 12;
+    return 3e6 * 80 * panel.outer() / bending;
+  }
+
+  private static Laminate three() {
+    Laminate.Ply along = new Laminate.Ply(12_000, 600, 700, 500, 6, 1);
+    Laminate.Ply across = new Laminate.Ply(600, 12_000, 700, 500, 6, 1);
+    return new Laminate(List.of(along, across, along));
+  }
+
+  /** Faces over ribs that fill a fifth of the width, 10⁶ mm⁴. */
+  private static double box() {
+    Laminate.Ply face = new Laminate.Ply(10_000, 10_000, 700, 500, 10, 1);
+    Laminate.Ply ribs = new Laminate.Ply(10_000, 10_000, 700, 500, 40, 0.2);
+    double modulus = new Laminate(List.of(face, ribs, face)).bendingAlong();
+    return modulus / 10_000 * 100 * Math.pow(60, 3) / 12 / 1e6;
+  }
+
   static List<Check> spans() {
     List<Check> all = new ArrayList<>();
     for (Rows.Row row : Rows.of("aws_shelf_spans.csv")) {

@@ -31,6 +31,10 @@ final class Validation {
             "`Section`: shelves with strips on edge.",
             SectionChecks.composite()),
         new Topic(
+            "Panels of layers",
+            "`Laminate`: doubled panels and torsion boxes.",
+            SectionChecks.layers()),
+        new Topic(
             "Plates",
             "`PlateSolver` at the mesh that the program uses; [how fine a mesh a shelf needs](plate-convergence.md).",
             PlateChecks.all()),

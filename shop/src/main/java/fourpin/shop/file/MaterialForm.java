@@ -51,16 +51,63 @@ final class MaterialForm {
           "as the reference tables say",
           "weight of a cubic metre or foot");
 
+  private static final int MOST_LAYERS = 20;
+  private static final int PER_CENT = 100;
+  private static final Key<String> LAYER_OF =
+      Key.required(
+          "of",
+          Words.row("a substance", "plywood, veneer core", Reference.substances()),
+          "the substance of the layer");
+  private static final Key<Length> LAYER_THICKNESS =
+      Key.required(
+          "thickness", Words.length("0.3 mm", "100 mm"), "of the layer, or height of its ribs");
+  private static final Key<Integer> SHARE =
+      Key.optional(
+          "share",
+          Words.whole(1, PER_CENT),
+          "100",
+          "how much of the width it fills, per cent: ribs of 3/4 in every 6 in along the panel are 13");
+  private static final Key<Material.Turn> TURN =
+      Key.optional(
+          "grain", Words.choice(Material.Turn.class), "along", "how its grain lies to the panel's");
+  private static final Key<List<Material.Layer>> LAYERS =
+      Key.optional(
+          "layers",
+          new ListOf<>(
+              new Form<>(
+                  "a layer",
+                  List.of(LAYER_OF, LAYER_THICKNESS, SHARE, TURN),
+                  List.of(),
+                  v -> Optional.of(layer(v))),
+              MOST_LAYERS),
+          "one piece",
+          "what it is glued up of, top to bottom: two for a doubled panel, faces and ribs for a torsion box");
+
   static final Form<Material> FORM =
       new Form<>(
           "a material",
-          List.of(KIND, OF, THICKNESS, MEASURED, GRAIN, STIFFNESS, DENSITY),
+          List.of(KIND, OF, THICKNESS, MEASURED, GRAIN, STIFFNESS, DENSITY, LAYERS),
           List.of(),
           MaterialForm::make);
 
   private static final double MOST_OFF_NOMINAL = 0.25;
+  private static final double MOST_OFF_LAYERS = 0.05;
 
   private MaterialForm() {}
+
+  private static Material.Layer layer(Values v) {
+    return new Material.Layer(
+        v.get(LAYER_OF),
+        v.get(LAYER_THICKNESS),
+        v.find(SHARE).orElse(PER_CENT) / (double) PER_CENT,
+        v.find(TURN).orElse(Material.Turn.ALONG));
+  }
+
+  /** Whether the layers are as thick together as the material, to the twentieth. */
+  private static boolean fill(List<Material.Layer> layers, Length thickness) {
+    double all = layers.stream().mapToDouble(l -> l.thickness().mm()).sum();
+    return layers.isEmpty() || Math.abs(all / thickness.mm() - 1) < MOST_OFF_LAYERS;
+  }
 
   private static Optional<Material> make(Values v) {
     Material.Kind kind = v.get(KIND);
@@ -74,6 +121,13 @@ final class MaterialForm {
           .refuse(
               "it is more than a quarter off the thickness", "check both numbers and their units");
     }
+    List<Material.Layer> layers = v.find(LAYERS).orElse(List.of());
+    if (!fill(layers, measured.orElse(v.get(THICKNESS)))) {
+      return v.spot(LAYERS)
+          .refuse(
+              "its layers are not as thick together as it is",
+              "state every layer, or the thickness that they give");
+    }
     return Optional.of(
         new Material(
             v.name(),
@@ -85,7 +139,8 @@ final class MaterialForm {
                 .orElse(
                     kind == Material.Kind.GLASS ? Material.Grain.NONE : Material.Grain.LENGTHWISE),
             v.find(STIFFNESS),
-            v.find(DENSITY)));
+            v.find(DENSITY),
+            layers));
   }
 
   private static boolean comesAs(Material.Kind kind, Substance substance) {

@@ -1,0 +1,114 @@
+package fourpin.strength;
+
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Place;
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.reference.Reference;
+import fourpin.strength.Section.Matter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What is to be known of panels that the maker glues up of layers. */
+final class LayeredPanels {
+
+  private final Job job;
+
+  LayeredPanels(Job job) {
+    this.job = job;
+  }
+
+  /** One for each such material: its layers are not cut by the plan, and how it bends. */
+  List<Finding> findings() {
+    return job.materials().stream().filter(m -> !m.layers().isEmpty()).map(this::gluedUp).toList();
+  }
+
+  private Finding gluedUp(Material material) {
+    return new Finding(
+        Severity.NOTE,
+        "glued-up",
+        "'%s' is glued up of %s; parts of it are listed and cut as one panel, its layers are not"
+            .formatted(material.name(), words(material)),
+        figures(material),
+        Place.JOB,
+        List.of(
+            new Remedy(
+                "glue panels of it up larger than their parts, and state them as its stock",
+                "the layers' stock, glue and time")));
+  }
+
+  private String words(Material material) {
+    return material.layers().stream().map(this::words).collect(Collectors.joining(", "));
+  }
+
+  private String words(Material.Layer layer) {
+    String part =
+        layer.share() < 1 ? " over " + Math.round(100 * layer.share()) + " % of the width" : "";
+    return job.style().text(layer.thickness()) + " of " + layer.of() + part;
+  }
+
+  private static List<Figure> figures(Material material) {
+    Matter matter = Matters.of(material);
+    return List.of(
+        figure(
+            material,
+            "layers-along",
+            "modulus of a solid panel that bends as much along, ",
+            matter.flat().along().number(),
+            "12 Σ E s (t³ / 12 + t (z - z₀)²) / T³, z₀ = Σ E s t z / Σ E s t"),
+        figure(
+            material,
+            "layers-stretch",
+            "modulus of a solid panel that stretches as much along, ",
+            matter.flat().along().number() * matter.stretch(),
+            "Σ E s t / T"));
+  }
+
+  private static Figure figure(
+      Material material, String id, String title, double value, String formula) {
+    return new Figure(
+        Figure.id("materials", material.name(), id),
+        title + material.name(),
+        Quantity.of(value, QuantityUnit.STRESS),
+        formula,
+        inputs(material),
+        Matters.LAYERS);
+  }
+
+  private static List<Input> inputs(Material material) {
+    Laminate laminate = Matters.laminate(material);
+    List<Input> inputs = new ArrayList<>();
+    for (int i = 0; i < laminate.plies().size(); i++) {
+      Laminate.Ply ply = laminate.plies().get(i);
+      String of = material.layers().get(i).of();
+      Source table = Reference.substances().get(of).source();
+      inputs.add(
+          new Input(
+              "E",
+              "modulus of elasticity along the panel, " + of,
+              Quantity.of(ply.along(), QuantityUnit.STRESS),
+              table));
+      inputs.add(
+          new Input(
+              "t",
+              "its thickness",
+              Quantity.of(ply.thickness(), QuantityUnit.LENGTH),
+              Source.STATED));
+      inputs.add(
+          new Input(
+              "s",
+              "its share of the width",
+              Quantity.of(ply.share(), QuantityUnit.RATIO),
+              Source.STATED));
+    }
+    return inputs;
+  }
+}
