@@ -23,4 +23,13 @@ record Sample(List<Double> sorted) {
     int lower = (sorted.size() - 1) / 2;
     return (sorted.get(lower) + sorted.get(upper)) / 2;
   }
+
+  /**
+   * The value that a share of all stays within, by the nearest rank.
+   *
+   * @param share more than 0, at most 1
+   */
+  double within(double share) {
+    return sorted.get((int) Math.ceil(share * sorted.size()) - 1);
+  }
 }

@@ -43,7 +43,7 @@ final class StoreTrial implements Callable<Integer> {
     }
   }
 
-  static DataPlace newFile() throws IOException {
+  static DataPlace.InFile newFile() throws IOException {
     Path folder = Files.createTempDirectory("fourpin-trial");
     folder.toFile().deleteOnExit();
     return new DataPlace.InFile(folder.resolve("shop.db"));

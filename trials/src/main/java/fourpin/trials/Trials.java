@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
       BenchTrial.class,
       StoreTrial.class,
       EditorsTrial.class,
-      StrengthTrial.class
+      StrengthTrial.class,
+      WebTrial.class
     })
 public final class Trials implements Runnable {
 

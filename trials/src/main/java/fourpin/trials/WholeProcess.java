@@ -2,7 +2,6 @@ package fourpin.trials;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,20 +61,9 @@ record WholeProcess(Sample seconds, OptionalLong peakKibibytes) {
   private static OptionalLong watch(Process process) throws IOException, InterruptedException {
     OptionalLong peak = OptionalLong.empty();
     do {
-      peak = larger(peak, highWaterMark(process.pid()));
+      peak = larger(peak, Memory.kibibytes(process.pid(), "VmHWM"));
     } while (!process.waitFor(BETWEEN_LOOKS_MS, TimeUnit.MILLISECONDS));
     return peak;
-  }
-
-  private static OptionalLong highWaterMark(long pid) throws IOException {
-    try {
-      return Files.readAllLines(Path.of("/proc", Long.toString(pid), "status")).stream()
-          .filter(line -> line.startsWith("VmHWM:"))
-          .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
-          .findFirst();
-    } catch (NoSuchFileException e) {
-      return OptionalLong.empty();
-    }
   }
 
   private static OptionalLong larger(OptionalLong a, OptionalLong b) {

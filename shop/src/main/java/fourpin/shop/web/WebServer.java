@@ -53,6 +53,7 @@ public final class WebServer implements AutoCloseable {
                 config -> {
                   limit(config, guard);
                   config.routes.before(new GuardHandler(guard));
+                  ServerTiming.add(config.routes);
                   config.routes.get(Guard.ASSETS + "{name}", assets::serve);
                   new JobRoutes(desk, pages).add(config.routes);
                   new ChangeRoutes(desk, pages).add(config.routes);

@@ -80,6 +80,16 @@ class WebServerTest {
   }
 
   @Test
+  void answersSayHowLongTheyTookButNotToStrangers() {
+    assertThat(caller.get("/").headers().firstValue("Server-Timing"))
+        .hasValueSatisfying(t -> assertThat(t).matches("answer;dur=\\d+\\.\\d\\d"));
+    var foreign = caller.posting("/jobs", "title", "x").header("Origin", "http://evil.example");
+    HttpResponse<String> refused = caller.send(foreign);
+    assertThat(refused.statusCode()).isEqualTo(403);
+    assertThat(refused.headers().firstValue("Server-Timing")).isEmpty();
+  }
+
+  @Test
   void tooLargeAFileIsRefused() {
     String text = "#".repeat((int) Limits.STANDARD.fileBytes());
     assertThat(caller.upload("/jobs", text).statusCode()).isEqualTo(413);
