@@ -13,6 +13,11 @@ public final class CutPlanner {
 
   private CutPlanner() {}
 
+  /** What a plan cuts, by material, to be laid out anew after something went wrong at the saw. */
+  public static List<Wanted> wanted(Plan plan) {
+    return new StockPlanner(plan.job()).wanted(plan.cutList());
+  }
+
   /**
    * Plans the cutting of every material, limited by work: the same input gives the same plan.
    *

@@ -29,30 +29,34 @@ final class StockPlanner {
 
   /** Plans every material that something is cut from; glass is cut by the glazier. */
   List<MaterialPlan> plan(List<CutItem> cutList) {
-    List<MaterialPlan> plans = new ArrayList<>();
+    return wanted(cutList).stream().map(this::plan).toList();
+  }
+
+  /** What is wanted of every material that something is cut from. */
+  List<Wanted> wanted(List<CutItem> cutList) {
+    List<Wanted> wanted = new ArrayList<>();
     for (Material material : job.materials()) {
       List<CutItem> items =
           cutList.stream().filter(i -> i.material().equals(material.name())).toList();
       if (!items.isEmpty() && material.kind() != Material.Kind.GLASS) {
-        plans.add(plan(material, items));
+        wanted.add(wanted(material, items));
       }
     }
-    return plans;
+    return wanted;
   }
 
-  private MaterialPlan plan(Material material, List<CutItem> items) {
+  private Wanted wanted(Material material, List<CutItem> items) {
     Wanted.Kind kind =
         material.kind() == Material.Kind.SHEET ? Wanted.Kind.SHEETS : Wanted.Kind.BOARDS;
     List<Part> parts = items.stream().map(StockPlanner::part).toList();
+    return new Wanted(material.name(), kind, parts, stock(material));
+  }
+
+  private MaterialPlan plan(Wanted wanted) {
     StockCutter.Cut cut =
-        new StockCutter(
-                job.settings(),
-                job.style(),
-                new Wanted(material.name(), kind, parts, stock(material)),
-                StockCutter.Search.BY_WORK)
-            .cut(0);
+        new StockCutter(job.settings(), job.style(), wanted, StockCutter.Search.BY_WORK).cut(0);
     findings.addAll(cut.findings());
-    return new MaterialPlan(material, cut.layouts(), cut.stock());
+    return new MaterialPlan(job.material(wanted.material()), cut.layouts(), cut.stock());
   }
 
   private static Part part(CutItem item) {

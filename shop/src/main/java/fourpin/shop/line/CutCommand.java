@@ -18,6 +18,7 @@ import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
 import fourpin.plan.CutPlanner;
 import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.plan.Planner;
 import fourpin.plan.Wanted;
 import fourpin.shop.cut.CutReader;
 import fourpin.shop.cut.SoFarReader;
@@ -38,11 +39,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Lays parts out on stock, both from tables, without a job. */
+/** Lays parts out on stock, both from tables, or what is left of a job that is being cut. */
 @Command(
     name = "cut",
     mixinStandardHelpOptions = true,
-    description = "Lays parts out on sheets and boards, from two tables, and writes the layouts.")
+    description =
+        "Lays parts out on sheets and boards, from two tables or a job, and writes the layouts.")
 public final class CutCommand extends Errand {
 
   /** What the cutting hangs on. */
@@ -77,11 +79,18 @@ public final class CutCommand extends Errand {
     }
   }
 
-  @Parameters(index = "0", paramLabel = "PARTS", description = "The table of parts (CSV).")
+  @Parameters(
+      index = "0",
+      paramLabel = "PARTS",
+      description = "The table of parts (CSV); or a job file, and no STOCK.")
   private Path parts;
 
-  @Parameters(index = "1", paramLabel = "STOCK", description = "The table of stock (CSV).")
-  private Path stock;
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "STOCK",
+      description = "The table of stock (CSV).")
+  private Optional<Path> stock = Optional.empty();
 
   @Option(
       names = "--out",
@@ -113,20 +122,21 @@ public final class CutCommand extends Errand {
       names = "--after",
       paramLabel = "DIR",
       description =
-          "An earlier cutting of the same tables: what its progress.csv says is cut stays, and the"
-              + " rest is laid out again. May be given for each.")
+          "An earlier cutting of the same tables, or the packet of the job: what its progress.csv"
+              + " says is cut stays, and the rest is laid out again. May be given for each.")
   private List<Path> after = List.of();
 
   /** picocli sets the fields before the command runs. */
   @SuppressWarnings("NullAway.Init")
   CutCommand() {}
 
+  /** What is to be cut. @param frame with the settings that hold, and the style of printing */
+  private record Asked(Job frame, List<Wanted> wanted) {}
+
   @Override
   int run() {
     List<String> wrong = new ArrayList<>();
-    Optional<CutReader.Outcome.Good> read = read(wrong);
-    LengthStyle style = read.map(CutReader.Outcome.Good::style).orElse(LengthStyle.MILLIMETRES);
-    Settings settings = settings(style.unit(), wrong);
+    Optional<Asked> asked = stock.isPresent() ? ofTables(stock.get(), wrong) : ofJob(wrong);
     seconds
         .filter(s -> s < 1 || s > MOST_SECONDS)
         .ifPresent(
@@ -143,19 +153,19 @@ public final class CutCommand extends Errand {
               "the earlier cutting is there, with your notes",
               "name another folder"));
     }
-    List<Wanted> wanted = read.map(good -> left(good.wanted(), wrong)).orElse(List.of());
+    List<Wanted> wanted = asked.map(all -> left(all.wanted, wrong)).orElse(List.of());
     wrong.stream().limit(MOST_MESSAGES).forEach(err()::println);
     if (wrong.size() > MOST_MESSAGES) {
       err().println("fourpin: and " + (wrong.size() - MOST_MESSAGES) + " more errors");
     }
-    if (!wrong.isEmpty()) {
+    if (!wrong.isEmpty() || asked.isEmpty()) {
       return INPUT_WRONG;
     }
     if (wanted.isEmpty()) {
       out().println("Nothing is left to be cut.");
       return GOOD;
     }
-    return cut(frame(style, settings), wanted);
+    return cut(asked.get().frame, wanted);
   }
 
   /** What earlier cuttings leave to be cut. */
@@ -181,9 +191,35 @@ public final class CutCommand extends Errand {
         .toList();
   }
 
-  private Optional<CutReader.Outcome.Good> read(List<String> wrong) {
+  /** Of a job, with its settings and its stock. */
+  private Optional<Asked> ofJob(List<String> wrong) {
+    if (unit.isPresent() || !set.isEmpty()) {
+      wrong.add(
+          Problem.ofFile(
+              unit.isPresent() ? "--unit" : "--set",
+              "a job states its own unit and settings",
+              "write them into the job, or name a table of stock after one of parts"));
+    }
+    return switch (new JobSource(parts).read()) {
+      case JobSource.Outcome.Good(Job job) ->
+          Optional.of(new Asked(job, CutPlanner.wanted(Planner.plan(job))));
+      case JobSource.Outcome.Refused(var messages) -> {
+        wrong.addAll(messages);
+        yield Optional.empty();
+      }
+    };
+  }
+
+  private Optional<Asked> ofTables(Path ofStock, List<String> wrong) {
+    Optional<CutReader.Outcome.Good> read = read(ofStock, wrong);
+    LengthStyle style = read.map(CutReader.Outcome.Good::style).orElse(LengthStyle.MILLIMETRES);
+    Settings settings = settings(style.unit(), wrong);
+    return read.map(good -> new Asked(frame(style, settings), good.wanted()));
+  }
+
+  private Optional<CutReader.Outcome.Good> read(Path table, List<String> wrong) {
     Optional<byte[]> partsRead = open(parts, wrong);
-    Optional<byte[]> stockRead = open(stock, wrong);
+    Optional<byte[]> stockRead = open(table, wrong);
     if (partsRead.isEmpty() || stockRead.isEmpty()) {
       return Optional.empty();
     }
@@ -191,7 +227,7 @@ public final class CutCommand extends Errand {
       case CutReader.Outcome.Good good -> Optional.of(good);
       case CutReader.Outcome.Refused(var ofParts, var ofStock) -> {
         ofParts.forEach(p -> wrong.add(p.text(parts.toString())));
-        ofStock.forEach(p -> wrong.add(p.text(stock.toString())));
+        ofStock.forEach(p -> wrong.add(p.text(table.toString())));
         yield Optional.empty();
       }
     };

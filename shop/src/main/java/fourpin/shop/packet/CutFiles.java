@@ -15,7 +15,7 @@ public final class CutFiles {
   /** The same plan gives the same files, byte for byte. */
   public static List<PacketFile> of(CutPlan plan) {
     Packet packet = CutPacket.compose(plan);
-    CutTables tables = new CutTables(plan);
+    CutTables tables = new CutTables(plan.materials(), plan.job().style());
     List<PacketFile> files = new ArrayList<>();
     files.add(PacketFile.of("cutting.pdf", PdfPacket.write(packet)));
     files.add(PacketFile.of("layouts.csv", tables.layouts().text()));

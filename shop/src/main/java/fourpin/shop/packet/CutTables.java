@@ -10,7 +10,6 @@ import fourpin.cutting.SheetPattern;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.plan.CutMaterial;
-import fourpin.plan.CutPlan;
 import fourpin.plan.MaterialPlan.StockLayout;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -58,18 +57,18 @@ final class CutTables {
   private static final List<String> PROGRESS_COLUMNS =
       List.of("material", "cut from", "layout", "sheet", "stock", "state", "except");
 
-  private final CutPlan plan;
+  private final List<CutMaterial> materials;
   private final LengthStyle style;
 
-  CutTables(CutPlan plan) {
-    this.plan = plan;
-    this.style = plan.job().style();
+  CutTables(List<CutMaterial> materials, LengthStyle style) {
+    this.materials = List.copyOf(materials);
+    this.style = style;
   }
 
   /** Where every part and every offcut lies, from the near end and the near edge of its sheet. */
   Csv layouts() {
     List<List<String>> lines = new ArrayList<>();
-    for (CutMaterial material : plan.materials()) {
+    for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
         List<SheetPattern> patterns = layout.layout().patterns();
         for (int i = 0; i < patterns.size(); i++) {
@@ -108,7 +107,7 @@ final class CutTables {
   /** One line for each sheet, for the maker to note what has become of it. */
   Csv progress() {
     List<List<String>> lines = new ArrayList<>();
-    for (CutMaterial material : plan.materials()) {
+    for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
         List<SheetPattern> patterns = layout.layout().patterns();
         for (int i = 0; i < patterns.size(); i++) {
@@ -132,7 +131,7 @@ final class CutTables {
   /** Every pass at the saw, in order. */
   Csv order() {
     List<List<String>> lines = new ArrayList<>();
-    for (CutMaterial material : plan.materials()) {
+    for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
         List<List<SetUp>> setUps = layout.setUps();
         for (int sheet = 0; sheet < setUps.size(); sheet++) {
@@ -191,7 +190,7 @@ final class CutTables {
   /** What is taken of each stock. */
   Csv stock() {
     List<List<String>> lines =
-        plan.materials().stream()
+        materials.stream()
             .flatMap(
                 m ->
                     m.stock().stream()

@@ -1,5 +1,6 @@
 package fourpin.shop.packet;
 
+import fourpin.plan.MaterialPlan;
 import fourpin.plan.Plan;
 import fourpin.sheets.packet.Packet;
 import fourpin.sheets.packet.PdfPacket;
@@ -16,11 +17,16 @@ public final class PlanFiles {
   public static List<PacketFile> of(Plan plan) {
     Packet packet = Packet.compose(plan);
     Tables tables = new Tables(plan);
+    CutTables cutting =
+        new CutTables(
+            plan.materials().stream().map(MaterialPlan::cut).toList(), plan.job().style());
     List<PacketFile> files = new ArrayList<>();
     files.add(PacketFile.of("packet.pdf", PdfPacket.write(packet)));
     files.add(PacketFile.of("plan.json", PlanJson.text(plan)));
     files.add(PacketFile.of("cut-list.csv", tables.cutList().text()));
     files.add(PacketFile.of("buying.csv", tables.buying().text()));
+    files.add(PacketFile.of("layouts.csv", cutting.layouts().text()));
+    files.add(PacketFile.of("progress.csv", cutting.progress().text()));
     Solid.byName(plan)
         .forEach((name, solid) -> files.add(PacketFile.of(name + ".glb", Glb.write(solid))));
     packet

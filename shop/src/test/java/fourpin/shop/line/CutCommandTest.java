@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -246,6 +248,55 @@ class CutCommandTest {
     return told.lines()
         .filter(line -> line.contains("; no layout"))
         .mapToInt(line -> Integer.parseInt(line.replaceFirst(".*: (\\d+); no.*", "$1")))
+        .sum();
+  }
+
+  @Test
+  void aJobThatIsBeingCutIsLaidOutAgainWithWhatIsGood() throws IOException {
+    Path job = Files.copy(EXAMPLES.resolve("reading-room.yaml"), shop.resolve("reading-room.yaml"));
+    Path packet = shop.resolve("packet");
+    assertThat(plan(job, packet)).startsWith("0");
+    List<String> first = Files.readAllLines(packet.resolve("progress.csv"));
+    assertThat(first.get(1)).contains("oak-ply");
+    note(packet, "cut,", "spoilt,");
+    String told = run(job, "--after", packet);
+    assertThat(told).startsWith("0");
+    Path again = shop.resolve("reading-room.cutting-2");
+    assertThat(all(again)).isEqualTo(all(packet) - onSheet(packet, "S1"));
+    assertThat(Files.readAllLines(packet.resolve("progress.csv")).get(1)).contains(",cut,");
+  }
+
+  @Test
+  void aJobKeepsItsOwnUnitAndSettings() {
+    assertThat(run(EXAMPLES.resolve("reading-room.yaml"), "--set", "kerf=1/8 in"))
+        .startsWith("2")
+        .contains("a job states its own unit and settings");
+  }
+
+  private static String plan(Path job, Path packet) {
+    StringWriter told = new StringWriter();
+    PrintWriter out = new PrintWriter(told);
+    CommandLine line = new CommandLine(new PlanCommand()).setOut(out).setErr(out);
+    return line.execute(job.toString(), "--out", packet.toString()) + "\n" + told;
+  }
+
+  private static long all(Path folder) throws IOException {
+    return count(folder, line -> true, line -> Long.parseLong(line[3]));
+  }
+
+  /** Parts of one sheet of plywood for the case. */
+  private static long onSheet(Path folder, String sheet) throws IOException {
+    return count(folder, line -> line[0].equals("oak-ply") && line[2].equals(sheet), line -> 1);
+  }
+
+  private static long count(
+      Path folder, Predicate<String[]> counted, ToLongFunction<String[]> pieces)
+      throws IOException {
+    return Files.readAllLines(folder.resolve("layouts.csv")).stream()
+        .map(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)"))
+        .filter(line -> line[5].equals("part"))
+        .filter(counted)
+        .mapToLong(pieces)
         .sum();
   }
 }
