@@ -20,10 +20,12 @@ final class DrillingPages {
 
   private final Plan plan;
   private final Words words;
+  private final Codes codes;
 
-  DrillingPages(Plan plan, Words words) {
+  DrillingPages(Plan plan, Words words, Codes codes) {
     this.plan = plan;
     this.words = words;
+    this.codes = codes;
   }
 
   /**
@@ -57,7 +59,7 @@ final class DrillingPages {
   private List<SheetPage> pages(DrillingSheet sheet, int most) {
     List<DrillingPicture> pictures = DrillingPicture.of(plan, words, sheet, most);
     return IntStream.range(0, pictures.size())
-        .mapToObj(i -> new SheetPage(words, sheet, pictures, i))
+        .mapToObj(i -> new SheetPage(words, codes, sheet, pictures, i))
         .toList();
   }
 }

@@ -17,6 +17,11 @@ public record Packet(Booklet booklet) {
 
   /** The same plan gives the same packet. Every figure in it stands in the plan. */
   public static Packet compose(Plan plan) {
+    return compose(plan, Codes.NONE);
+  }
+
+  /** The same, with codes that open steps on a phone. */
+  public static Packet compose(Plan plan, Codes codes) {
     Words words = new Words(plan.job());
     Findings findings = new Findings(plan, words);
     CautionSigns boring = new CautionSigns();
@@ -28,7 +33,7 @@ public record Packet(Booklet booklet) {
             new PanelPages(plan, words).section(),
             new WayPages(plan.borings(), words).section(),
             new GuidePages(plan, words).section(boring),
-            new DrillingPages(plan, words).section(boring),
+            new DrillingPages(plan, words, codes).section(boring),
             new LevelPages(plan, plan.levelness(), words).section(),
             new MistakePages(plan.mistakes(), words).section(),
             new ShelfPages(plan, words).section(),
@@ -36,7 +41,7 @@ public record Packet(Booklet booklet) {
             new CutListPages(plan, words).section(),
             LayoutPages.of(plan, words).section(),
             new BuyingPages(plan, words).section(),
-            new StepPages(plan).section(),
+            new StepPages(plan, words, codes).section(),
             Optional.of(new GroundsPages(plan, words).section()));
     return new Packet(
         new Booklet(

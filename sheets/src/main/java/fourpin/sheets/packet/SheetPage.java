@@ -15,10 +15,12 @@ import java.util.stream.Stream;
 /**
  * One page of a drilling sheet: what is set, the cautions, a picture and its steps.
  *
+ * @param codes that open its first step
  * @param pictures of the whole sheet
  * @param index which of them this page is for
  */
-record SheetPage(Words words, DrillingSheet sheet, List<DrillingPicture> pictures, int index) {
+record SheetPage(
+    Words words, Codes codes, DrillingSheet sheet, List<DrillingPicture> pictures, int index) {
 
   /** Of the height that a picture gets beside the steps, tried in turn until these find room. */
   private static final List<Double> HEIGHTS = List.of(1.0, 0.9, 0.8, 0.7);
@@ -103,7 +105,8 @@ record SheetPage(Words words, DrillingSheet sheet, List<DrillingPicture> picture
     String lot = pictures.size() == 1 ? "" : ", page " + (index + 1) + " of " + pictures.size();
     List<Block> head = new ArrayList<>();
     head.add(new Block.Heading(sheet.title() + lot));
-    head.add(picture().setUp());
+    int first = steps().getFirst().number();
+    head.addAll(codes.beside(List.of(picture().setUp()), first, words.fullPage().width()));
     head.addAll(
         signs.at(
             Stream.concat(sheet.lying().stream(), picture().steps().stream())

@@ -18,12 +18,16 @@ import java.util.Optional;
 final class StepPages {
 
   private final Plan plan;
+  private final Words words;
+  private final Codes codes;
 
   /** Where steps stand that are only referred to, by their numbers. */
   private final Map<Integer, String> elsewhere;
 
-  StepPages(Plan plan) {
+  StepPages(Plan plan, Words words, Codes codes) {
     this.plan = plan;
+    this.words = words;
+    this.codes = codes;
     this.elsewhere = new HashMap<>(GuidePages.titles(plan));
     elsewhere.putAll(DrillingSetUp.titles(plan));
     for (DrillingSheet sheet : DrillingSheet.of(plan)) {
@@ -38,10 +42,23 @@ final class StepPages {
       if (!steps.isEmpty()) {
         CautionSigns signs = new CautionSigns();
         blocks.add(new Block.Heading(stage.title()));
+        blocks.addAll(opening(steps));
         runs(steps).forEach(run -> add(blocks, run, signs));
       }
     }
     return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("Steps", blocks));
+  }
+
+  /** A code for the first of them, where there are codes. */
+  private List<Block> opening(List<PlannedStep> steps) {
+    int first = steps.getFirst().number();
+    int last = steps.getLast().number();
+    String which = first == last ? "Step " + first : "Steps " + first + " to " + last;
+    Block said =
+        Block.Paragraph.of(which + " on a paired phone: the code opens the first of them.");
+    return codes.bench().isEmpty()
+        ? List.of()
+        : codes.beside(List.of(said), first, words.fullPage().width());
   }
 
   /** Steps one by one, but those that follow each other on one sheet together. */

@@ -138,7 +138,8 @@ class BoringPagesTest {
     Plan plan = SampleBorings.plan(sample, borings);
     BitSetting bit = ((Method.Guided) borings.getFirst().method()).bit();
     List<DrillingSheet> sheets = DrillingSheet.of(plan);
-    String text = text(job, new DrillingPages(plan, new Words(job)).section(new CautionSigns()));
+    String text =
+        text(job, new DrillingPages(plan, new Words(job), Codes.NONE).section(new CautionSigns()));
     assertThat(sheets).hasSize(2 * plan.grids().size());
     for (DrillingSheet sheet : sheets) {
       FaceUp up = sheet.faces().getFirst();
@@ -173,8 +174,8 @@ class BoringPagesTest {
     Words words = new Words(job);
     String text =
         text(job, new GuidePages(plan, words).section(new CautionSigns()))
-            + text(job, new DrillingPages(plan, words).section(new CautionSigns()))
-            + text(job, new StepPages(plan).section());
+            + text(job, new DrillingPages(plan, words, Codes.NONE).section(new CautionSigns()))
+            + text(job, new StepPages(plan, new Words(plan.job()), Codes.NONE).section());
     for (PlannedStep step : plan.steps()) {
       String first = step.items().isEmpty() ? step.words() : step.items().getFirst();
       assertThat(text).contains(plain(first));
@@ -197,7 +198,9 @@ class BoringPagesTest {
             text(
                 job,
                 new DrillingPages(
-                        SampleBorings.plan(plan, SampleBorings.guided(plan)), new Words(job))
+                        SampleBorings.plan(plan, SampleBorings.guided(plan)),
+                        new Words(job),
+                        Codes.NONE)
                     .section(new CautionSigns())))
         .contains(plain("3/8 hole + 1/4 guide = 5/8 in"));
   }
@@ -242,7 +245,8 @@ class BoringPagesTest {
     Job job = SampleJobs.readingRoom();
     Plan plan = PLANS.computeIfAbsent(job, Planner::plan);
     Plan bored = SampleBorings.plan(plan, SampleBorings.with(plan, method));
-    return text(job, new DrillingPages(bored, new Words(job)).section(new CautionSigns()));
+    return text(
+        job, new DrillingPages(bored, new Words(job), Codes.NONE).section(new CautionSigns()));
   }
 
   @Test
@@ -258,7 +262,7 @@ class BoringPagesTest {
                     new WayPages(borings, words).section(),
                     new GuidePages(SampleBorings.plan(plan, borings), words)
                         .section(new CautionSigns()),
-                    new DrillingPages(SampleBorings.plan(plan, borings), words)
+                    new DrillingPages(SampleBorings.plan(plan, borings), words, Codes.NONE)
                         .section(new CautionSigns()))
                 .flatMap(Optional::stream)
                 .toList());

@@ -1,10 +1,12 @@
 package fourpin.shop.web;
 
+import fourpin.sheets.packet.Codes;
 import fourpin.sheets.packet.Packet;
 import fourpin.sheets.packet.PdfPacket;
 import fourpin.shop.fields.Target;
 import fourpin.shop.packet.PacketFile;
 import fourpin.shop.packet.PlanFiles;
+import fourpin.shop.web.guard.Reach;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -15,6 +17,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -26,10 +29,12 @@ final class PacketRoutes {
 
   private final Desk desk;
   private final Pages pages;
+  private final Reach reach;
 
-  PacketRoutes(Desk desk, Pages pages) {
+  PacketRoutes(Desk desk, Pages pages, Reach reach) {
     this.desk = desk;
     this.pages = pages;
+    this.reach = reach;
   }
 
   void add(RoutesConfig routes) {
@@ -50,7 +55,18 @@ final class PacketRoutes {
   private void pdf(Context http) {
     http.contentType("application/pdf")
         .header("Content-Disposition", "inline; filename=\"packet.pdf\"")
-        .result(PdfPacket.write(Packet.compose(newest(http).plan())));
+        .result(PdfPacket.write(Packet.compose(newest(http).plan(), codes(http))));
+  }
+
+  /**
+   * The files are the same wherever they are asked for; only what is printed from here has codes.
+   */
+  private Codes codes(Context http) {
+    String host = Objects.requireNonNullElse(http.header("Host"), "");
+    return new Codes(
+        reach
+            .origin(host, http.port())
+            .map(at -> at + "/jobs/" + new Asked(http, desk).id().value() + "/bench"));
   }
 
   private void zip(Context http) {

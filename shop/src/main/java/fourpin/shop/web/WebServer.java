@@ -60,7 +60,7 @@ public final class WebServer implements AutoCloseable {
                   new ShopRoutes(new ShopDesk(store.documents()), store.rack(), pages)
                       .add(config.routes);
                   new BackupRoutes(store, pages).add(config.routes);
-                  new PacketRoutes(desk, pages).add(config.routes);
+                  new PacketRoutes(desk, pages, reach).add(config.routes);
                   new HistoryRoutes(desk, store.documents(), pages).add(config.routes);
                   new BenchRoutes(desk, store.ticks(), pages).add(config.routes);
                   new DeviceRoutes(store.devices(), guard, pages, clock).add(config.routes);

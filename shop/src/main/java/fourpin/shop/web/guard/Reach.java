@@ -6,6 +6,7 @@ import java.net.SocketException;
 import java.net.UnknownHostException;
 import java.util.HashSet;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -50,6 +51,19 @@ public record Reach(String bind, Set<String> names) {
         .filter(name -> !LOOPBACK.contains(name))
         .filter(IPV4.asMatchPredicate())
         .sorted();
+  }
+
+  /**
+   * Where devices of the network find what is asked for: by the name that it was asked by, unless
+   * that is good on this machine only. Nothing where no other device finds this machine.
+   *
+   * @param host as the request names it, with its port
+   * @param port that the server listens at
+   */
+  public Optional<String> origin(String host, int port) {
+    boolean here = LOOPBACK.contains(PORT.matcher(host.toLowerCase(Locale.ROOT)).replaceFirst(""));
+    Optional<String> found = addresses().findFirst().map(address -> address + ":" + port);
+    return found.map(address -> "http://" + (here ? address : host));
   }
 
   /** Without the zone that a link-local address may have. */
