@@ -66,7 +66,7 @@ final class GuidePages {
     if (blocks.isEmpty()) {
       return Optional.empty();
     }
-    blocks.addAll(new DrillingSetUp(plan, words).blocks(signs));
+    blocks.add(new Block.Together(new DrillingSetUp(plan, words).blocks(signs)));
     return Optional.of(new Section("The guide", blocks));
   }
 
@@ -76,11 +76,9 @@ final class GuidePages {
     blocks.add(new Block.Heading(title(boring, guided.guide())));
     blocks.addAll(drawn(guided, block(boring)));
     CautionSigns making = new CautionSigns();
-    blocks.add(
-        new Block.Steps(
-            making(plan, guided.guide())
-                .map(s -> StepBlocks.of(s, Prose.plain(""), making.at(s.cautions())))
-                .toList()));
+    making(plan, guided.guide())
+        .map(s -> StepBlocks.of(s, Prose.plain(""), making.at(s.cautions())))
+        .forEach(s -> blocks.add(new Block.Together(List.of(new Block.Steps(List.of(s))))));
     return blocks;
   }
 
@@ -144,13 +142,12 @@ final class GuidePages {
       return List.of(new Block.Beside(List.of(figure), SHARE, all));
     }
     if (Measure.height(few, right) <= whole.height()) {
-      return Stream.concat(Stream.of(new Block.Beside(List.of(figure), SHARE, few)), use.stream())
-          .toList();
+      return List.of(new Block.Beside(List.of(figure), SHARE, few), new Block.Together(use));
     }
     List<Block> below = new ArrayList<>();
     below.add(new Block.Beside(List.of(figure), SHARE, List.of(end)));
     below.add(holes(guide, ALONE));
-    below.addAll(use);
+    below.add(new Block.Together(use));
     return below;
   }
 
