@@ -241,22 +241,24 @@ public final class BayFigures {
 
   private void upright(String mark) {
     Part part = built.part(mark);
-    Length end = part.box().at(Face.BOTTOM);
+    PanelRows rows = new PanelRows(grid, part);
+    Length end = rows.lowerEnd();
     Length edge = part.box().at(Face.FRONT);
     Length back = part.box().at(Face.BACK);
     String id = "on-" + Figure.id(mark) + "/";
+    add(id + "lower-end", "lower end of " + mark + " above the foot of the case", end, "its place");
     for (Row row : grid.rows()) {
       add(
           id + lower(row) + "-row",
           lower(row) + " row of bay " + grid.bay() + " from the front edge of " + mark,
-          row.y().minus(edge),
+          rows.fromFront(row),
           "y - e",
           derived("y", "the row, behind the front of the case", row.y()),
           derived("e", "front edge of " + mark + ", likewise", edge));
       add(
           id + lower(row) + "-row-from-back",
           lower(row) + " row of bay " + grid.bay() + " from the back edge of " + mark,
-          back.minus(row.y()),
+          rows.fromBack(row),
           "e - y",
           derived("e", "back edge of " + mark + ", behind the front of the case", back),
           derived("y", "the row, likewise", row.y()));
@@ -265,7 +267,7 @@ public final class BayFigures {
       add(
           id + "level-" + level.number(),
           "lower end of " + mark + " to level " + level.number() + " of bay " + grid.bay(),
-          level.height().minus(end),
+          rows.up(level),
           "h - e",
           derived("h", "height of the level above the foot of the case", level.height()),
           derived("e", "lower end of " + mark + ", likewise", end));

@@ -99,6 +99,11 @@ public record Part(
     return box.size(thicknessAxis);
   }
 
+  /** From the low end of an axis (left end, front edge, lower end) to a place in the case. */
+  public Length from(Axis axis, Length place) {
+    return place.minus(box.low().along(axis));
+  }
+
   /** How far edging hangs below a part that lies flat; tops are flush. */
   public Length hang() {
     return edging.stream()

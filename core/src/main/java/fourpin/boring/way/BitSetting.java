@@ -1,6 +1,7 @@
 package fourpin.boring.way;
 
 import fourpin.measure.Length;
+import fourpin.measure.Sum;
 
 /**
  * How a bit is set for one depth of hole.
@@ -23,8 +24,13 @@ public record BitSetting(
     Length point,
     Length reserve) {
 
-  /** What the stop is set to: hole plus guide. */
+  /** What the stop is set to. */
   public Length stop() {
-    return depth.plus(over);
+    return stopSum().total();
+  }
+
+  /** The same as it comes together: hole plus guide. */
+  public Sum stopSum() {
+    return Sum.of("hole", depth).plus("guide", over);
   }
 }

@@ -47,6 +47,11 @@ public record Clamping(
     return face == Face.LEFT ? Side.A : Side.B;
   }
 
+  /** How far the guide stands over the panel's edge; empty where it does not. */
+  public Optional<Length> over() {
+    return Optional.of(across.negated()).filter(Length::isPositive);
+  }
+
   /** From the panel's lower end up to the guide's zero, in each of its places. */
   public List<Length> zeros(Guide guide) {
     List<Length> zeros = new ArrayList<>();

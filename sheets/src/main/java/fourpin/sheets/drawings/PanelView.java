@@ -248,18 +248,13 @@ public final class PanelView {
   }
 
   /**
-   * Every datum is the low side of its axis: the left end, the front edge, the foot; the view puts
-   * it where it belongs.
+   * Each place once, without the datum itself. Every datum is the low side of its axis: the left
+   * end, the front edge, the foot; the view puts it where it belongs.
    */
-  private Length near(Axis axis) {
-    return part.box().low().along(axis);
-  }
-
-  /** Each place once, without the datum itself. */
   private List<Station> stations(Scale scale, Axis axis, Collection<Length> places) {
     TreeMap<Length, Station> stations = new TreeMap<>();
     for (Length place : places) {
-      Length distance = place.minus(near(axis));
+      Length distance = part.from(axis, place);
       if (!distance.isZero()) {
         stations.put(distance, new Station(onPaper(scale, axis, place), drafter.number(distance)));
       }

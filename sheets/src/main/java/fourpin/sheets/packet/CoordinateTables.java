@@ -2,29 +2,25 @@ package fourpin.sheets.packet;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Level;
+import fourpin.boring.PanelRows;
 import fourpin.boring.way.BitSetting;
-import fourpin.casework.Face;
-import fourpin.casework.Part;
-import fourpin.measure.Length;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Table;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** What is entered into a machine for one face: the tool, the rows and the heights of the holes. */
-record CoordinateTables(Words words, Part part, BayGrid grid) {
+record CoordinateTables(Words words, PanelRows panel) {
 
   List<Block> tables(BitSetting bit) {
     return List.of(tool(bit), rows(), heights());
   }
 
-  private List<Level> levels() {
-    return grid.levels();
+  private BayGrid grid() {
+    return panel.grid();
   }
 
   private int holes() {
-    return levels().size() * grid.rows().size();
+    return grid().levels().size() * grid().rows().size();
   }
 
   private Table tool(BitSetting bit) {
@@ -43,11 +39,10 @@ record CoordinateTables(Words words, Part part, BayGrid grid) {
   }
 
   private Table rows() {
-    Length front = part.box().at(Face.FRONT);
     return new Table(
         List.of(Table.left("Row"), Table.right("Y, from the front edge")),
-        grid.rows().stream()
-            .map(r -> Table.row(Words.lower(r.name()), words.length(r.y().minus(front))))
+        grid().rows().stream()
+            .map(r -> Table.row(Words.lower(r.name()), words.length(panel.fromFront(r))))
             .toList());
   }
 
@@ -60,7 +55,7 @@ record CoordinateTables(Words words, Part part, BayGrid grid) {
             Table.right("Pitch"),
             Table.right("Number"),
             Table.right("X, last")),
-        runs().stream().map(this::row).toList());
+        panel.evenRuns().stream().map(this::row).toList());
   }
 
   private Table.Row row(List<Level> run) {
@@ -69,29 +64,12 @@ record CoordinateTables(Words words, Part part, BayGrid grid) {
     return Table.row(
         alone ? Integer.toString(first) : first + " to " + run.getLast().number(),
         x(run.getFirst()),
-        alone ? "" : words.number(grid.pitch()),
+        alone ? "" : words.number(grid().pitch()),
         Integer.toString(run.size()),
         x(run.getLast()));
   }
 
   private String x(Level level) {
-    return words.number(level.height().minus(part.box().at(Face.BOTTOM)));
-  }
-
-  private List<List<Level>> runs() {
-    List<List<Level>> runs = new ArrayList<>();
-    Optional<Level> before = Optional.empty();
-    for (Level level : levels()) {
-      if (before.filter(b -> follows(b, level)).isEmpty()) {
-        runs.add(new ArrayList<>());
-      }
-      runs.getLast().add(level);
-      before = Optional.of(level);
-    }
-    return runs;
-  }
-
-  private boolean follows(Level before, Level level) {
-    return level.height().minus(before.height()).equals(grid.pitch());
+    return words.number(panel.up(level));
   }
 }

@@ -4,6 +4,7 @@ import fourpin.bench.Spacing;
 import fourpin.bench.Step;
 import fourpin.bench.Surface;
 import fourpin.boring.BayGrid;
+import fourpin.boring.PanelRows;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Clamping;
@@ -11,7 +12,6 @@ import fourpin.boring.way.Method;
 import fourpin.casework.Face;
 import fourpin.casework.Part;
 import fourpin.measure.Length;
-import fourpin.measure.Sum;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.plan.PlannedStep.FaceUp;
@@ -211,7 +211,8 @@ record DrillingPicture(
         sheet.worked(),
         new SetUp(List.of(new SetUp.Line("Machine", programmed.machine()))),
         rows(sheet, up, new RowsView.Aid.Coordinates()),
-        new CoordinateTables(words, sheet.built().part(up.part()), grid).tables(programmed.bit()),
+        new CoordinateTables(words, new PanelRows(grid, sheet.built().part(up.part())))
+            .tables(programmed.bit()),
         List.of());
   }
 
@@ -253,9 +254,10 @@ record DrillingPicture(
 
   static List<SetUp.Line> bit(Words words, BitSetting bit) {
     Length diameter = bit.diameter();
-    Sum stop = Sum.of("hole", bit.depth()).plus("guide", bit.over());
     String to =
-        bit.over().isZero() ? words.length(bit.stop()) : words.sum(stop) + " " + words.unit();
+        bit.over().isZero()
+            ? words.length(bit.stop())
+            : words.sum(bit.stopSum()) + " " + words.unit();
     return List.of(
         new SetUp.Line("Bit", words.length(diameter) + ", " + bit.tool()),
         new SetUp.Line(

@@ -7,7 +7,6 @@ import fourpin.boring.way.Spacers;
 import fourpin.boring.way.Spacers.Kind;
 import fourpin.boring.way.Spacers.Spacer;
 import fourpin.casework.Face;
-import fourpin.measure.Length;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
@@ -88,14 +87,14 @@ final class GuideUse {
   private String edge(Clamping clamping) {
     String edge = clamping.edge() == Face.FRONT ? "front edge" : "back edge";
     Optional<Spacer> spacer = spacers.at(Kind.EDGE, clamping);
-    Length across = clamping.across();
     return spacer
         .map(s -> "spacer " + shown(s) + ", flush with the " + edge)
         .orElseGet(
             () ->
-                across.isZero()
-                    ? edge + "s flush"
-                    : words.length(across.abs()) + " over the " + edge);
+                clamping
+                    .over()
+                    .map(over -> words.length(over) + " over the " + edge)
+                    .orElse(edge + "s flush"));
   }
 
   private String bearing(Clamping clamping) {

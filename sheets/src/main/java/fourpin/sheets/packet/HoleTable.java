@@ -1,6 +1,7 @@
 package fourpin.sheets.packet;
 
 import fourpin.boring.BayGrid;
+import fourpin.boring.PanelRows;
 import fourpin.casework.Part;
 import fourpin.measure.Length;
 import fourpin.sheets.pages.Block;
@@ -26,6 +27,10 @@ record HoleTable(Words words, List<Bored> alike) {
   /** A part and the pattern of the bay that its bored face looks into. */
   record Bored(Part part, BayGrid grid) {
 
+    PanelRows rows() {
+      return new PanelRows(grid, part);
+    }
+
     boolean hasShelfAt(int level) {
       return grid.seats().stream().anyMatch(seat -> seat.level() == level);
     }
@@ -42,12 +47,12 @@ record HoleTable(Words words, List<Bored> alike) {
     return List.of(new Block.Paragraph(Prose.bold(title).then(Prose.plain(setting()))), table());
   }
 
-  private Part part() {
-    return alike.getFirst().part;
-  }
-
   private BayGrid grid() {
     return alike.getFirst().grid;
+  }
+
+  private PanelRows rows() {
+    return alike.getFirst().rows();
   }
 
   private String setting() {
@@ -61,11 +66,11 @@ record HoleTable(Words words, List<Bored> alike) {
   }
 
   private String row(BayGrid.Row row) {
-    return Words.lower(row.name()) + " row " + words.length(row.y().minus(part().box().low().y()));
+    return Words.lower(row.name()) + " row " + words.length(rows().fromFront(row));
   }
 
   private String datum() {
-    Length foot = part().box().low().z();
+    Length foot = rows().lowerEnd();
     return foot.isZero()
         ? "The lower end is the foot of the case."
         : "The lower end lies " + words.length(foot) + " above the foot of the case.";
@@ -107,6 +112,6 @@ record HoleTable(Words words, List<Bored> alike) {
   }
 
   private String distance(int index) {
-    return words.number(grid().levels().get(index).height().minus(part().box().low().z()));
+    return words.number(rows().up(grid().levels().get(index)));
   }
 }

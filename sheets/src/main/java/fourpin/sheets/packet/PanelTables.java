@@ -68,7 +68,7 @@ record PanelTables(Words words, Part part) {
   }
 
   private String distance(Length place, Axis axis) {
-    return words.number(place.minus(part.box().low().along(axis)));
+    return words.number(part.from(axis, place));
   }
 
   private String depth(Length depth) {

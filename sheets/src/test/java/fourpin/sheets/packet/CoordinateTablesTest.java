@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Level;
+import fourpin.boring.PanelRows;
 import fourpin.boring.way.BitSetting;
 import fourpin.casework.Face;
 import fourpin.casework.Part;
@@ -34,7 +35,7 @@ class CoordinateTablesTest {
             SampleJobs.in("3/8"),
             SampleJobs.in("1/16"),
             SampleJobs.in("5/16"));
-    return new CoordinateTables(new Words(plan.job()), part, shown)
+    return new CoordinateTables(new Words(plan.job()), new PanelRows(shown, part))
         .tables(bit).stream().map(Table.class::cast).toList();
   }
 
