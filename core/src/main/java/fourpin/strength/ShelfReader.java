@@ -26,7 +26,9 @@ import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.ShelfOnSupports.Doubt;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Sees the shelves of one case as beams: span, section, load, supports. */
@@ -38,6 +40,7 @@ final class ShelfReader {
   private final Job job;
   private final BuiltCase built;
   private final Settings settings;
+  private final Map<String, ShelfOnSupports> seen = new HashMap<>();
 
   ShelfReader(Job job, BuiltCase built) {
     this.job = job;
@@ -52,7 +55,12 @@ final class ShelfReader {
         .toList();
   }
 
+  /** Read once: supports, sides and findings all ask for it. */
   ShelfOnSupports read(Part shelf) {
+    return seen.computeIfAbsent(shelf.mark(), _ -> see(shelf));
+  }
+
+  private ShelfOnSupports see(Part shelf) {
     Figure span = span(shelf);
     Figure load = load(shelf);
     return new ShelfOnSupports(

@@ -122,7 +122,8 @@ final class SupportFigures {
                 .formatted(plain(law.factor()), plain(law.gravityPower())),
             stress(bearing),
             law.source()));
-    inputs.add(gravity.input("G", "specific gravity of the side"));
+    inputs.add(
+        gravity.input("G", "specific gravity of the side, the low end of its range for panels"));
     inputs.addAll(sizes(in));
     inputs.add(duration.input("C_D", "for loads that stay"));
     inputs.add(reduction.input("R_d", "from yield to what is allowed"));

@@ -16,6 +16,9 @@ final class Stiffness {
 
   private static final int HELD = -1;
 
+  /** Sides that differ by rounding alone are alike. */
+  private static final double ALIKE = 1e-12;
+
   private final Mesh mesh;
 
   /** The number of each unknown among those that are free, or {@link #HELD}. */
@@ -88,8 +91,9 @@ final class Stiffness {
 
   private void row(int row, List<Hermite.Products> alongX, Rigidity rigidity) {
     Hermite.Products alongY = Hermite.Products.of(mesh.y().side(row));
+    double[][] element = new double[0][];
     for (int column = 0; column < mesh.x().spaces(); column++) {
-      double[][] element = element(alongX.get(column), alongY, rigidity);
+      element = likeLast(column) ? element : element(alongX.get(column), alongY, rigidity);
       for (int one = 0; one < Mesh.SHAPES; one++) {
         int unknown = mesh.unknown(column, row, one);
         for (int other = 0; other < Mesh.SHAPES; other++) {
@@ -97,6 +101,11 @@ final class Stiffness {
         }
       }
     }
+  }
+
+  /** Whether a space is as long as the one before it, so that its element is the same. */
+  private boolean likeLast(int column) {
+    return column > 0 && Math.abs(mesh.x().side(column) / mesh.x().side(column - 1) - 1) < ALIKE;
   }
 
   /** The energy of bending, {@code ∫ Dx w,xx² + 2 D1 w,xx w,yy + Dy w,yy² + 4 Dxy w,xy²}. */

@@ -61,7 +61,9 @@ final class ShelfPages {
     alike.values().forEach(shelves -> blocks.add(drawn.of(shelves)));
     blocks.addAll(tables(alike));
     blocks.addAll(StandingCases.limits());
-    blocks.addAll(new StandingCases(plan, words).blocks());
+    StandingCases standing = new StandingCases(plan, words);
+    blocks.addAll(standing.glass());
+    blocks.addAll(standing.blocks());
     return Optional.of(new Section("Will it hold", blocks));
   }
 

@@ -72,6 +72,33 @@ final class StandingCases {
         figures.stream().map(f -> Table.row(f.title(), words.value(f))).toList());
   }
 
+  /** Working stresses of glass, which disagree; nothing where no shelf is of glass. */
+  List<Block> glass() {
+    boolean some = plan.findings().stream().anyMatch(f -> f.kind().startsWith("glass"));
+    return some
+        ? List.of(
+            new Block.Heading("What others allow in glass"),
+            Block.Paragraph.of(
+                "Sources disagree. Ask the glazier for thickness, kind and edges, and for safety glass where someone may "
+                    + "fall against it."),
+            new Table(
+                List.of(
+                    Table.left("From"),
+                    Table.right("Bending stress"),
+                    Table.left("For"),
+                    Table.left("Source")),
+                Reference.glassStresses().rows().stream()
+                    .map(
+                        g ->
+                            Table.row(
+                                g.name(),
+                                g.stress().text(plan.job().unit()),
+                                g.condition(),
+                                g.source().text()))
+                    .toList()))
+        : List.of();
+  }
+
   /** What others allow, to hold the plan's own limits against. */
   static List<Block> limits() {
     return List.of(
