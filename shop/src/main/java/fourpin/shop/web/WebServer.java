@@ -59,6 +59,7 @@ public final class WebServer implements AutoCloseable {
                   new ChangeRoutes(desk, pages).add(config.routes);
                   new ShopRoutes(new ShopDesk(store.documents()), store.rack(), pages)
                       .add(config.routes);
+                  new JobRackRoutes(desk, store.rack(), pages).add(config.routes);
                   new BackupRoutes(store, pages).add(config.routes);
                   new PacketRoutes(desk, pages, reach).add(config.routes);
                   new HistoryRoutes(desk, store.documents(), pages).add(config.routes);

@@ -194,4 +194,43 @@ class ShopTest {
           .isSubsetOf(Caller.all(page, "<label for=\"([^\"]+)\""));
     }
   }
+
+  /** 31 1/2 in by 600 mm of the material's nominal 3/4 in. */
+  @Test
+  void aJobTakesAPieceFromTheRackAndLeavesItsOffcutsThere() throws java.io.IOException {
+    rack("3/4", "31 1/2", "600 mm", "2");
+    rack("1/2", "31 1/2", "600 mm", "2");
+    String text =
+        java.nio.file.Files.readString(Path.of("..", "examples", "reading-room.yaml"));
+    String job = caller.bring(text);
+    String page = caller.get(job + "/rack").body();
+    String piece = Caller.first(page, "name=\"piece\" value=\"([^\"]*)\"");
+    assertThat(Caller.all(page, "name=\"material\" value=\"([^\"]*)\""))
+        .containsExactly("oak-ply", "oak");
+    HttpResponse<String> taken =
+        caller.submit(
+            job + "/take", "seen", caller.seen(job), "piece", piece, "material", "oak-ply");
+    assertThat(taken.body()).contains("The job cuts it first, as oak-ply.");
+    assertThat(caller.file(job))
+        .contains(
+            "    - material: oak-ply\n"
+                + "      length: 31 1/2 in\n"
+                + "      width: 600 mm\n"
+                + "      count: 2\n"
+                + "      supply: on-hand\n");
+    assertThat(
+            caller
+                .submit(
+                    job + "/take", "seen", caller.seen(job), "piece", piece, "material", "back-ply")
+                .statusCode())
+        .isEqualTo(404);
+
+    int before = Caller.all(caller.get("/shop").body(), "(Take out)</button>").size();
+    for (int twice = 0; twice < 2; twice++) {
+      String put = caller.submit(job + "/offcut", "seen", caller.seen(job), "offcut", "0").body();
+      assertThat(put).contains("It stands on the rack.", "<span class=\"quiet\">on the rack</span>");
+    }
+    assertThat(Caller.all(caller.get("/shop").body(), "(Take out)</button>")).hasSize(before + 1);
+    assertThat(caller.get("/shop").body()).contains("left from Reading room bookcases");
+  }
 }
