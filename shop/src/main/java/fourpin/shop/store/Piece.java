@@ -35,6 +35,11 @@ public record Piece(
     }
   }
 
+  /** So many of it. */
+  public Piece counted(int many) {
+    return new Piece(material, form, thickness, length, width, many, price, note);
+  }
+
   /** What it is. */
   public enum Form {
     SHEET,

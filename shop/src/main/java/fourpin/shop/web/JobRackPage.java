@@ -10,6 +10,7 @@ import fourpin.shop.store.Piece;
 import fourpin.shop.store.Racked;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
 
@@ -120,33 +121,35 @@ public record JobRackPage(
             .formatted(
                 piece.count(),
                 piece.material(),
-                RackFields.written(piece.length()),
-                RackFields.written(piece.width())),
+                RackFields.shown(piece.length()),
+                RackFields.shown(piece.width())),
         there ? Place.ON_THE_RACK : Place.IN_THE_PLAN);
   }
 
   /** What the layouts of a job leave that is worth keeping, as it would stand on the rack. */
   static List<Piece> offcuts(State state) {
-    return state.plan().materials().stream()
-        .flatMap(
-            m ->
-                m.layouts().stream()
-                    .flatMap(l -> l.kept().stream())
-                    .map(kept -> piece(state, m.material(), kept)))
-        .toList();
+    Map<Piece, Integer> counts = new LinkedHashMap<>();
+    for (MaterialPlan material : state.plan().materials()) {
+      material.layouts().stream()
+          .flatMap(l -> l.kept().stream())
+          .forEach(
+              kept ->
+                  counts.merge(one(state, material.material(), kept), kept.count(), Integer::sum));
+    }
+    return counts.entrySet().stream().map(e -> e.getKey().counted(e.getValue())).toList();
   }
 
-  private static Piece piece(State state, Material material, MaterialPlan.Kept kept) {
+  private static Piece one(State state, Material material, MaterialPlan.Kept kept) {
     String note = "left from " + state.job().title();
-    int end = note.offsetByCodePoints(0, Math.min(LONGEST_NOTE, note.codePointCount(0, note.length())));
+    int longest = Math.min(LONGEST_NOTE, note.codePointCount(0, note.length()));
     return new Piece(
         material.name(),
         Piece.Form.OFFCUT,
         material.thickness(),
         kept.length(),
         kept.width(),
-        kept.count(),
+        1,
         Optional.empty(),
-        note.substring(0, end));
+        note.substring(0, note.offsetByCodePoints(0, longest)));
   }
 }

@@ -4,28 +4,18 @@ import fourpin.sheets.packet.Codes;
 import fourpin.sheets.packet.Packet;
 import fourpin.sheets.packet.PdfPacket;
 import fourpin.shop.fields.Target;
-import fourpin.shop.packet.PacketFile;
 import fourpin.shop.packet.PlanFiles;
 import fourpin.shop.web.guard.Reach;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 
 /** The packet of a job, as paper and as files. */
 final class PacketRoutes {
-
-  /** Not that of the clock: the same plan gives the same bytes. */
-  private static final LocalDateTime WRITTEN = LocalDateTime.of(1980, 1, 1, 0, 0);
 
   private final Desk desk;
   private final Pages pages;
@@ -72,23 +62,7 @@ final class PacketRoutes {
   private void zip(Context http) {
     http.contentType("application/zip")
         .header("Content-Disposition", "attachment; filename=\"packet.zip\"")
-        .result(zipped(PlanFiles.of(newest(http).plan())));
-  }
-
-  private static byte[] zipped(List<PacketFile> files) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-      for (PacketFile file : files) {
-        ZipEntry entry = new ZipEntry(file.name());
-        entry.setTimeLocal(WRITTEN);
-        zip.putNextEntry(entry);
-        file.content().writeTo(zip);
-        zip.closeEntry();
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
+        .result(Zip.of(PlanFiles.of(newest(http).plan())));
   }
 
   private void print(Context http) {

@@ -171,6 +171,11 @@ final class RackFields {
     return take("price", price);
   }
 
+  /** A length in its own unit, as it is printed. */
+  static String shown(Length length) {
+    return ShopPage.style(length.unit()).text(length);
+  }
+
   /** A length so that it reads the same again, in its own unit where that can print it. */
   static String written(Length length) {
     List<LengthStyle> styles =

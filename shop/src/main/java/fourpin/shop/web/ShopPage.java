@@ -59,9 +59,9 @@ public final class ShopPage implements FieldPage {
           piece.material() + ", " + RackFields.plain(piece.form()),
           String.join(
               " x ",
-              RackFields.written(piece.thickness()),
-              RackFields.written(piece.length()),
-              RackFields.written(piece.width())),
+              RackFields.shown(piece.thickness()),
+              RackFields.shown(piece.length()),
+              RackFields.shown(piece.width())),
           piece.count(),
           piece.price().map(java.math.BigDecimal::toPlainString).orElse(""),
           piece.note());

@@ -214,20 +214,8 @@ final class ShopRoutes {
       case Reading.Bad<Integer>(String rule, String remedy) ->
           wrong(http, "Nothing was changed. " + Typing.sentences(rule, remedy), Typing.NOTHING);
       case Reading.Good<Integer>(Integer count) ->
-          made(http, rack.change(seen.get(), counted(seen.get().piece(), count)), "It is counted.");
+          made(http, rack.change(seen.get(), seen.get().piece().counted(count)), "It is counted.");
     }
-  }
-
-  private static Piece counted(Piece piece, int count) {
-    return new Piece(
-        piece.material(),
-        piece.form(),
-        piece.thickness(),
-        piece.length(),
-        piece.width(),
-        count,
-        piece.price(),
-        piece.note());
   }
 
   private void takeOut(Context http) {

@@ -23,10 +23,12 @@ public final class WebServer implements AutoCloseable {
   private static final int MOST_THREADS = 32;
 
   private final PairingCodes codes;
+  private final Searches searches;
   private final Javalin javalin;
 
-  private WebServer(PairingCodes codes, Javalin javalin) {
+  private WebServer(PairingCodes codes, Searches searches, Javalin javalin) {
     this.codes = codes;
+    this.searches = searches;
     this.javalin = javalin;
   }
 
@@ -47,8 +49,10 @@ public final class WebServer implements AutoCloseable {
     Pages pages = new Pages(guard);
     Desk desk = new Desk(store.documents());
     Assets assets = new Assets();
+    Searches searches = new Searches();
     return new WebServer(
         guard.codes(),
+        searches,
         Javalin.create(
                 config -> {
                   limit(config, guard);
@@ -59,6 +63,7 @@ public final class WebServer implements AutoCloseable {
                   new ChangeRoutes(desk, pages).add(config.routes);
                   new ShopRoutes(new ShopDesk(store.documents()), store.rack(), pages)
                       .add(config.routes);
+                  new LayoutRoutes(desk, searches, pages).add(config.routes);
                   new JobRackRoutes(desk, store.rack(), pages).add(config.routes);
                   new BackupRoutes(store, pages).add(config.routes);
                   new PacketRoutes(desk, pages, reach).add(config.routes);
@@ -121,6 +126,7 @@ public final class WebServer implements AutoCloseable {
 
   @Override
   public void close() {
+    searches.close();
     javalin.stop();
   }
 }

@@ -200,8 +200,7 @@ class ShopTest {
   void aJobTakesAPieceFromTheRackAndLeavesItsOffcutsThere() throws java.io.IOException {
     rack("3/4", "31 1/2", "600 mm", "2");
     rack("1/2", "31 1/2", "600 mm", "2");
-    String text =
-        java.nio.file.Files.readString(Path.of("..", "examples", "reading-room.yaml"));
+    String text = java.nio.file.Files.readString(Path.of("..", "examples", "reading-room.yaml"));
     String job = caller.bring(text);
     String page = caller.get(job + "/rack").body();
     String piece = Caller.first(page, "name=\"piece\" value=\"([^\"]*)\"");
@@ -228,7 +227,8 @@ class ShopTest {
     int before = Caller.all(caller.get("/shop").body(), "(Take out)</button>").size();
     for (int twice = 0; twice < 2; twice++) {
       String put = caller.submit(job + "/offcut", "seen", caller.seen(job), "offcut", "0").body();
-      assertThat(put).contains("It stands on the rack.", "<span class=\"quiet\">on the rack</span>");
+      assertThat(put)
+          .contains("It stands on the rack.", "<span class=\"quiet\">on the rack</span>");
     }
     assertThat(Caller.all(caller.get("/shop").body(), "(Take out)</button>")).hasSize(before + 1);
     assertThat(caller.get("/shop").body()).contains("left from Reading room bookcases");

@@ -1,0 +1,107 @@
+package fourpin.shop.web;
+
+import fourpin.plan.MaterialPlan;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The layouts of a job, and a longer search for better ones.
+ *
+ * @param base address of the job
+ * @param rows sheets of each lot, in the plan and as the search has them
+ * @param stage how far the search is
+ * @param seconds that it has gone on
+ */
+public record LayoutsPage(
+    String title,
+    String base,
+    String token,
+    String notice,
+    List<Row> rows,
+    Stage stage,
+    long seconds,
+    Optional<String> about) {
+
+  /** Times to choose from, in seconds. */
+  static final List<Integer> TIMES = List.of(10, 60, 300, 1_800);
+
+  public LayoutsPage {
+    rows = List.copyOf(rows);
+  }
+
+  /** How far a search is. */
+  public enum Stage {
+    NONE,
+    GOING,
+    DONE,
+    FAILED
+  }
+
+  /** One lot of parts. */
+  public record Row(String lot, String planned, String fewest, String found) {}
+
+  static LayoutsPage of(State newest, Optional<Search> search, String token, String notice) {
+    List<Search.Lot> lots = search.map(LayoutsPage::lots).orElse(List.of());
+    return new LayoutsPage(
+        newest.job().title(),
+        "/jobs/" + newest.revision().document().value(),
+        token,
+        notice,
+        newest.plan().materials().stream().flatMap(m -> rows(m, lots).stream()).toList(),
+        search.map(LayoutsPage::stage).orElse(Stage.NONE),
+        search.map(LayoutsPage::gone).orElse(Duration.ZERO).toSeconds(),
+        search
+            .map(Search::state)
+            .filter(s -> !s.revision().shows().equals(newest.revision().shows()))
+            .map(
+                s ->
+                    "It was begun for change "
+                        + s.revision().number()
+                        + "; the job has changed since."));
+  }
+
+  public List<Integer> times() {
+    return TIMES;
+  }
+
+  private static Stage stage(Search search) {
+    return switch (search.progress()) {
+      case Search.Progress.Going _ -> Stage.GOING;
+      case Search.Progress.Done _ -> Stage.DONE;
+      case Search.Progress.Failed _ -> Stage.FAILED;
+    };
+  }
+
+  private static Duration gone(Search search) {
+    return search.progress() instanceof Search.Progress.Going(_, Duration gone)
+        ? gone
+        : Duration.ZERO;
+  }
+
+  private static List<Search.Lot> lots(Search search) {
+    return switch (search.progress()) {
+      case Search.Progress.Going(var lots, _) -> lots;
+      case Search.Progress.Done(var lots, _) -> lots;
+      case Search.Progress.Failed _ -> List.of();
+    };
+  }
+
+  private static List<Row> rows(MaterialPlan material, List<Search.Lot> lots) {
+    return material.layouts().stream()
+        .map(
+            layout -> {
+              String name = material.material().name() + ", " + layout.title();
+              return new Row(
+                  name,
+                  Long.toString(layout.layout().sheets()),
+                  Long.toString(layout.layout().bound().sheets()),
+                  lots.stream()
+                      .filter(l -> l.name().equals(name))
+                      .map(l -> Long.toString(l.sheets()))
+                      .findFirst()
+                      .orElse(""));
+            })
+        .toList();
+  }
+}
