@@ -6,7 +6,7 @@ import fourpin.shop.edit.Route;
 import fourpin.shop.edit.Value;
 import fourpin.shop.file.Form;
 import fourpin.shop.file.Key;
-import fourpin.shop.file.ListOf;
+import fourpin.shop.file.Kind;
 import fourpin.shop.file.OneOf;
 import fourpin.shop.file.Word;
 import fourpin.shop.file.Word.Shape;
@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.function.Function;
@@ -80,7 +81,7 @@ record Beginnings(JobText text, Looks looks) {
    * @param fixed what can only be one word, and is not asked
    */
   private record Blanks(
-      List<Part.Blank> all, Map<String, String> fixed, Map<String, Boolean> lists) {
+      List<Part.Blank> all, Map<String, String> fixed, Map<String, Kind<?>> kinds) {
 
     Value value(Map<String, String> typed) {
       SequencedMap<String, Value> group = new LinkedHashMap<>();
@@ -88,8 +89,8 @@ record Beginnings(JobText text, Looks looks) {
       for (Part.Blank blank : all) {
         String word = typed.getOrDefault(blank.key(), "").strip();
         if (!word.isEmpty()) {
-          boolean list = lists.getOrDefault(blank.key(), false);
-          put(group, blank.key(), list ? Field.listed(word) : Value.of(word));
+          Kind<?> kind = Objects.requireNonNull(kinds.get(blank.key()));
+          put(group, blank.key(), FileFields.written(word, kind));
         }
       }
       return Value.group(group);
@@ -119,10 +120,10 @@ record Beginnings(JobText text, Looks looks) {
 
   private void collect(String id, Form<?> form, String before, Blanks into) {
     for (Key<?> key : form.keys()) {
-      boolean must = key.need() == Key.Need.REQUIRED;
-      boolean oneOf = form.picks().stream().anyMatch(p -> isNeeded(p, key));
-      if (must || oneOf) {
-        collect(id, form, key, before + key.name(), must, into);
+      if (key.need() == Key.Need.REQUIRED) {
+        collect(id, form, key, before + key.name(), Part.Must.BE_STATED, into);
+      } else if (form.picks().stream().anyMatch(p -> isNeeded(p, key))) {
+        collect(id, form, key, before + key.name(), Part.Must.MAY_BE_LEFT, into);
       }
     }
   }
@@ -132,7 +133,7 @@ record Beginnings(JobText text, Looks looks) {
   }
 
   private void collect(
-      String id, Form<?> form, Key<?> key, String path, boolean must, Blanks into) {
+      String id, Form<?> form, Key<?> key, String path, Part.Must must, Blanks into) {
     if (key.kind() instanceof Form<?> inner) {
       collect(id, inner, path + ".", into);
       return;
@@ -145,13 +146,11 @@ record Beginnings(JobText text, Looks looks) {
       into.fixed().put(path, words.getFirst());
       return;
     }
-    into.lists().put(path, key.kind() instanceof ListOf<?>);
+    into.kinds().put(path, key.kind());
     into.all()
         .add(
             new Part.Blank(
-                path,
-                looks.blank(Ids.below(id, path), form, path, key, word.get()),
-                must ? Part.Must.BE_STATED : Part.Must.MAY_BE_LEFT));
+                path, looks.blank(Ids.below(id, path), form, path, key, word.get()), must));
   }
 
   /** One beginning for each kind. */

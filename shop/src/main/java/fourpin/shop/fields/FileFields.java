@@ -58,17 +58,19 @@ public final class FileFields {
       Function<Optional<Value>, List<Target>> put) {
     Key<?> found = form.keys().stream().filter(k -> k.name().equals(key)).findFirst().orElseThrow();
     Word<?> word = Looks.word(found.kind()).orElseThrow();
-    boolean list = found.kind() instanceof ListOf<?>;
     return new Field(
         looks.field(id, form, found, word, written),
         at,
-        typed -> put.apply(value(typed.strip(), list)));
+        typed -> put.apply(value(typed.strip(), found.kind())));
   }
 
-  private static Optional<Value> value(String typed, boolean list) {
-    return typed.isEmpty()
-        ? Optional.empty()
-        : Optional.of(list ? Field.listed(typed) : Value.of(typed));
+  private static Optional<Value> value(String typed, Kind<?> kind) {
+    return typed.isEmpty() ? Optional.empty() : Optional.of(written(typed, kind));
+  }
+
+  /** Where a list may stand, commas part its items. */
+  static Value written(String typed, Kind<?> kind) {
+    return kind instanceof ListOf<?> ? Field.listed(typed) : Value.of(typed);
   }
 
   /** A group of keys with its fields and parts. */
@@ -112,13 +114,11 @@ public final class FileFields {
     private Field field(Key<?> key, Word<?> word) {
       String fieldId = Ids.below(id, key.name());
       Field.Shown shown = looks.field(fieldId, form, key, word, slot.written(key.name()));
-      boolean list = key.kind() instanceof ListOf<?>;
-      return new Field(
-          shown, slot.route().to(key.name()), typed -> stated(key, typed.strip(), list));
+      return new Field(shown, slot.route().to(key.name()), typed -> stated(key, typed.strip()));
     }
 
-    private List<Target> stated(Key<?> key, String typed, boolean list) {
-      Optional<Value> value = value(typed, list);
+    private List<Target> stated(Key<?> key, String typed) {
+      Optional<Value> value = value(typed, key.kind());
       List<Target> targets = new ArrayList<>(slot.with(key.name(), value));
       if (value.isPresent()) {
         others(key).forEach(other -> targets.addAll(slot.with(other.name(), Optional.empty())));

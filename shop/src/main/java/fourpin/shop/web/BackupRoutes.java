@@ -20,6 +20,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -69,7 +70,7 @@ final class BackupRoutes {
       BackupWriter.write(store, file);
       http.contentType("application/zip")
           .header("Content-Disposition", "attachment; filename=\"fourpin-backup.zip\"")
-          .result(Files.newInputStream(file, java.nio.file.StandardOpenOption.DELETE_ON_CLOSE));
+          .result(Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

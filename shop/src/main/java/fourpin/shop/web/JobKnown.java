@@ -3,6 +3,7 @@ package fourpin.shop.web;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Setting;
+import fourpin.measure.Length;
 import fourpin.measure.LengthReader;
 import fourpin.measure.Quantity;
 import fourpin.measure.Reading;
@@ -40,9 +41,9 @@ record JobKnown(State state) implements Known {
 
   /** Limits are written with a unit; those of loads and numbers are shown so. */
   static String limit(String written, Unit unit) {
-    return new LengthReader(Unit.MILLIMETRE).read(written) instanceof Reading.Good<?>(var l)
-            && l instanceof fourpin.measure.Length length
-            && written.matches(".*(mm|cm|m|in|ft)")
+    return written.matches(".*(mm|cm|m|in|ft)")
+            && new LengthReader(Unit.MILLIMETRE).read(written)
+                instanceof Reading.Good<Length>(Length length)
         ? Quantity.of(length).text(unit)
         : written;
   }

@@ -179,6 +179,23 @@ document.addEventListener("pointercancel", (event) => {
   }
 });
 
+// Finding a field among many.
+const showFinds = () => document.querySelectorAll(".find[hidden]").forEach((find) => { find.hidden = false; });
+showFinds();
+document.addEventListener("htmx:load", showFinds);
+document.addEventListener("input", (event) => {
+  const find = event.target.closest(".find");
+  if (!find) return;
+  const words = event.target.value.toLowerCase().split(/\s+/).filter(Boolean);
+  let found = 0;
+  for (const field of find.nextElementSibling.querySelectorAll(".field")) {
+    const text = field.textContent.toLowerCase();
+    field.hidden = !words.every((word) => text.includes(word));
+    if (!field.hidden) found += 1;
+  }
+  find.querySelector(".hint").textContent = words.length ? found + " found" : "";
+});
+
 // Times in the zone and the words of who reads them.
 for (const time of document.querySelectorAll("time[datetime]")) {
   const moment = new Date(time.dateTime);
