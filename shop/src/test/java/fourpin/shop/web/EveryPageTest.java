@@ -115,12 +115,78 @@ class EveryPageTest {
         new Page("three-dimensions", EveryPageTest::solid),
         new Page("history", EveryPageTest::history),
         new Page("beside", EveryPageTest::beside),
+        drawer(Drawer.SHELVES),
+        drawer(Drawer.PANELS),
+        new Page("group-wrong", EveryPageTest::wrongGroup),
+        drawer(Drawer.WOOD),
+        drawer(Drawer.HABITS),
+        drawer(Drawer.JOB),
+        new Page("packet", b -> of(b, "/packet")),
+        new Page("layouts", b -> of(b, "/layouts")),
+        new Page("job-rack", b -> of(b, "/rack")),
+        new Page("rack", EveryPageTest::rack),
+        new Page("tools", b -> shop(b, "TOOLS")),
+        new Page("shop-settings", b -> shop(b, "HABITS")),
+        at("backup", "/backup"),
+        new Page("backup-looked-at", EveryPageTest::backup),
         new Page("bench", EveryPageTest::bench),
         new Page("bench-away", EveryPageTest::benchAway),
         new Page("devices", EveryPageTest::devices),
         new Page("pairing", EveryPageTest::pairing),
         at("nothing-here", "/jobs/none"),
         new Page("wrong-file", EveryPageTest::wrongFile));
+  }
+
+  private static Page drawer(Drawer drawer) {
+    return new Page("drawer-" + drawer.name(), b -> of(b, "?open=" + drawer.name()));
+  }
+
+  /** A page of a job. */
+  private static void of(Browser browser, String page) {
+    browser.open(caller.origin() + caller.bring(readingRoom()) + page);
+  }
+
+  private static void wrongGroup(Browser browser) {
+    of(browser, "?open=FRONT");
+    browser.click("details.begin summary");
+    browser.type("#v-face-frame_stile", "9,5");
+    browser.press("details.begin", "Add: Face frame");
+    browser.awaitText("#n-face-frame_stile", "comma");
+  }
+
+  private static void rack(Browser browser) {
+    browser.open(caller.origin() + "/shop");
+    browser.type("#v-rack_material", "oak ply");
+    browser.type("#v-rack_thickness", "3/4");
+    browser.type("#v-rack_length", "31 1/2");
+    browser.type("#v-rack_width", "20");
+    browser.press("Put it on the rack");
+    browser.awaitText("#notice", "on the rack");
+    browser.type("#v-rack_length", "9,5");
+    browser.press("Put it on the rack");
+    browser.awaitText("#n-rack_length", "comma");
+  }
+
+  private static void shop(Browser browser, String shelf) {
+    browser.open(caller.origin() + "/shop?open=" + shelf);
+    if (browser.has("#shop-name")) {
+      browser.type("#shop-name", "Harrow Mill workshop");
+      browser.press("Begin");
+      browser.await("the shop", () -> !browser.has("#shop-name"));
+    }
+  }
+
+  private static void backup(Browser browser) {
+    caller.bring(readingRoom());
+    try {
+      Path file = Files.write(folder.resolve("backup.zip"), caller.bytes("/backup.zip"));
+      browser.open(caller.origin() + "/backup");
+      browser.element("#file").sendKeys(file.toString());
+      browser.press("Look at it");
+      browser.awaitText("h2", "What the backup would do");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static void jobs(Browser browser) {
