@@ -50,7 +50,6 @@ final class JointFigures {
           Standing.DERIVED);
 
   private final Job job;
-  private final BuiltCase built;
   private final Settings settings;
   private final Part shelf;
   private final Part side;
@@ -59,7 +58,6 @@ final class JointFigures {
 
   JointFigures(Job job, BuiltCase built, Part shelf, BaySpace bay, ShelfOnSupports read) {
     this.job = job;
-    this.built = built;
     this.settings = built.order().settings();
     this.shelf = shelf;
     this.side = built.part(bay.left());

@@ -18,6 +18,7 @@ import fourpin.job.RandomJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Way;
+import fourpin.measure.Figure;
 import java.util.List;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -107,9 +108,17 @@ class WaysTest {
       for (WayAnswer answer : each.answers()) {
         boolean can = answer.verdict() == Verdict.POSSIBLE || answer.verdict() == Verdict.TO_BUY;
         assertThat(answer.method().isPresent()).isEqualTo(can);
-        assertThat(answer.figures().isEmpty()).isEqualTo(!can);
+        assertThat(answer.figures().size() > said(answer).size()).isEqualTo(can);
+        assertThat(answer.figures())
+            .extracting(Figure::value)
+            .containsAll(said(answer).stream().map(Figure::value).toList());
         assertThat(can || !answer.reasons().isEmpty()).isTrue();
       }
     }
+  }
+
+  /** The figures of the reasons, which stand in an answer whether the way is possible or not. */
+  private static List<Figure> said(WayAnswer answer) {
+    return answer.reasons().stream().flatMap(r -> r.figures().stream()).toList();
   }
 }

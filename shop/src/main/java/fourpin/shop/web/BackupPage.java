@@ -2,6 +2,7 @@ package fourpin.shop.web;
 
 import fourpin.shop.store.backup.Contents;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -62,8 +63,13 @@ public record BackupPage(String token, String notice, Optional<Preview> preview)
     return new Preview(
         upload,
         lines,
-        "On the rack: %d lines now, %d then. Ticks of steps: %d now, %d then."
-            .formatted(here.pieces(), backup.pieces(), here.ticks(), backup.ticks()));
+        String.format(
+            Locale.ROOT,
+            "On the rack: %d lines now, %d then. Ticks of steps: %d now, %d then.",
+            here.pieces(),
+            backup.pieces(),
+            here.ticks(),
+            backup.ticks()));
   }
 
   private static Optional<Contents.Document> find(Contents in, Contents.Document like) {
@@ -83,7 +89,10 @@ public record BackupPage(String token, String notice, Optional<Preview> preview)
   }
 
   private static String words(Contents.Document document) {
-    return "%d changes, the last at %s"
-        .formatted(document.changes(), HistoryPage.shown(document.last()));
+    return String.format(
+        Locale.ROOT,
+        "%d changes, the last at %s",
+        document.changes(),
+        HistoryPage.shown(document.last()));
   }
 }
