@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import fourpin.measure.Figure;
+import fourpin.measure.LazyList;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,7 +34,7 @@ public record CaseAnswer(
     racking = List.copyOf(racking);
     standing = List.copyOf(standing);
     stacked = List.copyOf(stacked);
-    spans = List.copyOf(spans);
+    spans = LazyList.copyOf(spans);
   }
 
   /** All of them, in the order they are read. */

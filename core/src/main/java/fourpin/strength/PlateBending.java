@@ -45,6 +45,7 @@ final class PlateBending {
   private final Plate plate;
   private final PlateSolver solver;
   private final Map<Double, Optional<Bends>> bends = new HashMap<>();
+  private final Map<Double, Optional<ShelfShape>> shapes = new HashMap<>();
   private final Map<List<Object>, PlateAnswer> answers = new HashMap<>();
 
   private PlateBending(ShelfPlate shelf) {
@@ -75,7 +76,7 @@ final class PlateBending {
 
   /** How it lies under its own weight and an even load; nothing if it tips off its supports. */
   Optional<ShelfShape> shape(double load) {
-    return with(shelf.evenly(load)).map(this::shape);
+    return shapes.computeIfAbsent(load, _ -> with(shelf.evenly(load)).map(this::shape));
   }
 
   private ShelfShape shape(BentPlate bent) {

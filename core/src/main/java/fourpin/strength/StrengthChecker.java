@@ -5,6 +5,7 @@ import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
+import fourpin.measure.LazyList;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -72,8 +73,14 @@ public final class StrengthChecker {
             racking,
             standing.all(),
             stack.figures(),
-            new SpanTables(job, reader, plates).all()));
+            spans(built)));
     findings.addAll(stack.findings());
+  }
+
+  /** Whoever looks into them first bends plates of their own, since threads must share none. */
+  private List<SpanTable> spans(BuiltCase built) {
+    return LazyList.of(
+        () -> new SpanTables(job, new ShelfReader(job, built), new PlateBending.Memory()).all());
   }
 
   private JointFigures joints(BuiltCase built, ShelfReader reader, Part shelf) {
