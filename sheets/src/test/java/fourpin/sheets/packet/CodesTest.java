@@ -24,6 +24,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -55,9 +57,9 @@ class CodesTest {
     try (PDDocument document = pdf(plan, new Codes(Optional.of(BENCH)))) {
       TreeSet<String> read = new TreeSet<>();
       for (int page = 0; page < document.getNumberOfPages(); page++) {
+        String text = text(document, page + 1);
         List<String> here = codes(document, page);
         if (!here.isEmpty()) {
-          String text = text(document, page + 1);
           assertThat(here)
               .as("steps that stand on page " + (page + 1))
               .allMatch(code -> text.contains(code.substring(code.lastIndexOf('-') + 1)));
@@ -116,12 +118,15 @@ class CodesTest {
 
   /** Codes stand at the right, where the reader looks. */
   private static List<String> codes(PDDocument document, int page) throws IOException {
+    PDPage strip = document.getPage(page);
+    PDRectangle whole = strip.getMediaBox();
+    float part = whole.getWidth() / PARTS;
+    strip.setCropBox(new PDRectangle(whole.getWidth() - part, 0, part, whole.getHeight()));
     BufferedImage image =
         new PDFRenderer(document).renderImageWithDPI(page, DOTS_PER_INCH, ImageType.RGB);
-    int width = image.getWidth() / PARTS;
+    int width = image.getWidth();
     int height = image.getHeight();
-    int left = image.getWidth() - width;
-    int[] dots = image.getRGB(left, 0, width, height, new int[width * height], 0, width);
+    int[] dots = image.getRGB(0, 0, width, height, new int[width * height], 0, width);
     try {
       Result[] found =
           new QRCodeMultiReader()

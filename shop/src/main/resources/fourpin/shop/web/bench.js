@@ -116,12 +116,14 @@
     if (Object.values(kept.ticks).some((t) => t.unsent)) setTimeout(send, at("net").className ? again : 0);
   }
 
-  let lamp = null;
+  // Browsers keep the screen on for pages of this machine and over HTTPS only; elsewhere it is said.
   async function stayAwake() {
+    if (document.visibilityState !== "visible") return;
     try {
-      if ("wakeLock" in navigator && document.visibilityState === "visible") lamp = await navigator.wakeLock.request("screen");
+      await navigator.wakeLock.request("screen");
+      at("sleeps").hidden = true;
     } catch (e) {
-      lamp = null;
+      at("sleeps").hidden = false;
     }
   }
 

@@ -18,9 +18,11 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -151,6 +153,21 @@ class BenchTest {
         assertThat(plain(pictures.getFirst())).contains("step " + step.number() + ":");
       }
     }
+  }
+
+  /**
+   * Drawings have names of their own for lines and letters, which the page's rules must not meet.
+   */
+  @Test
+  void rulesOfThePageLeaveThePicturesAlone() {
+    String page = caller.get(job + "/bench").body();
+    Set<String> drawn = new HashSet<>();
+    Caller.all(page, "(?s)(<svg.*?</svg>)")
+        .forEach(svg -> drawn.addAll(Caller.all(svg, "class=\"([^\"]*)\"")));
+    assertThat(drawn).isNotEmpty();
+    assertThat(Caller.all(caller.get("/own/bench.css").body(), "(?m)^\\s*\\.([a-z-]+)\\s*[,{]"))
+        .isNotEmpty()
+        .doesNotContainAnyElementsOf(drawn);
   }
 
   @Test
