@@ -63,7 +63,7 @@ final class CuttingTrial implements Callable<Integer> {
 
   @Option(
       names = "--go-on",
-      description = "Leave out what is noted already, with as many seconds or more.")
+      description = "Leave out what is noted already, with as many seconds or more, or proven.")
   private boolean goOn;
 
   @Option(
@@ -95,9 +95,13 @@ final class CuttingTrial implements Callable<Integer> {
   }
 
   private void measure(PublishedRun run, Sawn sawn, CuttingRows rows) throws IOException {
-    if (!goOn || rows.of(run, sawn).filter(cut -> cut.limit() >= seconds).isEmpty()) {
+    if (!goOn || rows.of(run, sawn).filter(this::isEnough).isEmpty()) {
       rows.put(run, sawn, cut(run));
     }
+  }
+
+  private boolean isEnough(CuttingRows.Cut cut) {
+    return cut.limit() >= seconds || cut.found() == cut.lower();
   }
 
   private CuttingRows.Cut cut(PublishedRun run) {
@@ -125,16 +129,18 @@ final class CuttingTrial implements Callable<Integer> {
 
     @Override
     public void run() {
-      layout =
-          Optional.of(
-              switch (task) {
-                case Task.Sheets(var problem) ->
-                    new PatternCutter(seconds * STEPS_PER_SECOND, deadline()).cut(problem);
-                case Task.Boards(var problem) ->
-                    new BoardCutter(seconds * BOARD_STEPS_PER_SECOND / parts(problem), deadline())
-                        .cut(problem);
-              });
+      layout = Optional.of(layout(task, seconds, deadline()));
     }
+  }
+
+  /** With work for so many seconds on a machine of 2025, and no longer than the watch says. */
+  static Layout layout(Task task, int seconds, Watch watch) {
+    return switch (task) {
+      case Task.Sheets(var problem) ->
+          new PatternCutter(seconds * STEPS_PER_SECOND, watch).cut(problem);
+      case Task.Boards(var problem) ->
+          new BoardCutter(seconds * BOARD_STEPS_PER_SECOND / parts(problem), watch).cut(problem);
+    };
   }
 
   private static long parts(BoardProblem problem) {

@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
       FuzzTrial.class,
       CuttingTrial.class,
       CasesTrial.class,
+      SolverTrial.class,
       BoringTrial.class,
       BenchTrial.class,
       StoreTrial.class,
