@@ -24,6 +24,18 @@ public record Quantity(double value, QuantityUnit unit) {
     return new Quantity(length.mm(), QuantityUnit.LENGTH);
   }
 
+  /**
+   * The length that it is, to the picometre: one that was made from a {@link Length} is that again.
+   *
+   * @throws IllegalStateException if it is none
+   */
+  public Length length() {
+    if (unit != QuantityUnit.LENGTH) {
+      throw new IllegalStateException("no length, but " + unit);
+    }
+    return new Length(Math.round(value * Unit.MILLIMETRE.picometres()), Unit.MILLIMETRE);
+  }
+
   public static Quantity of(double value, QuantityUnit unit) {
     return new Quantity(value, unit);
   }

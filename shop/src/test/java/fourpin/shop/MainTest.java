@@ -219,6 +219,16 @@ class MainTest {
         .contains("  bookcase, plunge router with a bushing");
   }
 
+  /** As the sheets print it, and what the formula gives can be added up from what stands below. */
+  @Test
+  void explainsLengthsInTheFractionsOfTheSheets() {
+    Path job = EXAMPLES.resolve("reading-room.yaml");
+
+    assertThat(run("explain", job, "bookcase/bay-1/levels/3/height").out())
+        .startsWith("level 3 above the foot of the case: 12 7/32 in\n")
+        .contains("\n  f = 10 7/32 in (259.55625 mm)  level 1; ", "\n  p = 1 in (25.4 mm)  ");
+  }
+
   @Test
   void suggestsTheFigureThatWasMeant() {
     Run run = run("explain", EXAMPLES.resolve("reading-room.yaml"), "job/hoels");

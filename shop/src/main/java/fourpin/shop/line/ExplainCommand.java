@@ -2,6 +2,7 @@ package fourpin.shop.line;
 
 import fourpin.job.Job;
 import fourpin.measure.Figure;
+import fourpin.measure.FigureText;
 import fourpin.measure.Spelling;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
@@ -35,9 +36,13 @@ public final class ExplainCommand extends Task {
   }
 
   private int list(Plan plan) {
-    Working working = new Working(plan.job().style());
+    Working working = working(plan);
     plan.figures().forEach(f -> out().println(working.line(f)));
     return GOOD;
+  }
+
+  private static Working working(Plan plan) {
+    return new Working(new FigureText(plan.job().style(), plan.job().currency()));
   }
 
   private int explain(Plan plan, String id) {
@@ -46,7 +51,7 @@ public final class ExplainCommand extends Task {
       err().println("fourpin: the plan has no figure '" + id + "'. " + remedy(plan, id));
       return INPUT_WRONG;
     }
-    new Working(plan.job().style()).lines(found.get()).forEach(out()::println);
+    working(plan).lines(found.get()).forEach(out()::println);
     return GOOD;
   }
 

@@ -1,30 +1,29 @@
 package fourpin.shop.line;
 
 import fourpin.measure.Figure;
-import fourpin.measure.LengthStyle;
-import fourpin.measure.Quantity;
+import fourpin.measure.FigureText;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A figure with its working, as lines. */
-record Working(LengthStyle style) {
+record Working(FigureText text) {
 
   /** One line: id, value and title. */
   String line(Figure figure) {
-    return figure.id() + " = " + text(figure.value()) + "  " + figure.title();
+    return figure.id() + " " + equal(text.value(figure.value())) + "  " + figure.title();
   }
 
   List<String> lines(Figure figure) {
     List<String> lines = new ArrayList<>();
-    lines.add(figure.title() + ": " + text(figure.value()));
+    lines.add(figure.title() + ": " + text.value(figure.value()));
     lines.add("  id      " + figure.id());
     lines.add("  formula " + figure.formula());
     for (Figure.Input input : figure.inputs()) {
       lines.add(
           "  "
               + input.symbol()
-              + " = "
-              + both(input.value())
+              + " "
+              + equal(text.input(input.value()))
               + "  "
               + input.meaning()
               + "; "
@@ -34,14 +33,8 @@ record Working(LengthStyle style) {
     return lines;
   }
 
-  /** As the maker reads it and, where that differs, in the unit that the formula is worked in. */
-  private String both(Quantity quantity) {
-    String shown = text(quantity);
-    String computed = quantity.computedText();
-    return shown.equals(computed) ? shown : shown + " (" + computed + ")";
-  }
-
-  private String text(Quantity quantity) {
-    return quantity.text(style.unit());
+  /** What is rounded has its own sign. */
+  private static String equal(String value) {
+    return value.startsWith("≈") ? value : "= " + value;
   }
 }

@@ -2,6 +2,7 @@ package fourpin.shop.web;
 
 import fourpin.job.CaseOrder;
 import fourpin.measure.Figure;
+import fourpin.measure.FigureText;
 import fourpin.sheets.packet.Words;
 import fourpin.sheets.solid.Solid;
 import fourpin.shop.fields.Field;
@@ -227,30 +228,23 @@ public final class DesignPage implements FieldPage {
   public record Input(String symbol, String value, String meaning, String source) {}
 
   static Optional<Working> working(State state, String id) {
-    Words words = new Words(state.job());
+    FigureText text = new FigureText(state.job().style(), state.job().currency());
     return state.plan().figures().stream()
         .filter(f -> f.id().equals(id))
         .findFirst()
-        .map(f -> working(f, words));
+        .map(f -> working(f, text));
   }
 
-  private static Working working(Figure figure, Words words) {
+  private static Working working(Figure figure, FigureText text) {
     return new Working(
         capital(figure.title()),
-        words.value(figure),
+        text.value(figure.value()),
         figure.formula(),
         figure.inputs().stream()
-            .map(i -> new Input(i.symbol(), both(i, words), i.meaning(), i.source().text()))
+            .map(i -> new Input(i.symbol(), text.input(i.value()), i.meaning(), i.source().text()))
             .toList(),
         figure.source().text(),
         figure.id());
-  }
-
-  /** As the maker reads it and, where that differs, in the unit that the formula is worked in. */
-  private static String both(Figure.Input input, Words words) {
-    String shown = words.quantity(input.value());
-    String computed = input.value().computedText();
-    return shown.equals(computed) ? shown : shown + " (" + computed + ")";
   }
 
   static String capital(String words) {
