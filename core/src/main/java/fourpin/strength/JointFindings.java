@@ -92,7 +92,7 @@ final class JointFindings {
     List<Remedy> remedies = new ArrayList<>();
     remedies.add(
         new Remedy(
-            "let the ends into dadoes, which carry by wood on wood: joints: fixed-shelf: dado",
+            "let the ends into dadoes, which carry by wood on wood: joints: fixed-shelves: dado",
             "a dado in each side"));
     spacing(needed)
         .ifPresent(

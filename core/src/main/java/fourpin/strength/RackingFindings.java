@@ -86,7 +86,7 @@ final class RackingFindings {
   }
 
   private List<Remedy> remedies() {
-    List<Cure> cures = new ArrayList<>();
+    List<Tried> cures = new ArrayList<>();
     switch (racked.hold()) {
       case NO_BACK -> back().ifPresent(cures::add);
       case LOOSE -> cures.addAll(glue().stream().toList());
@@ -97,8 +97,7 @@ final class RackingFindings {
       case GLUED -> {}
     }
     cures.add(fixedShelves());
-    List<Remedy> remedies =
-        new ArrayList<>(cures.stream().sorted(Cure.CHEAPEST).map(c -> c.remedy(job)).toList());
+    List<Remedy> remedies = new ArrayList<>(best(cures));
     remedies.add(
         new Remedy(
             "fasten it to the wall by its top and to the cases beside it: what holds it there is not counted",
@@ -106,8 +105,22 @@ final class RackingFindings {
     return remedies;
   }
 
+  /** Those that hold, cheapest first; where none does, all that were tried. */
+  private List<Remedy> best(List<Tried> cures) {
+    boolean some = cures.stream().anyMatch(Tried::holds);
+    return cures.stream()
+        .filter(tried -> tried.holds() || !some)
+        .map(Tried::cure)
+        .sorted(Cure.CHEAPEST)
+        .map(cure -> cure.remedy(job))
+        .toList();
+  }
+
+  /** A cure, and whether the case then sways as little as it may. */
+  private record Tried(Cure cure, boolean holds) {}
+
   /** A back of solid wood must not be glued. */
-  private Optional<Cure> glue() {
+  private Optional<Tried> glue() {
     return solidBack().isPresent()
         ? Optional.empty()
         : Optional.of(
@@ -120,7 +133,7 @@ final class RackingFindings {
                 Optional.of(new Stated.OfSetting(Setting.BACK_FIXING, "glued"))));
   }
 
-  private Cure closer() {
+  private Tried closer() {
     Length half = settings().length(Setting.SCREW_SPACING).over(2);
     return cure(
         "put the screws of the back half as far apart, " + job.style().text(half),
@@ -131,7 +144,7 @@ final class RackingFindings {
         Optional.empty());
   }
 
-  private Cure fixedShelves() {
+  private Tried fixedShelves() {
     double price = 0;
     double weight = 0;
     boolean priced = true;
@@ -153,7 +166,7 @@ final class RackingFindings {
   }
 
   /** Of the thinnest sheet that the job states; nothing if all are thick. */
-  private Optional<Cure> back() {
+  private Optional<Tried> back() {
     return job.materials().stream()
         .filter(m -> m.kind() == Material.Kind.SHEET)
         .filter(m -> m.thickness().mm() <= THICKEST_BACK)
@@ -161,7 +174,7 @@ final class RackingFindings {
         .map(this::back);
   }
 
-  private Cure back(Material material) {
+  private Tried back(Material material) {
     Piece piece = new Piece(material, racked.width());
     double cubic = racked.width() * racked.height() * material.thickness().mm() / 1e9;
     return cure(
@@ -173,7 +186,7 @@ final class RackingFindings {
         Optional.empty());
   }
 
-  private Cure cure(
+  private Tried cure(
       String what,
       SwayFrame frame,
       Optional<Double> price,
@@ -185,7 +198,11 @@ final class RackingFindings {
             .sway(racked.push())
             .map(sway -> "sway " + text(sway) + (sway > racked.allowed() ? ", still too much" : ""))
             .orElse("it still falls over");
-    return new Cure(what + ": " + then, price, mass, besides, stated, Cure.Of.CASE);
+    boolean holds =
+        frame.sway(racked.push()).filter(sway -> sway <= racked.allowed()).isPresent()
+            && frame.reserve() >= racked.creep();
+    return new Tried(
+        new Cure(what + ": " + then, price, mass, besides, stated, Cure.Of.CASE), holds);
   }
 
   private Optional<Material> solidBack() {

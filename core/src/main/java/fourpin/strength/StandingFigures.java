@@ -43,8 +43,14 @@ final class StandingFigures {
   private final Balance full;
   private final TippingFigures tipping;
 
-  StandingFigures(Job job, BuiltCase built) {
+  private final double above;
+
+  /**
+   * @param above what stands on the case, N
+   */
+  StandingFigures(Job job, BuiltCase built, double above) {
     this.built = built;
+    this.above = above;
     this.settings = built.order().settings();
     this.id = Figure.id(built.order().name());
     this.empty = Balance.of(job, built, Load.NONE);
@@ -65,9 +71,11 @@ final class StandingFigures {
     all.add(screw);
     all.add(screws(pull, screw));
     all.add(studs());
-    Figure floor = floor();
-    all.add(floor);
-    Reference.floorLoads().rows().forEach(load -> all.add(floorShare(floor, load)));
+    if (built.order().standsOn().isEmpty()) {
+      Figure floor = floor();
+      all.add(floor);
+      Reference.floorLoads().rows().forEach(load -> all.add(floorShare(floor, load)));
+    }
     return all;
   }
 
@@ -192,10 +200,12 @@ final class StandingFigures {
     return figure(
         "floor-load",
         "load on the floor under the case, loaded as stated",
-        Quantity.of(full.newton() / (width * depth) * MM2_PER_KPA, QuantityUnit.AREA_LOAD),
-        "F / (W D)",
+        Quantity.of(
+            (full.newton() + above) / (width * depth) * MM2_PER_KPA, QuantityUnit.AREA_LOAD),
+        "(F + F₂) / (W D)",
         List.of(
             new Input("F", "weight of case and contents", force(full.newton()), STATICS),
+            new Input("F₂", "weight of what stands on it", force(above), STATICS),
             new Input("W", "width of the case", mm(width), Source.GEOMETRY),
             new Input("D", "depth of the case", mm(depth), Source.GEOMETRY)));
   }

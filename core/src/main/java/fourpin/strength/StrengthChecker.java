@@ -60,7 +60,7 @@ public final class StrengthChecker {
     findings.addAll(TallSides.of(job, built));
     Climate climate = new Climate(job, built);
     findings.addAll(climate.findings());
-    StandingFigures standing = new StandingFigures(job, built);
+    StandingFigures standing = new StandingFigures(job, built, stack.above());
     findings.addAll(standing.findings());
     List<Figure> racking = new RackingFigures(job, built, stack.above()).all();
     findings.addAll(new RackingFindings(job, built, stack.above()).all(racking));

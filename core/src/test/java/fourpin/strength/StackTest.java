@@ -121,6 +121,22 @@ class StackTest {
     assertThat(wide.place().caseName()).isEqualTo("Upper");
   }
 
+  /** The floor carries both under the lower one, and nothing under the upper one. */
+  @Test
+  void theFloorCarriesBoth() {
+    Strength strength = stack("36", "36");
+    Figure floor = find(strength, "base/floor-load");
+    assertThat(floor.value().value())
+        .isCloseTo(
+            (input(floor, "F") + input(floor, "F₂"))
+                / (input(floor, "W") * input(floor, "D"))
+                * 1000,
+            within(1e-9));
+    assertThat(input(floor, "F₂")).isPositive();
+    assertThat(strength.cases().getFirst().standing())
+        .noneMatch(f -> f.id().equals("upper/floor-load"));
+  }
+
   @Test
   void casesOnTheFloorAreNotStacked() {
     Job job = SampleJobs.job(base("36"));
