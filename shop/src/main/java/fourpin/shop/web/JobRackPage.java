@@ -10,6 +10,7 @@ import fourpin.shop.store.Piece;
 import fourpin.shop.store.Racked;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
@@ -117,12 +118,13 @@ public record JobRackPage(
     boolean there = rack.stream().anyMatch(r -> r.piece().equals(piece));
     return new Left(
         number,
-        "%d of %s, %s x %s"
-            .formatted(
-                piece.count(),
-                piece.material(),
-                RackFields.shown(piece.length()),
-                RackFields.shown(piece.width())),
+        String.format(
+            Locale.ROOT,
+            "%d of %s, %s x %s",
+            piece.count(),
+            piece.material(),
+            RackFields.shown(piece.length()),
+            RackFields.shown(piece.width())),
         there ? Place.ON_THE_RACK : Place.IN_THE_PLAN);
   }
 
