@@ -129,7 +129,10 @@ final class Rebuild {
       return all;
     }
 
-    /** Halves the way to the smallest piece that takes all; the rest of the panel is one offcut. */
+    /**
+     * Halves the way to the smallest piece that takes all; the rest of the panel is one offcut. The
+     * piece ends where its parts end, so that the fence is set to a size of theirs.
+     */
     private void press(Direction cut, long extent, Direction[] way, List<Draft> drafts) {
       long least = leastExtent(cut);
       long fits = extent;
@@ -144,9 +147,20 @@ final class Rebuild {
         fits = all ? middle : fits;
       }
       if (!pressed.isEmpty()) {
-        Draft.Slice slice = new Draft.Slice(fits, pressed.getLast());
+        Draft tight = Draft.tight(pressed.getLast(), cut);
+        Draft.Slice slice = new Draft.Slice(Draft.extent(tight, cut, p -> size(p, cut)), tight);
         drafts.add(new Draft.Split(cut, List.of(slice)));
       }
+    }
+
+    /** As its kind lies, along the way of the cuts that divide it. */
+    private long size(Draft.Place place, Direction cut) {
+      Inflated.Option option =
+          panel.options().stream()
+              .filter(o -> o.kind() == place.kind() && o.lay() == place.lay())
+              .findFirst()
+              .orElseThrow();
+      return cut == Direction.CROSSCUT ? option.dx() : option.dy();
     }
 
     /** By area alone. */

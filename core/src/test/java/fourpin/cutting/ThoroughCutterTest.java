@@ -171,4 +171,42 @@ class ThoroughCutterTest {
     assertThat(SmallPieces.of(setUps, Length.inches(12))).hasSize(2).startsWith("S1");
     assertThat(SmallPieces.of(setUps, Length.inches(5))).isEmpty();
   }
+
+  /** Sizes in whole millimetres, kerf and trim too, leave no fence between them. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void fencesAreSetToSumsOfWholeSizes(long seed) {
+    Random random = new Random(seed);
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < 3 + random.nextInt(5); i++) {
+      parts.add(
+          new Part(
+              "P" + i,
+              Length.mm(200 + random.nextInt(900)),
+              Length.mm(90 + random.nextInt(400)),
+              1 + random.nextInt(6),
+              random.nextBoolean() ? Grain.FIXED : Grain.FREE));
+    }
+    StockSheet sheet =
+        new StockSheet(
+            "ply",
+            Length.mm(2500),
+            Length.mm(1250),
+            SheetGrain.ALONG_LENGTH,
+            Supply.unlimited(),
+            100,
+            Origin.TO_BUY);
+    Saw saw = new Saw(Length.mm(3), Trim.allRound(Length.mm(5)));
+    SheetProblem problem = new SheetProblem(parts, List.of(sheet), saw);
+    Merit.Aims aims = new Merit.Aims(new Reusable(Length.mm(300), Length.mm(100)), Length.mm(300));
+    Layout layout = new ThoroughCutter(aims).cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    assertThat(layout.patterns().stream().flatMap(p -> CuttingOrder.of(p, 1, saw).stream()))
+        .filteredOn(SetUp.CutTo.class::isInstance)
+        .isNotEmpty()
+        .allSatisfy(
+            setUp ->
+                assertThat(((SetUp.CutTo) setUp).fence().picometres() % Length.mm(1).picometres())
+                    .isZero());
+  }
 }
