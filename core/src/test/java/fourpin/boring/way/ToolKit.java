@@ -4,9 +4,14 @@ import static fourpin.job.SampleJobs.in;
 import static fourpin.job.SampleJobs.job;
 import static fourpin.job.SampleJobs.shelves;
 
+import fourpin.boring.BayFigures;
+import fourpin.boring.Borer;
+import fourpin.boring.Boring;
+import fourpin.casework.CaseworkBuilder;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
+import fourpin.job.Job;
 import fourpin.job.SampleJobs;
 import fourpin.job.Shop;
 import fourpin.job.Sizes;
@@ -14,6 +19,7 @@ import fourpin.job.Support;
 import fourpin.job.Tool;
 import fourpin.job.Tool.StripKind;
 import fourpin.job.Way;
+import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import java.math.BigDecimal;
 import java.util.List;
@@ -48,6 +54,13 @@ final class ToolKit {
 
   static CaseBoring boring(CaseOrder order, List<Tool> tools) {
     return WaysTest.ways(job(order).with(new Shop("shop", tools))).borings().getFirst();
+  }
+
+  /** What is said of the patterns of a job's bays. */
+  static Stream<Figure> patterns(Job job) {
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    return boring.grids().stream()
+        .flatMap(grid -> BayFigures.of(boring.cases().getFirst(), grid).stream());
   }
 
   static WayAnswer answer(Way way, CaseOrder order, List<Tool> tools) {

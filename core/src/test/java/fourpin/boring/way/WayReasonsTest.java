@@ -15,22 +15,32 @@ import static fourpin.boring.way.ToolKit.sheet;
 import static fourpin.boring.way.ToolKit.strap;
 import static fourpin.boring.way.ToolKit.strip;
 import static fourpin.job.SampleJobs.in;
+import static fourpin.job.SampleJobs.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.boring.way.WayAnswer.Verdict;
 import fourpin.job.Back;
 import fourpin.job.CaseDraft;
 import fourpin.job.FaceFrame;
+import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.Shop;
 import fourpin.job.Sizes;
 import fourpin.job.Support;
 import fourpin.job.Tool;
 import fourpin.job.Tool.StripKind;
 import fourpin.job.Way;
+import fourpin.measure.Figure;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -658,6 +668,113 @@ class WayReasonsTest {
             "the bays stand on cleats|state pins"));
   }
 
+  private static Consumer<CaseDraft> grooved() {
+    return on(standards()).andThen(with(Setting.GROOVE_PLAY, "0"));
+  }
+
+  private static Tool straight(String diameter, String reach) {
+    return new Tool.RouterBit("straight bit", in(diameter), in(reach), Optional.empty());
+  }
+
+  private static Tool saw(String cut, String depth) {
+    return new Tool.TableSaw("saw", in(cut), in(depth), Optional.empty());
+  }
+
+  private static final String GROOVE_BIT =
+      "a router with a straight bit of 1/4 in is taken for granted|state router and bit among the"
+          + " tools";
+
+  private static final String STOPPED =
+      "the grooves in left side stop at the panels between its ends and can't be sawn through with"
+          + " saw|rout them";
+
+  private static String tooWide(String tool, String cut, String take) {
+    return tool
+        + " cuts "
+        + cut
+        + " in, wider than the groove of 5/8 in|take a "
+        + take
+        + " of 5/8 in or less";
+  }
+
+  /** Grooves of 5/8 x 3/16 in; strips 1 1/2 x 3/4 in with holes of 1 1/2 in. */
+  static Stream<Told> standardsAndCleats() {
+    return Stream.of(
+        can("no tools", Way.GROOVED_STANDARDS, grooved(), List.of(), GROOVE_BIT),
+        can(
+            "a bit wider than the groove",
+            Way.GROOVED_STANDARDS,
+            grooved(),
+            List.of(router("2"), straight("3/4", "1")),
+            tooWide("straight bit", "3/4", "straight bit"),
+            GROOVE_BIT),
+        can(
+            "a stack of blades wider than the groove",
+            Way.GROOVED_STANDARDS,
+            grooved(),
+            List.of(saw("13/16", "2")),
+            tooWide("saw", "13/16", "blade"),
+            GROOVE_BIT),
+        can(
+            "a bit that is too short",
+            Way.GROOVED_STANDARDS,
+            grooved(),
+            List.of(router("2"), straight("1/4", "1/8")),
+            "straight bit cuts 1/8 in deep, the groove is 3/16 in|take one that reaches deeper",
+            GROOVE_BIT),
+        can(
+            "a saw that is too low",
+            Way.GROOVED_STANDARDS,
+            grooved(),
+            List.of(saw("1/8", "1/8")),
+            "saw cuts 1/8 in deep, the groove is 3/16 in|take one that reaches deeper",
+            GROOVE_BIT),
+        can(
+            "a bit without a router",
+            Way.GROOVED_STANDARDS,
+            grooved(),
+            List.of(straight("1/4", "1")),
+            "no router plunges 3/16 in with straight bit|state one that does among the tools",
+            GROOVE_BIT),
+        can(
+            "a router that plunges too little",
+            Way.GROOVED_STANDARDS,
+            grooved(),
+            List.of(router("1/8"), straight("1/4", "1")),
+            "no router plunges 3/16 in with straight bit|state one that does among the tools",
+            GROOVE_BIT),
+        // 5/8 in by passes of 1/4 in: three side by side.
+        can(
+            "a bit narrower than the groove by two passes, and a saw without a stack",
+            Way.GROOVED_STANDARDS,
+            grooved(),
+            List.of(router("2"), straight("1/4", "1"), saw("1/8", "2")),
+            STOPPED),
+        can(
+            "no tools",
+            Way.CLEAT_BLANK,
+            on(cleats()),
+            List.of(),
+            "a bit of 1 1/2 in that reaches 3/4 in is taken for granted|state it among the tools",
+            WITHOUT_PRESS),
+        can(
+            "a bit of another size, one too short, and a press with a short stroke",
+            Way.CLEAT_BLANK,
+            on(cleats()),
+            List.of(bit("1 1/4", "3"), bit("1 1/2", "1/2"), press("6", "10", "1/2")),
+            "a bit of 1 1/2 in that reaches 3/4 in is taken for granted|state it among the tools",
+            WITHOUT_PRESS),
+        can(
+            "bit and press that fit",
+            Way.CLEAT_BLANK,
+            on(cleats()),
+            List.of(bit("1 1/2", "2"), press("6", "10", "2"))));
+  }
+
+  private static final String WITHOUT_PRESS =
+      "without a drill press holes as large as these are hard to bore square|state a drill press"
+          + " whose quill travels 3/4 in";
+
   @ParameterizedTest(name = "{0}")
   @MethodSource({
     "hardboardStrip",
@@ -666,7 +783,8 @@ class WayReasonsTest {
     "steelStrap",
     "drillPress",
     "machine",
-    "fallbackAndOthers"
+    "fallbackAndOthers",
+    "standardsAndCleats"
   })
   void should_say_what_speaks_against_a_way_and_what_would_help(Told told) {
     CaseDraft draft = draft();
@@ -676,5 +794,43 @@ class WayReasonsTest {
         .extracting(r -> r.what() + "|" + r.remedy())
         .containsExactlyElementsOf(told.says());
     assertThat(answer.verdict()).isEqualTo(told.verdict());
+  }
+
+  private static final Pattern LENGTHS =
+      Pattern.compile("(?<!bay )(≈ )?((\\d+ )?\\d+/\\d+|\\d+\\.\\d+|\\d+) in(?! all|[a-z])");
+
+  /** Whatever a sentence states is a figure of the answer or of the bay, or what one comes from. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource({
+    "hardboardStrip",
+    "centringGuide",
+    "routerGuide",
+    "steelStrap",
+    "drillPress",
+    "machine",
+    "fallbackAndOthers",
+    "standardsAndCleats"
+  })
+  void should_show_the_working_of_every_length_that_it_states(Told told) {
+    CaseDraft draft = draft();
+    told.change().accept(draft);
+    Job job = job(draft.order()).with(new Shop("shop", told.tools()));
+    WayAnswer answer = WaysTest.ways(job).borings().getFirst().answer(told.way());
+    Set<String> known =
+        Stream.concat(answer.figures().stream(), ToolKit.patterns(job))
+            .flatMap(f -> Stream.concat(Stream.of(f.value()), inputs(f)))
+            .filter(q -> q.unit() == QuantityUnit.LENGTH)
+            .map(q -> job.style().text(q.length().abs()))
+            .collect(Collectors.toSet());
+    assertThat(answer.reasons())
+        .allSatisfy(
+            reason ->
+                assertThat(LENGTHS.matcher(reason.what() + " " + reason.remedy()).results())
+                    .extracting(MatchResult::group)
+                    .isSubsetOf(known));
+  }
+
+  private static Stream<Quantity> inputs(Figure figure) {
+    return figure.inputs().stream().map(Figure.Input::value);
   }
 }

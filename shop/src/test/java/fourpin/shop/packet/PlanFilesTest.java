@@ -11,6 +11,8 @@ import fourpin.measure.Figure;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
 import fourpin.shop.file.JobReader;
+import fourpin.shop.file.Opened;
+import fourpin.shop.file.ShopFiles;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -24,6 +26,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,9 +43,10 @@ class PlanFilesTest {
   private static final Path EXAMPLES = Path.of("..", "examples");
 
   static List<Path> examples() {
-    try (Stream<Path> files = Files.list(EXAMPLES)) {
+    try (Stream<Path> files =
+        Stream.concat(Files.list(EXAMPLES), Files.list(EXAMPLES.resolve("ways")))) {
       return files
-          .filter(f -> f.toString().endsWith(".yaml") && !f.endsWith("shop.yaml"))
+          .filter(f -> f.toString().endsWith(".yaml") && !f.toString().endsWith("shop.yaml"))
           .sorted()
           .toList();
     } catch (IOException e) {
@@ -57,6 +63,18 @@ class PlanFilesTest {
                 Files.readString(Path.of("..", "docs", "plan.schema.json")), InputFormat.JSON);
 
     assertThat(schema.validate(PlanJson.text(plan(example)), InputFormat.JSON)).isEmpty();
+  }
+
+  /** So that the schema is held to guides and clampings as well. */
+  @Test
+  void theExamplesHoldMethodsOfEveryKind() throws IOException {
+    Set<String> kinds = new TreeSet<>();
+    for (Path example : examples()) {
+      for (JsonNode boring : JSON.readTree(PlanJson.text(plan(example))).path("borings")) {
+        boring.path("ways").forEach(way -> kinds.add(way.at("/method/kind").asString("none")));
+      }
+    }
+    assertThat(kinds).contains("guided", "marked", "programmed", "grooved", "blanks");
   }
 
   /** Many small strips on one board; a door that is hardly wider than its dashes. */
@@ -231,12 +249,28 @@ class PlanFilesTest {
                 + "ash,\r\n");
   }
 
+  /** With the shop that lies beside it, so that ways of boring have their guides. */
   private static Plan plan(Path example) throws IOException {
-    return switch (JobReader.read(Files.readAllBytes(example))) {
+    return switch (JobReader.read(Files.readAllBytes(example), new Beside(example))) {
       case JobReader.Outcome.Good(var job) -> Planner.plan(job);
-      case JobReader.Outcome.Refused(var problems, _) ->
-          throw new AssertionError(problems.toString());
+      case JobReader.Outcome.Refused(var problems, var shop) ->
+          throw new AssertionError(problems + " " + shop);
     };
+  }
+
+  /** Shop files as they lie beside a job. */
+  private record Beside(Path job) implements ShopFiles {
+    @Override
+    public Optional<Opened> standard() {
+      return Optional.of(STANDARD)
+          .filter(name -> Files.exists(job.resolveSibling(name)))
+          .map(this::named);
+    }
+
+    @Override
+    public Opened named(String name) {
+      return Opened.open(job.resolveSibling(name), "", "");
+    }
   }
 
   private static Map<String, String> contents(List<PacketFile> files) throws IOException {
