@@ -185,7 +185,8 @@ async function view() {
     fetchCase();
   }).observe(at("desk"), { subtree: true, childList: true, attributes: true, attributeFilter: ["aria-valuenow", "data-seen"] });
   await fetchCase();
-  canvas.dataset.shown = "yes";
+  // What was drawn is on the screen with the frame after the next.
+  requestAnimationFrame(() => requestAnimationFrame(() => (canvas.dataset.shown = "yes")));
 }
 
 let begun = false;

@@ -1,0 +1,131 @@
+package fourpin.shop.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** The case in three dimensions as a browser draws it. */
+@ExtendWith(OneBrowser.class)
+class SolidInBrowserTest {
+
+  private static final String CANVAS = "#solid-canvas";
+
+  /** Where the canvas stands on the page: left, top, width, height. */
+  private static final String PLACE =
+      """
+      const box = document.querySelector("#solid-canvas").getBoundingClientRect();
+      return [box.left + scrollX, box.top + scrollY, box.width, box.height].map(Math.round);
+      """;
+
+  /** Share of the dots from which on somebody sees that something has moved. */
+  private static final double SEEN = 0.005;
+
+  /** Steps of red, green or blue, of 255. */
+  private static final int PLAIN = 16;
+
+  @TempDir static Path folder;
+
+  private static Caller caller;
+
+  private final Browser browser;
+
+  SolidInBrowserTest(Browser browser) {
+    this.browser = browser;
+  }
+
+  @BeforeAll
+  static void start() {
+    caller = Caller.at(folder);
+  }
+
+  @AfterAll
+  static void stop() {
+    caller.close();
+  }
+
+  @BeforeEach
+  void lookAtTheCase() throws IOException {
+    String job = caller.bring(Files.readString(Path.of("..", "examples", "music-library.yaml")));
+    browser.openAnew(caller.origin() + job);
+    browser.click("#solid-shown summary");
+    browser.await("the case", () -> browser.attribute(CANVAS, "data-shown").equals("yes"));
+  }
+
+  @AfterEach
+  void nothingWentWrongBehindThePage() {
+    assertThat(browser.faults()).isEmpty();
+  }
+
+  /** The dots of the canvas alone; what stands round it may change as well. */
+  private int[] seen() {
+    // Taking a picture of all the page takes its scroll bar away, and so the page is laid out anew.
+    byte[] page = browser.picture();
+    List<Integer> place =
+        ((List<?>) browser.run(PLACE)).stream().map(n -> ((Number) n).intValue()).toList();
+    try (ByteArrayInputStream picture = new ByteArrayInputStream(page)) {
+      int width = place.get(2);
+      int height = place.get(3);
+      return ImageIO.read(picture)
+          .getRGB(place.get(0), place.get(1), width, height, new int[width * height], 0, width);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Share of the dots that differ plainly: light may be rounded otherwise. */
+  private static double between(int[] one, int[] other) {
+    return IntStream.range(0, one.length).filter(i -> apart(one[i], other[i]) > PLAIN).count()
+        / (double) one.length;
+  }
+
+  private static int apart(int one, int other) {
+    return IntStream.of(0, 8, 16)
+        .map(shift -> Math.abs((one >> shift & 0xFF) - (other >> shift & 0xFF)))
+        .max()
+        .orElseThrow();
+  }
+
+  @Test
+  void doorsOpenByTheKeyboard() {
+    browser.run("document.querySelector('#solid-doors').focus(); return 1;");
+    int[] shut = seen();
+    browser.keys(Keys.END);
+    assertThat(browser.value("#solid-doors")).isEqualTo("100");
+    assertThat(between(shut, seen())).isGreaterThan(SEEN);
+    browser.keys(Keys.HOME);
+    assertThat(between(shut, seen())).as("shut again").isLessThan(SEEN);
+  }
+
+  @Test
+  void aShelfMovedOnTheDrawingIsMovedHere() {
+    int[] before = seen();
+    browser.run("document.querySelector('#shelf-1-1').focus({preventScroll: true}); return 1;");
+    browser.keys(Keys.ARROW_UP, Keys.ARROW_UP, Keys.ENTER);
+    browser.awaitText("#notice", "moved to");
+    assertThat(between(before, seen())).isGreaterThan(SEEN);
+  }
+
+  @Test
+  void whatIsTurnedComesBackAsAtFirst() {
+    int[] first = seen();
+    browser.click("[data-look='left']");
+    assertThat(between(first, seen())).isGreaterThan(SEEN);
+    browser.click("[data-look='first']");
+    assertThat(between(first, seen())).isLessThan(SEEN);
+  }
+}
