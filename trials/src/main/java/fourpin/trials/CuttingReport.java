@@ -63,8 +63,8 @@ final class CuttingReport {
       same. The best known values are published, mostly for layouts of two or three stages; ours have no limit of stages
       and may be below them. The bound is valid for every guillotine layout. Seconds are those that the one thread of the
       search had a processor for, of the slower of the two layouts: other programs on the machine take nothing from
-      them. `s of the clock` over `s` tells how busy the machine was. Sources of the instances and values: the README of
-      each folder of `trials/data`.
+      them. `s of the clock` over `s` tells how busy the machine was. A search whose work is spent
+      ends sooner. Sources of the instances and values: the README of each folder of `trials/data`.
 
       """;
 
