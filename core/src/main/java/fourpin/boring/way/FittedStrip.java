@@ -10,6 +10,7 @@ import fourpin.measure.Lazy;
 import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Whether a strip's pitch goes into the case's. */
 final class FittedStrip {
@@ -47,9 +48,29 @@ final class FittedStrip {
       List<Tool> bought) {
     if (group.pitch().remainder(strip.pitch()).isZero()) {
       Designed guide = SoldGuide.of(group, strip);
-      return work.proposal(group, bit, guide, against, notes, bought);
+      List<Reason> all = Stream.concat(cutDown().stream(), notes.stream()).toList();
+      return work.proposal(group, bit, guide, against, all, bought);
     }
     return against.isEmpty() ? changed.get() : Proposal.cannot(against);
+  }
+
+  /** Two holes can be no further apart than the strip is long, unless it was longer then. */
+  private Optional<Reason> cutDown() {
+    Length room = strip.length().minus(strip.fromEnd());
+    Telling tell = new Telling(group, "pitch-beyond-strip", "pitch measured beyond the strip, by");
+    String words =
+        "the pitch of "
+            + strip.name()
+            + " was measured over "
+            + tell.stated("o", "distance that its pitch was measured over", strip.over())
+            + ", and from its first hole to its far end it is "
+            + tell.derived("r", "first hole to the far end", room)
+            + " long";
+    String remedy =
+        "nothing, if the piece was cut down since; else check over, spaces and length in the shop"
+            + " file";
+    return Optional.of(tell.reason(words, remedy, "o - r", strip.over().minus(room)))
+        .filter(_ -> strip.over().isMoreThan(room));
   }
 
   private Proposal changed() {

@@ -233,6 +233,20 @@ class WayReasonsTest {
             on(standards()),
             List.of(drill(), bit(), strip("1/4", "1")),
             "the bays stand on standards|state pins"),
+        // 24 spaces of 1 in; the piece is 1/2 in shorter from its first hole on.
+        can(
+            "a piece cut down since its pitch was measured",
+            Way.HARDBOARD_STRIP,
+            _ -> {},
+            List.of(drill(), bit(), ToolKit.strip(StripKind.HARDBOARD, "1/4", "1", "24")),
+            "the pitch of strip was measured over 24 in, and from its first hole to its far end it"
+                + " is 23 1/2 in long|nothing, if the piece was cut down since; else check over,"
+                + " spaces and length in the shop file"),
+        can(
+            "a piece just long enough to have measured its pitch on",
+            Way.HARDBOARD_STRIP,
+            _ -> {},
+            List.of(drill(), bit(), ToolKit.strip(StripKind.HARDBOARD, "1/4", "1", "24 1/2"))),
         can(
             "tools that fit",
             Way.HARDBOARD_STRIP,
