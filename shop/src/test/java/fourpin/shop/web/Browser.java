@@ -10,6 +10,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
@@ -264,14 +265,27 @@ final class Browser implements AutoCloseable {
     await("“" + words + "” in " + css, () -> has(css) && text(css).contains(words));
   }
 
-  /** The file of a name that was downloaded; it is gone afterwards. */
-  byte[] downloaded(String name) {
-    Path file = downloads.resolve(name);
-    await("the download of " + name, () -> Files.exists(file));
+  /**
+   * The file that was downloaded; it is gone afterwards.
+   *
+   * @param kind how its name ends, as {@code pdf}
+   */
+  byte[] downloaded(String kind) {
+    await("the download of a " + kind, () -> found(kind).isPresent());
     try {
+      Path file = found(kind).orElseThrow();
       byte[] bytes = Files.readAllBytes(file);
       Files.delete(file);
       return bytes;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Chromium calls what is not yet whole otherwise. */
+  private Optional<Path> found(String kind) {
+    try (Stream<Path> files = Files.list(downloads)) {
+      return files.filter(f -> f.toString().endsWith("." + kind)).findFirst();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -91,7 +91,7 @@ class DesignInBrowserTest {
     assertThat(browser.all("#sheets table tbody tr")).hasSizeGreaterThan(10);
     browser.press("Packet");
     browser.press("Sheets for the bench");
-    try (PDDocument packet = Loader.loadPDF(browser.downloaded("packet.pdf"))) {
+    try (PDDocument packet = Loader.loadPDF(browser.downloaded("pdf"))) {
       assertThat(packet.getNumberOfPages()).isGreaterThan(5);
       assertThat(packet.getDocumentInformation().getTitle()).contains("Stove wall");
     }
@@ -184,6 +184,30 @@ class DesignInBrowserTest {
   }
 
   @Test
+  void aBackupIsTakenAndPutBackInPlaceOfWhatCameAfterIt() throws IOException {
+    String job = open(readingRoom());
+    browser.open(caller.origin() + "/backup");
+    browser.press("Download a backup");
+    Path file = Files.write(folder.resolve("backup.zip"), browser.downloaded("zip"));
+    browser.open(caller.origin() + job);
+    String seen = seen();
+    browser.type("#v-outside_width", "81");
+    awaitAnswer(seen);
+    assertThat(caller.file(job)).isNotEqualTo(readingRoom());
+
+    browser.open(caller.origin() + "/backup");
+    browser.element("#file").sendKeys(file.toString());
+    browser.press("Look at it");
+    browser.awaitText("main", "Nothing has been changed yet");
+    assertThat(caller.file(job)).contains("width: 81\n");
+    browser.press("Put the backup in place of all that is here");
+    String before = readingRoom();
+    browser.await("the job as it was", () -> caller.file(job).equals(before));
+    browser.open(caller.origin() + job);
+    assertThat(browser.value("#v-outside_width")).isEqualTo("80");
+  }
+
+  @Test
   void aFindingIsCuredByOnePress() throws IOException {
     String job = open(readingRoom().replace("front-row: 1 1/2", "front-row: 3/8"));
     assertThat(browser.text(".verdict")).isNotBlank();
@@ -215,7 +239,7 @@ class DesignInBrowserTest {
   void theFileGoesOutIsEditedAndComesBackWithItsComments() throws IOException {
     String job = open(readingRoom());
     browser.press("Job file");
-    String text = new String(browser.downloaded("job.yaml"), StandardCharsets.UTF_8);
+    String text = new String(browser.downloaded("yaml"), StandardCharsets.UTF_8);
     assertThat(text).isEqualTo(readingRoom());
     String edited = text.replace("bays: 3", "bays: 4 # one more, for the atlases");
     Path file = Files.writeString(folder.resolve("edited.yaml"), edited);

@@ -49,6 +49,14 @@ class EveryPageTest {
   /** Whether what keeps the page for when there is no network has come. */
   private static final String WORKER = "return navigator.serviceWorker.controller !== null";
 
+  /** Lettering of pictures that a style sheet of the page has made larger or smaller. */
+  private static final String LETTERING =
+      """
+      return [...document.querySelectorAll("svg text[font-size]")]
+        .filter((t) => Math.abs(parseFloat(getComputedStyle(t).fontSize) - t.getAttribute("font-size")) > 0.01)
+        .map((t) => t.outerHTML.slice(0, 120) + " is " + getComputedStyle(t).fontSize);
+      """;
+
   @TempDir static Path folder;
 
   private static Caller caller;
@@ -334,6 +342,7 @@ class EveryPageTest {
     show(page, Screen.TABLET, Scheme.LIGHT);
     browser.on(Screen.REFLOW, Scheme.LIGHT);
     troubles.addAll(browser.words(WIDER));
+    troubles.addAll(browser.words(LETTERING));
     assertThat(troubles).isEmpty();
     assertThat(browser.faults()).isEmpty();
   }
