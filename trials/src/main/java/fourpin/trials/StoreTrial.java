@@ -5,6 +5,8 @@ import fourpin.shop.store.PostgresServer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,15 +34,18 @@ final class StoreTrial implements Callable<Integer> {
   @Option(names = "--seed", defaultValue = "1", description = "Seed (default: ${DEFAULT-VALUE}).")
   private long seed;
 
+  private final List<String> found = new ArrayList<>();
+
   @Override
   public Integer call() throws IOException {
-    System.out.println(Machine.inWords());
-    boolean inFile = tell("SQLite", new Kills(newFile(), Kills.Crash.NONE, CRASH_EACH));
+    String machine = Machine.inWords();
+    System.out.println(machine);
+    boolean good = tell("SQLite", new Kills(newFile(), Kills.Crash.NONE, CRASH_EACH));
     try (PostgresServer server = PostgresServer.start(Trials.root())) {
-      return tell("PostgreSQL", new Kills(server.database(), server::crash, CRASH_EACH)) && inFile
-          ? 0
-          : 1;
+      good = tell("PostgreSQL", new Kills(server.database(), server::crash, CRASH_EACH)) && good;
     }
+    FaultsReport.write(Trials.root(), FaultsReport.Part.KILLS, machine, found);
+    return good ? 0 : 1;
   }
 
   static DataPlace.InFile newFile() throws IOException {
@@ -53,15 +58,17 @@ final class StoreTrial implements Callable<Integer> {
     long start = System.nanoTime();
     Kills.Tally tally = on.run(kills, seed);
     tally.lost().stream().limit(LOST_TOLD).forEach(System.out::println);
-    System.out.printf(
-        Locale.ROOT,
-        "%s: %,d kills, seed %d; %,d saves acknowledged, %,d of them lost; %.0f s%n",
-        database,
-        tally.kills(),
-        seed,
-        tally.acknowledged(),
-        tally.lost().size(),
-        (System.nanoTime() - start) / NANOS);
+    found.add(
+        String.format(
+            Locale.ROOT,
+            "%s: %,d kills, seed %d; %,d saves acknowledged, %,d of them lost; %.0f s",
+            database,
+            tally.kills(),
+            seed,
+            tally.acknowledged(),
+            tally.lost().size(),
+            (System.nanoTime() - start) / NANOS));
+    System.out.println(found.getLast());
     return tally.lost().isEmpty();
   }
 }

@@ -6,6 +6,8 @@ import fourpin.shop.store.DataPlace;
 import fourpin.shop.store.OnePostgres;
 import fourpin.shop.store.PostgresServer;
 import fourpin.shop.store.sql.SqlStore;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.concurrent.ExecutionException;
@@ -28,6 +30,18 @@ class EditorsTest {
   void noChangeIsLostOnAServer(PostgresServer server)
       throws InterruptedException, ExecutionException {
     check(server.database());
+  }
+
+  @Test
+  void noChangeOnThePagesIsLost() throws IOException, InterruptedException, ExecutionException {
+    String text = Files.readString(Path.of("..", "examples", "reading-room.yaml"));
+    DataPlace place = new DataPlace.InFile(folder.resolve("pages.db"));
+    try (SqlStore store = SqlStore.open(place, InstantSource.system())) {
+      PageEditors.Tally tally =
+          new PageEditors(store, text, 6, 2, 7, 0, changes -> changes < 4).run();
+      assertThat(tally.wrong()).isEmpty();
+      assertThat(tally.saved()).isEqualTo(24);
+    }
   }
 
   private static void check(DataPlace place) throws InterruptedException, ExecutionException {
