@@ -115,7 +115,7 @@ class ExplainedFiguresTest {
             .filter(
                 name ->
                     !ORDINALS.contains(name)
-                        || node.get(name).get(0) instanceof JsonNode first && first.isObject())
+                        || (node.get(name).get(0) instanceof JsonNode first && first.isObject()))
             .forEach(name -> leaves.addAll(of(path + "/" + name, node.get(name))));
       }
       return leaves;

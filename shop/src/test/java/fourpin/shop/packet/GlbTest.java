@@ -33,6 +33,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
@@ -203,11 +204,10 @@ class GlbTest {
   private static void holdsLevels(Pair pair, BayGrid grid, BayGrid.Seat seat) {
     NodeModel node = pair.solid().node(seat.shelf());
     Part shelf = pair.built().part(seat.shelf());
-    Map<?, ?> extras = (Map<?, ?>) node.getExtras();
-    List<?> levels = (List<?>) extras.get("levels");
+    List<?> levels = (List<?>) extra(node, "levels");
     assertThat(levels).hasSize(grid.levels().size());
-    assertThat(extras.get("bay")).isEqualTo(grid.bay());
-    int level = (Integer) extras.get("level");
+    assertThat(extra(node, "bay")).isEqualTo(grid.bay());
+    int level = (Integer) extra(node, "level");
     assertThat((double) levels.get(level - 1))
         .isCloseTo(shelf.box().high().z().mm() * MM, within(CLOSE));
     assertThat((double) node.getTranslation()[1])
@@ -230,7 +230,7 @@ class GlbTest {
       NodeModel node = channel.getNodeModel();
       assertThat(doors).contains(node.getName());
       assertThat(channel.getPath()).isEqualTo("rotation");
-      double opens = ((Number) ((Map<?, ?>) node.getExtras()).get("opens")).doubleValue();
+      double opens = ((Number) extra(node, "opens")).doubleValue();
       node.setRotation(turned(Math.signum(opens) * 90));
       double[] ends = ReadSolid.ends(pair.solid().triangles(node.getName(), _ -> true));
       double thick = stated.thickness().mm() * MM;
@@ -337,5 +337,10 @@ class GlbTest {
       case JobReader.Outcome.Refused(var problems, _) ->
           throw new AssertionError(problems.toString());
     };
+  }
+
+  /** What a node says besides its place, which must stand there. */
+  private static Object extra(NodeModel node, String name) {
+    return Objects.requireNonNull(((Map<?, ?>) node.getExtras()).get(name), name);
   }
 }

@@ -80,8 +80,8 @@ record ReadSolid(GltfModel model) {
     if (part.getMode() != TRIANGLES) {
       throw new AssertionError("only triangles were looked for");
     }
-    AccessorFloatData places = floats(part.getAttributes().get("POSITION"));
-    AccessorFloatData directions = floats(part.getAttributes().get("NORMAL"));
+    AccessorFloatData places = floats(part, "POSITION");
+    AccessorFloatData directions = floats(part, "NORMAL");
     int[] corners = numbers(part.getIndices());
     for (int i = 0; i < corners.length; i += 3) {
       triangles.add(
@@ -93,7 +93,8 @@ record ReadSolid(GltfModel model) {
     }
   }
 
-  private static AccessorFloatData floats(AccessorModel accessor) {
+  private static AccessorFloatData floats(MeshPrimitiveModel part, String attribute) {
+    AccessorModel accessor = Objects.requireNonNull(part.getAttributes().get(attribute), attribute);
     return (AccessorFloatData) accessor.getAccessorData();
   }
 
