@@ -12,7 +12,10 @@ import fourpin.boring.way.Method;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.job.CaseDraft;
 import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.job.Shop;
+import fourpin.job.Support;
 import fourpin.job.Tool;
 import fourpin.job.Way;
 import fourpin.measure.Length;
@@ -173,5 +176,89 @@ class OtherBitTest {
   void bitsOfAShopThatStatesNoneAreUnknown() {
     assertThat(report(Optional.empty(), List.of()).what())
         .isEqualTo("A bit of ≈ 0.276 in, which pins are sold for, is in, instead of 1/4 in.");
+  }
+
+  /** With a nose of 3/8 in, whatever it bores. */
+  private static Tool nosed(String name, Length diameter, Optional<BigDecimal> toBuy) {
+    Length point = in("1/16");
+    return new Tool.CentringBit(
+        name, diameter, in("3/8"), in("5/16"), Optional.empty(), point, in("1"), toBuy);
+  }
+
+  /** What else a shop needs that bores through a guide, and two bits that fit the same. */
+  private static List<Tool> shop(Way way, String diameters) {
+    Optional<BigDecimal> here = Optional.empty();
+    List<Tool> tools = new ArrayList<>();
+    tools.add(new Tool.HandDrill("drill", in("9 1/2"), here));
+    tools.add(new Tool.GuideStock("sheet", "MDF", in("1/4"), in("96"), in("8"), here));
+    tools.add(new Tool.Router("router", in("2"), in("6"), in("10"), here));
+    tools.add(new Tool.Bushing("bushing", in("3/8"), in("5/16"), in("3/16"), here));
+    tools.add(
+        new Tool.PerforatedStrip(
+            "strip",
+            Tool.StripKind.HARDBOARD,
+            in("9/32"),
+            in("24"),
+            24,
+            in("1/2"),
+            in("3/4"),
+            in("1/4"),
+            in("96"),
+            in("1 1/2"),
+            here));
+    tools.addAll(
+        bits(
+            diameters,
+            switch (way) {
+              case CENTRING_GUIDE -> OtherBitTest::nosed;
+              case ROUTER_GUIDE -> OtherBitTest::router;
+              default -> OtherBitTest::plain;
+            }));
+    return tools;
+  }
+
+  private static MistakeReport planned(Way way, String pin, String diameters) {
+    CaseDraft draft = new CaseDraft();
+    Length stem = in(pin);
+    draft.bays = List.of(bay(2).with(new Support.Pins(stem, in("3/8"), in("3/8"), stem.over(2))));
+    draft.settings =
+        draft
+            .settings
+            .with(Setting.WAY, new SettingValue.OfChoice(way.key()))
+            .with(Setting.STRIP_PLAY, new SettingValue.OfLength(in("1/8")));
+    Plan plan = Planner.plan(job(draft.order()).with(new Shop("shop", shop(way, diameters))));
+    assertThat(plan.borings().getFirst().chosen()).isEqualTo(way);
+    return plan.mistakes().stream()
+        .filter(r -> r.mistake() == Mistake.OTHER_BIT)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * The whole of it: the shop owns two bits for one nose, bushing or strip, and the virtual bench
+   * bores with the wrong one: 68 levels in two rows. 5 mm is 0.19685 in, 0.05315 less than 1/4.
+   * Sleeves of 9/32 in (for 1/4 in pins) and 7 mm (for 5 mm pins) are sold.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "CENTRING_GUIDE, 1/4, 1/4 7/32, 1/32 in narrower, BORE_AGAIN, 'right bit, 1/4 in.'",
+    "CENTRING_GUIDE, 1/4, 1/4 5mm, ≈ 0.053 in narrower, BORE_AGAIN, 'right bit, 1/4 in.'",
+    "CENTRING_GUIDE, 1/4, 1/4 9/32, 1/32 in wider, SLEEVE, out to 9/32 in and press in sleeves",
+    "CENTRING_GUIDE, 5mm, 5mm 1/4, ≈ 0.053 in wider, SLEEVE, 7 mm for 5 mm pins",
+    "ROUTER_GUIDE, 1/4, 1/4 3/16, 1/16 in narrower, BORE_AGAIN, 'right bit, 1/4 in.'",
+    "HARDBOARD_STRIP, 1/4, 1/4 7/32, 1/32 in narrower, BORE_AGAIN, 'right bit, 1/4 in.'",
+    "HARDBOARD_STRIP, 1/4, 1/4 9/32, 1/32 in wider, SLEEVE, out to 9/32 in and press in sleeves",
+  })
+  void theOtherBitOfTheSameNoseIsSeenOnTheVirtualBench(
+      Way way, String pin, String diameters, String seen, Rescue rescue, String how) {
+    MistakeReport report = planned(way, pin, diameters);
+    assertThat(report.what()).startsWith("The shop's bit of ");
+    assertThat(report.shows())
+        .startsWith("136 of 136 holes are not as wanted: ")
+        .contains(" is " + seen + ". It shows first at level 1 of bay 1");
+    assertThat(report.test())
+        .isEqualTo("A pin goes into the first hole by hand and does not wobble in it.");
+    assertThat(report.rescue()).isEqualTo(rescue);
+    assertThat(report.how()).contains(how);
   }
 }
