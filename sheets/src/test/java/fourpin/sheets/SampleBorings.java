@@ -111,6 +111,7 @@ public final class SampleBorings {
         figure(built, way, "set-ups", Quantity.count(1)),
         figure(built, way, "holes", Quantity.count(672)),
         figure(built, way, "minutes", Quantity.of(84.5, QuantityUnit.TIME)),
+        figure(built, way, "panels/1/cost", Quantity.of(9876.5, QuantityUnit.MONEY)),
         figure(built, way, "cost", Quantity.of(84.5, QuantityUnit.MONEY)));
   }
 

@@ -161,8 +161,10 @@ final class WayPages {
         cells.stream().map(cell -> taken ? Prose.bold(cell) : Prose.plain(cell)).toList());
   }
 
+  /** The way's own: its panels and clampings may have figures that end in the same word. */
   private static Optional<Figure> figure(WayAnswer answer, String what) {
-    return answer.figures().stream().filter(f -> f.id().endsWith("/" + what)).findFirst();
+    String own = "/" + answer.way().key() + "/" + what;
+    return answer.figures().stream().filter(f -> f.id().endsWith(own)).findFirst();
   }
 
   private static String words(Verdict verdict) {
