@@ -18,9 +18,11 @@ import java.util.Set;
  * pictures in it, so that nothing has to be fetched once it is open.
  *
  * @param job address of the job
+ * @param judgement said above every step where it forbids cutting
  * @param digest of the steps: ticks are for these very steps, whatever else of the job is changed
  */
-public record BenchPage(String title, String job, String digest, List<Card> cards) {
+public record BenchPage(
+    String title, String job, Judgement judgement, String digest, List<Card> cards) {
 
   /**
    * One step.
@@ -67,6 +69,7 @@ public record BenchPage(String title, String job, String digest, List<Card> card
     return new BenchPage(
         plan.job().title(),
         job,
+        Judgement.of(plan),
         digest(plan.steps()),
         plan.steps().stream().map(step -> card(plan, step, pictures, told)).toList());
   }

@@ -105,6 +105,21 @@ class BenchTest {
     }
   }
 
+  /** Who opens the page from a code never sees the drawing with its findings. */
+  @Test
+  void aPlanThatMustNotBeCutSaysSoAboveItsSteps() throws IOException {
+    String refused =
+        caller.bring(Files.readString(Path.of("..", "examples", "music-library.yaml")));
+    String words = Judgement.of(plan(Path.of("..", "examples", "music-library.yaml"))).words();
+    assertThat(words).startsWith("Do not cut yet");
+    assertThat(head(refused)).contains(words);
+    assertThat(head(job)).doesNotContain("Do not cut");
+  }
+
+  private static String head(String of) {
+    return plain(caller.get(of + "/bench").body().split("<main>")[0]);
+  }
+
   /** Holes of the case's own parts: each is counted in one step, in as many copies as are made. */
   @Test
   void everyHoleOfTheCaseIsCountedInOneStep() throws IOException {
