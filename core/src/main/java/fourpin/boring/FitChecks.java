@@ -58,7 +58,10 @@ final class FitChecks {
         holes();
         engagement(sleeved.pins().reach(), "pin");
       }
-      case Support.Standards standards -> standards(standards);
+      case Support.Standards standards -> {
+        findings.addAll(new GrooveFloor(built, grid, reporter).findings(bay));
+        standards(standards);
+      }
       case Support.Cleats cleats -> {
         pitch();
         findings.addAll(

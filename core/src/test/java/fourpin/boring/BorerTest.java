@@ -420,6 +420,35 @@ class BorerTest {
         .containsExactly(Severity.ERROR);
   }
 
+  /** In sides of 23/32: 1/16 in is to be left behind a groove. Surface standards have none. */
+  @ParameterizedTest
+  @CsvSource({
+    "LET_IN, 3/16, , ''",
+    "LET_IN, 21/32, , ''",
+    "LET_IN, 43/64, DOUBT, leave too little of left side (L)",
+    "LET_IN, 23/32, ERROR, go through left side (L)",
+    "LET_IN, 3/4, ERROR, go through left side (L)",
+    "SURFACE, 3/4, , ''",
+  })
+  void should_keep_wood_behind_the_grooves(
+      Support.Mounting mounting, String thickness, Severity severity, String says) {
+    Support standards =
+        new Support.Standards(
+            mounting,
+            in("5/8"),
+            in(thickness),
+            in("1/2"),
+            in("1/4"),
+            in("1/16"),
+            in("1/8"),
+            in("96"));
+    List<Finding> found = kind(bore(bookcase(bay(standards, 2))), "groove-floor");
+    assertThat(found.stream().map(Finding::severity).toList())
+        .isEqualTo(severity == null ? List.of() : List.of(severity, severity));
+    assertThat(found.stream().map(Finding::what).findFirst().orElse("")).contains(says);
+    assertThat(found).allSatisfy(f -> assertThat(f.remedies()).hasSize(2));
+  }
+
   @Test
   void should_let_standards_in_over_the_clear_height() {
     Support standards =
