@@ -188,7 +188,8 @@ final class GuideMaking {
             + " = "
             + text(bit.stop())
             + ", to the full diameter. "
-            + point(bit),
+            + point(bit)
+            + opposite(boring),
         List.of(steps.bit()),
         "Bore through the guide into scrap of the same stock: the hole is "
             + text(bit.depth())
@@ -201,12 +202,17 @@ final class GuideMaking {
   private String point(BitSetting bit) {
     String reserve = text(bit.reserve()) + " of wood stays behind ";
     return bit.point().isZero()
-        ? reserve + "the hole in the thinnest panel."
+        ? reserve + "the hole in the thinnest panel"
         : "The bit's point goes "
             + text(bit.point())
             + " deeper; "
             + reserve
-            + "it in the thinnest panel.";
+            + "it in the thinnest panel";
+  }
+
+  /** Several bays share partitions, which are bored from both faces. */
+  private static String opposite(GuidedBoring boring) {
+    return boring.grids().size() > 1 ? ", less where a hole of its other face lies opposite." : ".";
   }
 
   private String text(Length length) {

@@ -85,6 +85,26 @@ class BoreStepsTest {
     assertThat(hazards(List.of(bored.get(4)))).containsExactly("router", "dust");
   }
 
+  /** A slip of the stop that a side bears may let the holes of a partition meet. */
+  @Test
+  void should_say_that_partitions_have_less_wood_behind_a_hole() {
+    assertThat(stop(job(draft(bay(2), bay(2)).order())))
+        .endsWith(
+            "of wood stays behind it in the thinnest panel, less where a hole of its other face"
+                + " lies opposite.");
+    assertThat(stop(job(draft(bay(2)).order()))).doesNotContain("opposite");
+  }
+
+  private static String stop(Job job) {
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    BenchProgram program = BenchProgram.of(job, boring, List.of(GuidedBookcase.boring(boring)));
+    return at(program.printed(), Stage.BORE).stream()
+        .map(PlannedStep::words)
+        .filter(words -> words.startsWith("Set the stop"))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** Each face of each panel has a sheet; what is done once for all panels has none. */
   @Test
   void should_put_what_is_done_to_a_face_on_its_sheet() {
