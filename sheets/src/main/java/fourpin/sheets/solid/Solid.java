@@ -6,6 +6,7 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.casework.Point;
 import fourpin.job.Job;
+import fourpin.measure.Counted;
 import fourpin.measure.Length;
 import fourpin.plan.Plan;
 import fourpin.sheets.drawings.DoorRoom;
@@ -96,13 +97,9 @@ public record Solid(String name, String about, List<Body> bodies) {
     long shelves = built.parts().stream().filter(p -> p.role() == Part.Role.SHELF).count();
     return built.order().name()
         + ": "
-        + counted(built.bays().size(), "bay", "bays")
+        + Counted.of(built.bays().size(), "bay")
         + ", "
-        + counted(shelves, "shelf to move", "shelves to move")
-        + (doors == 0 ? "" : ", " + counted(doors, "door", "doors"));
-  }
-
-  private static String counted(long count, String one, String more) {
-    return count + " " + (count == 1 ? one : more);
+        + Counted.of(shelves, "shelf to move", "shelves to move")
+        + (doors == 0 ? "" : ", " + Counted.of(doors, "door"));
   }
 }

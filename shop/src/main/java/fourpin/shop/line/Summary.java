@@ -8,6 +8,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.job.CaseOrder;
 import fourpin.job.Job;
+import fourpin.measure.Counted;
 import fourpin.measure.Figure;
 import fourpin.measure.LengthStyle;
 import fourpin.plan.MaterialPlan;
@@ -18,7 +19,6 @@ import fourpin.strength.ShelfAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -99,7 +99,7 @@ final class Summary {
             + " "
             + style.unit().symbol()
             + " outside, "
-            + counted(built.bays().size(), "bay")
+            + Counted.of(built.bays().size(), "bay")
             + ", "
             + shelves(built));
   }
@@ -111,7 +111,7 @@ final class Summary {
   private static String shelves(BuiltCase built) {
     long loose = roles(built, Part.Role.SHELF);
     long fixed = roles(built, Part.Role.FIXED_SHELF);
-    return counted(loose, "adjustable shelf", "adjustable shelves")
+    return Counted.of(loose, "adjustable shelf", "adjustable shelves")
         + (fixed > 0 ? " and " + fixed + " fixed" : "");
   }
 
@@ -200,7 +200,7 @@ final class Summary {
     String all =
         Stream.of(Severity.values())
             .filter(s -> count(s) > 0)
-            .map(s -> counted(count(s), word(s)))
+            .map(s -> Counted.of(count(s), word(s)))
             .collect(Collectors.joining(", "));
     return all.isEmpty() ? "Nothing found that is wrong or doubtful." : all;
   }
@@ -244,13 +244,5 @@ final class Summary {
     String name = finding.place().caseName();
     String part = finding.place().part().map(p -> ", " + p).orElse("");
     return name.isEmpty() ? "" : ", " + name + part;
-  }
-
-  private static String counted(long count, String one) {
-    return counted(count, one, one + "s");
-  }
-
-  private static String counted(long count, String one, String many) {
-    return count + " " + (count == 1 ? one : many).toLowerCase(Locale.ROOT);
   }
 }

@@ -1,5 +1,6 @@
 package fourpin.shop.web;
 
+import fourpin.measure.Counted;
 import fourpin.shop.store.backup.Contents;
 import java.util.List;
 import java.util.Locale;
@@ -65,8 +66,8 @@ public record BackupPage(String token, String notice, Optional<Preview> preview)
         lines,
         String.format(
             Locale.ROOT,
-            "On the rack: %d lines now, %d then. Ticks of steps: %d now, %d then.",
-            here.pieces(),
+            "On the rack: %s now, %d then. Ticks of steps: %d now, %d then.",
+            Counted.of(here.pieces(), "line"),
             backup.pieces(),
             here.ticks(),
             backup.ticks()));
@@ -89,10 +90,8 @@ public record BackupPage(String token, String notice, Optional<Preview> preview)
   }
 
   private static String words(Contents.Document document) {
-    return String.format(
-        Locale.ROOT,
-        "%d changes, the last at %s",
-        document.changes(),
-        HistoryPage.shown(document.last()));
+    return Counted.of(document.changes(), "change")
+        + ", the last at "
+        + HistoryPage.shown(document.last());
   }
 }

@@ -1,6 +1,7 @@
 package fourpin.shop.web;
 
 import fourpin.casework.Finding.Severity;
+import fourpin.measure.Counted;
 import fourpin.plan.Plan;
 
 /** Whether a plan may go to the bench. */
@@ -17,18 +18,14 @@ public record Judgement(long bad, long doubts) {
 
   public String words() {
     return bad > 0
-        ? "Do not cut yet: " + counted(bad, "finding") + " to settle"
+        ? "Do not cut yet: " + Counted.of(bad, "finding") + " to settle"
         : doubts > 0
-            ? counted(doubts, "thing") + " to look at before cutting"
+            ? Counted.of(doubts, "thing") + " to look at before cutting"
             : "Nothing found that forbids cutting";
   }
 
   /** For the style sheet. */
   public String look() {
     return bad > 0 ? "bad" : doubts > 0 ? "doubt" : "good";
-  }
-
-  private static String counted(long count, String one) {
-    return count + " " + one + (count == 1 ? "" : "s");
   }
 }
