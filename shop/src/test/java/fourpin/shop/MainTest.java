@@ -52,8 +52,8 @@ class MainTest {
                          nothing.
               explain  Shows where a figure of the plan comes from; without FIGURE, lists
                          them.
-              cut      Lays parts out on sheets and boards, from two tables, and writes the
-                         layouts.
+              cut      Lays parts out on sheets and boards, from two tables or a job, and
+                         writes the layouts.
               backup   Writes all jobs, ticks, stock and tools that the shop keeps into one
                          file.
               restore  Puts all that a backup holds into the shop's data, whole or not at
