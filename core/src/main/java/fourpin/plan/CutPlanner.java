@@ -13,7 +13,9 @@ public final class CutPlanner {
 
   private CutPlanner() {}
 
-  /** What a plan cuts, by material, to be laid out anew: after a mishap at the saw, or for longer. */
+  /**
+   * What a plan cuts, by material, to be laid out anew: after a mishap at the saw, or for longer.
+   */
   public static List<Wanted> wanted(Plan plan) {
     return new StockPlanner(plan.job()).wanted(plan.cutList());
   }

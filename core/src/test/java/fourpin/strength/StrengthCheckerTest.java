@@ -172,7 +172,9 @@ class StrengthCheckerTest {
   @Test
   void narrowBaysHold() {
     Strength strength = check(SampleJobs.bay(2), SampleJobs.bay(2), SampleJobs.bay(2));
-    assertThat(strength.findings()).extracting(Finding::kind).containsOnly("tall-side", "partition-foot");
+    assertThat(strength.findings())
+        .extracting(Finding::kind)
+        .containsOnly("tall-side", "partition-foot");
   }
 
   @Test

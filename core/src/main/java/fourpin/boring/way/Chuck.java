@@ -26,10 +26,7 @@ record Chuck(Group group, String drill, Length off) {
   List<Reason> against() {
     Length radius = group.settings().length(Setting.CHUCK_RADIUS);
     return new Stiles(group)
-        .inFrontOf(off).stream()
-            .filter(room -> room.isLessThan(radius))
-            .map(this::reason)
-            .toList();
+        .inFrontOf(off).stream().filter(room -> room.isLessThan(radius)).map(this::reason).toList();
   }
 
   private Reason reason(Length room) {
