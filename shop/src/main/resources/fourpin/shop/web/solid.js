@@ -7,7 +7,7 @@ const say = (words) => {
 
 const STEP = Math.PI / 12;
 const CLOSER = 0.85;
-const FILL = 0.92;
+const FILL = 0.92; // of the picture by the whole case
 const FIRST = { turn: Math.PI / 7, rise: Math.PI / 14 };
 
 async function view() {
@@ -22,12 +22,13 @@ async function view() {
   sun.position.set(-1, 2, 3);
   scene.add(sun);
   const camera = new THREE.PerspectiveCamera(30, 1, 0.05, 60);
+  camera.position.setFromSpherical(new THREE.Spherical(1, Math.PI / 2 - FIRST.rise, FIRST.turn));
 
   let whole = null;
   let shelves = [];
   let doors = [];
   const middle = new THREE.Vector3();
-  let size = 1;
+  let corners = []; // of the case, from its middle
 
   // Shelves are taken before the controls get hold of the pointer.
   const ray = new THREE.Raycaster();
@@ -80,40 +81,55 @@ async function view() {
   const draw = () => renderer.render(scene, camera);
   controls.addEventListener("change", draw);
 
-  const farAway = () => {
-    const half = Math.tan((camera.fov * Math.PI) / 360);
-    return ((FILL * size) / half) * Math.max(1, 1 / camera.aspect);
+  const spotAt = (turn, rise, away) => new THREE.Vector3().setFromSpherical(new THREE.Spherical(away, Math.PI / 2 - rise, turn));
+  // From that side every corner is just in the picture, however wide or high it is.
+  const farAway = (turn, rise) => {
+    const towards = spotAt(turn, rise, 1);
+    const right = new THREE.Vector3(0, 1, 0).cross(towards).normalize();
+    const up = towards.clone().cross(right);
+    const high = FILL * Math.tan((camera.fov * Math.PI) / 360);
+    const wide = high * camera.aspect;
+    return Math.max(...corners.map((c) => c.dot(towards) + Math.max(Math.abs(c.dot(right)) / wide, Math.abs(c.dot(up)) / high)));
+  };
+  const seenFrom = () => {
+    const from = new THREE.Spherical().setFromVector3(camera.position.clone().sub(controls.target));
+    return { turn: from.theta, rise: Math.PI / 2 - from.phi, away: from.radius };
+  };
+  const closeness = () => {
+    const { turn, rise, away } = seenFrom();
+    return away / farAway(turn, rise);
   };
   const look = (turn, rise, away) => {
-    camera.position.setFromSpherical(new THREE.Spherical(away, Math.PI / 2 - rise, turn)).add(middle);
+    camera.position.copy(spotAt(turn, rise, away)).add(middle);
     controls.target.copy(middle);
     controls.update();
     draw();
   };
   const turned = (which) => {
-    const now = new THREE.Spherical().setFromVector3(camera.position.clone().sub(middle));
-    const rise = Math.PI / 2 - now.phi;
+    const { turn, rise, away } = seenFrom();
     const to = {
-      left: [now.theta + STEP, rise, now.radius],
-      right: [now.theta - STEP, rise, now.radius],
-      up: [now.theta, Math.min(rise + STEP, Math.PI / 2 - 0.01), now.radius],
-      down: [now.theta, Math.max(rise - STEP, -Math.PI / 2 + 0.01), now.radius],
-      nearer: [now.theta, rise, now.radius * CLOSER],
-      farther: [now.theta, rise, now.radius / CLOSER],
-      first: [FIRST.turn, FIRST.rise, farAway()],
+      left: [turn + STEP, rise, away],
+      right: [turn - STEP, rise, away],
+      up: [turn, Math.min(rise + STEP, Math.PI / 2 - 0.01), away],
+      down: [turn, Math.max(rise - STEP, -Math.PI / 2 + 0.01), away],
+      nearer: [turn, rise, away * CLOSER],
+      farther: [turn, rise, away / CLOSER],
+      first: [FIRST.turn, FIRST.rise, farAway(FIRST.turn, FIRST.rise)],
     };
     look(...to[which]);
   };
   document.querySelectorAll("[data-look]").forEach((b) => b.addEventListener("click", () => turned(b.dataset.look)));
 
-  const fit = () => {
+  // Keeps the side that is looked at, and how much of the picture the case fills.
+  const fit = (closer) => {
     const box = canvas.getBoundingClientRect();
     if (!box.width || !box.height) return;
     renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
     renderer.setSize(box.width, box.height, false);
     camera.aspect = box.width / box.height;
     camera.updateProjectionMatrix();
-    draw();
+    const { turn, rise } = seenFrom();
+    look(turn, rise, closer * farAway(turn, rise));
   };
 
   const openDoors = () => {
@@ -149,7 +165,7 @@ async function view() {
       if (!answer.ok) throw new Error(answer.status);
       const file = await new GLTFLoader().parseAsync(await answer.arrayBuffer(), "");
       if (whole) scene.remove(whole);
-      const first = !whole;
+      const closer = whole ? closeness() : 1;
       whole = file.scene;
       shelves = [];
       doors = [];
@@ -164,11 +180,10 @@ async function view() {
       at("solid-about").textContent = file.asset.extras.about + ".";
       const box = new THREE.Box3().setFromObject(whole);
       box.getCenter(middle);
-      size = box.getBoundingSphere(new THREE.Sphere()).radius;
-      fit();
+      corners = [0, 1, 2, 3, 4, 5, 6, 7].map((i) => new THREE.Vector3(...["x", "y", "z"].map((axis, bit) => box[i & (1 << bit) ? "max" : "min"][axis])).sub(middle));
+      fit(closer);
       openDoors();
       layShelves();
-      if (first) look(FIRST.turn, FIRST.rise, farAway());
       say("");
     } catch (e) {
       say(String(e.message) === "404" ? "This case cannot be built as it is stated, so there is nothing to look at." : "The case could not be fetched; the drawing shows it.");
@@ -179,7 +194,7 @@ async function view() {
     if (seen !== at("head").dataset.seen) fetchCase();
   }
 
-  new ResizeObserver(fit).observe(canvas);
+  new ResizeObserver(() => whole && fit(closeness())).observe(canvas);
   new MutationObserver((changes) => {
     if (changes.some((c) => c.attributeName === "aria-valuenow" || c.type === "childList")) layShelves();
     fetchCase();

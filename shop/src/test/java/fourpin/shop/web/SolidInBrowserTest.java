@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
@@ -17,6 +18,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.openqa.selenium.Keys;
 
 /** The case in three dimensions as a browser draws it. */
@@ -31,6 +34,17 @@ class SolidInBrowserTest {
       const box = document.querySelector("#solid-canvas").getBoundingClientRect();
       return [box.left + scrollX, box.top + scrollY, box.width, box.height].map(Math.round);
       """;
+
+  private static final String WIDTH =
+      """
+      return Math.round(document.querySelector("#solid-canvas").getBoundingClientRect().width);
+      """;
+
+  /** Dots of the frame of the canvas, and of its round corners. */
+  private static final int INSET = 6;
+
+  /** Nobody wants to look at a small case in a large picture. */
+  private static final double TAKEN = 0.8;
 
   /** Share of the dots from which on somebody sees that something has moved. */
   private static final double SEEN = 0.005;
@@ -127,5 +141,38 @@ class SolidInBrowserTest {
     assertThat(between(first, seen())).isGreaterThan(SEEN);
     browser.click("[data-look='first']");
     assertThat(between(first, seen())).isLessThan(SEEN);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Screen.class)
+  void theWholeCaseIsInTheFirstPicture(Screen screen) {
+    browser.on(screen, Screen.Scheme.LIGHT);
+    int[] dots = seen();
+    int width = ((Number) browser.run(WIDTH)).intValue();
+    int height = dots.length / width;
+    List<Integer> wood =
+        IntStream.range(0, dots.length)
+            .filter(i -> inside(i % width, width) && inside(i / width, height))
+            .filter(i -> apart(dots[i], dots[width * INSET + INSET]) > PLAIN)
+            .boxed()
+            .toList();
+    IntSummaryStatistics across = wood.stream().mapToInt(i -> i % width).summaryStatistics();
+    IntSummaryStatistics down = wood.stream().mapToInt(i -> i / width).summaryStatistics();
+    assertThat(across.getMin()).as("left").isGreaterThan(INSET);
+    assertThat(across.getMax()).as("right").isLessThan(width - 1 - INSET);
+    assertThat(down.getMin()).as("top").isGreaterThan(INSET);
+    assertThat(down.getMax()).as("foot").isLessThan(height - 1 - INSET);
+    assertThat(Math.max(spread(across) / width, spread(down) / height))
+        .as("share of the picture that the case takes")
+        .isGreaterThan(TAKEN);
+  }
+
+  /** Within the frame of the canvas and its round corners. */
+  private static boolean inside(int at, int length) {
+    return at >= INSET && at < length - INSET;
+  }
+
+  private static double spread(IntSummaryStatistics dots) {
+    return dots.getMax() - dots.getMin();
   }
 }
