@@ -14,6 +14,8 @@ public enum QuantityUnit {
   FORCE("N", "lbf", 1 / 4.4482216152605),
   MASS("kg", "lb", 1 / 0.45359237),
   VOLUME("m³", "cu ft", 1 / 0.028316846592),
+  /** Sawn wood. A board foot is 1 ft by 1 ft by 1 in: 144 cubic inches. */
+  LUMBER("m³", "bd ft", 1 / 0.002359737216),
   /** Computed in N/mm; shown as the mass that weighs as much at standard gravity, 9.80665 m/s². */
   LINE_LOAD("N/mm", "kg/m", 1000 / 9.80665, "lb/ft", 304.8 / 4.4482216152605),
   AREA_LOAD("kPa", "lbf/sq ft", 92.90304 / 4.4482216152605),

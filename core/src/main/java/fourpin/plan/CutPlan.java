@@ -12,6 +12,7 @@ import java.util.List;
  * @param job title, unit, paper, currency and settings; without cases, materials and stock
  * @param wanted what was asked for, by material
  * @param materials in the order in which they are wanted
+ * @param yields of boards whose thickness is stated, in the same order
  * @param cautions for the saw
  * @param findings worst first
  * @param figures every figure that can be explained
@@ -20,6 +21,7 @@ public record CutPlan(
     Job job,
     List<Wanted> wanted,
     List<CutMaterial> materials,
+    List<Yield> yields,
     List<Caution> cautions,
     List<Finding> findings,
     List<Figure> figures) {
@@ -27,6 +29,7 @@ public record CutPlan(
   public CutPlan {
     wanted = List.copyOf(wanted);
     materials = List.copyOf(materials);
+    yields = List.copyOf(yields);
     cautions = List.copyOf(cautions);
     findings = List.copyOf(findings);
     figures = List.copyOf(figures);

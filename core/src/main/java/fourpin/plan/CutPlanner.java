@@ -7,6 +7,7 @@ import fourpin.job.Job;
 import fourpin.measure.Figure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Lays parts out on stock, without a case that they belong to. */
 public final class CutPlanner {
@@ -45,21 +46,33 @@ public final class CutPlanner {
             .map(each -> new StockCutter(frame.settings(), frame.style(), each, search))
             .toList();
     List<CutMaterial> materials = new ArrayList<>();
+    List<Yield> yields = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
     int later = cutters.stream().mapToInt(StockCutter::lots).sum();
     for (int i = 0; i < cutters.size(); i++) {
       later -= cutters.get(i).lots();
       StockCutter.Cut cut = cutters.get(i).cut(later);
-      materials.add(new CutMaterial(wanted.get(i).material(), cut.layouts(), cut.stock()));
+      CutMaterial material = new CutMaterial(wanted.get(i).material(), cut.layouts(), cut.stock());
+      materials.add(material);
+      Yield.of(wanted.get(i), material).ifPresent(yields::add);
       findings.addAll(cut.findings());
     }
-    return new CutPlan(frame, wanted, materials, cautions(materials), findings, figures(materials));
+    return new CutPlan(
+        frame,
+        wanted,
+        materials,
+        yields,
+        cautions(materials),
+        findings,
+        figures(materials, yields));
   }
 
-  private static List<Figure> figures(List<CutMaterial> materials) {
-    return materials.stream()
-        .flatMap(m -> m.layouts().stream())
-        .flatMap(l -> l.figures().stream())
+  private static List<Figure> figures(List<CutMaterial> materials, List<Yield> yields) {
+    return Stream.concat(
+            materials.stream()
+                .flatMap(m -> m.layouts().stream())
+                .flatMap(l -> l.figures().stream()),
+            yields.stream().flatMap(each -> each.figures().stream()))
         .toList();
   }
 

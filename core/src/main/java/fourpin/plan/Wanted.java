@@ -3,8 +3,10 @@ package fourpin.plan;
 import fourpin.cutting.Part;
 import fourpin.cutting.SoFar;
 import fourpin.cutting.Ties;
+import fourpin.measure.Length;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What is wanted of one material, and what it is cut from.
@@ -14,6 +16,7 @@ import java.util.Map;
  * @param stock each name once
  * @param ties what the parts have to do with each other
  * @param spares how many of a part are spare, by its mark; they are among its count
+ * @param thickness of the boards as they are sold, where it is stated
  */
 public record Wanted(
     String material,
@@ -21,7 +24,8 @@ public record Wanted(
     List<Part> parts,
     List<Stock> stock,
     Ties ties,
-    Map<String, Integer> spares) {
+    Map<String, Integer> spares,
+    Optional<Length> thickness) {
 
   /** Whether all four edges of the stock are trimmed, or its ends. */
   public enum Kind {
@@ -39,11 +43,11 @@ public record Wanted(
   public Wanted after(SoFar soFar) {
     List<Part> left = soFar.parts(parts, ties);
     List<Stock> lessStock = stock.stream().map(s -> s.without(soFar.usedOf(s.name()))).toList();
-    return new Wanted(material, kind, left, lessStock, soFar.ties(ties, left), spares);
+    return new Wanted(material, kind, left, lessStock, soFar.ties(ties, left), spares, thickness);
   }
 
   /** Parts that have nothing to do with each other, none of them spare. */
   public Wanted(String material, Kind kind, List<Part> parts, List<Stock> stock) {
-    this(material, kind, parts, stock, Ties.NONE, Map.of());
+    this(material, kind, parts, stock, Ties.NONE, Map.of(), Optional.empty());
   }
 }

@@ -36,6 +36,7 @@ class QuantityTest {
       case AREA -> 9.290304e-2; // square foot, exact
       case FORCE -> 4.448222; // pound-force
       case VOLUME -> 2.831685e-2; // cubic foot
+      case LUMBER -> 2.359737e-3; // board foot
       case MASS -> 4.535924e-1; // pound (avoirdupois)
       case LINE_LOAD -> 1.459390e1 / 1e3; // pound-force per foot, N/m
       case AREA_LOAD -> 4.788026e1 / 1e3; // pound-force per square foot, Pa

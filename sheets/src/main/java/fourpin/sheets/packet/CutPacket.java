@@ -10,6 +10,7 @@ import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
 import fourpin.plan.MaterialPlan.StockUse;
 import fourpin.plan.Wanted;
+import fourpin.plan.Yield;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet;
 import fourpin.sheets.pages.Booklet.Section;
@@ -76,6 +77,10 @@ public final class CutPacket {
     }
     blocks.add(new Block.Heading("Sheets and boards"));
     blocks.add(stock());
+    if (!plan.yields().isEmpty()) {
+      blocks.add(new Block.Heading("Yield of the boards"));
+      blocks.add(yields());
+    }
     blocks.add(new Block.Heading("Cut list"));
     blocks.add(parts());
     blocks.add(new Block.Heading("Settings in force"));
@@ -98,6 +103,26 @@ public final class CutPacket {
             Table.right("Buy"),
             Table.right("Each")),
         rows);
+  }
+
+  private Table yields() {
+    return new Table(
+        List.of(
+            Table.left("Material"),
+            Table.right("Wood taken"),
+            Table.right("In parts"),
+            Table.right("Yield"),
+            Table.left("Figure")),
+        plan.yields().stream().map(this::row).toList());
+  }
+
+  private Table.Row row(Yield yield) {
+    return Table.row(
+        yield.material(),
+        words.value(yield.taken()),
+        words.value(yield.inParts()),
+        words.value(yield.share()),
+        yield.share().id());
   }
 
   private static Table.Row row(CutMaterial material, StockUse use) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads what stands in cells, and notes what is wrong with it. */
@@ -20,6 +21,8 @@ final class Cells {
 
   private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
   private static final Pattern MONEY = Pattern.compile("\\d{1,9}(\\.\\d{1,2})?");
+  private static final Pattern QUARTERS = Pattern.compile("([2-9]|1\\d|20)/4");
+  private static final int QUARTER = 4;
   private static final int MOST_COUNT = 9_999;
 
   private final Optional<Unit> bare;
@@ -53,6 +56,14 @@ final class Cells {
             .read(cell.text())
             .then(length -> within(length, least, most));
     return good(column, cell, reading);
+  }
+
+  /** A thickness of sawn wood: a length, or quarters of an inch, as in 5/4. */
+  Optional<Length> thickness(String column, Cell cell) {
+    Matcher quarters = QUARTERS.matcher(cell.text());
+    return quarters.matches()
+        ? Optional.of(Length.inches(Integer.parseInt(quarters.group(1)), QUARTER))
+        : length(column, cell, "3 mm", "150 mm");
   }
 
   private static Reading<Length> within(Length length, String least, String most) {

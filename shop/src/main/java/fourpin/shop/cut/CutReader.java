@@ -72,6 +72,7 @@ public final class CutReader {
       PartRow.read(row, number, partCells).ifPresent(partRows::add);
     }
     oneKindEach(stockRows);
+    oneThicknessEach(stockRows);
     boolean stockRead = ofStock.isEmpty();
     LengthStyle style = style(partRows);
     List<Wanted> wanted = stockRead ? wanted(partRows, stockRows, style) : List.of();
@@ -94,6 +95,21 @@ public final class CutReader {
             row.kindCell(),
             "'" + row.material() + "' is both sheets and boards",
             "give one of them another name");
+      }
+    }
+  }
+
+  /** Boards of one material are parted alike, whichever a part comes from. */
+  private void oneThicknessEach(List<StockRow> stock) {
+    Map<String, Optional<Length>> thicknesses = new LinkedHashMap<>();
+    for (StockRow row : stock) {
+      Optional<Length> first = thicknesses.computeIfAbsent(row.material(), _ -> row.thickness());
+      if (!first.equals(row.thickness())) {
+        stockCells.wrong(
+            "thickness",
+            row.thicknessCell(),
+            "'" + row.material() + "' is of another thickness in an earlier line",
+            "state the same in all of its lines, or give one of them another name");
       }
     }
   }
@@ -152,7 +168,14 @@ public final class CutReader {
     Map<String, Integer> spares = new LinkedHashMap<>();
     rows.stream().filter(r -> r.spares() > 0).forEach(r -> spares.put(r.mark(), r.spares()));
     Ties ties = ofParts.isEmpty() ? new TiesReader(rows, parts, partCells).read() : Ties.NONE;
-    return new Wanted(material, stock.getFirst().kind(), parts, sizes, ties, spares);
+    return new Wanted(
+        material,
+        stock.getFirst().kind(),
+        parts,
+        sizes,
+        ties,
+        spares,
+        stock.getFirst().thickness());
   }
 
   /** A part without a width is as wide as the boards, if these are all of one width. */

@@ -21,7 +21,9 @@ record StockRow(
     Optional<BigDecimal> price,
     Supply supply,
     Optional<BigDecimal> worth,
-    List<Defect> defects) {
+    List<Defect> defects,
+    Optional<Length> thickness,
+    Cell thicknessCell) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -33,7 +35,8 @@ record StockRow(
           Column.optional("kind"),
           Column.optional("supply"),
           Column.optional("worth"),
-          Column.optional("defects"));
+          Column.optional("defects"),
+          Column.optional("thickness"));
 
   private static final Map<String, Wanted.Kind> KINDS =
       new TreeMap<>(Map.of("sheet", Wanted.Kind.SHEETS, "board", Wanted.Kind.BOARDS));
@@ -67,6 +70,16 @@ record StockRow(
           "only a board has them, and it is one of its kind",
           "write board under kind, 1 under count, and a line for each such board");
     }
+    Cell thick = row.cell("thickness");
+    Optional<Length> thickness =
+        thick.isEmpty() ? Optional.empty() : cells.thickness("thickness", thick);
+    if (!thick.isEmpty() && kind.equals(Optional.of(Wanted.Kind.SHEETS))) {
+      cells.wrong(
+          "thickness",
+          thick,
+          "only boards are measured by volume",
+          "write board under kind, or leave it empty");
+    }
     if (supply.equals(Optional.of(Supply.TO_BUY)) && !worth.isEmpty()) {
       cells.wrong(
           "worth",
@@ -91,6 +104,8 @@ record StockRow(
                 priced,
                 supply.get(),
                 kept,
-                defects));
+                defects,
+                thickness,
+                thick));
   }
 }

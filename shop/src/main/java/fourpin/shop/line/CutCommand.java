@@ -20,6 +20,7 @@ import fourpin.plan.CutPlanner;
 import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.Planner;
 import fourpin.plan.Wanted;
+import fourpin.plan.Yield;
 import fourpin.shop.cut.CutReader;
 import fourpin.shop.cut.SoFarReader;
 import fourpin.shop.file.Opened;
@@ -314,6 +315,7 @@ public final class CutCommand extends Errand {
 
   private int write(CutPlan plan) {
     plan.materials().stream().flatMap(CutCommand::told).forEach(out()::println);
+    plan.yields().stream().map(yield -> told(yield, plan.job().unit())).forEach(out()::println);
     plan.findings().stream().map(CutCommand::told).forEach(out()::println);
     return write(
         "cutting",
@@ -339,6 +341,16 @@ public final class CutCommand extends Errand {
         + layout.layout().sheets()
         + "; no layout needs fewer than "
         + layout.layout().bound().sheets();
+  }
+
+  private static String told(Yield yield, Unit unit) {
+    return yield.material()
+        + ": "
+        + yield.taken().value().text(unit)
+        + " taken, "
+        + yield.inParts().value().text(unit)
+        + " in parts, yield "
+        + yield.share().value().text(unit);
   }
 
   private static String told(Finding finding) {

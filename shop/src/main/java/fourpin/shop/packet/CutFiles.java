@@ -22,6 +22,9 @@ public final class CutFiles {
     files.add(PacketFile.of("cutting-order.csv", tables.order().text()));
     files.add(PacketFile.of("progress.csv", tables.progress().text()));
     files.add(PacketFile.of("stock.csv", tables.stock().text()));
+    if (!plan.yields().isEmpty()) {
+      files.add(PacketFile.of("yield.csv", CutTables.yields(plan.yields()).text()));
+    }
     packet
         .svgs()
         .forEach((name, svg) -> files.add(PacketFile.of("drawings/" + name + ".svg", svg)));

@@ -9,8 +9,10 @@ import fourpin.cutting.SetUp;
 import fourpin.cutting.SheetPattern;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import fourpin.measure.Unit;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.plan.Yield;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -185,6 +187,23 @@ final class CutTables {
       case Piece.Content.LeftOver _ -> "left over";
       case Piece.Content.TrimWaste _ -> "waste";
     };
+  }
+
+  /** How much wood is taken, and how much of it is in parts. */
+  static Csv yields(List<Yield> yields) {
+    return new Csv(
+        List.of("material", "taken bd ft", "in parts bd ft", "taken m3", "in parts m3", "yield %"),
+        yields.stream()
+            .map(
+                each ->
+                    List.of(
+                        each.material(),
+                        each.taken().value().numberText(Unit.INCH),
+                        each.inParts().value().numberText(Unit.INCH),
+                        each.taken().value().numberText(Unit.MILLIMETRE),
+                        each.inParts().value().numberText(Unit.MILLIMETRE),
+                        each.share().value().numberText(Unit.MILLIMETRE)))
+            .toList());
   }
 
   /** What is taken of each stock. */

@@ -91,6 +91,33 @@ class CutReaderTest {
                         Supply.ON_HAND))));
   }
 
+  @ParameterizedTest
+  @CsvSource({"4/4, 25.4", "5/4, 31.75", "10/4, 63.5", "1 in, 25.4", "27 mm, 27"})
+  void readsThicknessesOfBoardsInQuartersToo(String text, double mm) {
+    CutReader.Outcome.Good read =
+        good(
+            SIDE.replace("ply", "ash"),
+            "material,length,width,kind,thickness\nash,8 ft,12 in,board," + text + "\n",
+            Optional.empty());
+    assertThat(read.wanted().getFirst().thickness().orElseThrow().mm()).isEqualTo(mm);
+  }
+
+  @Test
+  void refusesThicknessesThatSayNothingOfTheVolume() {
+    String columns = "material,length,width,kind,thickness\n";
+    assertThat(problems(SIDE, columns + "ply,8 ft,4 ft,sheet,18 mm\n"))
+        .isEqualTo(
+            "s:2:21: error: thickness '18 mm': only boards are measured by volume."
+                + " Write board under kind, or leave it empty.");
+    assertThat(
+            problems(
+                SIDE.replace("ply", "ash"),
+                columns + "ash,8 ft,12 in,board,4/4\nash,8 ft,12 in,board,5/4\n"))
+        .contains("s:3:", "'ash' is of another thickness in an earlier line");
+    assertThat(problems(SIDE.replace("ply", "ash"), columns + "ash,8 ft,12 in,board,4\n"))
+        .contains("s:2:", "a length without a unit");
+  }
+
   private static final String TIED =
       """
       part,material,length,width,count,grain,spares,match,together

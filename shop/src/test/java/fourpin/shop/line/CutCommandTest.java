@@ -160,6 +160,24 @@ class CutCommandTest {
         .anyMatch(name -> name.startsWith("drawings/") && name.endsWith(".svg"));
   }
 
+  /** Two boards of 8 ft by 6 in, 5/4: 10 board feet; four rails of 40 by 6 in: 8 1/3. */
+  @Test
+  void tellsTheYieldOfBoardsInWordsTablesAndOnThePage() throws IOException {
+    Path parts = shop.resolve("rails.csv");
+    Path stock = shop.resolve("ash.csv");
+    Files.writeString(parts, "part,material,length,width,count\nrail,ash,40 in,6 in,4\n");
+    Files.writeString(stock, "material,kind,length,width,thickness\nash,board,8 ft,6 in,5/4\n");
+    Path out = shop.resolve("out");
+    assertThat(run(parts, stock, "--out", out))
+        .startsWith("0")
+        .contains("ash: 10 bd ft taken, 8.33 bd ft in parts, yield 83.3 %\n");
+    // 144 cubic inches of 16387.064 mm³ are 0.00235974 m³.
+    assertThat(Files.readString(out.resolve("yield.csv")))
+        .isEqualTo(
+            "material,taken bd ft,in parts bd ft,taken m3,in parts m3,yield %\r\n"
+                + "ash,10,8.33,0.0236,0.0197,83.3\r\n");
+  }
+
   /** Counted in the table of layouts against the table of parts. */
   @Test
   void everyPartStandsInTheLayouts() throws IOException {
