@@ -51,6 +51,9 @@ public sealed interface Fault {
   /** A piece taken for a part is not of its size. */
   record WrongSize(int pattern, String mark, Length length, Length width) implements Fault {}
 
+  /** Worked to its size, a part of this mark is of another, or short of it. */
+  record WrongWhenWorked(String mark, Length length, Length width) implements Fault {}
+
   /** The part lies across the grain that it must follow. */
   record WrongGrain(int pattern, String mark) implements Fault {}
 

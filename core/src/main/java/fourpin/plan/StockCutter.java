@@ -4,6 +4,7 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Place;
+import fourpin.cutting.Blank;
 import fourpin.cutting.Fault;
 import fourpin.cutting.Layout;
 import fourpin.cutting.Matched;
@@ -23,6 +24,7 @@ import fourpin.cutting.ThoroughCutter;
 import fourpin.cutting.Ties;
 import fourpin.cutting.Together;
 import fourpin.cutting.Unplaced;
+import fourpin.cutting.VirtualJointer;
 import fourpin.cutting.VirtualSaw;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -36,6 +38,7 @@ import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.MaterialPlan.StockUse;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -259,6 +262,14 @@ final class StockCutter {
     for (Fault fault : VirtualSaw.check(problem, layout)) {
       throw new IllegalStateException(
           "the layout of " + wanted.material() + " can't be sawn: " + fault);
+    }
+    List<Blank> blanks =
+        wanted.finished().values().stream()
+            .map(Finished::blank)
+            .sorted(Comparator.comparing(Blank::mark))
+            .toList();
+    for (Fault fault : VirtualJointer.check(blanks, layout, Wanted.stripStep(style.unit()))) {
+      throw new IllegalStateException("a part of " + wanted.material() + " fails: " + fault);
     }
     layout.unplaced().forEach(this::unplaced);
   }

@@ -4,6 +4,7 @@ import fourpin.cutting.Part;
 import fourpin.cutting.SoFar;
 import fourpin.cutting.Ties;
 import fourpin.measure.Length;
+import fourpin.measure.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,8 @@ import java.util.Optional;
  * @param ties what the parts have to do with each other
  * @param spares how many of a part are spare, by its mark; they are among its count
  * @param thickness of the boards as they are sold, where it is stated
+ * @param finished of parts that are worked to size after cutting or glued from strips, by mark;
+ *     their parts and spares count the pieces to be cut
  */
 public record Wanted(
     String material,
@@ -25,7 +28,11 @@ public record Wanted(
     List<Stock> stock,
     Ties ties,
     Map<String, Integer> spares,
-    Optional<Length> thickness) {
+    Optional<Length> thickness,
+    Map<String, Finished> finished) {
+
+  private static final Length SIXTEENTH = Length.inches(1, 16);
+  private static final Length MILLIMETRE = Length.mm(1);
 
   /** Whether all four edges of the stock are trimmed, or its ends. */
   public enum Kind {
@@ -37,17 +44,24 @@ public record Wanted(
     parts = List.copyOf(parts);
     stock = List.copyOf(stock);
     spares = Map.copyOf(spares);
+    finished = Map.copyOf(finished);
+  }
+
+  /** What strips for glue-ups are rounded up to, so that a fence can be set to their width. */
+  public static Length stripStep(Unit unit) {
+    return unit.customary() ? SIXTEENTH : MILLIMETRE;
   }
 
   /** What of it is still to be cut. */
   public Wanted after(SoFar soFar) {
     List<Part> left = soFar.parts(parts, ties);
     List<Stock> lessStock = stock.stream().map(s -> s.without(soFar.usedOf(s.name()))).toList();
-    return new Wanted(material, kind, left, lessStock, soFar.ties(ties, left), spares, thickness);
+    return new Wanted(
+        material, kind, left, lessStock, soFar.ties(ties, left), spares, thickness, finished);
   }
 
   /** Parts that have nothing to do with each other, none of them spare. */
   public Wanted(String material, Kind kind, List<Part> parts, List<Stock> stock) {
-    this(material, kind, parts, stock, Ties.NONE, Map.of(), Optional.empty());
+    this(material, kind, parts, stock, Ties.NONE, Map.of(), Optional.empty(), Map.of());
   }
 }

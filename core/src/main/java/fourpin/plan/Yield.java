@@ -23,7 +23,7 @@ import java.util.Optional;
  *
  * @param material its name
  * @param taken volume of the boards taken, as they are before trimming
- * @param inParts volume of the parts cut from them
+ * @param inParts volume of the parts that come of them, finished
  * @param share of the one in the other, in per cent: 0 to 100
  */
 public record Yield(String material, Figure taken, Figure inParts, Figure share) {
@@ -72,9 +72,23 @@ public record Yield(String material, Figure taken, Figure inParts, Figure share)
     List<Lot> lots = new ArrayList<>();
     for (Part part : wanted.parts()) {
       long count = counts.getOrDefault(part.mark(), 0L);
-      lots.add(new Lot(part.mark(), count, part.length(), part.width(), thickness));
+      lots.add(lot(wanted, part, count, thickness));
     }
     return lots.stream().filter(lot -> lot.count > 0).toList();
+  }
+
+  /** Of a glue-up that lacks a strip nothing counts. */
+  private static Lot lot(Wanted wanted, Part part, long pieces, Length thickness) {
+    return Optional.ofNullable(wanted.finished().get(part.mark()))
+        .map(
+            each ->
+                new Lot(
+                    part.mark(),
+                    pieces / each.blank().strips(),
+                    each.blank().length(),
+                    each.blank().width(),
+                    each.thickness().orElse(thickness)))
+        .orElse(new Lot(part.mark(), pieces, part.length(), part.width(), thickness));
   }
 
   private static void count(SheetPattern pattern, Map<String, Long> counts) {

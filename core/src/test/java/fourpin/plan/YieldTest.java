@@ -5,6 +5,8 @@ import static fourpin.job.SampleJobs.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fourpin.cutting.Allowance;
+import fourpin.cutting.Blank;
 import fourpin.cutting.Grain;
 import fourpin.cutting.Part;
 import fourpin.cutting.Piece;
@@ -42,7 +44,8 @@ class YieldTest {
   }
 
   private static Wanted boards(List<Part> parts, List<Stock> stock, Optional<Length> thickness) {
-    return new Wanted("oak", Wanted.Kind.BOARDS, parts, stock, Ties.NONE, Map.of(), thickness);
+    return new Wanted(
+        "oak", Wanted.Kind.BOARDS, parts, stock, Ties.NONE, Map.of(), thickness, Map.of());
   }
 
   private static Wanted rails(Optional<Length> thickness) {
@@ -128,6 +131,66 @@ class YieldTest {
     assertThat(boardFeet(yield.taken())).isCloseTo(whole * thickness / 144, within(1e-6));
     assertThat(boardFeet(yield.inParts())).isCloseTo(cut * thickness / 144, within(1e-6));
     assertThat(yield.share().value().value()).isPositive().isLessThanOrEqualTo(100);
+  }
+
+  /** Panels that are glued: what they are worked to is less than what the saw gives. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void workedPartsAreLessThanWhatComesOffTheSaw(long seed) {
+    Random random = new Random(seed);
+    Allowance allowance = new Allowance(Length.inches(1), Length.inches(1, 4), Length.inches(1, 8));
+    Blank whole =
+        Blank.whole(
+            "1 top", Length.inches(20 + random.nextInt(60)), Length.inches(8, 1), allowance);
+    Length step = Wanted.stripStep(Unit.INCH);
+    Blank.Widths widths =
+        new Blank.Widths(Length.inches(1), Length.inches(32 + random.nextInt(40), 16));
+    Blank top = Blank.glued(whole, widths, step).orElseThrow();
+    Part strips = top.pieces(1 + random.nextInt(3), Grain.FIXED, step);
+    Wanted wanted =
+        new Wanted(
+            "oak",
+            Wanted.Kind.BOARDS,
+            List.of(strips),
+            List.of(board(in("96"), Length.inches(6 + random.nextInt(4)), 1)),
+            Ties.NONE,
+            Map.of(),
+            Optional.of(Length.inches(1)),
+            Map.of(strips.mark(), new Finished(top, Optional.of(in("3/4")))));
+    Yield yield = CutPlanner.plan(job(), List.of(wanted)).yields().getFirst();
+    double sawn = strips.count() * area(strips.length(), strips.width()) / 144;
+    double finished = strips.count() / top.strips() * area(top.length(), top.width()) * 0.75 / 144;
+    assertThat(boardFeet(yield.inParts())).isCloseTo(finished, within(1e-9)).isLessThan(sawn);
+    assertThat(boardFeet(yield.taken())).isGreaterThan(sawn);
+  }
+
+  /** One board of 96 gives three of four strips 30 long and 5 wide: no top is whole. */
+  @Test
+  void aGlueUpThatLacksAStripCountsNothing() {
+    Blank whole = Blank.whole("1 top", in("30"), in("20"), Allowance.NONE);
+    Length step = Wanted.stripStep(Unit.INCH);
+    Blank top = Blank.glued(whole, new Blank.Widths(in("2"), in("5")), step).orElseThrow();
+    Stock one =
+        new Stock(
+            "1: 96 x 5 in, on hand",
+            in("96"),
+            in("5"),
+            Optional.of(1),
+            Optional.empty(),
+            Supply.ON_HAND);
+    Wanted wanted =
+        new Wanted(
+            "oak",
+            Wanted.Kind.BOARDS,
+            List.of(top.pieces(1, Grain.FIXED, step)),
+            List.of(one),
+            Ties.NONE,
+            Map.of(),
+            Optional.of(in("1")),
+            Map.of("1 top", new Finished(top, Optional.of(in("3/4")))));
+    CutPlan plan = CutPlanner.plan(job(), List.of(wanted));
+    assertThat(plan.complete()).isFalse();
+    assertThat(plan.yields().getFirst().inParts().value().value()).isZero();
   }
 
   private static double finished(List<SetUp> setUps) {

@@ -8,6 +8,7 @@ import fourpin.cutting.Together;
 import fourpin.job.Setting;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
+import fourpin.plan.Finished;
 import fourpin.plan.MaterialPlan.StockUse;
 import fourpin.plan.Wanted;
 import fourpin.plan.Yield;
@@ -38,6 +39,11 @@ public final class CutPacket {
           Setting.WIDEST_CROSSCUT,
           Setting.FIRST_CUT,
           Setting.CUT_STAGES);
+
+  private static final String WORKED =
+      "The cut list counts and measures pieces as they come off the saw. These are then jointed,"
+          + " glued where they are strips, planed, and cut to their finished size. What is too"
+          + " short for the jointer or planer, by its maker's word, is worked by hand.";
 
   private final CutPlan plan;
   private final Words words;
@@ -83,6 +89,11 @@ public final class CutPacket {
     }
     blocks.add(new Block.Heading("Cut list"));
     blocks.add(parts());
+    if (plan.wanted().stream().anyMatch(each -> !each.finished().isEmpty())) {
+      blocks.add(new Block.Heading("Worked to size after cutting"));
+      blocks.add(Block.Paragraph.of(WORKED));
+      blocks.add(finished());
+    }
     blocks.add(new Block.Heading("Settings in force"));
     blocks.add(settings());
     blocks.add(new Block.Heading("Cautions, each again at the layouts"));
@@ -165,6 +176,34 @@ public final class CutPacket {
                 wanted.ties().matched(part.mark()).map(Matched::name).stream(),
                 wanted.ties().together(part.mark()).map(Together::name).stream())
             .collect(Collectors.joining(", ")));
+  }
+
+  private Table finished() {
+    List<Table.Row> rows = new ArrayList<>();
+    for (Wanted wanted : plan.wanted()) {
+      for (Part part : wanted.parts()) {
+        Optional.ofNullable(wanted.finished().get(part.mark()))
+            .ifPresent(finished -> rows.add(row(part, finished)));
+      }
+    }
+    return new Table(
+        List.of(
+            Table.left("Line and part"),
+            Table.left("Each from"),
+            Table.right("Finished length, " + words.unit()),
+            Table.right("Width"),
+            Table.right("Thickness")),
+        rows);
+  }
+
+  private Table.Row row(Part part, Finished finished) {
+    int strips = finished.blank().strips();
+    return Table.row(
+        part.mark(),
+        strips == 1 ? "one piece" : strips + " strips, glued edge to edge",
+        words.number(finished.blank().length()),
+        words.number(finished.blank().width()),
+        finished.thickness().map(words::number).orElse(""));
   }
 
   private Table settings() {

@@ -2,10 +2,10 @@ package fourpin.shop.cut;
 
 import fourpin.cutting.Part;
 import fourpin.cutting.Ties;
-import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Spelling;
 import fourpin.measure.Unit;
+import fourpin.plan.Finished;
 import fourpin.plan.Stock;
 import fourpin.plan.Wanted;
 import fourpin.shop.yaml.Problem;
@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -26,6 +27,7 @@ public final class CutReader {
   private final List<Problem> ofStock = new ArrayList<>();
   private final Cells partCells;
   private final Cells stockCells;
+  private final Map<String, Rough> rough = new LinkedHashMap<>();
 
   /** What came of it. */
   public sealed interface Outcome {
@@ -72,7 +74,9 @@ public final class CutReader {
       PartRow.read(row, number, partCells).ifPresent(partRows::add);
     }
     oneKindEach(stockRows);
-    oneThicknessEach(stockRows);
+    stockRows.stream()
+        .collect(Collectors.groupingBy(StockRow::material, LinkedHashMap::new, Collectors.toList()))
+        .forEach((material, rows) -> rough.put(material, RoughReader.read(rows, stockCells)));
     boolean stockRead = ofStock.isEmpty();
     LengthStyle style = style(partRows);
     List<Wanted> wanted = stockRead ? wanted(partRows, stockRows, style) : List.of();
@@ -95,21 +99,6 @@ public final class CutReader {
             row.kindCell(),
             "'" + row.material() + "' is both sheets and boards",
             "give one of them another name");
-      }
-    }
-  }
-
-  /** Boards of one material are parted alike, whichever a part comes from. */
-  private void oneThicknessEach(List<StockRow> stock) {
-    Map<String, Optional<Length>> thicknesses = new LinkedHashMap<>();
-    for (StockRow row : stock) {
-      Optional<Length> first = thicknesses.computeIfAbsent(row.material(), _ -> row.thickness());
-      if (!first.equals(row.thickness())) {
-        stockCells.wrong(
-            "thickness",
-            row.thicknessCell(),
-            "'" + row.material() + "' is of another thickness in an earlier line",
-            "state the same in all of its lines, or give one of them another name");
       }
     }
   }
@@ -145,11 +134,22 @@ public final class CutReader {
 
   private Wanted wanted(
       String material, List<PartRow> rows, List<StockRow> stock, LengthStyle style) {
+    Rough its = Objects.requireNonNull(rough.get(material));
+    BlankReader blanks = new BlankReader(its, stock, style.unit(), partCells);
     List<Part> parts = new ArrayList<>();
+    Map<String, Finished> finished = new LinkedHashMap<>();
+    Map<String, Integer> spares = new LinkedHashMap<>();
     for (PartRow row : rows) {
-      width(row, stock)
+      blanks
+          .read(row)
           .ifPresent(
-              w -> parts.add(new Part(row.mark(), row.length(), w, row.count(), row.grain())));
+              read -> {
+                parts.add(read.pieces());
+                read.finished().ifPresent(f -> finished.put(row.mark(), f));
+                if (row.spares() > 0) {
+                  spares.put(row.mark(), row.spares() * read.strips());
+                }
+              });
     }
     List<Stock> sizes = new ArrayList<>();
     for (StockRow s : stock) {
@@ -165,8 +165,6 @@ public final class CutReader {
               s.worth(),
               s.defects()));
     }
-    Map<String, Integer> spares = new LinkedHashMap<>();
-    rows.stream().filter(r -> r.spares() > 0).forEach(r -> spares.put(r.mark(), r.spares()));
     Ties ties = ofParts.isEmpty() ? new TiesReader(rows, parts, partCells).read() : Ties.NONE;
     return new Wanted(
         material,
@@ -175,20 +173,7 @@ public final class CutReader {
         sizes,
         ties,
         spares,
-        stock.getFirst().thickness());
-  }
-
-  /** A part without a width is as wide as the boards, if these are all of one width. */
-  private Optional<Length> width(PartRow row, List<StockRow> stock) {
-    List<Length> widths = stock.stream().map(StockRow::width).distinct().toList();
-    boolean boards = stock.getFirst().kind() == Wanted.Kind.BOARDS;
-    if (row.width().isEmpty() && !(boards && widths.size() == 1)) {
-      partCells.wrong(
-          "width",
-          row.widthCell(),
-          "only parts from boards of one width may leave theirs out",
-          "write the width");
-    }
-    return row.width().or(() -> Optional.of(widths.getFirst()));
+        blanks.thickness(),
+        finished);
   }
 }

@@ -30,7 +30,9 @@ record PartRow(
     Grain grain,
     Optional<Match> match,
     Cell matchCell,
-    Cell together) {
+    Cell together,
+    Cell thickness,
+    Cell glueUp) {
 
   /** A strip by its name. */
   record Match(String name, Matched.Run run) {}
@@ -45,7 +47,9 @@ record PartRow(
           Column.optional("grain"),
           Column.optional("spares"),
           Column.optional("match"),
-          Column.optional("together"));
+          Column.optional("together"),
+          Column.optional("thickness"),
+          Column.optional("glue-up"));
 
   private static final Pattern MATCH = Pattern.compile("(.*\\S)\\s+(along|across)");
 
@@ -102,6 +106,8 @@ record PartRow(
                 grain.get(),
                 match(row.cell("match")),
                 row.cell("match"),
-                row.cell("together")));
+                row.cell("together"),
+                row.cell("thickness"),
+                row.cell("glue-up")));
   }
 }

@@ -23,7 +23,11 @@ record StockRow(
     Optional<BigDecimal> worth,
     List<Defect> defects,
     Optional<Length> thickness,
-    Cell thicknessCell) {
+    CsvTable.Row line) {
+
+  /** What is the same for all boards of a material. */
+  static final List<String> ALLOWANCES =
+      List.of("rough-length", "rough-width", "rough-thickness", "jointing");
 
   static final List<Column> COLUMNS =
       List.of(
@@ -36,12 +40,26 @@ record StockRow(
           Column.optional("supply"),
           Column.optional("worth"),
           Column.optional("defects"),
-          Column.optional("thickness"));
+          Column.optional("thickness"),
+          Column.optional("rough-length"),
+          Column.optional("rough-width"),
+          Column.optional("rough-thickness"),
+          Column.optional("jointing"));
 
   private static final Map<String, Wanted.Kind> KINDS =
       new TreeMap<>(Map.of("sheet", Wanted.Kind.SHEETS, "board", Wanted.Kind.BOARDS));
   private static final Map<String, Supply> SUPPLIES =
       new TreeMap<>(Map.of("to-buy", Supply.TO_BUY, "on-hand", Supply.ON_HAND));
+
+  private static void ofBoardsOnly(String column, CsvTable.Row row, Cells cells) {
+    if (!row.cell(column).isEmpty()) {
+      cells.wrong(
+          column,
+          row.cell(column),
+          "only boards have it",
+          "write board under kind, or leave it empty");
+    }
+  }
 
   /** Empty where something in the line is wrong. */
   static Optional<StockRow> read(CsvTable.Row row, Cells cells) {
@@ -73,12 +91,9 @@ record StockRow(
     Cell thick = row.cell("thickness");
     Optional<Length> thickness =
         thick.isEmpty() ? Optional.empty() : cells.thickness("thickness", thick);
-    if (!thick.isEmpty() && kind.equals(Optional.of(Wanted.Kind.SHEETS))) {
-      cells.wrong(
-          "thickness",
-          thick,
-          "only boards are measured by volume",
-          "write board under kind, or leave it empty");
+    if (kind.equals(Optional.of(Wanted.Kind.SHEETS))) {
+      ofBoardsOnly("thickness", row, cells);
+      ALLOWANCES.forEach(column -> ofBoardsOnly(column, row, cells));
     }
     if (supply.equals(Optional.of(Supply.TO_BUY)) && !worth.isEmpty()) {
       cells.wrong(
@@ -106,6 +121,6 @@ record StockRow(
                 kept,
                 defects,
                 thickness,
-                thick));
+                row));
   }
 }

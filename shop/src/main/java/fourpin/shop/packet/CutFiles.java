@@ -22,6 +22,9 @@ public final class CutFiles {
     files.add(PacketFile.of("cutting-order.csv", tables.order().text()));
     files.add(PacketFile.of("progress.csv", tables.progress().text()));
     files.add(PacketFile.of("stock.csv", tables.stock().text()));
+    if (plan.wanted().stream().anyMatch(each -> !each.finished().isEmpty())) {
+      files.add(PacketFile.of("finished.csv", tables.finished(plan.wanted()).text()));
+    }
     if (!plan.yields().isEmpty()) {
       files.add(PacketFile.of("yield.csv", CutTables.yields(plan.yields()).text()));
     }

@@ -2,6 +2,7 @@ package fourpin.shop.packet;
 
 import fourpin.cutting.Direction;
 import fourpin.cutting.Node;
+import fourpin.cutting.Part;
 import fourpin.cutting.Piece;
 import fourpin.cutting.Placed;
 import fourpin.cutting.SawStep;
@@ -11,7 +12,9 @@ import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Unit;
 import fourpin.plan.CutMaterial;
+import fourpin.plan.Finished;
 import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.plan.Wanted;
 import fourpin.plan.Yield;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -58,6 +61,22 @@ final class CutTables {
 
   private static final List<String> PROGRESS_COLUMNS =
       List.of("material", "cut from", "layout", "sheet", "stock", "state", "except");
+
+  private static final List<String> FINISHED_COLUMNS =
+      List.of(
+          "material",
+          "part",
+          "pieces for each",
+          "cut length",
+          "cut width",
+          "finished length",
+          "finished width",
+          "finished thickness",
+          "cut length mm",
+          "cut width mm",
+          "finished length mm",
+          "finished width mm",
+          "finished thickness mm");
 
   private final List<CutMaterial> materials;
   private final LengthStyle style;
@@ -187,6 +206,30 @@ final class CutTables {
       case Piece.Content.LeftOver _ -> "left over";
       case Piece.Content.TrimWaste _ -> "waste";
     };
+  }
+
+  /** What the pieces as cut are worked to. */
+  Csv finished(List<Wanted> wanted) {
+    List<List<String>> lines = new ArrayList<>();
+    for (Wanted each : wanted) {
+      for (Part part : each.parts()) {
+        Optional.ofNullable(each.finished().get(part.mark()))
+            .ifPresent(finished -> lines.add(row(each.material(), part, finished)));
+      }
+    }
+    return new Csv(FINISHED_COLUMNS, lines);
+  }
+
+  private List<String> row(String material, Part part, Finished finished) {
+    List<String> row = new ArrayList<>(List.of(material, part.mark()));
+    row.add(Integer.toString(finished.blank().strips()));
+    List<Length> sizes =
+        List.of(part.length(), part.width(), finished.blank().length(), finished.blank().width());
+    sizes.stream().map(style::number).forEach(row::add);
+    row.add(finished.thickness().map(style::number).orElse(""));
+    sizes.stream().map(Tables::mm).forEach(row::add);
+    row.add(finished.thickness().map(Tables::mm).orElse(""));
+    return row;
   }
 
   /** How much wood is taken, and how much of it is in parts. */

@@ -107,15 +107,76 @@ class CutReaderTest {
     String columns = "material,length,width,kind,thickness\n";
     assertThat(problems(SIDE, columns + "ply,8 ft,4 ft,sheet,18 mm\n"))
         .isEqualTo(
-            "s:2:21: error: thickness '18 mm': only boards are measured by volume."
+            "s:2:21: error: thickness '18 mm': only boards have it."
                 + " Write board under kind, or leave it empty.");
     assertThat(
             problems(
                 SIDE.replace("ply", "ash"),
                 columns + "ash,8 ft,12 in,board,4/4\nash,8 ft,12 in,board,5/4\n"))
-        .contains("s:3:", "'ash' is of another thickness in an earlier line");
+        .contains("s:3:", "an earlier line of 'ash' says otherwise");
     assertThat(problems(SIDE.replace("ply", "ash"), columns + "ash,8 ft,12 in,board,4\n"))
         .contains("s:2:", "a length without a unit");
+  }
+
+  private static final String ROUGH =
+      "material,length,width,kind,thickness,rough-length,rough-width,rough-thickness,jointing\n";
+
+  /** Top: 16 and 1/4 in from four of 4 1/16 and twice 1/8. Leg: 1 in longer, 1/4 in wider. */
+  @Test
+  void partsFromRoughBoardsAreCutOverSizeAndPanelsInStrips() {
+    CutReader.Outcome.Good read =
+        good(
+            "part,material,length,width,count,spares,thickness,glue-up\n"
+                + "top,ash,40 in,16 in,2,1,3/4 in,2 in..5 in\nleg,ash,28 in,2 in,4,,,\n",
+            ROUGH
+                + "ash,8 ft,6 in,board,4/4,1 in,1/4 in,3/16 in,1/8 in\nash,8 ft,9 in,board,,,,,\n",
+            Optional.empty());
+    Wanted wanted = read.wanted().getFirst();
+    assertThat(wanted.parts())
+        .containsExactly(
+            new Part("1 top", Length.inches(41), Length.inches(69, 16), 12, Grain.FIXED),
+            new Part("2 leg", Length.inches(29), Length.inches(9, 4), 4, Grain.FIXED));
+    assertThat(wanted.spares()).isEqualTo(Map.of("1 top", 4));
+    assertThat(wanted.finished().get("1 top").thickness()).contains(Length.inches(3, 4));
+    assertThat(wanted.finished().get("2 leg").thickness()).contains(Length.inches(13, 16));
+    assertThat(wanted.finished().get("2 leg").blank().width()).isEqualTo(Length.inches(2));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          1 in | ''             | the stock is not known to be so thick once it is planed
+          ''   | 2 in           | it is the least and the greatest width of the strips
+          ''   | 5 in..2 in     | it ends before it begins
+          ''   | 4 7/8 in..5 in | no number of strips of one width comes to the width
+          """)
+  void refusesWhatCannotBeWorkedFromTheBoards(String thickness, String glueUp, String rule) {
+    assertThat(
+            problems(
+                "part,material,length,width,thickness,glue-up\ntop,ash,40 in,16 in,"
+                    + thickness
+                    + ","
+                    + glueUp
+                    + "\n",
+                ROUGH + "ash,8 ft,6 in,board,4/4,1 in,1/4 in,3/16 in,1/8 in\n"))
+        .startsWith("p:2:")
+        .contains(rule)
+        .doesNotContain("\n");
+  }
+
+  @Test
+  void refusesAllowancesThatDoNotHoldForTheStock() {
+    assertThat(problems(SIDE, ROUGH + "ply,8 ft,4 ft,sheet,,1 in,,,\n"))
+        .contains("s:2:22: error: rough-length '1 in': only boards have it");
+    assertThat(
+            problems(
+                SIDE.replace("ply", "ash"),
+                ROUGH + "ash,8 ft,1 ft,board,,,1 in,,\nash,8 ft,2 ft,board,,,2 in,,\n"))
+        .contains("s:3:", "an earlier line of 'ash' says otherwise");
+    assertThat(problems(SIDE.replace("ply", "ash"), ROUGH + "ash,8 ft,1 ft,board,,,,1 in,\n"))
+        .contains("less than the thickness of the boards");
   }
 
   private static final String TIED =
@@ -240,7 +301,7 @@ class CutReaderTest {
             "part,material,lenght,width,part\nside,ply,72 in,11 in,x,y\n",
             SHEET,
             """
-            p:1:1: error: the first line: it has no column 'length'. Write the columns part, material, length, width, count, grain, spares, match, together in any order.
+            p:1:1: error: the first line: it has no column 'length'. Write the columns part, material, length, width, count, grain, spares, match, together, thickness, glue-up in any order.
             p:1:15: error: column 'lenght': there is no such column. Did you mean 'length'?
             p:1:28: error: column 'part': it stands twice. Leave one of them out.
             p:2:24: error: 'y': there are more cells than columns. Put quotes round a cell that holds a comma."""),

@@ -178,6 +178,27 @@ class CutCommandTest {
                 + "ash,10,8.33,0.0236,0.0197,83.3\r\n");
   }
 
+  /** A top 400 wide, and 6 to plane, from four strips of 102 with 3 off both their edges. */
+  @Test
+  void aPanelWiderThanTheBoardsIsGluedFromStrips() throws IOException {
+    Path parts = shop.resolve("top.csv");
+    Path stock = shop.resolve("ash.csv");
+    Files.writeString(
+        parts, "part,material,length,width,glue-up\ntop,ash,800 mm,400 mm,60 mm..120 mm\n");
+    Files.writeString(
+        stock,
+        "material,kind,length,width,thickness,rough-length,rough-width,rough-thickness,jointing\n"
+            + "ash,board,2 m,150 mm,27 mm,25 mm,6 mm,5 mm,3 mm\n");
+    Path out = shop.resolve("out");
+    // 2 boards of 2 x 0.15 x 0.027 m; 0.8 x 0.4 x 0.022 m.
+    assertThat(run(parts, stock, "--out", out))
+        .startsWith("0")
+        .contains("ash: 0.0162 m³ taken, 0.00704 m³ in parts, yield 43.5 %\n");
+    assertThat(parts(out, "1 top")).isEqualTo(4);
+    assertThat(Files.readString(out.resolve("finished.csv")))
+        .endsWith("ash,1 top,4,825,108,800,400,22,825,108,800,400,22\r\n");
+  }
+
   /** Counted in the table of layouts against the table of parts. */
   @Test
   void everyPartStandsInTheLayouts() throws IOException {

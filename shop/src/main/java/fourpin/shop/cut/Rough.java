@@ -1,0 +1,19 @@
+package fourpin.shop.cut;
+
+import fourpin.cutting.Allowance;
+import fourpin.measure.Length;
+import java.util.Optional;
+
+/**
+ * How the boards of one material are sold, and what is taken off them.
+ *
+ * @param thickness as sold, where it is stated
+ * @param planed how much planing takes off the thickness
+ */
+record Rough(Optional<Length> thickness, Length planed, Allowance allowance) {
+
+  /** As thick as planed boards are. */
+  Optional<Length> left() {
+    return thickness.map(all -> all.minus(planed));
+  }
+}
