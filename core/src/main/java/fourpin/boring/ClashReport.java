@@ -7,10 +7,8 @@ import fourpin.casework.Axis;
 import fourpin.casework.Box;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
-import fourpin.casework.Finding.Moved;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
-import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.Bay;
 import fourpin.job.Setting;
@@ -19,7 +17,6 @@ import fourpin.job.Support;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import fourpin.measure.Source;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -138,22 +135,20 @@ final class ClashReport {
   private List<Remedy> rowRemedies(OfRow other, String kind) {
     Cures cures = new Cures(reporter, kind, Optional.empty(), Trials.Reach.ALL);
     Length least = settings.length(Setting.LEAST_WEB);
-    Length depth = reporter.roundedDown(upright.thickness().minus(least).over(2));
-    Length left = upright.thickness().minus(depth.times(2));
+    Length points = point(worst.row().grid()).plus(point(other.grid()));
+    Length depth =
+        reporter.roundedDown(OppositeHoles.deepest(upright.thickness(), points, settings));
+    Length left = upright.thickness().minus(depth.times(2)).minus(points);
     cures.setting(
         Setting.HOLE_DEPTH,
         depth,
-        Reporter.say(", on both faces: leaves %s", reporter.text(left)),
-        "supports that need no more than that depth");
+        Reporter.say(
+            ", on both faces: leaves %s, points of %s counted",
+            reporter.text(left), reporter.text(point(worst.row().grid()))),
+        ProudStems.cost(List.of(worst.row().grid(), other.grid()), depth, reporter));
     Length across = worst.row().grid().diameter().plus(other.grid().diameter()).over(2);
     Length stagger = reporter.roundedUp(across.plus(settings.length(Setting.LEAST_EDGE)));
-    cures.stated(
-        Reporter.say("state rows-back: %s for %s", reporter.text(stagger), everySecondBay()),
-        "the rows of neighbouring bays no longer stand in line; levels stay the same",
-        new Stated.EverySecondBay(Moved.ROWS_BACK, stagger),
-        Cures.bays(b -> true, b -> b.moved(Length.ZERO, b.levelsUp()))
-                .andThen(Cures.bays(ClashReport::isSecond, b -> b.moved(stagger, b.levelsUp())))
-            ::apply);
+    secondBays().back(cures, stagger);
     if (worst.ours().outline() instanceof Outline.Disc) {
       holeRemedies(cures, other);
     }
@@ -165,31 +160,16 @@ final class ClashReport {
         .list();
   }
 
-  private static boolean isSecond(int bay) {
-    return bay % 2 == 0;
+  private Length point(BayGrid grid) {
+    return PlainBits.point(reporter.trials().shop(), settings, grid);
   }
 
-  /** Moving every second bay clears all partitions at once; moving bay by bay goes in a circle. */
-  private String everySecondBay() {
-    List<String> numbers = new ArrayList<>();
-    for (int bay = 2; bay <= bays; bay += 2) {
-      numbers.add(Integer.toString(bay));
-    }
-    return numbers.size() == 1
-        ? "bay " + numbers.getFirst()
-        : "bays " + String.join(", ", numbers) + " together, and leave it out for the others";
+  private SecondBays secondBays() {
+    return new SecondBays(bays, reporter);
   }
 
   private void holeRemedies(Cures cures, OfRow other) {
-    Length half = reporter.style().rounded(worst.row().grid().pitch().over(2));
-    cures.stated(
-        Reporter.say(
-            "state levels-up: %s, half a pitch, for %s", reporter.text(half), everySecondBay()),
-        "shelves of neighbouring bays no longer line up",
-        new Stated.EverySecondBay(Moved.LEVELS_UP, half),
-        Cures.bays(b -> true, b -> b.moved(b.rowsBack(), Length.ZERO))
-                .andThen(Cures.bays(ClashReport::isSecond, b -> b.moved(b.rowsBack(), half)))
-            ::apply);
+    secondBays().up(cures, worst.row().grid().pitch());
     if (worst.row().grid().diameter().equals(other.grid().diameter()) && sharesCentre()) {
       cures.byHand(
           "bore one hole right through by hand, with a long pin that carries a shelf in both bays",
@@ -310,9 +290,13 @@ final class ClashReport {
 
   private void shallower(Cures cures) {
     Length depth =
-        upright.thickness().minus(worst.other().depth()).minus(settings.length(Setting.LEAST_WEB));
+        reporter.roundedDown(
+            upright
+                .thickness()
+                .minus(worst.other().depth())
+                .minus(settings.length(Setting.LEAST_WEB)));
     cures.setting(
-        Setting.HOLE_DEPTH, reporter.roundedDown(depth), "supports that need no more depth");
+        Setting.HOLE_DEPTH, depth, ProudStems.cost(List.of(worst.row().grid()), depth, reporter));
   }
 
   /** The wood that is missing between the outlines. */

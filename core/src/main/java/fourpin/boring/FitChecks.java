@@ -290,7 +290,9 @@ final class FitChecks {
         upright.box(),
         new Cures(reporter, "hole-floor", Optional.of(upright.mark()))
             .setting(
-                Setting.HOLE_DEPTH, reporter.roundedDown(deepest), "supports with shorter stems")
+                Setting.HOLE_DEPTH,
+                reporter.roundedDown(deepest),
+                ProudStems.cost(List.of(grid), reporter.roundedDown(deepest), reporter))
             .setting(
                 Setting.BIT_POINT,
                 reporter.roundedDown(shortest),

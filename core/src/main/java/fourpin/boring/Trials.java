@@ -6,6 +6,7 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseOrder;
 import fourpin.job.Job;
+import fourpin.job.Shop;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -45,6 +46,11 @@ final class Trials {
 
   private static Trials within(Job job, CaseOrder order) {
     return new Trials(job, order, Depth.WITHIN_TRIAL);
+  }
+
+  /** What the cases are bored with. */
+  Shop shop() {
+    return job.shop();
   }
 
   /** How much of a kind of finding a cure must remove. */

@@ -65,11 +65,11 @@ final class BoreSteps {
     if (bored.isEmpty()) {
       return;
     }
-    GuideMaking making = new GuideMaking(job, plugs, log);
+    GuideMaking making = new GuideMaking(job, log);
     if (made.add(boring.method().guide())) {
       making.make(built, boring, steps);
     }
-    making.setBit(boring, steps);
+    making.setBit(boring, steps, new StopSetting(job, plugs, ways));
     GuidedRows rows = new GuidedRows(job, built, boring, tryPlug(), log);
     bored.forEach(rows::bore);
   }

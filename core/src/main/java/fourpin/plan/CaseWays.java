@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Row;
+import fourpin.boring.OppositeHoles;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Clamping;
@@ -13,6 +14,7 @@ import fourpin.casework.Feature.Hole;
 import fourpin.job.Way;
 import fourpin.measure.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +45,7 @@ final class CaseWays {
   private final Map<String, RowWay> rows = new LinkedHashMap<>();
   private final List<GuidedBoring> guided = new ArrayList<>();
   private final List<Gang> gangs = new ArrayList<>();
+  private final List<OppositeHoles> opposite;
   private Optional<String> machine = Optional.empty();
 
   /**
@@ -50,6 +53,7 @@ final class CaseWays {
    */
   CaseWays(BuiltCase built, List<CaseBoring> borings) {
     borings.stream().filter(b -> b.caseName().equals(built.order().name())).forEach(this::take);
+    this.opposite = CaseBoring.opposite(built, borings);
   }
 
   private void take(CaseBoring boring) {
@@ -94,6 +98,13 @@ final class CaseWays {
   /** How far the point of the bit reaches beyond the hole, where the way says it. */
   Optional<Length> point(Hole hole) {
     return rows.getOrDefault(hole.purpose(), STICK).point();
+  }
+
+  /** The opposite holes with least wood between them of which these bays have one. */
+  Optional<OppositeHoles> opposite(List<BayGrid> grids) {
+    return opposite.stream()
+        .filter(o -> grids.contains(o.one().grid()) || grids.contains(o.other().grid()))
+        .min(Comparator.comparing(OppositeHoles::wood));
   }
 
   List<GuidedBoring> guided() {

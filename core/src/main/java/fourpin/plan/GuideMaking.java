@@ -12,7 +12,6 @@ import fourpin.plan.CaseProgram.Log;
 import fourpin.plan.CaseWays.GuidedBoring;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.List;
-import java.util.Set;
 
 /** What is done once for all panels before any is bored through a guide, typed and in words. */
 final class GuideMaking {
@@ -25,15 +24,10 @@ final class GuideMaking {
   private static final String ZERO = " long, stop face on zero and square to the index edge: ";
 
   private final Job job;
-  private final Set<String> plugs;
   private final Log log;
 
-  /**
-   * @param plugs what goes into the holes: "pin", "sleeve"
-   */
-  GuideMaking(Job job, Set<String> plugs, Log log) {
+  GuideMaking(Job job, Log log) {
     this.job = job;
-    this.plugs = plugs;
     this.log = log;
   }
 
@@ -175,44 +169,16 @@ final class GuideMaking {
             + " of play in the guide.";
   }
 
-  void setBit(GuidedBoring boring, GuideSteps steps) {
+  void setBit(GuidedBoring boring, GuideSteps steps, StopSetting stop) {
     BitSetting bit = boring.method().bit();
     log.add(
         Stage.BORE,
         List.of(),
         List.of(),
-        "Set the stop: hole "
-            + text(bit.depth())
-            + " + guide "
-            + text(bit.over())
-            + " = "
-            + text(bit.stop())
-            + ", to the full diameter. "
-            + point(bit)
-            + opposite(boring),
+        stop.words(bit, boring.grids()),
         List.of(steps.bit()),
-        "Bore through the guide into scrap of the same stock: the hole is "
-            + text(bit.depth())
-            + " deep to the full diameter and takes a "
-            + String.join(" or a ", plugs)
-            + ". Look at the stop again after every row.",
+        stop.check(bit, " through the guide"),
         List.of(GuidedRows.tool(boring), Cautions.DUST));
-  }
-
-  private String point(BitSetting bit) {
-    String reserve = text(bit.reserve()) + " of wood stays behind ";
-    return bit.point().isZero()
-        ? reserve + "the hole in the thinnest panel"
-        : "The bit's point goes "
-            + text(bit.point())
-            + " deeper; "
-            + reserve
-            + "it in the thinnest panel";
-  }
-
-  /** Several bays share partitions, which are bored from both faces. */
-  private static String opposite(GuidedBoring boring) {
-    return boring.grids().size() > 1 ? ", less where a hole of its other face lies opposite." : ".";
   }
 
   private String text(Length length) {

@@ -159,6 +159,9 @@ public final class Planner {
     strength.shelves().forEach(s -> s.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     strength.cases().forEach(c -> c.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     patterns(bored).forEach(f -> byId.putIfAbsent(f.id(), f));
+    bored.cases().stream()
+        .flatMap(built -> CaseBoring.opposite(built, borings).stream().map(o -> o.figure(built)))
+        .forEach(f -> byId.putIfAbsent(f.id(), f));
     borings.forEach(b -> b.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     borings.stream()
         .flatMap(b -> b.answers().stream())

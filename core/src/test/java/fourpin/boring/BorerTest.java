@@ -180,7 +180,10 @@ class BorerTest {
     assertThat(grid.levels().get(1).underside()).isEqualTo(in("19 11/32"));
   }
 
-  /** Two 3/8 holes in 23/32 meet, 5/16 leave 3/32 (common practice, worked by hand). */
+  /**
+   * Two 3/8 holes in 23/32 meet, 5/16 leave 3/32 (common practice, worked by hand). With points of
+   * 1/8 to come, (23/32 - 1/16 - 2 x 1/8) / 2 = 13/64 leaves 1/16 behind them.
+   */
   @ParameterizedTest
   @CsvSource({"3/8, ERROR, -1/32", "11/32, DOUBT, 1/32", "5/16, , "})
   void should_find_rows_that_meet_in_a_partition(String depth, Severity severity, String web) {
@@ -198,7 +201,8 @@ class BorerTest {
     assertThat(found.getFirst().remedies())
         .extracting(Finding.Remedy::what)
         .containsExactly(
-            "set hole-depth to 5/16 in, on both faces: leaves 3/32 in",
+            "set hole-depth to 13/64 in, on both faces: leaves 1/16 in, points of 1/8 in"
+                + " counted",
             "state rows-back: 1/2 in for bay 2",
             "state levels-up: 1/2 in, half a pitch, for bay 2",
             "bore one hole right through by hand, with a long pin that carries a shelf in both bays");

@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import static fourpin.job.SampleJobs.bay;
+import static fourpin.job.SampleJobs.in;
 import static fourpin.job.SampleJobs.job;
 import static fourpin.plan.BenchProgramTest.at;
 import static fourpin.plan.BenchProgramTest.draft;
@@ -13,7 +14,11 @@ import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.casework.Face;
+import fourpin.job.CaseDraft;
 import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Settings;
 import fourpin.job.Way;
 import fourpin.plan.PlannedStep.FaceUp;
 import fourpin.plan.PlannedStep.Stage;
@@ -85,14 +90,23 @@ class BoreStepsTest {
     assertThat(hazards(List.of(bored.get(4)))).containsExactly("router", "dust");
   }
 
-  /** A slip of the stop that a side bears may let the holes of a partition meet. */
+  /**
+   * 23/32 - 2 x (3/8 + 1/16) is less than nothing; 1/4 deep, 23/32 - 2 x (1/4 + 1/16) = 3/32 is
+   * left.
+   */
   @Test
-  void should_say_that_partitions_have_less_wood_behind_a_hole() {
-    assertThat(stop(job(draft(bay(2), bay(2)).order())))
-        .endsWith(
-            "of wood stays behind it in the thinnest panel, less where a hole of its other face"
-                + " lies opposite.");
+  void should_say_what_stays_between_opposite_holes_of_a_partition() {
+    CaseDraft draft = draft(bay(2), bay(2));
+    assertThat(stop(job(draft.order())))
+        .endsWith("behind it in the thinnest panel; opposite holes of P1 meet.");
+    draft.settings = deep(draft, "1/4");
+    assertThat(stop(job(draft.order())))
+        .endsWith("behind it in the thinnest panel, 3/32 in between opposite holes of P1.");
     assertThat(stop(job(draft(bay(2)).order()))).doesNotContain("opposite");
+  }
+
+  private static Settings deep(CaseDraft draft, String depth) {
+    return draft.settings.with(Setting.HOLE_DEPTH, new SettingValue.OfLength(in(depth)));
   }
 
   private static String stop(Job job) {

@@ -1,11 +1,11 @@
 package fourpin.boring.way;
 
+import fourpin.boring.PlainBits;
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
 import fourpin.job.Tool.CentringBit;
 import fourpin.job.Tool.PlainBit;
 import fourpin.measure.Length;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,11 +16,7 @@ final class Bits {
 
   /** The shop's bits of the group's diameter that reach deep enough, those at hand first. */
   static List<PlainBit> allPlain(Group group) {
-    return group.shop().all(PlainBit.class).stream()
-        .filter(b -> b.diameter().equals(group.diameter()))
-        .filter(b -> b.reach().isAtLeast(group.depth()))
-        .sorted(Comparator.comparing(b -> b.toBuy().isPresent()))
-        .toList();
+    return PlainBits.of(group.shop(), group.diameter(), group.depth());
   }
 
   /** The shop's self-centring bits of the group's diameter. */

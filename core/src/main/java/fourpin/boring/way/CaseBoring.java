@@ -1,10 +1,13 @@
 package fourpin.boring.way;
 
 import fourpin.boring.BayGrid;
+import fourpin.boring.OppositeHoles;
+import fourpin.casework.BuiltCase;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How the bays of one case that are bored alike get their holes.
@@ -33,6 +36,29 @@ public record CaseBoring(
   /** The same bays bored another way; that there is a method for it is left to the caller. */
   public CaseBoring by(Way way, String why) {
     return new CaseBoring(caseName, grids, answers, way, why, figures);
+  }
+
+  /**
+   * Holes from both faces of the uprights of a case that lie over each other.
+   *
+   * @param borings of any cases
+   */
+  public static List<OppositeHoles> opposite(BuiltCase built, List<CaseBoring> borings) {
+    return OppositeHoles.of(
+        built,
+        borings.stream()
+            .filter(b -> b.caseName().equals(built.order().name()))
+            .flatMap(CaseBoring::bored)
+            .toList());
+  }
+
+  /** None where the chosen way has no method or bores no holes into panels. */
+  private Stream<OppositeHoles.Bored> bored() {
+    return answer(chosen)
+        .method()
+        .flatMap(Method::panelBit)
+        .map(bit -> grids.stream().map(g -> new OppositeHoles.Bored(g, bit.point())))
+        .orElseGet(Stream::empty);
   }
 
   public WayAnswer answer(Way way) {

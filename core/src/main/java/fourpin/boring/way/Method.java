@@ -7,6 +7,16 @@ import java.util.Optional;
 /** How a way is done for one group of bays. */
 public sealed interface Method {
 
+  /** How the bit is set that bores holes in panels, where any are bored. */
+  default Optional<BitSetting> panelBit() {
+    return switch (this) {
+      case Guided guided -> Optional.of(guided.bit());
+      case Marked marked -> Optional.of(marked.bit());
+      case Programmed programmed -> Optional.of(programmed.bit());
+      case Grooved _, ScrewedOn _, Blanks _ -> Optional.empty();
+    };
+  }
+
   /**
    * Through a guide.
    *

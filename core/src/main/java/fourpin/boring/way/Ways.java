@@ -2,6 +2,7 @@ package fourpin.boring.way;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.Boring;
+import fourpin.boring.PointsMeet;
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
@@ -46,6 +47,10 @@ public record Ways(List<CaseBoring> borings, List<Finding> findings) {
       borings.add(choice.boring());
       choice.finding().ifPresent(findings::add);
     }
+    boring
+        .cases()
+        .forEach(
+            c -> findings.addAll(PointsMeet.findings(job, c, CaseBoring.opposite(c, borings))));
     return new Ways(borings, findings);
   }
 

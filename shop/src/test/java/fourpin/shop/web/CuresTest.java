@@ -50,12 +50,16 @@ class CuresTest {
     return files;
   }
 
-  /** Shelves of 38 in without strips sag; the example has no thicker sheet. */
+  /**
+   * Shelves of 38 in without strips sag; the example has no thicker sheet. Points of 1/8 in would
+   * meet in the partition.
+   */
   @Test
   void aShelfThatSagsGetsAStripThickerWoodOrPartitions() throws IOException {
     String plain =
         readingRoom()
             .replace("    bays: 3\n", "    bays: 2\n")
+            .replace("hole-depth: 5/16\n", "hole-depth: 5/16\n      bit-point: 0\n")
             .replaceFirst("(?s)      edging:\n        strip: oak\n.*?height: 1 1/4\n", "")
             .replace(
                 "  oak:\n    kind: board",
