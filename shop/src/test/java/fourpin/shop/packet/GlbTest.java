@@ -21,12 +21,10 @@ import fourpin.plan.Plan;
 import fourpin.plan.Planner;
 import fourpin.sheets.drawings.HangingStrips;
 import fourpin.sheets.solid.Solid;
-import fourpin.shop.file.JobReader;
 import fourpin.shop.packet.ReadSolid.Triangle;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -325,18 +323,10 @@ class GlbTest {
 
   private static Plan planned(Path example) {
     try {
-      return read(example);
+      return Examples.plan(example);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static Plan read(Path example) throws IOException {
-    return switch (JobReader.read(Files.readAllBytes(example))) {
-      case JobReader.Outcome.Good(var job) -> Planner.plan(job);
-      case JobReader.Outcome.Refused(var problems, _) ->
-          throw new AssertionError(problems.toString());
-    };
   }
 
   /** What a node says besides its place, which must stand there. */

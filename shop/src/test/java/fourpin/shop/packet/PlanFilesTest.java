@@ -9,10 +9,6 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import fourpin.measure.Figure;
 import fourpin.plan.Plan;
-import fourpin.plan.Planner;
-import fourpin.shop.file.JobReader;
-import fourpin.shop.file.Opened;
-import fourpin.shop.file.ShopFiles;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -26,7 +22,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -62,7 +57,7 @@ class PlanFilesTest {
             .getSchema(
                 Files.readString(Path.of("..", "docs", "plan.schema.json")), InputFormat.JSON);
 
-    assertThat(schema.validate(PlanJson.text(plan(example)), InputFormat.JSON)).isEmpty();
+    assertThat(schema.validate(PlanJson.text(Examples.plan(example)), InputFormat.JSON)).isEmpty();
   }
 
   /** So that the schema is held to guides and clampings as well. */
@@ -70,7 +65,7 @@ class PlanFilesTest {
   void theExamplesHoldMethodsOfEveryKind() throws IOException {
     Set<String> kinds = new TreeSet<>();
     for (Path example : examples()) {
-      for (JsonNode boring : JSON.readTree(PlanJson.text(plan(example))).path("borings")) {
+      for (JsonNode boring : JSON.readTree(PlanJson.text(Examples.plan(example))).path("borings")) {
         boring.path("ways").forEach(way -> kinds.add(way.at("/method/kind").asString("none")));
       }
     }
@@ -82,13 +77,14 @@ class PlanFilesTest {
   @ValueSource(strings = {"many-strips.yaml", "narrow-door.yaml"})
   void packetsOfOddJobsAreWritten(String name) throws IOException {
     Path job = Path.of("src", "test", "resources", "fourpin", "shop", "packet", name);
-    assertThat(PlanFiles.of(plan(job))).isNotEmpty();
+    assertThat(PlanFiles.of(Examples.plan(job))).isNotEmpty();
   }
 
   /** 25 lb/ft by the factors of NIST SP 811: 25 x 14.59390 N/m is 0.36485 N/mm. */
   @Test
   void planJsonStatesTheUnitThatItsValuesAreIn() throws IOException {
-    JsonNode json = JSON.readTree(PlanJson.text(plan(EXAMPLES.resolve("reading-room.yaml"))));
+    JsonNode json =
+        JSON.readTree(PlanJson.text(Examples.plan(EXAMPLES.resolve("reading-room.yaml"))));
     for (JsonNode figure : json.path("figures")) {
       if (figure.path("id").stringValue().equals("bookcase/shelf-1-s1/load")) {
         assertThat(figure.path("unit").stringValue()).isEqualTo("N/mm");
@@ -103,7 +99,7 @@ class PlanFilesTest {
   @ParameterizedTest
   @MethodSource("examples")
   void planJsonNamesTheSheetOfEachStep(Path example) throws IOException {
-    Plan plan = plan(example);
+    Plan plan = Examples.plan(example);
     JsonNode steps = JSON.readTree(PlanJson.text(plan)).path("steps");
     assertThat(steps).hasSameSizeAs(plan.steps());
     int onSheets = 0;
@@ -126,7 +122,7 @@ class PlanFilesTest {
   @ParameterizedTest
   @MethodSource("examples")
   void planJsonNamesNoFigureThatItDoesNotHold(Path example) throws IOException {
-    Plan plan = plan(example);
+    Plan plan = Examples.plan(example);
     JsonNode json = JSON.readTree(PlanJson.text(plan));
     List<String> ids = plan.figures().stream().map(Figure::id).toList();
 
@@ -144,7 +140,7 @@ class PlanFilesTest {
   @Test
   void planJsonKeepsLengthsExact() throws IOException {
     JsonNode side =
-        JSON.readTree(PlanJson.text(plan(EXAMPLES.resolve("music-library.yaml"))))
+        JSON.readTree(PlanJson.text(Examples.plan(EXAMPLES.resolve("music-library.yaml"))))
             .at("/cases/0/parts/0/box/high");
 
     assertThat(side.toString()).isEqualTo("[17.8,400,1150]");
@@ -153,14 +149,14 @@ class PlanFilesTest {
   @ParameterizedTest
   @MethodSource("examples")
   void theSamePlanIsTheSameBytes(Path example) throws IOException {
-    assertThat(contents(PlanFiles.of(plan(example))))
-        .isEqualTo(contents(PlanFiles.of(plan(example))));
+    assertThat(contents(PlanFiles.of(Examples.plan(example))))
+        .isEqualTo(contents(PlanFiles.of(Examples.plan(example))));
   }
 
   @ParameterizedTest
   @MethodSource("examples")
   void holdsEveryFileOfAPacket(Path example) throws IOException {
-    Plan plan = plan(example);
+    Plan plan = Examples.plan(example);
     Map<String, String> files = contents(PlanFiles.of(plan));
 
     assertThat(files.keySet())
@@ -175,7 +171,7 @@ class PlanFilesTest {
   @ParameterizedTest
   @MethodSource("examples")
   void theCutListHoldsEveryLine(Path example) throws IOException {
-    Plan plan = plan(example);
+    Plan plan = Examples.plan(example);
 
     List<String> lines = new Tables(plan).cutList().text().lines().toList();
 
@@ -195,7 +191,7 @@ class PlanFilesTest {
   @ParameterizedTest
   @MethodSource("examples")
   void lengthsArePlainDecimalsToReckonWith(Path example) throws IOException {
-    Tables tables = new Tables(plan(example));
+    Tables tables = new Tables(Examples.plan(example));
     assertThat(tables.cutList().header()).contains("cut length in", "cut length mm");
     assertThat(tables.buying().header()).contains("length in", "length mm");
     for (Csv csv : List.of(tables.cutList(), tables.buying())) {
@@ -217,7 +213,7 @@ class PlanFilesTest {
   @ParameterizedTest
   @MethodSource("examples")
   void theBuyingListHoldsTheRowsOfThePage(Path example) throws IOException {
-    Plan plan = plan(example);
+    Plan plan = Examples.plan(example);
     List<String> whats = new ArrayList<>();
     plan.materials().forEach(m -> m.stock().forEach(_ -> whats.add(m.material().name())));
     plan.hardware().forEach(h -> whats.add(h.name()));
@@ -247,30 +243,6 @@ class PlanFilesTest {
                 + "'+49,\"two\n"
                 + "lines\"\r\n"
                 + "ash,\r\n");
-  }
-
-  /** With the shop that lies beside it, so that ways of boring have their guides. */
-  private static Plan plan(Path example) throws IOException {
-    return switch (JobReader.read(Files.readAllBytes(example), new Beside(example))) {
-      case JobReader.Outcome.Good(var job) -> Planner.plan(job);
-      case JobReader.Outcome.Refused(var problems, var shop) ->
-          throw new AssertionError(problems + " " + shop);
-    };
-  }
-
-  /** Shop files as they lie beside a job. */
-  private record Beside(Path job) implements ShopFiles {
-    @Override
-    public Optional<Opened> standard() {
-      return Optional.of(STANDARD)
-          .filter(name -> Files.exists(job.resolveSibling(name)))
-          .map(this::named);
-    }
-
-    @Override
-    public Opened named(String name) {
-      return Opened.open(job.resolveSibling(name), "", "");
-    }
   }
 
   private static Map<String, String> contents(List<PacketFile> files) throws IOException {
