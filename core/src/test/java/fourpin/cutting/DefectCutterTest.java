@@ -13,8 +13,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class DefectCutterTest {
-  private static final Merit.Aims AIMS =
-      new Merit.Aims(new Reusable(Length.inches(12), Length.inches(4)), Length.inches(12));
 
   private static Defect defect(int x, int y, int length, int width) {
     return new Defect(
@@ -79,7 +77,7 @@ class DefectCutterTest {
       Layout layout = DefectCutter.cut(problem, first, Length.ZERO, new StripCutter());
       assertThat(VirtualSaw.check(problem, layout)).isEmpty();
     }
-    Layout thorough = new ThoroughCutter(AIMS).cut(problem);
+    Layout thorough = new ThoroughCutter(Examples.AIMS).cut(problem);
     assertThat(VirtualSaw.check(problem, thorough)).isEmpty();
     assertThat(thorough.price()).isGreaterThanOrEqualTo(thorough.bound().price());
   }
@@ -103,12 +101,13 @@ class DefectCutterTest {
   void aShortBlockIsRippedOnlyWherePartsHaveNoOtherPlace() {
     SheetProblem one = knotty(4, 4, 1);
     SheetProblem all = knotty(4, 4, 2 * 12 * 2 + 2);
-    Layout roomy = new ThoroughCutter(AIMS).cut(one);
-    Layout full = new ThoroughCutter(AIMS).cut(all);
+    Layout roomy = new ThoroughCutter(Examples.AIMS).cut(one);
+    Layout full = new ThoroughCutter(Examples.AIMS).cut(all);
     assertThat(roomy.unplaced()).isEmpty();
     assertThat(full.unplaced()).isEmpty();
     assertThat(VirtualSaw.check(all, full)).isEmpty();
-    Layout held = DefectCutter.cut(all, Direction.CROSSCUT, AIMS.least(), new StripCutter());
+    Layout held =
+        DefectCutter.cut(all, Direction.CROSSCUT, Examples.AIMS.least(), new StripCutter());
     assertThat(held.unplaced()).isNotEmpty();
   }
 

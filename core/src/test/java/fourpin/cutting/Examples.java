@@ -1,5 +1,7 @@
 package fourpin.cutting;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +12,24 @@ final class Examples {
   static final Length KERF = Length.inches(1, 8);
   static final Saw SAW = new Saw(KERF, Trim.NONE);
 
+  /** What is left counts from 12 by 4 in; nothing shorter than 12 in is held at the saw. */
+  static final Merit.Aims AIMS =
+      new Merit.Aims(new Reusable(Length.inches(12), Length.inches(4)), Length.inches(12));
+
+  private static final StripCutter.Effort HURRIED = new StripCutter.Effort(1_000_000, 128);
+  private static final int HURRIED_STEPS = 50_000;
+
   private Examples() {}
+
+  /** The quick cutter's answer and that of a short search can be sawn and keep to the bound. */
+  static void requireSound(SheetProblem problem) {
+    Layout quick = new StripCutter().cut(problem);
+    assertThat(VirtualSaw.check(problem, quick)).isEmpty();
+    Layout searched = new PatternCutter(HURRIED, HURRIED_STEPS, Watch.NOBODY).cut(problem);
+    assertThat(VirtualSaw.check(problem, searched)).isEmpty();
+    assertThat(searched.price()).isGreaterThanOrEqualTo(searched.bound().price());
+    assertThat(searched.sheets()).isGreaterThanOrEqualTo(searched.bound().sheets());
+  }
 
   /** A sheet of 96 by 48 in with the grain along its length, as many as needed, at 60.00. */
   static StockSheet plywood() {
@@ -78,7 +97,8 @@ final class Examples {
     return new Saw(kerf, Trim.allRound(Length.inches(random.nextInt(3), 8)));
   }
 
-  private static Length sixteenths(Random random, int from, int to) {
+  /** From so many sixteenths of an inch up to so many, the last left out. */
+  static Length sixteenths(Random random, int from, int to) {
     return Length.inches(from + random.nextInt(to - from), 16);
   }
 }

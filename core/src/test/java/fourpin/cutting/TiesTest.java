@@ -18,14 +18,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Matched sets and parts that share a sheet. */
 class TiesTest {
-  private static final Merit.Aims AIMS =
-      new Merit.Aims(new Reusable(Length.inches(12), Length.inches(4)), Length.inches(12));
-  private static final StripCutter.Effort HURRIED = new StripCutter.Effort(1_000_000, 128);
-
-  private static Length sixteenths(Random random, int from, int to) {
-    return Length.inches(from + random.nextInt(to - from), 16);
-  }
-
   /** A random problem with up to two matched sets, up to two groups, and limits. */
   private static SheetProblem random(long seed) {
     Random random = new Random(seed);
@@ -35,8 +27,12 @@ class TiesTest {
     for (int i = 0; i < random.nextInt(3); i++) {
       sets.add(set("M" + i, random, parts));
     }
-    parts.add(Examples.part("S0", sixteenths(random, 64, 300), sixteenths(random, 32, 200), 2));
-    parts.add(Examples.part("S1", sixteenths(random, 64, 300), sixteenths(random, 32, 200), 2));
+    parts.add(
+        Examples.part(
+            "S0", Examples.sixteenths(random, 64, 300), Examples.sixteenths(random, 32, 200), 2));
+    parts.add(
+        Examples.part(
+            "S1", Examples.sixteenths(random, 64, 300), Examples.sixteenths(random, 32, 200), 2));
     List<Together> groups =
         List.of(new Together("T0", List.of("P0", "S0")), new Together("T1", List.of("P1", "S1")));
     return new SheetProblem(
@@ -50,10 +46,10 @@ class TiesTest {
     Run run = Run.values()[random.nextInt(2)];
     Grain grain = Grain.values()[random.nextInt(2)];
     int times = 1 + random.nextInt(3);
-    Length same = sixteenths(random, 64, 400);
+    Length same = Examples.sixteenths(random, 64, 400);
     List<String> marks = new ArrayList<>();
     for (int i = 0; i < 2 + random.nextInt(2); i++) {
-      Length own = sixteenths(random, 64, 300);
+      Length own = Examples.sixteenths(random, 64, 300);
       String mark = name + "-" + i;
       boolean endToEnd = run == Run.END_TO_END;
       parts.add(new Part(mark, endToEnd ? own : same, endToEnd ? same : own, times, grain));
@@ -82,12 +78,7 @@ class TiesTest {
   @MethodSource("seeds")
   void everyLayoutKeepsSetsAndGroups(long seed) {
     SheetProblem problem = random(seed);
-    Layout quick = new StripCutter().cut(problem);
-    assertThat(VirtualSaw.check(problem, quick)).isEmpty();
-    Layout searched = new PatternCutter(HURRIED, 50_000, Watch.NOBODY).cut(problem);
-    assertThat(VirtualSaw.check(problem, searched)).isEmpty();
-    assertThat(searched.price()).isGreaterThanOrEqualTo(searched.bound().price());
-    assertThat(searched.sheets()).isGreaterThanOrEqualTo(searched.bound().sheets());
+    Examples.requireSound(problem);
   }
 
   static LongStream fewSeeds() {
@@ -98,7 +89,7 @@ class TiesTest {
   @MethodSource("fewSeeds")
   void sheetsLaidOutAnewKeepThemToo(long seed) {
     SheetProblem problem = random(seed);
-    Layout layout = new ThoroughCutter(AIMS).cut(problem);
+    Layout layout = new ThoroughCutter(Examples.AIMS).cut(problem);
     assertThat(VirtualSaw.check(problem, layout)).isEmpty();
   }
 
@@ -120,12 +111,12 @@ class TiesTest {
 
   @Test
   void aSetIsAsLongAsItsPartsAndTheKerfsBetween() {
-    Layout fits = new ThoroughCutter(AIMS).cut(drawers(37));
+    Layout fits = new ThoroughCutter(Examples.AIMS).cut(drawers(37));
     assertThat(fits.unplaced()).isEmpty();
     assertThat(fits.patterns().getFirst().parts())
         .extracting(Placed::x)
         .containsExactly(Length.ZERO, Length.inches(21), Length.inches(32));
-    Layout tooShort = new ThoroughCutter(AIMS).cut(drawers(36));
+    Layout tooShort = new ThoroughCutter(Examples.AIMS).cut(drawers(36));
     assertThat(VirtualSaw.check(drawers(36), tooShort)).isEmpty();
     assertThat(tooShort.unplaced())
         .containsExactly(
@@ -162,10 +153,10 @@ class TiesTest {
 
   @Test
   void allOfAGroupComeFromOneSheetOrNone() {
-    Layout one = new ThoroughCutter(AIMS).cut(doors(40));
+    Layout one = new ThoroughCutter(Examples.AIMS).cut(doors(40));
     assertThat(one.unplaced()).isEmpty();
     assertThat(one.sheets()).isEqualTo(1);
-    Layout none = new ThoroughCutter(AIMS).cut(doors(50));
+    Layout none = new ThoroughCutter(Examples.AIMS).cut(doors(50));
     assertThat(VirtualSaw.check(doors(50), none)).isEmpty();
     assertThat(none.unplaced())
         .containsExactly(

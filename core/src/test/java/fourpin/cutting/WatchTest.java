@@ -13,8 +13,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What one who looks on hears, and that the search ends when told to. */
 class WatchTest {
-  private static final Merit.Aims AIMS =
-      new Merit.Aims(new Reusable(Length.inches(12), Length.inches(4)), Length.inches(12));
 
   /** Ends a search after being asked so many times. */
   private static final class Listener implements Watch {
@@ -46,7 +44,7 @@ class WatchTest {
   void theFirstAnswerComesAtOnceAndEachNextOneIsSoundAndBetter(long seed) {
     SheetProblem problem = Examples.bookcases(seed);
     Listener listener = new Listener(50);
-    Layout last = new ThoroughCutter(AIMS, Limit.WATCH, listener).cut(problem);
+    Layout last = new ThoroughCutter(Examples.AIMS, Limit.WATCH, listener).cut(problem);
     assertThat(listener.heard.getFirst()).isEqualTo(new StripCutter().cut(problem));
     for (int i = 0; i < listener.heard.size(); i++) {
       Layout layout = listener.heard.get(i);
@@ -62,8 +60,8 @@ class WatchTest {
     SheetProblem problem = Published.sheets("gcut10d_one", Grain.FIXED, Length.mm(10), Length.ZERO);
     Listener hurried = new Listener(0);
     Listener patient = new Listener(10_000);
-    Layout soon = new ThoroughCutter(AIMS, Limit.WATCH, hurried).cut(problem);
-    Layout late = new ThoroughCutter(AIMS, Limit.WATCH, patient).cut(problem);
+    Layout soon = new ThoroughCutter(Examples.AIMS, Limit.WATCH, hurried).cut(problem);
+    Layout late = new ThoroughCutter(Examples.AIMS, Limit.WATCH, patient).cut(problem);
     assertThat(hurried.heard).hasSizeLessThan(patient.heard.size());
     assertThat(late.sheets()).isLessThan(soon.sheets());
     assertThat(late.bound().sheets()).isEqualTo(late.sheets());
@@ -73,7 +71,7 @@ class WatchTest {
   void boardsAreSearchedUntilEnoughIsSaid() {
     BoardProblem boards = Published.boards("hBPP13", Length.mm(10), Length.ZERO);
     Listener listener = new Listener(20_000);
-    Layout layout = new ThoroughCutter(AIMS, Limit.WATCH, listener).cut(boards.asSheets());
+    Layout layout = new ThoroughCutter(Examples.AIMS, Limit.WATCH, listener).cut(boards.asSheets());
     assertThat(VirtualSaw.check(boards.asSheets(), layout)).isEmpty();
     assertThat(listener.asked).isGreaterThan(1);
   }
