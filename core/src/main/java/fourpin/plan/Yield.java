@@ -9,6 +9,7 @@ import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
 import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.MaterialPlan.StockUse;
 import java.util.ArrayList;
@@ -30,6 +31,13 @@ public record Yield(String material, Figure taken, Figure inParts, Figure share)
 
   private static final double PER_CENT = 100;
   private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
+
+  private static final Source COUNTED =
+      new Source("the layouts, sawn on trial", "", Standing.DERIVED);
+  private static final Source TABLES =
+      new Source("the tables of parts and stock", "", Standing.STATED);
+  private static final Source VOLUMES =
+      new Source("length by width by thickness", "", Standing.DERIVED);
 
   /** So many of one size. */
   private record Lot(String name, long count, Length length, Length width, Length thickness) {
@@ -108,15 +116,15 @@ public record Yield(String material, Figure taken, Figure inParts, Figure share)
         Quantity.of(lots.stream().mapToDouble(Lot::volume).sum(), QuantityUnit.LUMBER),
         "n1 l1 w1 t1 + n2 l2 w2 t2 + ...",
         inputs,
-        Source.GEOMETRY);
+        VOLUMES);
   }
 
   private static List<Input> inputs(Lot lot, String number) {
     return List.of(
-        new Input("n" + number, "of " + lot.name, Quantity.count(lot.count), Source.STATED),
-        new Input("l" + number, "length", Quantity.of(lot.length), Source.STATED),
-        new Input("w" + number, "width", Quantity.of(lot.width), Source.STATED),
-        new Input("t" + number, "thickness", Quantity.of(lot.thickness), Source.STATED));
+        new Input("n" + number, "of " + lot.name, Quantity.count(lot.count), COUNTED),
+        new Input("l" + number, "length", Quantity.of(lot.length), TABLES),
+        new Input("w" + number, "width", Quantity.of(lot.width), TABLES),
+        new Input("t" + number, "thickness", Quantity.of(lot.thickness), TABLES));
   }
 
   private static Figure share(String id, String material, Figure taken, Figure inParts) {
@@ -129,7 +137,7 @@ public record Yield(String material, Figure taken, Figure inParts, Figure share)
         List.of(
             new Input("P", "wood in parts", inParts.value(), inParts.source()),
             new Input("B", "wood taken", taken.value(), taken.source())),
-        Source.GEOMETRY);
+        VOLUMES);
   }
 
   List<Figure> figures() {

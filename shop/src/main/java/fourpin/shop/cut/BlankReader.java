@@ -1,6 +1,7 @@
 package fourpin.shop.cut;
 
 import fourpin.cutting.Blank;
+import fourpin.cutting.Grain;
 import fourpin.cutting.Part;
 import fourpin.measure.Length;
 import fourpin.measure.Unit;
@@ -100,12 +101,13 @@ final class BlankReader {
   }
 
   private Optional<Blank> glued(PartRow row, Blank whole) {
-    if (!ofBoards() || row.match().isPresent()) {
+    if (!ofBoards() || row.match().isPresent() || row.grain() == Grain.FREE) {
       cells.wrong(
           "glue-up",
           row.glueUp(),
-          "only parts from boards are glued from strips, and none of a matched strip",
-          "leave it empty, or match");
+          "only parts from boards are glued from strips, with the grain along their length, and none"
+              + " of a matched strip",
+          "leave it empty; or write length under grain, and nothing under match");
       return Optional.empty();
     }
     return widths(row.glueUp()).flatMap(widths -> glued(row, whole, widths));

@@ -166,6 +166,23 @@ class CutReaderTest {
         .doesNotContain("\n");
   }
 
+  /** Of a sheet, across the grain, or matched. */
+  @ParameterizedTest
+  @CsvSource({"ply, '', ''", "ash, any, ''", "ash, '', top"})
+  void gluesOnlyBoardsAlongTheGrain(String material, String grain, String match) {
+    String cells = String.join(",", material, grain, match);
+    assertThat(
+            problems(
+                "part,length,width,count,glue-up,material,grain,match\ntop,40 in,16 in,2,2 in..5 in,"
+                    + cells
+                    + "\n",
+                ROUGH + "ash,8 ft,6 in,board,,,,,\nply,8 ft,4 ft,sheet,,,,,\n"))
+        .isEqualTo(
+            "p:2:19: error: glue-up '2 in..5 in': only parts from boards are glued from strips, with"
+                + " the grain along their length, and none of a matched strip. Leave it empty; or"
+                + " write length under grain, and nothing under match.");
+  }
+
   @Test
   void refusesAllowancesThatDoNotHoldForTheStock() {
     assertThat(problems(SIDE, ROUGH + "ply,8 ft,4 ft,sheet,,1 in,,,\n"))

@@ -199,6 +199,25 @@ class CutCommandTest {
         .endsWith("ash,1 top,4,825,108,800,400,22,825,108,800,400,22\r\n");
   }
 
+  /** Two boards hold two strips each; one board is spoilt, but for one strip. */
+  @Test
+  void stripsThatAreSpoiltAreCutAgain() throws IOException {
+    Files.writeString(
+        shop.resolve("parts.csv"),
+        "part,material,length,width,glue-up\ntop,ash,800 mm,400 mm,60 mm..120 mm\n");
+    Files.writeString(
+        shop.resolve("rack.csv"),
+        "material,kind,length,width,rough-length,rough-width,jointing\n"
+            + "ash,board,2 m,150 mm,25 mm,6 mm,3 mm\n");
+    Path first = shop.resolve("first");
+    assertThat(run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", first))
+        .startsWith("0");
+    note(first, "cut,", "spoilt,1");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).startsWith("0");
+    assertThat(parts(second, "1 top")).isEqualTo(1);
+  }
+
   /** Counted in the table of layouts against the table of parts. */
   @Test
   void everyPartStandsInTheLayouts() throws IOException {
