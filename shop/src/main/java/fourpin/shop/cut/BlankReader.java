@@ -72,9 +72,20 @@ final class BlankReader {
           "write the width");
       return Optional.empty();
     }
-    return row.width()
-        .or(() -> Optional.of(widths.getFirst().minus(rough.allowance().width())))
-        .filter(Length::isPositive);
+    return row.width().or(() -> asWideAsTheBoards(row, widths.getFirst()));
+  }
+
+  private Optional<Length> asWideAsTheBoards(PartRow row, Length board) {
+    Length left = board.minus(rough.allowance().width());
+    if (!left.isPositive()) {
+      cells.wrong(
+          "width",
+          row.widthCell(),
+          "rough-width leaves nothing of the width of the boards",
+          "correct rough-width in the stock, or write the width");
+      return Optional.empty();
+    }
+    return Optional.of(left);
   }
 
   private boolean ofBoards() {

@@ -166,6 +166,18 @@ class CutReaderTest {
         .doesNotContain("\n");
   }
 
+  @Test
+  void aPartAsWideAsTheBoardsIsFinishedNarrower() {
+    String parts = "part,material,length,width\nrail,ash,40 in,\n";
+    String stock = ROUGH + "ash,8 ft,6 in,board,,,1/4 in,,\n";
+    Wanted wanted = good(parts, stock, Optional.empty()).wanted().getFirst();
+    assertThat(wanted.parts().getFirst().width()).isEqualTo(Length.inches(6));
+    assertThat(wanted.finished().get("1 rail").blank().width()).isEqualTo(Length.inches(23, 4));
+    assertThat(problems(parts, stock.replace("1/4 in", "6 in")))
+        .startsWith("p:2:")
+        .contains("rough-width leaves nothing");
+  }
+
   /** Of a sheet, across the grain, or matched. */
   @ParameterizedTest
   @CsvSource({"ply, '', ''", "ash, any, ''", "ash, '', top"})
