@@ -3,16 +3,19 @@ package fourpin.plan;
 import fourpin.bench.Caution;
 import fourpin.bench.Step;
 import fourpin.boring.BayGrid;
+import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.Gang;
 import fourpin.boring.way.Guide;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
+import fourpin.casework.Feature.Hole;
 import fourpin.casework.Hand;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Support;
 import fourpin.plan.CaseProgram.Log;
 import fourpin.plan.CaseWays.GuidedBoring;
+import fourpin.plan.CaseWays.HandBoring;
 import fourpin.plan.CaseWays.Manner;
 import fourpin.plan.PlannedStep.FaceUp;
 import fourpin.plan.PlannedStep.Stage;
@@ -51,6 +54,7 @@ final class BoreSteps {
   void bore(List<Part> parts) {
     ways.guided().forEach(boring -> guided(boring, parts));
     makeSticks(parts);
+    ways.byHand().forEach(boring -> setStop(boring, parts));
     ways.gangs().forEach(gang -> squareAcross(gang, parts));
     for (Part part : parts) {
       marked(part);
@@ -92,6 +96,30 @@ final class BoreSteps {
         "Read every mark against a second rule from zero; then never measure a hole again, only"
             + " the stick.",
         List.of());
+  }
+
+  /** A stop on the bit is set and tried before any hole, as for a guide. */
+  private void setStop(HandBoring boring, List<Part> parts) {
+    if (parts.stream().noneMatch(part -> isBored(part, boring))) {
+      return;
+    }
+    BitSetting bit = boring.bit();
+    StopSetting stop = new StopSetting(job, plugs, ways);
+    log.add(
+        Stage.BORE,
+        List.of(),
+        List.of(),
+        stop.words(bit, boring.grids()),
+        List.of(new Step.SetBit(bit.tool(), bit.diameter(), bit.runs(), bit.stop())),
+        stop.check(bit, ""),
+        List.of(Cautions.DRILL, Cautions.DUST));
+  }
+
+  private static boolean isBored(Part part, HandBoring boring) {
+    List<String> rows =
+        boring.grids().stream().flatMap(g -> g.rows().stream().map(g::purpose)).toList();
+    return part.features().stream()
+        .anyMatch(f -> f instanceof Hole hole && rows.contains(hole.purpose()));
   }
 
   /** Both panels lie on the sheets of both faces. */

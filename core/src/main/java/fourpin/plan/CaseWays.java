@@ -38,12 +38,16 @@ final class CaseWays {
   /** A guide with the bays that are bored through it. */
   record GuidedBoring(Way way, Method.Guided method, List<BayGrid> grids) {}
 
+  /** Bays that are bored with a hand drill from marks. */
+  record HandBoring(BitSetting bit, List<BayGrid> grids) {}
+
   private record RowWay(Manner manner, Face edge, Optional<Length> point) {}
 
   private static final RowWay STICK = new RowWay(Manner.BY_HAND, Face.FRONT, Optional.empty());
 
   private final Map<String, RowWay> rows = new LinkedHashMap<>();
   private final List<GuidedBoring> guided = new ArrayList<>();
+  private final List<HandBoring> byHand = new ArrayList<>();
   private final List<Gang> gangs = new ArrayList<>();
   private final List<OppositeHoles> opposite;
   private Optional<String> machine = Optional.empty();
@@ -67,6 +71,9 @@ final class CaseWays {
       }
       case Method.Marked(Method.How how, BitSetting bit, List<Gang> pairs) -> {
         gangs.addAll(pairs);
+        if (how == Method.How.BY_HAND) {
+          byHand.add(new HandBoring(bit, boring.grids()));
+        }
         take(boring, how == Method.How.DRILL_PRESS ? Manner.DRILL_PRESS : Manner.BY_HAND, bit);
       }
       case Method.Programmed method -> {
@@ -105,6 +112,10 @@ final class CaseWays {
     return opposite.stream()
         .filter(o -> grids.contains(o.one().grid()) || grids.contains(o.other().grid()))
         .min(Comparator.comparing(OppositeHoles::wood));
+  }
+
+  List<HandBoring> byHand() {
+    return byHand;
   }
 
   List<GuidedBoring> guided() {

@@ -12,6 +12,7 @@ import fourpin.boring.Borer;
 import fourpin.boring.Boring;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
+import fourpin.boring.way.Ways;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.casework.Face;
 import fourpin.job.CaseDraft;
@@ -107,6 +108,25 @@ class BoreStepsTest {
 
   private static Settings deep(CaseDraft draft, String depth) {
     return draft.settings.with(Setting.HOLE_DEPTH, new SettingValue.OfLength(in(depth)));
+  }
+
+  /** Nothing is stated: holes of 3/8 in by hand, 23/32 - 3/8 - 1/8 = 7/32 behind the point. */
+  @Test
+  void should_set_and_try_the_stop_before_boring_by_hand() {
+    Job job = job(draft(bay(2)).order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    BenchProgram program = BenchProgram.of(job, boring, Ways.of(job, boring).borings());
+    List<PlannedStep> bored = at(program.printed(), Stage.BORE);
+    assertThat(bored.get(1).words())
+        .startsWith(
+            "Set the stop: hole 3/8 in, to the full diameter. The bit's point goes 1/8 in deeper;"
+                + " 7/32 in of wood stays behind it in the thinnest panel.");
+    assertThat(bored.get(1).check())
+        .isEqualTo(
+            "Bore into scrap of the same stock: the hole is 3/8 in deep to the full diameter and"
+                + " takes a pin. Look at the stop again after every row.");
+    assertThat(hazards(List.of(bored.get(1)))).containsExactly("drill", "dust");
+    assertThat(ProgramCheck.of(boring.cases(), program)).isEmpty();
   }
 
   private static String stop(Job job) {
