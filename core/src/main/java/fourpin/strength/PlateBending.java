@@ -48,19 +48,31 @@ final class PlateBending {
   private final Map<Double, Optional<ShelfShape>> shapes = new HashMap<>();
   private final Map<List<Object>, PlateAnswer> answers = new HashMap<>();
 
-  private PlateBending(ShelfPlate shelf) {
+  private PlateBending(ShelfPlate shelf, int parts) {
     this.shelf = shelf;
     this.plate = shelf.plate();
-    this.solver = new PlateSolver(plate);
+    this.solver = new PlateSolver(plate, parts);
   }
 
   /** Remembers what it has bent. */
   static final class Memory {
 
     private final Map<ShelfPlate, PlateBending> bent = new HashMap<>();
+    private final int parts;
+
+    Memory() {
+      this(PlateSolver.PARTS);
+    }
+
+    /**
+     * @param parts spaces along each plate
+     */
+    Memory(int parts) {
+      this.parts = parts;
+    }
 
     PlateBending of(ShelfPlate shelf) {
-      return bent.computeIfAbsent(shelf, PlateBending::new);
+      return bent.computeIfAbsent(shelf, plate -> new PlateBending(plate, parts));
     }
   }
 

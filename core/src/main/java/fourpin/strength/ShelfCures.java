@@ -19,6 +19,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /** What would keep a shelf within its limits, each bent anew as the plate that it would be. */
 final class ShelfCures {
@@ -37,6 +39,15 @@ final class ShelfCures {
    */
   private static final double HOPELESS = 1.15;
 
+  /**
+   * Spaces along the rough plate that comes before the fine one, in an eighth of its work. Fewer
+   * spaces bend less, if anything, so that what sags by more than this times what is allowed on
+   * them does not hold on the fine mesh either.
+   */
+  static final int ROUGH_PARTS = 4;
+
+  private static final double FAR = 1.05;
+
   /** Loads under this share of the stated one are no cure: nobody builds a shelf for them. */
   private static final double LEAST_SHARE = 0.1;
 
@@ -49,6 +60,7 @@ final class ShelfCures {
   private final Part part;
   private final Material material;
   private final PlateBending.Memory plates;
+  private final PlateBending.Memory rough = new PlateBending.Memory(ROUGH_PARTS);
   private final Prices prices;
   private final Uprights uprights;
 
@@ -178,22 +190,17 @@ final class ShelfCures {
         Optional.empty());
   }
 
-  /** A taller strip never sags more, so that halving finds the lowest one. */
   private Optional<Cure> strip(Material sheet, Material board, Stripped edges) {
     Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
-    int low = (int) sheet.thickness().wholeTimes(step);
-    int high = (int) sheet.thickness().times(TALLEST_STRIP).wholeTimes(step);
-    if (high <= low || !holds(Made.stripped(sheet, board, depth(), step.times(high), edges))) {
-      return Optional.empty();
-    }
-    while (high - low > 1) {
-      int middle = (low + high) / 2;
-      boolean holds = holds(Made.stripped(sheet, board, depth(), step.times(middle), edges));
-      low = holds ? low : middle;
-      high = holds ? middle : high;
-    }
-    Length height = step.times(high);
-    return cure(
+    return lowest(
+            n -> Made.stripped(sheet, board, depth(), step.times(n), edges),
+            (int) sheet.thickness().wholeTimes(step),
+            (int) sheet.thickness().times(TALLEST_STRIP).wholeTimes(step))
+        .map(steps -> strip(sheet, board, step.times(steps), edges));
+  }
+
+  private Cure strip(Material sheet, Material board, Length height, Stripped edges) {
+    return cured(
         words(sheet, board, height, edges),
         Made.stripped(sheet, board, depth(), height, edges),
         job.materials().contains(board)
@@ -201,6 +208,31 @@ final class ShelfCures {
                 Optional.of(sheet.name()).filter(_ -> !sheet.equals(material)),
                 Optional.of(strip(board, height, edges)))
             : Optional.empty());
+  }
+
+  /**
+   * How many steps the lowest strip has that holds. A taller strip never sags more, so that halving
+   * finds the lowest one that is near; only from that one on they are bent on the fine mesh.
+   *
+   * @param made with a strip of so many steps
+   * @param low steps that are too few, or no strip
+   */
+  private Optional<Integer> lowest(IntFunction<Made> made, int low, int most) {
+    if (most <= low || isFar(made.apply(most))) {
+      return Optional.empty();
+    }
+    int far = low;
+    int near = most;
+    while (near - far > 1) {
+      int middle = (far + near) / 2;
+      boolean isFar = isFar(made.apply(middle));
+      far = isFar ? middle : far;
+      near = isFar ? near : middle;
+    }
+    return IntStream.rangeClosed(near, most)
+        .filter(steps -> verdict(made.apply(steps)).holds())
+        .boxed()
+        .findFirst();
   }
 
   private static Edging strip(Material board, Length height, Stripped edges) {
@@ -226,17 +258,26 @@ final class ShelfCures {
   }
 
   private boolean holds(Made made) {
-    LoadedShelf beam = shelf.loaded().of(made.section());
-    return reader.limits(made.panel()).use(beam) <= HOPELESS && verdict(made).holds();
+    return !isFar(made) && verdict(made).holds();
+  }
+
+  private boolean isFar(Made made) {
+    ShelfLimits limits = reader.limits(made.panel());
+    return isFar(shelf.loaded().of(made.section()), limits);
+  }
+
+  private boolean isFar(LoadedShelf beam, ShelfLimits limits) {
+    return limits.use(beam) > HOPELESS || isFar(beam, Prop.NONE, limits);
+  }
+
+  private boolean isFar(LoadedShelf beam, Prop prop, ShelfLimits limits) {
+    return new Verdict(beam, shelf.bearing(), prop, limits, rough).sagUse() > FAR;
   }
 
   private Verdict verdict(Made made) {
-    return new Verdict(
-        shelf.loaded().of(made.section()),
-        shelf.bearing(),
-        Prop.NONE,
-        reader.limits(made.panel()),
-        plates);
+    ShelfLimits limits = reader.limits(made.panel());
+    LoadedShelf beam = shelf.loaded().of(made.section());
+    return new Verdict(beam, shelf.bearing(), Prop.NONE, limits, plates);
   }
 
   private Optional<Cure> cure(String what, Made made, Optional<Stated> stated) {
@@ -257,10 +298,11 @@ final class ShelfCures {
 
   /** Held in the middle of its span too. */
   private Optional<Cure> propped(Prop prop) {
+    if (prop == Prop.BACK && !uprights.haveBack() || isFar(shelf.loaded(), prop, shelf.limits())) {
+      return Optional.empty();
+    }
     Verdict verdict = new Verdict(shelf.loaded(), shelf.bearing(), prop, shelf.limits(), plates);
-    return verdict.by() == Verdict.By.PLATE
-            && verdict.holds()
-            && (prop != Prop.BACK || uprights.haveBack())
+    return verdict.by() == Verdict.By.PLATE && verdict.holds()
         ? Optional.of(propped(prop, verdict))
         : Optional.empty();
   }
@@ -295,7 +337,7 @@ final class ShelfCures {
   private Optional<Cure> partitions() {
     for (int count = 1; count < CaseOrder.MOST_BAYS; count++) {
       LoadedShelf between = between(count);
-      if (between.span() > 0 && shelf.limits().use(between) <= HOPELESS) {
+      if (between.span() > 0 && !isFar(between, shelf.limits())) {
         Verdict verdict = new Verdict(between, shelf.bearing(), Prop.NONE, shelf.limits(), plates);
         if (verdict.holds()) {
           return Optional.of(partitions(count, verdict));

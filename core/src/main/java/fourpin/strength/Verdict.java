@@ -20,7 +20,6 @@ final class Verdict {
   private final Optional<Bends> bends;
   private final By by;
   private final Deflection loaded;
-  private final Deflection empty;
 
   /** What it rests on. */
   enum By {
@@ -50,7 +49,6 @@ final class Verdict {
     this.bends = plate.flatMap(p -> p.under(beam.load()));
     this.by = bends.isPresent() ? By.PLATE : By.BEAM;
     this.loaded = bends.map(Deflection::of).orElseGet(() -> Deflection.of(beam));
-    this.empty = under(0);
   }
 
   static Verdict of(ShelfOnSupports shelf, PlateBending.Memory plates) {
@@ -86,7 +84,7 @@ final class Verdict {
 
   /** Under its own weight. */
   Deflection empty() {
-    return empty;
+    return under(0);
   }
 
   /**
@@ -106,7 +104,12 @@ final class Verdict {
   }
 
   boolean sagHolds() {
-    return limits.sagUse(loaded.sag(), span) <= 1;
+    return sagUse() <= 1;
+  }
+
+  /** How much of the allowed sag it uses. */
+  double sagUse() {
+    return limits.sagUse(loaded.sag(), span);
   }
 
   boolean stressHolds() {
@@ -124,7 +127,7 @@ final class Verdict {
 
   /** Whether it carries itself. */
   boolean holdsEmpty() {
-    return use(empty) <= 1;
+    return use(empty()) <= 1;
   }
 
   private double use(Deflection deflection) {
@@ -142,6 +145,7 @@ final class Verdict {
    */
   double largestLoad() {
     double load = beam.load() > 0 ? beam.load() : 1;
+    Deflection empty = empty();
     Deflection then = under(load);
     double most = share(empty.stress(), then.stress(), limits.stress().map(Sourced::number));
     for (Spot spot : Spot.values()) {

@@ -9,11 +9,13 @@ import static fourpin.strength.Shelving.shelves;
 import static fourpin.strength.Shelving.withMaterial;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fourpin.casework.CaseworkBuilder;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.Bay;
 import fourpin.job.BoardStock;
+import fourpin.job.CaseDraft;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.JobDraft;
@@ -22,12 +24,15 @@ import fourpin.job.SampleJobs;
 import fourpin.job.Shelves;
 import fourpin.job.Supply;
 import fourpin.measure.CommaDecimals;
+import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Unit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is found of shelves that sag, and what is said to cure it. */
 @ExtendWith(CommaDecimals.class)
@@ -151,22 +156,8 @@ class ShelfCuresTest {
   /** Each cure that is named holds when the case is built with it. */
   @Test
   void namedStripHoldsWhenBuilt() {
-    Remedy remedy =
-        ofKind(check(SampleJobs.bay(2), SampleJobs.bay(2)), "sag").getFirst().remedies().stream()
-            .filter(r -> r.what().contains("to the front edge and one to the back edge"))
-            .findFirst()
-            .orElseThrow();
-    String height = remedy.what().replaceAll(".* x (.*) in, to the front.*", "$1");
-    Edging strip = SampleJobs.strip("3/4", height);
-    Edging both =
-        new Edging(
-            strip.kind(),
-            strip.material(),
-            strip.thickness(),
-            strip.height(),
-            List.of(Edging.Edge.FRONT, Edging.Edge.BACK));
-    Shelves stripped = shelves("ply", List.of(both));
-    Strength cured = check(bay(stripped, SampleJobs.pins()), bay(stripped, SampleJobs.pins()));
+    Remedy remedy = strips();
+    Strength cured = stripped(in(height(remedy)));
     assertThat(ofKind(cured, "sag")).isEmpty();
     assertThat(remedy.what())
         .contains(
@@ -174,6 +165,74 @@ class ShelfCuresTest {
                 + cured.shelves().getFirst().sagNow().value().text(Unit.INCH)
                 + " now, "
                 + cured.shelves().getFirst().sagYears().value().text(Unit.INCH));
+  }
+
+  /** Strips go by steps of 1/4 in. */
+  @Test
+  void noLowerStripHolds() {
+    Length height = in(height(strips()));
+    assertThat(ofKind(stripped(height.minus(in("1/4"))), "sag")).isNotEmpty();
+  }
+
+  private static Remedy strips() {
+    return ofKind(check(SampleJobs.bay(2), SampleJobs.bay(2)), "sag").getFirst().remedies().stream()
+        .filter(r -> r.what().contains("to the front edge and one to the back edge"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String height(Remedy remedy) {
+    return remedy.what().replaceAll(".* x (.*) in, to the front.*", "$1");
+  }
+
+  private static Strength stripped(Length height) {
+    Edging strip = SampleJobs.strip("3/4", "1");
+    Edging both =
+        new Edging(
+            strip.kind(),
+            strip.material(),
+            strip.thickness(),
+            height,
+            List.of(Edging.Edge.FRONT, Edging.Edge.BACK));
+    Shelves stripped = shelves("ply", List.of(both));
+    return check(bay(stripped, SampleJobs.pins()), bay(stripped, SampleJobs.pins()));
+  }
+
+  /**
+   * What the rough plate spares the fine one it spares rightly: it sags no more than 1 % further,
+   * and only what is over by 5 % is spared. Nor is it so stiff that it spares nothing.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "plain, NONE",
+    "front, NONE",
+    "both, NONE",
+    "plain, BACK",
+    "front, BACK",
+    "plain, FRONT_AND_BACK"
+  })
+  void roughPlatesSagHardlyMoreThanFineOnes(String made, ShelfPlate.Prop prop) {
+    Job job = SampleJobs.job(new CaseDraft().order());
+    ShelfReader reader = new ShelfReader(job, CaseworkBuilder.build(job).cases().getFirst());
+    ShelfOnSupports shelf = reader.read(reader.shelves().getFirst());
+    Material ply = job.material("ply");
+    Material oak = job.material("oak");
+    double depth = shelf.section().depth();
+    Made as =
+        switch (made) {
+          case "plain" -> Made.plain(ply, depth, Made.Layers.ONE);
+          case "front" -> Made.stripped(ply, oak, depth, in("2"), Made.Stripped.FRONT);
+          default -> Made.stripped(ply, oak, depth, in("2"), Made.Stripped.FRONT_AND_BACK);
+        };
+    LoadedShelf beam = shelf.loaded().of(as.section());
+    double fine = sagUse(beam, shelf, prop, new PlateBending.Memory());
+    double rough = sagUse(beam, shelf, prop, new PlateBending.Memory(ShelfCures.ROUGH_PARTS));
+    assertThat(rough).isNotEqualTo(fine).isBetween(0.9 * fine, 1.01 * fine);
+  }
+
+  private static double sagUse(
+      LoadedShelf beam, ShelfOnSupports of, ShelfPlate.Prop prop, PlateBending.Memory plates) {
+    return new Verdict(beam, of.bearing(), prop, of.limits(), plates).sagUse();
   }
 
   @Test

@@ -74,7 +74,7 @@ final class StrengthTrial implements Callable<Integer> {
         alike(example).stream().map(StrengthTrial::overloaded).toList());
     strength(
         "12 shelves, no two alike, sagging, with cures",
-        "",
+        "100",
         unlike(example).stream().map(StrengthTrial::overloaded).toList());
     Job job = of(alike(example));
     row("whole plan of the 12 shelves alike", "", () -> Planner.plan(job));
