@@ -255,7 +255,7 @@ final class RackingFigures {
                   "k",
                   "stiffness of one screw, the lower of both codes",
                   Quantity.of(racked.slip(), QuantityUnit.SPRING),
-                  slipEc5().source()));
+                  lowerSlip().source()));
     };
   }
 
@@ -282,6 +282,12 @@ final class RackingFigures {
             new Input(
                 "b", "width of a piece", mm(racked.backs().getFirst().width()), Source.GEOMETRY),
             new Input("H", "its height", mm(racked.backs().getFirst().height()), Source.GEOMETRY)));
+  }
+
+  private Figure lowerSlip() {
+    Figure ec5 = slipEc5();
+    Figure nds = slipNds();
+    return ec5.value().value() <= nds.value().value() ? ec5 : nds;
   }
 
   private Figure slipEc5() {

@@ -101,6 +101,11 @@ class RackingTest {
     double nds = value(strength, "back-slip-nds");
     Figure back = find(strength, "sway-back-stiffness").orElseThrow();
     assertThat(input(back, "k")).isEqualTo(Math.min(ec5, nds));
+    Figure lower = find(strength, ec5 <= nds ? "back-slip-ec5" : "back-slip-nds").orElseThrow();
+    assertThat(back.inputs())
+        .filteredOn(i -> i.symbol().equals("k"))
+        .singleElement()
+        .satisfies(k -> assertThat(k.source()).isEqualTo(lower.source()));
   }
 
   @Test
