@@ -9,6 +9,7 @@ import fourpin.plan.MistakeReport.Rescue;
 import fourpin.reference.PinSleeve;
 import fourpin.reference.Reference;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -70,22 +71,36 @@ final class PanelRescue {
     }
     String words =
         say(
-            "%s of wood is left behind the point of the bit.",
-            figures.length(
-                "reserve",
-                "wood left behind the point of the bit",
-                left,
-                "t - d - s - p",
-                MistakeFigures.input("t", "thickness of the panel", rows.piece().thickness()),
-                MistakeFigures.input("d", "depth of the holes as wanted", first.depth()),
-                figures.input("s", Setting.STOP_SLIP),
-                MistakeFigures.input("p", "point of the bit", point)));
+                "%s of wood is left behind the point of the bit.",
+                figures.length(
+                    "reserve",
+                    "wood left behind the point of the bit",
+                    left,
+                    "t - d - s - p",
+                    MistakeFigures.input("t", "thickness of the panel", rows.piece().thickness()),
+                    MistakeFigures.input("d", "depth of the holes as wanted", first.depth()),
+                    figures.input("s", Setting.STOP_SLIP),
+                    MistakeFigures.input("p", "point of the bit", point)))
+            + opposite(first);
     return left.isLessThan(setting(Setting.LEAST_FLOOR))
         ? new Answer(Rescue.USE, words + " Look for bulges on the other face; set the stop again.")
         : new Answer(
             Rescue.USE,
             words
                 + " Pins with a shoulder sit as before; under others glue a disc into each hole.");
+  }
+
+  /** Partitions are bored with the same stop from both faces. */
+  private String opposite(Bore first) {
+    Length both = setting(Setting.STOP_SLIP).times(2);
+    return ways.opposite(List.of(names.grid(first)))
+        .filter(o -> !o.wood().minus(both).isPositive())
+        .map(
+            o ->
+                " Not so in "
+                    + o.upright().mark()
+                    + ": bored so from both faces, its opposite holes meet.")
+        .orElse("");
   }
 
   /** Whether holes from both faces, each so deep, share wood. */

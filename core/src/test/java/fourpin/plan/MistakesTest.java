@@ -9,6 +9,7 @@ import fourpin.boring.Borer;
 import fourpin.boring.Boring;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
+import fourpin.boring.way.Ways;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
@@ -243,6 +244,21 @@ class MistakesTest {
     assertThat(report.shows()).contains(shown);
     assertThat(report.rescue()).isEqualTo(rescue);
     assertThat(report.how()).contains(how);
+  }
+
+  /** 23/32 - 2 x (3/16 + 1/8) = 3/32: two slips of 1/32 in leave 1/32, two of 1/16 nothing. */
+  @ParameterizedTest
+  @CsvSource({"1/32, false", "1/16, true"})
+  void should_say_that_slips_from_both_faces_meet_in_a_partition(String slip, boolean meet) {
+    CaseDraft draft = draft(bay(2), bay(2));
+    set(draft, Setting.STOP_SLIP, slip);
+    set(draft, Setting.HOLE_DEPTH, "3/16");
+    Job job = job(draft.order());
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
+    List<MistakeReport> all = reports(job, boring, Ways.of(job, boring).borings());
+    String how = of(all, Mistake.STOP_SLIPPED).how();
+    assertThat(how.contains("Not so in P1: bored so from both faces, its opposite holes meet."))
+        .isEqualTo(meet);
   }
 
   /**
