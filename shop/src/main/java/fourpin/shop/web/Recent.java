@@ -1,41 +1,51 @@
 package fourpin.shop.web;
 
+import java.lang.ref.SoftReference;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 
-/** The last few answers to questions that take a while. May be used by many threads at once. */
+/**
+ * The last few answers to questions that take a while, as long as there is memory for them. May be
+ * used by many threads at once.
+ */
 final class Recent<K, V> {
 
-  /** Two revisions of each of some jobs that are worked on; a large plan takes a few megabytes. */
-  private static final int MOST = 24;
+  /** The newest of each of 20 jobs that are worked on, and what some of their pages still show. */
+  static final int MOST = 32;
 
-  private final Map<K, V> kept =
+  /** Softly, because a plan of a case takes some megabytes, and one of sixty such cases 150. */
+  private final Map<K, SoftReference<V>> kept =
       new LinkedHashMap<>(MOST, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<K, SoftReference<V>> eldest) {
           return size() > MOST;
         }
       };
 
   /** Two threads that ask the same at once may both work it out. */
   V get(K key, Supplier<V> work) {
+    return found(key)
+        .orElseGet(
+            () -> {
+              V made = work.get();
+              put(key, made);
+              return made;
+            });
+  }
+
+  private Optional<V> found(K key) {
     synchronized (kept) {
-      V found = kept.get(key);
-      if (found != null) {
-        return found;
-      }
+      return Optional.ofNullable(kept.get(key)).map(SoftReference::get);
     }
-    V made = work.get();
-    put(key, made);
-    return made;
   }
 
   void put(K key, V value) {
     synchronized (kept) {
-      kept.put(key, value);
+      kept.put(key, new SoftReference<>(value));
     }
   }
 }
