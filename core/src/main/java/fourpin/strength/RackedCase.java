@@ -100,7 +100,7 @@ final class RackedCase {
     };
   }
 
-  /** Until the first piece jams. */
+  /** Until the last piece jams. */
   private double free(List<ShearPanel> backs, Hold hold) {
     double play = settings.length(Setting.PANEL_PLAY).mm();
     return hold == Hold.LOOSE

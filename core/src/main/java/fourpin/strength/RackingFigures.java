@@ -8,6 +8,7 @@ import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -20,6 +21,8 @@ import fourpin.strength.frame.ShearPanel;
 import fourpin.strength.frame.SwayFrame;
 import fourpin.strength.wood.Slip;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -268,6 +271,10 @@ final class RackingFigures {
   }
 
   private Figure free() {
+    Length play = settings.length(Setting.PANEL_PLAY);
+    ShearPanel last =
+        Collections.max(
+            racked.backs(), Comparator.comparingDouble(back -> back.freeLean(play.mm())));
     return figure(
         "sway-free",
         "sway of the top until the back jams in its grooves",
@@ -275,13 +282,10 @@ final class RackingFigures {
         "h p (1 / b + 1 / H)",
         List.of(
             new Input("h", "height of the frame", mm(frame.height()), Source.GEOMETRY),
-            new Sourced(
-                    Quantity.of(settings.length(Setting.PANEL_PLAY)),
-                    settings.source(Setting.PANEL_PLAY))
+            new Sourced(Quantity.of(play), settings.source(Setting.PANEL_PLAY))
                 .input("p", Setting.PANEL_PLAY.meaning()),
-            new Input(
-                "b", "width of a piece", mm(racked.backs().getFirst().width()), Source.GEOMETRY),
-            new Input("H", "its height", mm(racked.backs().getFirst().height()), Source.GEOMETRY)));
+            new Input("b", "width of the piece that jams last", mm(last.width()), Source.GEOMETRY),
+            new Input("H", "its height", mm(last.height()), Source.GEOMETRY)));
   }
 
   private Figure lowerSlip() {

@@ -168,7 +168,7 @@ final class StackedCase {
             Quantity.of(settings.number(Setting.TIP_PUSH), QuantityUnit.FORCE),
             settings.source(Setting.TIP_PUSH));
     Balance empty = Balance.of(job, upper, Load.NONE);
-    double arm = size(upper, Axis.Y) - foot(upper);
+    double arm = back(upper) - foot(upper);
     double moment =
         push.number() * size(upper, Axis.Z) - empty.newton() * (empty.back() - foot(upper));
     return figure(
@@ -184,6 +184,11 @@ final class StackedCase {
                 "y", "its middle behind its front foot", mm(empty.back() - foot(upper)), STATICS),
             new Input("d", "front foot to the screws", mm(arm), Source.GEOMETRY)),
         STATICS);
+  }
+
+  /** From the front of the sides; a face frame stands in front of them. */
+  private static double back(BuiltCase of) {
+    return of.outside().high().y().mm();
   }
 
   private static double foot(BuiltCase of) {
@@ -233,7 +238,7 @@ final class StackedCase {
   private Figure bothTip(BuiltCase below, String when, String words, Load up, Load down) {
     Balance high = Balance.of(job, upper, up);
     Balance low = Balance.of(job, below, down);
-    double back = size(below, Axis.Y) - size(upper, Axis.Y);
+    double back = back(below) - back(upper);
     double moment =
         high.newton() * (high.back() + back - foot(below))
             + low.newton() * (low.back() - foot(below));

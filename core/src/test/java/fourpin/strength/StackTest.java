@@ -10,6 +10,7 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
+import fourpin.job.FaceFrame;
 import fourpin.job.Job;
 import fourpin.job.Joint;
 import fourpin.job.SampleJobs;
@@ -44,7 +45,26 @@ class StackTest {
   }
 
   private static Strength stack(String upper, String base) {
-    Job job = SampleJobs.job(upper(upper), base(base));
+    return stack(upper(upper), base(base));
+  }
+
+  private static CaseOrder framed(CaseOrder order) {
+    CaseDraft draft = CaseDraft.of(order);
+    draft.faceFrame =
+        Optional.of(
+            new FaceFrame(
+                "oak",
+                in("2"),
+                Optional.empty(),
+                in("2"),
+                in("1/2"),
+                in("0"),
+                FaceFrame.Scribe.NONE));
+    return draft.order().standingOn(order.standsOn());
+  }
+
+  private static Strength stack(CaseOrder upper, CaseOrder base) {
+    Job job = SampleJobs.job(upper, base);
     return StrengthChecker.check(job, CaseworkBuilder.build(job).cases());
   }
 
@@ -77,6 +97,24 @@ class StackTest {
     assertThat(input(tips, "H")).isCloseTo(78 * 25.4, within(1e-6));
     assertThat(input(tips, "y₁")).isGreaterThan(6 * 25.4);
     assertThat(alone).isPositive();
+  }
+
+  /** Backs in line, the upper case moves as far forward over the sides as the frame is thick. */
+  @Test
+  void aFaceFrameBelowTakesDepthFromTheSides() {
+    Strength plain = stack("36", "36");
+    Strength framed = stack(upper("36"), framed(base("36")));
+    double thickness = 0.75 * 25.4;
+    assertThat(input(find(framed, "upper/stack-tips-at-empty"), "y₁"))
+        .isCloseTo(input(find(plain, "upper/stack-tips-at-empty"), "y₁") - thickness, within(1e-6));
+  }
+
+  /** Screws along the back pull about the front of the sides, not of the frame. */
+  @Test
+  void aFaceFrameShortensTheArmOfTheScrews() {
+    Figure pull = find(stack(framed(upper("36")), base("36")), "upper/stack-pull");
+    double plain = input(find(stack("36", "36"), "upper/stack-pull"), "d");
+    assertThat(input(pull, "d")).isCloseTo(plain - 0.75 * 25.4, within(1e-6));
   }
 
   /** The pull along the back balances the push about the upper one's front foot. */
