@@ -19,6 +19,7 @@ import fourpin.shop.yaml.Problem;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Semaphore;
 import java.util.function.Function;
 
 /** Reads, plans and changes the jobs that are kept. May be used by many threads at once. */
@@ -30,6 +31,9 @@ final class Desk {
   private final Documents documents;
   private final KeptShop shop;
   private final Recent<String, Read> recent = new Recent<>();
+
+  /** Plans made side by side beyond this only hold memory longer; others wait their turn. */
+  private final Semaphore turns = new Semaphore(Runtime.getRuntime().availableProcessors(), true);
 
   Desk(Documents documents) {
     this.documents = documents;
@@ -55,7 +59,7 @@ final class Desk {
             key(written.text()),
             () ->
                 switch (read(written.text())) {
-                  case JobReader.Outcome.Good(Job job) -> Read.of(written.text(), job);
+                  case JobReader.Outcome.Good(Job job) -> planned(JobText.of(written.text()), job);
                   case JobReader.Outcome.Refused refused ->
                       throw new UnreadableException(problems(refused));
                 });
@@ -65,12 +69,17 @@ final class Desk {
   /** A text with what comes of it. */
   private record Read(JobText text, Job job, Plan plan) {
 
-    static Read of(String text, Job job) {
-      return new Read(JobText.of(text), job, Planner.plan(job));
-    }
-
     State in(Revision revision) {
       return new State(revision, text, job, plan);
+    }
+  }
+
+  private Read planned(JobText text, Job job) {
+    turns.acquireUninterruptibly();
+    try {
+      return new Read(text, job, Planner.plan(job));
+    } finally {
+      turns.release();
     }
   }
 
@@ -121,7 +130,7 @@ final class Desk {
     return switch (read(text)) {
       case JobReader.Outcome.Refused refused -> new Answer.Wrong(newest, problems(refused));
       case JobReader.Outcome.Good(Job job) ->
-          saved(newest, Read.of(text, job), by, "file put in its place")
+          saved(newest, planned(JobText.of(text), job), by, "file put in its place")
               .orElseGet(() -> replace(seen, text, by));
     };
   }
@@ -213,7 +222,7 @@ final class Desk {
       case JobReader.Outcome.Refused refused ->
           Optional.of(new Answer.Wrong(newest, problems(refused)));
       case JobReader.Outcome.Good(Job job) -> {
-        Read would = new Read(made, job, Planner.plan(job));
+        Read would = planned(made, job);
         Optional<String> against = objection.apply(would.plan());
         yield against.isPresent()
             ? Optional.of(new Answer.Refused(newest, against.get()))

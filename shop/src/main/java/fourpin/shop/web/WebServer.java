@@ -19,8 +19,11 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 /** Answers browsers on this machine, and paired devices of its network if it is told to. */
 public final class WebServer implements AutoCloseable {
 
-  /** Enough for a shop; each may be planning. */
-  private static final int MOST_THREADS = 32;
+  /**
+   * So many that every request of a shop is read at once, even while plans wait their turn: a line
+   * whose request waits unread for as long as the longest silence is shut without an answer.
+   */
+  private static final int MOST_THREADS = 200;
 
   private final PairingCodes codes;
   private final Searches searches;

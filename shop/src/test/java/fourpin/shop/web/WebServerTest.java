@@ -3,9 +3,16 @@ package fourpin.shop.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.shop.web.guard.Limits;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -16,6 +23,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The guard stands before all pages, and every page can be had. */
 class WebServerTest {
+
+  private static final int SLOW = 100;
+
+  /** A form of which only the first letter has come. */
+  private static final String BEGUN =
+      "POST /jobs HTTP/1.1\r\nHost: HERE\r\nOrigin: http://HERE\r\n"
+          + "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: 900\r\n\r\nt";
+
+  /** Less than the server waits for the rest of a form. */
+  private static final Duration PATIENCE = Duration.ofSeconds(25);
 
   @TempDir static Path folder;
 
@@ -112,5 +129,25 @@ class WebServerTest {
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains("value=\"Stove\"", "value=\"9,5\"", "value=\"12\"", "a comma in a length");
+  }
+
+  /** A shop's devices, each with as many lines as a browser opens. */
+  @Test
+  void manyWhoAreServedSlowlyKeepNobodyFromBeingServed() throws IOException {
+    String begun = BEGUN.replace("HERE", "127.0.0.1:" + caller.port());
+    List<Socket> slow = new ArrayList<>();
+    try {
+      for (int i = 0; i < SLOW; i++) {
+        Socket line = new Socket(InetAddress.getLoopbackAddress(), caller.port());
+        slow.add(line);
+        line.getOutputStream().write(begun.getBytes(StandardCharsets.US_ASCII));
+      }
+      HttpResponse<String> answer = caller.send(caller.request("/").timeout(PATIENCE));
+      assertThat(answer.statusCode()).isEqualTo(200);
+    } finally {
+      for (Socket line : slow) {
+        line.close();
+      }
+    }
   }
 }
