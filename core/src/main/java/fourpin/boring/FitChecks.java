@@ -74,7 +74,7 @@ final class FitChecks {
 
   private void holes() {
     pitch();
-    floor();
+    findings.addAll(new HoleFloor(built, grid, reporter).findings(bay));
   }
 
   /** A shelf lies safely only with a row on each side of its middle. */
@@ -242,67 +242,6 @@ final class FitChecks {
             .byHand(
                 "choose supports for holes of less than " + reporter.text(grid.pitch()),
                 "other supports")
-            .list());
-  }
-
-  /** Depth, point and reserve against the thickness that the panel really has. */
-  private void floor() {
-    for (String mark : List.of(bay.left(), bay.right())) {
-      Part upright = built.part(mark);
-      Length point = settings.length(Setting.BIT_POINT);
-      Length left = upright.thickness().minus(grid.depth()).minus(point);
-      Length least = settings.length(Setting.LEAST_FLOOR);
-      if (left.isLessThan(least)) {
-        findings.add(floor(upright, point, left, least));
-      }
-    }
-  }
-
-  private Finding floor(Part upright, Length point, Length left, Length least) {
-    Length deepest = upright.thickness().minus(point).minus(least);
-    Length shortest = Length.max(Length.ZERO, upright.thickness().minus(grid.depth()).minus(least));
-    Figure figure =
-        reporter.figure(
-            "floor/" + upright.mark() + "/bay-" + grid.bay(),
-            "wood behind the bit's point in " + upright.name(),
-            left,
-            "t - d - p",
-            List.of(
-                Reporter.input("t", "thickness", upright.thickness(), Source.STATED),
-                Reporter.input("d", "depth", grid.depth(), settings.source(Setting.HOLE_DEPTH)),
-                Reporter.input("p", "bit's point", point, settings.source(Setting.BIT_POINT))));
-    String words =
-        left.isNegative()
-            ? "Holes %s deep with a point of %s go through %s (%s), which is %s thick."
-            : "Holes %s deep with a point of %s leave too little of %s (%s), which is %s thick.";
-    return reporter.finding(
-        left.isNegative() ? Severity.ERROR : Severity.DOUBT,
-        "hole-floor",
-        Reporter.say(
-            words,
-            reporter.text(grid.depth()),
-            reporter.text(point),
-            upright.name(),
-            upright.mark(),
-            reporter.text(upright.thickness())),
-        List.of(figure),
-        Optional.of(upright.mark()),
-        upright.box(),
-        new Cures(reporter, "hole-floor", Optional.of(upright.mark()))
-            .setting(
-                Setting.HOLE_DEPTH,
-                reporter.roundedDown(deepest),
-                ProudStems.cost(List.of(grid), reporter.roundedDown(deepest), reporter))
-            .setting(
-                Setting.BIT_POINT,
-                reporter.roundedDown(shortest),
-                ": a bit with no longer point",
-                "a Forstner or router bit")
-            .orElse(
-                Reporter.say(
-                    "choose a material of %s or more for the case",
-                    reporter.atLeast(grid.depth().plus(point).plus(least))),
-                "price and weight")
             .list());
   }
 

@@ -25,7 +25,7 @@ public final class PlainBits {
 
   /** Whether a point is the usual one of a bit that neither the shop nor the job states. */
   static boolean isAssumed(Shop shop, Settings settings, OppositeHoles.Bored bored) {
-    return settings.source(Setting.BIT_POINT) != Source.STATED
+    return !settings.source(Setting.BIT_POINT).equals(Source.STATED)
         && bored.point().equals(settings.length(Setting.BIT_POINT))
         && of(shop, bored.grid().diameter(), bored.grid().depth()).isEmpty();
   }

@@ -68,7 +68,10 @@ public record Yield(String material, Figure taken, Figure inParts, Figure share)
     cut.stock().forEach((StockUse use) -> counts.put(use.size(), use.count()));
     return wanted.stock().stream()
         .filter(s -> counts.containsKey(s.name()))
-        .map(s -> new Lot(s.name(), counts.get(s.name()), s.length(), s.width(), thickness))
+        .map(
+            s ->
+                new Lot(
+                    s.name(), counts.getOrDefault(s.name(), 0L), s.length(), s.width(), thickness))
         .toList();
   }
 

@@ -298,7 +298,8 @@ final class ShelfCures {
 
   /** Held in the middle of its span too. */
   private Optional<Cure> propped(Prop prop) {
-    if (prop == Prop.BACK && !uprights.haveBack() || isFar(shelf.loaded(), prop, shelf.limits())) {
+    if ((prop == Prop.BACK && !uprights.haveBack())
+        || isFar(shelf.loaded(), prop, shelf.limits())) {
       return Optional.empty();
     }
     Verdict verdict = new Verdict(shelf.loaded(), shelf.bearing(), prop, shelf.limits(), plates);

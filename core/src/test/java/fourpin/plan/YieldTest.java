@@ -159,7 +159,8 @@ class YieldTest {
             Map.of(strips.mark(), new Finished(top, Optional.of(in("3/4")))));
     Yield yield = CutPlanner.plan(job(), List.of(wanted)).yields().getFirst();
     double sawn = strips.count() * area(strips.length(), strips.width()) / 144;
-    double finished = strips.count() / top.strips() * area(top.length(), top.width()) * 0.75 / 144;
+    double finished =
+        (double) strips.count() / top.strips() * area(top.length(), top.width()) * 0.75 / 144;
     assertThat(boardFeet(yield.inParts())).isCloseTo(finished, within(1e-9)).isLessThan(sawn);
     assertThat(boardFeet(yield.taken())).isGreaterThan(sawn);
   }

@@ -61,7 +61,7 @@ class PointsMeetTest {
       assertThat(found).isEmpty();
       return;
     }
-    assertThat(found).singleElement();
+    assertThat(found).hasSize(1);
     assertThat(found.getFirst().severity()).isEqualTo(severity);
     assertThat(found.getFirst().place().part()).contains("P1");
     int parts = Integer.parseInt(left.replace("/64", ""));
