@@ -11,6 +11,7 @@ import fourpin.job.Supply;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Unit;
+import fourpin.plan.Finished;
 import fourpin.plan.Stock;
 import fourpin.plan.Wanted;
 import fourpin.shop.yaml.Problem;
@@ -18,6 +19,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Collectors;
@@ -137,9 +139,9 @@ class CutReaderTest {
             new Part("1 top", Length.inches(41), Length.inches(69, 16), 12, Grain.FIXED),
             new Part("2 leg", Length.inches(29), Length.inches(9, 4), 4, Grain.FIXED));
     assertThat(wanted.spares()).isEqualTo(Map.of("1 top", 4));
-    assertThat(wanted.finished().get("1 top").thickness()).contains(Length.inches(3, 4));
-    assertThat(wanted.finished().get("2 leg").thickness()).contains(Length.inches(13, 16));
-    assertThat(wanted.finished().get("2 leg").blank().width()).isEqualTo(Length.inches(2));
+    assertThat(finished(wanted, "1 top").thickness()).contains(Length.inches(3, 4));
+    assertThat(finished(wanted, "2 leg").thickness()).contains(Length.inches(13, 16));
+    assertThat(finished(wanted, "2 leg").blank().width()).isEqualTo(Length.inches(2));
   }
 
   @ParameterizedTest
@@ -172,7 +174,7 @@ class CutReaderTest {
     String stock = ROUGH + "ash,8 ft,6 in,board,,,1/4 in,,\n";
     Wanted wanted = good(parts, stock, Optional.empty()).wanted().getFirst();
     assertThat(wanted.parts().getFirst().width()).isEqualTo(Length.inches(6));
-    assertThat(wanted.finished().get("1 rail").blank().width()).isEqualTo(Length.inches(23, 4));
+    assertThat(finished(wanted, "1 rail").blank().width()).isEqualTo(Length.inches(23, 4));
     assertThat(problems(parts, stock.replace("1/4 in", "6 in")))
         .startsWith("p:2:")
         .contains("rough-width leaves nothing");
@@ -395,5 +397,9 @@ class CutReaderTest {
               }
             });
     return spoilt.toString();
+  }
+
+  private static Finished finished(Wanted wanted, String mark) {
+    return Objects.requireNonNull(wanted.finished().get(mark), mark);
   }
 }
