@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,10 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 class BackupPagesTest {
 
   @TempDir Path folder;
-
-  private static String readingRoom() throws IOException {
-    return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
-  }
 
   private static void title(Caller caller, String job, String title) {
     caller.post(
@@ -41,13 +36,13 @@ class BackupPagesTest {
   @Test
   void aBackupShowsWhatItWouldReplaceAndThenPutsEverythingBack() throws IOException {
     try (Caller caller = Caller.at(folder)) {
-      String kept = caller.bring(readingRoom());
-      String changed = caller.bring(readingRoom());
+      String kept = caller.bring(Caller.readingRoom());
+      String changed = caller.bring(Caller.readingRoom());
       title(caller, changed, "Before");
       title(caller, kept, "Kept");
       byte[] backup = caller.bytes("/backup.zip");
       title(caller, changed, "After");
-      String added = caller.bring(readingRoom());
+      String added = caller.bring(Caller.readingRoom());
       title(caller, added, "Added");
 
       String preview = caller.upload("/backup/look", backup).body();
@@ -69,14 +64,14 @@ class BackupPagesTest {
   @Test
   void aDamagedBackupIsRefusedBeforeAnythingIsShown() throws IOException {
     try (Caller caller = Caller.at(folder)) {
-      String job = caller.bring(readingRoom());
+      String job = caller.bring(Caller.readingRoom());
       byte[] backup = caller.bytes("/backup.zip");
       backup[backup.length / 2] ^= 1;
       HttpResponse<String> answer = caller.upload("/backup/look", backup);
       assertThat(answer.statusCode()).isEqualTo(422);
       assertThat(answer.body()).contains("cannot be used", "Nothing was changed.");
       assertThat(answer.body()).doesNotContain("name=\"upload\"");
-      assertThat(caller.file(job)).isEqualTo(readingRoom());
+      assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
     }
   }
 

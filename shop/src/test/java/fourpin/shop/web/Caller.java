@@ -6,12 +6,14 @@ import fourpin.shop.web.guard.Limits;
 import fourpin.shop.web.guard.Reach;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Arrays;
@@ -54,6 +56,15 @@ final class Caller implements AutoCloseable {
 
   String origin() {
     return "http://127.0.0.1:" + server.port();
+  }
+
+  /** The job of the reading room, as its example states it. */
+  static String readingRoom() {
+    try {
+      return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   int port() {

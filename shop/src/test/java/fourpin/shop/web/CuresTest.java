@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,10 +29,6 @@ class CuresTest {
     caller.close();
   }
 
-  private static String readingRoom() throws IOException {
-    return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
-  }
-
   /** Every press of the worst kind of finding on a job of its own. @return the files that came */
   private static List<String> pressed(String text) {
     String page = caller.get(caller.bring(text)).body();
@@ -57,7 +52,7 @@ class CuresTest {
   @Test
   void aShelfThatSagsGetsAStripThickerWoodOrPartitions() throws IOException {
     String plain =
-        readingRoom()
+        Caller.readingRoom()
             .replace("    bays: 3\n", "    bays: 2\n")
             .replace("hole-depth: 5/16\n", "hole-depth: 5/16\n      bit-point: 0\n")
             .replaceFirst("(?s)      edging:\n        strip: oak\n.*?height: 1 1/4\n", "")
@@ -80,7 +75,8 @@ class CuresTest {
   /** Holes of 7/16 in from both sides go through 23/32 in. */
   @Test
   void rowsThatMeetGoBackOrUpInEverySecondBay() throws IOException {
-    List<String> files = pressed(readingRoom().replace("hole-depth: 5/16", "hole-depth: 7/16"));
+    List<String> files =
+        pressed(Caller.readingRoom().replace("hole-depth: 5/16", "hole-depth: 7/16"));
     assertThat(files)
         .anySatisfy(
             f ->

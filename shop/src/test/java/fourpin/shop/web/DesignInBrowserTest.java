@@ -51,10 +51,6 @@ class DesignInBrowserTest {
     assertThat(browser.faults()).isEmpty();
   }
 
-  private static String readingRoom() throws IOException {
-    return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
-  }
-
   /** Brings a job in and opens its page. @return where it stands on the server */
   private String open(String text) {
     String job = caller.bring(text);
@@ -99,14 +95,15 @@ class DesignInBrowserTest {
 
   @Test
   void aFieldChangesTheDrawingAndABadOneIsAnsweredBesideIt() throws IOException {
-    String job = open(readingRoom());
+    String job = open(Caller.readingRoom());
     String seen = seen();
     browser.type("#v-outside_width", "6' 7 1/2\"");
     browser.awaitText("#notice", "Width is changed.");
     awaitAnswer(seen);
     assertThat(browser.run("return document.querySelector('#board').textContent").toString())
         .containsPattern("79\\W½");
-    assertThat(caller.file(job)).isEqualTo(readingRoom().replace("width: 80", "width: 6' 7 1/2\""));
+    assertThat(caller.file(job))
+        .isEqualTo(Caller.readingRoom().replace("width: 80", "width: 6' 7 1/2\""));
 
     String good = seen();
     browser.type("#v-outside_width", "9,5");
@@ -121,7 +118,7 @@ class DesignInBrowserTest {
 
   @Test
   void whatSomebodyElseChangedMeanwhileIsToldAndNotOverwritten() throws IOException {
-    String job = open(readingRoom());
+    String job = open(Caller.readingRoom());
     caller.post(
         job + "/put", "seen", seen(), "case", "bookcase", "field", "outside_width", "value", "81");
     browser.type("#v-outside_width", "82");
@@ -134,7 +131,7 @@ class DesignInBrowserTest {
 
   @Test
   void aBayIsDividedAndStepsAreTakenBackAndBroughtBack() throws IOException {
-    String job = open(readingRoom());
+    String job = open(Caller.readingRoom());
     assertThat(browser.all(".column")).hasSize(3);
     browser.press(".column:nth-child(2)", "Divide");
     browser.await("four bays", () -> browser.all(".column").size() == 4);
@@ -148,7 +145,7 @@ class DesignInBrowserTest {
     assertThat(caller.file(job)).isEqualTo(divided);
     browser.press("Take back");
     browser.await("three bays", () -> browser.all(".column").size() == 3);
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
     browser.press("Take back");
     browser.awaitText("#notice", "nothing to take back");
     browser.press("Bring back");
@@ -160,7 +157,7 @@ class DesignInBrowserTest {
 
   @Test
   void anOlderStateIsGoneBackToAndVariantsStandSideBySide() throws IOException {
-    String job = open(readingRoom());
+    String job = open(Caller.readingRoom());
     browser.press(".column:nth-child(2)", "Divide");
     browser.await("four bays", () -> browser.all(".column").size() == 4);
     String divided = caller.file(job);
@@ -170,7 +167,7 @@ class DesignInBrowserTest {
     browser.await("the variant", () -> browser.has("input[name=with]"));
     browser.click("[aria-label='Go back to change 1']");
     browser.awaitText("main", "back to change 1");
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
 
     browser.click("input[name=with]");
     browser.press("Put side by side");
@@ -185,7 +182,7 @@ class DesignInBrowserTest {
 
   @Test
   void aBackupIsTakenAndPutBackInPlaceOfWhatCameAfterIt() throws IOException {
-    String job = open(readingRoom());
+    String job = open(Caller.readingRoom());
     browser.open(caller.origin() + "/backup");
     browser.press("Download a backup");
     Path file = Files.write(folder.resolve("backup.zip"), browser.downloaded("zip"));
@@ -193,7 +190,7 @@ class DesignInBrowserTest {
     String seen = seen();
     browser.type("#v-outside_width", "81");
     awaitAnswer(seen);
-    assertThat(caller.file(job)).isNotEqualTo(readingRoom());
+    assertThat(caller.file(job)).isNotEqualTo(Caller.readingRoom());
 
     browser.open(caller.origin() + "/backup");
     browser.element("#file").sendKeys(file.toString());
@@ -201,7 +198,7 @@ class DesignInBrowserTest {
     browser.awaitText("main", "Nothing has been changed yet");
     assertThat(caller.file(job)).contains("width: 81\n");
     browser.press("Put the backup in place of all that is here");
-    String before = readingRoom();
+    String before = Caller.readingRoom();
     browser.await("the job as it was", () -> caller.file(job).equals(before));
     browser.open(caller.origin() + job);
     assertThat(browser.value("#v-outside_width")).isEqualTo("80");
@@ -209,7 +206,7 @@ class DesignInBrowserTest {
 
   @Test
   void aFindingIsCuredByOnePress() throws IOException {
-    String job = open(readingRoom().replace("front-row: 1 1/2", "front-row: 3/8"));
+    String job = open(Caller.readingRoom().replace("front-row: 1 1/2", "front-row: 3/8"));
     assertThat(browser.text(".verdict")).isNotBlank();
     assertThat(browser.all(".remark.error")).isNotEmpty();
     browser.click(".remark.error summary");
@@ -221,7 +218,7 @@ class DesignInBrowserTest {
 
   @Test
   void aFigureOpensItsWorkingAndTheFocusComesBackToIt() throws IOException {
-    open(readingRoom());
+    open(Caller.readingRoom());
     String figure = ".sums a.figure";
     String words = browser.text(figure);
     browser.run("document.querySelector('.sums a.figure').focus(); return true");
@@ -237,10 +234,10 @@ class DesignInBrowserTest {
 
   @Test
   void theFileGoesOutIsEditedAndComesBackWithItsComments() throws IOException {
-    String job = open(readingRoom());
+    String job = open(Caller.readingRoom());
     browser.press("Job file");
     String text = new String(browser.downloaded("yaml"), StandardCharsets.UTF_8);
-    assertThat(text).isEqualTo(readingRoom());
+    assertThat(text).isEqualTo(Caller.readingRoom());
     String edited = text.replace("bays: 3", "bays: 4 # one more, for the atlases");
     Path file = Files.writeString(folder.resolve("edited.yaml"), edited);
     browser.element("#file").sendKeys(file.toString());

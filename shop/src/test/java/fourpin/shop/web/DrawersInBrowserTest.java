@@ -3,7 +3,6 @@ package fourpin.shop.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -41,12 +40,8 @@ class DrawersInBrowserTest {
     assertThat(browser.faults()).isEmpty();
   }
 
-  private static String readingRoom() throws IOException {
-    return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
-  }
-
   private String open(String path) throws IOException {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     browser.openAnew(caller.origin() + job + path);
     return job;
   }
@@ -72,7 +67,7 @@ class DrawersInBrowserTest {
     assertThat(caller.file(job)).contains("      gap: 3/16\n");
     browser.press("#fields", "Leave out Doors");
     browser.awaitText("#notice", "Doors left out.");
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
   }
 
   @Test
@@ -119,6 +114,6 @@ class DrawersInBrowserTest {
     assertThat(browser.text("mark")).isNotEmpty();
     browser.press("Adopt this");
     browser.awaitText("h1", "History");
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
   }
 }

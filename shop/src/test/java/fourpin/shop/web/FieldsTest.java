@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.shop.file.Forms;
 import fourpin.shop.file.Key;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,14 +34,6 @@ class FieldsTest {
     caller.close();
   }
 
-  private static String readingRoom() {
-    try {
-      return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   /** Sends a form of the page. @param more names and values in turn */
   private static HttpResponse<String> send(String job, String does, Drawer open, String... more) {
     List<String> form =
@@ -67,7 +56,7 @@ class FieldsTest {
   @ParameterizedTest
   @EnumSource
   void everyFieldOfADrawerIsNamedAndDescribedOnce(Drawer drawer) {
-    String page = caller.get(caller.bring(readingRoom()) + "?open=" + drawer.name()).body();
+    String page = caller.get(caller.bring(Caller.readingRoom()) + "?open=" + drawer.name()).body();
     List<String> ids = Caller.all(page, "\\sid=\"([^\"]+)\"");
     assertThat(ids).doesNotHaveDuplicates();
     assertThat(Caller.all(page, "<(?:input|select) id=\"(v-[^\"]+)\""))
@@ -78,7 +67,7 @@ class FieldsTest {
 
   @Test
   void aSettingShowsWhatIsUsualItsRangeAndItsOrigin() {
-    String page = caller.get(caller.bring(readingRoom()) + "?open=HABITS").body();
+    String page = caller.get(caller.bring(Caller.readingRoom()) + "?open=HABITS").body();
     assertThat(Caller.element(page, "form", "f-settings_pitch"))
         .contains("placeholder=\"1 in\"", "from 0.315 in to 7.87 in", "(common practice)");
   }
@@ -86,7 +75,7 @@ class FieldsTest {
   /** Half-inch overlay doors: every number is this test's own. */
   @Test
   void aGroupIsBegunWholeAndLeftOutAgain() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     String[] doors = {
       "part",
       "doors",
@@ -112,12 +101,12 @@ class FieldsTest {
         .contains("plate-heights: [9, 30, 55, 77]");
     assertThat(begun.body()).contains("id=\"f-doors_plate-setback\"");
     send(job, "leave", Drawer.FRONT, "part", "doors");
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
   }
 
   @Test
   void whatIsMissingOrWrongInAGroupIsSaidAtItsBlankAndKept() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     String[] kept = {"part", "doors", "b-kind", "inset", "b-thickness", "9,5"};
     HttpResponse<String> missing = send(job, "begin", Drawer.FRONT, kept);
     assertThat(missing.statusCode()).isEqualTo(422);
@@ -145,12 +134,12 @@ class FieldsTest {
     assertThat(bad.statusCode()).isEqualTo(422);
     assertThat(Caller.element(bad.body(), "p", "n-doors_thickness")).contains("A comma");
     assertThat(Caller.element(bad.body(), "p", "n-doors_gap")).doesNotContain("wrong");
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
   }
 
   @Test
   void oneGroupComesInPlaceOfAnother() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     send(
         job,
         "begin",
@@ -170,14 +159,14 @@ class FieldsTest {
 
   @Test
   void oneWordComesInPlaceOfAnotherThatStatesTheSame() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     send(job, "put", Drawer.SHELVES, "field", "load", "value", "20 lb/ft");
     assertThat(caller.file(job)).contains("    load: 20 lb/ft\n").doesNotContain("holds:");
   }
 
   @Test
   void stockIsAddedChangedAndTakenOutLineByLine() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     send(
         job,
         "begin",
@@ -195,12 +184,12 @@ class FieldsTest {
         .contains("    - material: oak-ply\n      length: 96\n")
         .contains("    - {material: oak-ply, length: 60, width: 30, count: 2}\n");
     send(job, "leave", Drawer.WOOD, "part", "job_stock_sheets_3");
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
   }
 
   @Test
   void aMaterialGetsANameOfItsOwn() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     String[] pine = {
       "part",
       "job_materials_more",
@@ -224,17 +213,17 @@ class FieldsTest {
   /** The reader says where it is needed, at the notice of the page. */
   @Test
   void whatIsStillNeededIsNotLeftOut() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     HttpResponse<String> answer = send(job, "leave", Drawer.WOOD, "part", "job_materials_oak");
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body()).contains("no material of the job has this name");
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"put", "begin", "leave"})
   void whatIsNoFieldOrGroupIsNotThere(String does) {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     HttpResponse<String> answer =
         send(job, does, Drawer.SIZES, "part", "nothing", "field", "nothing", "value", "1");
     assertThat(answer.statusCode()).isEqualTo(404);
@@ -244,7 +233,8 @@ class FieldsTest {
   void aJointWrittenShortIsWrittenOutWhenItNeedsMore() {
     String job =
         caller.bring(
-            readingRoom().replace("    bays: 3\n", "    bays: 3\n    joints: {top: dado}\n"));
+            Caller.readingRoom()
+                .replace("    bays: 3\n", "    bays: 3\n    joints: {top: dado}\n"));
     send(job, "put", Drawer.PANELS, "field", "joints_top_kind", "value", "rabbet");
     assertThat(caller.file(job)).contains("    joints: {top: rabbet}\n");
     send(job, "put", Drawer.PANELS, "field", "joints_top_depth", "value", "1/4");

@@ -2,10 +2,7 @@ package fourpin.shop.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -32,14 +29,6 @@ class HistoryTest {
     caller.close();
   }
 
-  private static String readingRoom() {
-    try {
-      return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   private static void width(String job, String width) {
     caller.post(
         job + "/put",
@@ -64,7 +53,7 @@ class HistoryTest {
 
   @Test
   void itTellsWhoDidWhatAndLeadsBackToAnyState() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     width(job, "81");
     width(job, "82");
     String page = caller.get(job + "/history").body();
@@ -72,7 +61,7 @@ class HistoryTest {
     assertThat(Caller.all(page, "<time datetime=\"([^\"]+)\"")).hasSize(3);
     String first = revisions(job).getLast();
     assertThat(back(job, caller.seen(job), first).statusCode()).isEqualTo(303);
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
     assertThat(caller.get(job + "/history").body())
         .contains("back to change 1: brought in as a file", "Width 82");
     caller.post(job + "/undo", "seen", caller.seen(job), "case", "");
@@ -81,7 +70,7 @@ class HistoryTest {
 
   @Test
   void goingBackTakesNothingFromWhoWasFaster() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     String seen = caller.seen(job);
     width(job, "81");
     HttpResponse<String> answer = back(job, seen, seen);
@@ -92,7 +81,7 @@ class HistoryTest {
 
   @Test
   void variantsStandSideBySideWithTheirDifferencesMarkedAndOneIsAdopted() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     caller.submit(job + "/variant", "seen", caller.seen(job), "name", "wide");
     width(job, "60");
     caller.submit(job + "/variant", "seen", caller.seen(job), "name", "narrow");
@@ -109,13 +98,13 @@ class HistoryTest {
         .containsPattern("Stock to buy</th>\n<td>\\$ [0-9.]+</td>\n<td><mark>")
         .doesNotContain("<td><mark>80");
     back(job, caller.seen(job), variants.get(1));
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "   ", "0123456789012345678901234567890123456789x"})
   void aVariantHasAName(String name) {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     HttpResponse<String> answer =
         caller.submit(job + "/variant", "seen", caller.seen(job), "name", name);
     assertThat(answer.statusCode()).isEqualTo(409);
@@ -124,7 +113,7 @@ class HistoryTest {
 
   @Test
   void aLongHistoryGoesOnOnAnotherPage() {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     for (int i = 0; i < HistoryPage.MOST; i++) {
       caller.post(
           job + "/put",
@@ -147,8 +136,8 @@ class HistoryTest {
 
   @Test
   void whatIsNoStateOfThisJobIsNotShown() {
-    String job = caller.bring(readingRoom());
-    String other = caller.seen(caller.bring(readingRoom()));
+    String job = caller.bring(Caller.readingRoom());
+    String other = caller.seen(caller.bring(Caller.readingRoom()));
     assertThat(caller.get(job + "/beside?with=" + other).statusCode()).isEqualTo(404);
     assertThat(back(job, caller.seen(job), other).statusCode()).isEqualTo(404);
   }

@@ -14,7 +14,6 @@ import fourpin.shop.store.RevisionId;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -29,13 +28,9 @@ class LayoutsTest {
 
   @TempDir Path folder;
 
-  private static String readingRoom() throws IOException {
-    return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
-  }
-
   private static State state() throws IOException {
     Job job =
-        switch (JobReader.read(readingRoom().getBytes(StandardCharsets.UTF_8))) {
+        switch (JobReader.read(Caller.readingRoom().getBytes(StandardCharsets.UTF_8))) {
           case JobReader.Outcome.Good(Job good) -> good;
           case JobReader.Outcome.Refused refused ->
               throw new IllegalStateException(refused.toString());
@@ -44,7 +39,7 @@ class LayoutsTest {
     return new State(
         new Revision(
             id, new DocumentId("d"), 1, Revision.Kind.EDIT, id, "n", Instant.EPOCH, "b", "w"),
-        JobText.of(readingRoom()),
+        JobText.of(Caller.readingRoom()),
         job,
         Planner.plan(job));
   }
@@ -93,7 +88,7 @@ class LayoutsTest {
   @Test
   void aSearchIsBegunOnceEndedByAPressAndItsFilesComeOut() throws IOException {
     try (Caller caller = Caller.at(folder)) {
-      String job = caller.bring(readingRoom());
+      String job = caller.bring(Caller.readingRoom());
       assertThat(caller.get(job + "/layouts.zip").statusCode()).isEqualTo(404);
       HttpResponse<String> begun = caller.submit(job + "/layouts", "seconds", "1800");
       assertThat(begun.statusCode()).isEqualTo(303);
@@ -115,7 +110,7 @@ class LayoutsTest {
   @ValueSource(strings = {"0", "-1", "7", "99999", "x"})
   void itHasOneOfTheTimesOnThePage(String seconds) throws IOException {
     try (Caller caller = Caller.at(folder)) {
-      String job = caller.bring(readingRoom());
+      String job = caller.bring(Caller.readingRoom());
       assertThat(caller.submit(job + "/layouts", "seconds", seconds).statusCode()).isEqualTo(404);
     }
   }

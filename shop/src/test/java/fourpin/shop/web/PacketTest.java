@@ -10,7 +10,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -39,14 +38,10 @@ class PacketTest {
     caller.close();
   }
 
-  private static String readingRoom() throws IOException {
-    return Files.readString(Path.of("..", "examples", "reading-room.yaml"));
-  }
-
   /** The same bytes as the command line writes. */
   @Test
   void allFilesComeInOne() throws IOException {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     Map<String, byte[]> files = new LinkedHashMap<>();
     byte[] bytes = caller.bytes(job + "/packet.zip");
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
@@ -54,7 +49,7 @@ class PacketTest {
         files.put(entry.getName(), zip.readAllBytes());
       }
     }
-    JobReader.Outcome read = JobReader.read(readingRoom().getBytes(StandardCharsets.UTF_8));
+    JobReader.Outcome read = JobReader.read(Caller.readingRoom().getBytes(StandardCharsets.UTF_8));
     assertThat(read).isInstanceOf(JobReader.Outcome.Good.class);
     var plan = fourpin.plan.Planner.plan(((JobReader.Outcome.Good) read).job());
     for (PacketFile file : PlanFiles.of(plan)) {
@@ -70,7 +65,7 @@ class PacketTest {
   @CsvSource({"paper, a4, 'print: 1/32', A4", "print, 0.1 mm, 'print: 0.1 mm', Millimetres"})
   void aSwitchChangesHowTheJobIsPrintedAndNoSizeOfIt(
       String key, String value, String stands, String words) throws IOException {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     HttpResponse<String> answer =
         caller.submit(job + "/print", "seen", caller.seen(job), "key", key, "value", value);
     assertThat(answer.statusCode()).isEqualTo(303);
@@ -81,10 +76,10 @@ class PacketTest {
 
   @Test
   void otherKeysAreNoSwitches() throws IOException {
-    String job = caller.bring(readingRoom());
+    String job = caller.bring(Caller.readingRoom());
     HttpResponse<String> answer =
         caller.submit(job + "/print", "seen", caller.seen(job), "key", "title", "value", "x");
     assertThat(answer.statusCode()).isEqualTo(404);
-    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
   }
 }
