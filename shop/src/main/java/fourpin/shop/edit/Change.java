@@ -33,12 +33,21 @@ public sealed interface Change {
     }
   }
 
+  /** Gives a key another name; what stands under it stays as it is. */
+  record Rename(String to) implements Change {
+    @Override
+    public Optional<Value> value() {
+      return Optional.empty();
+    }
+  }
+
   /** The same to a list. @param number of the item, from 1 */
   default void on(List<Value> items, int number) {
     switch (this) {
       case Put(Value now) -> items.set(number - 1, now);
       case Insert(Value now) -> items.add(number - 1, now);
       case Remove() -> items.remove(number - 1);
+      case Rename _ -> throw new IllegalArgumentException("an item of a list has no name");
     }
   }
 }

@@ -65,6 +65,10 @@ public final class JobText {
     if (!holds(edit)) {
       return new Edited.Conflict(edit, value(edit.route()));
     }
+    if (edit.change() instanceof Change.Rename(String to)
+        && value(edit.route().parent().to(to)).isPresent()) {
+      return new Edited.Refused(edit, "there is one of this name already");
+    }
     return wanted(edit)
         .flatMap(wanted -> spliced(edit).filter(made -> made.value.equals(wanted)))
         .<Edited>map(made -> new Edited.Done(made, inverse(edit, made)))
@@ -72,8 +76,13 @@ public final class JobText {
   }
 
   private boolean holds(Edit edit) {
-    boolean insert = edit.change() instanceof Change.Insert;
-    return leadsOn(edit.route()) && (insert || value(edit.route()).equals(edit.before()));
+    Optional<Value> now = value(edit.route());
+    return leadsOn(edit.route())
+        && switch (edit.change()) {
+          case Change.Insert _ -> true;
+          case Change.Rename _ -> now.isPresent();
+          case Change.Put _, Change.Remove _ -> now.equals(edit.before());
+        };
   }
 
   /** Whether each list on the way has still as many items as it had. */
@@ -114,6 +123,8 @@ public final class JobText {
                   Optional.empty(),
                   new Change.Insert(edit.before().orElseThrow()))
               : new Edit(route, Optional.empty(), new Change.Put(edit.before().orElseThrow()));
+      case Change.Rename(String to) ->
+          new Edit(route.parent().to(to), edit.before(), new Change.Rename(route.last().text()));
       case Change.Put(Value now) ->
           edit.before()
               .map(before -> new Edit(route, Optional.of(now), new Change.Put(before)))

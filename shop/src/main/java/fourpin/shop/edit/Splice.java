@@ -32,6 +32,8 @@ final class Splice {
           there ? Optional.of(replaced(seat, now)) : added(seat, route, now);
       case Change.Remove() -> there && seat.holder().isPresent() ? removed(seat) : Optional.empty();
       case Change.Insert(Value now) -> inserted(root, route, now);
+      case Change.Rename(String to) ->
+          there ? seat.tuple().map(t -> renamed(t, to)) : Optional.empty();
     };
   }
 
@@ -92,6 +94,10 @@ final class Splice {
     String restOfLine = text.substring(end, in.lineEnd(end)).stripTrailing();
     String below = in.newline() + " ".repeat(indent) + in.joined(BlockText.below(now), indent);
     return cut(in.colon(tuple.get()), in.lineEnd(end), restOfLine + below);
+  }
+
+  private String renamed(NodeTuple tuple, String to) {
+    return cut(in.start(tuple.getKeyNode()), in.end(tuple.getKeyNode()), FlowText.key(to));
   }
 
   // A key that was not there

@@ -86,7 +86,9 @@ public sealed interface Value {
       case Route.Key(String name) when this instanceof Group(var entries) -> {
         SequencedMap<String, Value> changed = new LinkedHashMap<>(entries);
         Value empty = new Group(new LinkedHashMap<>());
-        if (last) {
+        if (last && change instanceof Change.Rename(String to)) {
+          yield renamed(entries, name, to);
+        } else if (last) {
           change.value().ifPresentOrElse(v -> changed.put(name, v), () -> changed.remove(name));
         } else {
           changed.put(name, changed.getOrDefault(name, empty).with(route, depth + 1, change));
@@ -104,5 +106,14 @@ public sealed interface Value {
       }
       default -> throw new IllegalArgumentException("there is no " + route.text() + " here");
     };
+  }
+
+  private static Value renamed(SequencedMap<String, Value> entries, String name, String to) {
+    if (!entries.containsKey(name) || entries.containsKey(to)) {
+      throw new IllegalArgumentException(name + " cannot be called " + to);
+    }
+    SequencedMap<String, Value> changed = new LinkedHashMap<>();
+    entries.forEach((key, value) -> changed.put(key.equals(name) ? to : key, value));
+    return new Group(changed);
   }
 }

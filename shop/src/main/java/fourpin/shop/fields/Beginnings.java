@@ -24,6 +24,9 @@ record Beginnings(JobText text, Looks looks) {
 
   private static final String NAME = "name";
 
+  /** What the name of a thing is. */
+  static final String NAME_NOTE = "what the rest calls it";
+
   /** A group under a key of its own. @param instead what goes when it comes */
   Part.Begin group(
       String id, String title, String note, Route at, Form<?> form, List<Target> instead) {
@@ -58,21 +61,32 @@ record Beginnings(JobText text, Looks looks) {
   Part.Begin named(String id, String title, Route all, Form<?> form) {
     Blanks blanks = blanks(id, form);
     List<Part.Blank> withName = new ArrayList<>();
-    withName.add(
-        new Part.Blank(
-            NAME,
-            new Field.Shown(
-                Ids.below(id, NAME), "Name", List.of(), "", "", "what the rest calls it"),
-            Part.Must.BE_STATED));
+    withName.add(name(id));
     withName.addAll(blanks.all());
-    return new Part.Begin(id, title, "", withName, all, typed -> placed(all, blanks, typed));
+    return new Part.Begin(
+        id, title, "", withName, all, typed -> placed(all, blanks.value(typed), typed));
   }
 
-  private Reading<List<Target>> placed(Route all, Blanks blanks, Map<String, String> typed) {
+  /** One more that is all like another but for its name. */
+  Part.Begin copied(String id, String title, Route like) {
+    Value value = text.value(like).orElseThrow();
+    Route all = like.parent();
+    return new Part.Begin(
+        id, title, "", List.of(name(id)), all, typed -> placed(all, value, typed));
+  }
+
+  private static Part.Blank name(String id) {
+    return new Part.Blank(
+        NAME,
+        new Field.Shown(Ids.below(id, NAME), "Name", List.of(), "", "", NAME_NOTE),
+        Part.Must.BE_STATED);
+  }
+
+  private Reading<List<Target>> placed(Route all, Value value, Map<String, String> typed) {
     Route at = all.to(typed.getOrDefault(NAME, "").strip());
     return text.value(at).isPresent()
         ? Reading.bad("there is one of this name already", "choose another name")
-        : Reading.good(List.of(Target.put(at, blanks.value(typed))));
+        : Reading.good(List.of(Target.put(at, value)));
   }
 
   /**

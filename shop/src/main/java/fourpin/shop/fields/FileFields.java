@@ -15,17 +15,23 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** The fields of a file, as its forms describe them and its text states them. */
 public final class FileFields {
 
   private final JobText text;
+  private final Form<?> file;
   private final Looks looks;
   private final Beginnings beginnings;
 
-  public FileFields(JobText text, Known known) {
+  /**
+   * @param file the form of the whole file
+   */
+  public FileFields(JobText text, Form<?> file, Known known) {
     this.text = text;
+    this.file = file;
     this.looks = new Looks(known);
     this.beginnings = new Beginnings(text, looks);
   }
@@ -41,6 +47,55 @@ public final class FileFields {
     Filling filling = new Filling(id, form, slot);
     form.keys().stream().filter(k -> keys.contains(k.name())).forEach(filling::add);
     return filling.part(title, "", Optional.empty());
+  }
+
+  /**
+   * Things under names, each to be called something else, left out, or begun with once more.
+   *
+   * @param id before those of all its fields
+   * @param thing what stands under each name
+   */
+  public Part names(String id, String title, Route at, Form<?> thing) {
+    Set<String> names =
+        text.value(at).orElseThrow() instanceof Value.Group(var things)
+            ? things.keySet()
+            : Set.of();
+    List<Part> each =
+        names.stream().map(name -> name(id, at.to(name), names.size(), thing)).toList();
+    Part.Begin more =
+        beginnings.named(Ids.below(id, "more"), "Add: " + Ids.bare(thing.what()), at, thing);
+    return new Part(id, title, "", List.of(), each, List.of(more), Optional.empty());
+  }
+
+  private Part name(String id, Route at, int of, Form<?> thing) {
+    String name = at.last().text();
+    String below = Ids.below(id, name);
+    return new Part(
+        below,
+        name,
+        Ids.bare(thing.what()),
+        List.of(called(below, at, thing.what())),
+        List.of(),
+        List.of(beginnings.copied(Ids.below(below, "more"), "Add: one like " + name, at)),
+        of > 1 ? Optional.of(Target.remove(at)) : Optional.empty());
+  }
+
+  /** The name of a thing; all that calls it so follows. */
+  private Field called(String below, Route at, String what) {
+    String name = at.last().text();
+    Field.Shown shown =
+        new Field.Shown(
+            Ids.below(below, "name"), "Name of " + name, List.of(), name, "", Beginnings.NAME_NOTE);
+    return new Field(shown, at, typed -> renamed(at, typed.strip(), what));
+  }
+
+  private List<Target> renamed(Route at, String to, String what) {
+    List<Target> targets = new ArrayList<>();
+    for (Route call : new References(text, what, at.last().text()).in(file)) {
+      targets.add(Target.put(call, Value.of(to)));
+    }
+    targets.add(Target.rename(at, to));
+    return targets;
   }
 
   /**
@@ -71,6 +126,18 @@ public final class FileFields {
   /** Where a list may stand, commas part its items. */
   static Value written(String typed, Kind<?> kind) {
     return kind instanceof ListOf<?> ? Field.listed(typed) : Value.of(typed);
+  }
+
+  /** The form of a group that may be one of several kinds. */
+  static Optional<Form<?>> form(Kind<?> kind, Value thing) {
+    return switch (kind) {
+      case Form<?> form -> Optional.of(form);
+      case OneOf<?>(_, var forms)
+          when thing.at(Route.of(OneOf.KEY)).orElse(Value.of(""))
+              instanceof Value.Text(String word) ->
+          Optional.ofNullable(forms.get(word));
+      default -> Optional.empty();
+    };
   }
 
   /** A group of keys with its fields and parts. */
@@ -241,7 +308,14 @@ public final class FileFields {
                 form(named.thing(), thing)
                     .ifPresent(
                         f ->
-                            each.add(thing(below, name, last ? at : at.to(name), at.to(name), f))));
+                            each.add(
+                                thing(
+                                    below,
+                                    name,
+                                    last ? at : at.to(name),
+                                    at.to(name),
+                                    named.what(),
+                                    f))));
       }
       return new Part(
           below,
@@ -253,10 +327,11 @@ public final class FileFields {
           Optional.empty());
     }
 
-    private Part thing(String below, String name, Route leave, Route at, Form<?> thing) {
-      return new Filling(Ids.below(below, name), thing, new Slot(text, at, ""))
-          .all()
-          .part(name, Ids.bare(thing.what()), Optional.of(Target.remove(leave)));
+    private Part thing(
+        String below, String name, Route leave, Route at, String what, Form<?> thing) {
+      Filling filling = new Filling(Ids.below(below, name), thing, new Slot(text, at, ""));
+      filling.fields.add(called(filling.id, at, what));
+      return filling.all().part(name, Ids.bare(thing.what()), Optional.of(Target.remove(leave)));
     }
 
     private List<Part.Begin> more(String below, Route all, Kind<?> thing) {
@@ -265,17 +340,6 @@ public final class FileFields {
             List.of(beginnings.named(below, "Add: " + Ids.bare(one.what()), all, one));
         case OneOf<?> kinds -> beginnings.ofKinds(below, all, kinds);
         default -> List.of();
-      };
-    }
-
-    private static Optional<Form<?>> form(Kind<?> kind, Value thing) {
-      return switch (kind) {
-        case Form<?> form -> Optional.of(form);
-        case OneOf<?>(_, var forms)
-            when thing.at(Route.of(OneOf.KEY)).orElse(Value.of(""))
-                instanceof Value.Text(String word) ->
-            Optional.ofNullable(forms.get(word));
-        default -> Optional.empty();
       };
     }
   }

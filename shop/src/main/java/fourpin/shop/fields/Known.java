@@ -10,6 +10,9 @@ public interface Known {
   /** The materials of these kinds that the file names. */
   List<Field.Choice> materials(List<Material.Kind> kinds);
 
+  /** The cases that the file names. */
+  List<String> cases();
+
   /** What a setting is where the file does not state it. */
   String standing(Setting setting);
 

@@ -69,6 +69,7 @@ record Looks(Known known) {
       case Shape.Choice(var words) -> words.stream().map(Field.Choice::of).toList();
       case Shape.Row(var names) -> names.stream().map(Field.Choice::of).toList();
       case Shape.OfMaterial(var kinds) -> known.materials(kinds);
+      case Shape.OfCase() -> known.cases().stream().map(Field.Choice::of).toList();
       case Shape.Measure _, Shape.Number _, Shape.Free _ -> List.of();
     };
   }

@@ -22,6 +22,11 @@ public record Target(Route route, Change change) {
     return new Target(route, new Change.Remove());
   }
 
+  /** Calls what stands there something else. */
+  public static Target rename(Route route, String to) {
+    return new Target(route, new Change.Rename(to));
+  }
+
   /** Puts one more item at the end of a list, or begins one. */
   public static Target append(JobText text, Route list, Value item) {
     Optional<Value> there = text.value(list);

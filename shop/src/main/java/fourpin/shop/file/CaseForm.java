@@ -23,7 +23,6 @@ import java.util.stream.Stream;
 final class CaseForm {
 
   private static final int MOST_COPIES = 100;
-  private static final int LONGEST_NAME = 60;
 
   private static final Key<Length> WIDTH =
       Key.required("width", Words.length("100 mm", "8 m"), "from left to right");
@@ -80,7 +79,7 @@ final class CaseForm {
   private static final Key<String> STANDS_ON =
       Key.optional(
           "stands-on",
-          Words.free("a case of the job", "base", LONGEST_NAME),
+          Words.ofCase(),
           "the floor",
           "the case above which this one stands, middle over middle, backs in line");
   private static final Key<Map<Setting, SettingValue>> SETTINGS =

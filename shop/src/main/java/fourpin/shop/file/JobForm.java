@@ -33,7 +33,7 @@ final class JobForm {
   static final Key<List<Material>> MATERIALS =
       Key.required(
           "materials",
-          new Named<>("a material", MaterialForm.FORM, MOST_MATERIALS),
+          new Named<>(Named.MATERIAL, MaterialForm.FORM, MOST_MATERIALS),
           "each under a name that the rest of the job calls it by");
   static final Key<Map<Setting, SettingValue>> SETTINGS =
       Key.optional("settings", SettingsForm.FORM, "as listed below", "what makers disagree about");
@@ -104,7 +104,7 @@ final class JobForm {
       Key.optional("stock", StockForm.FORM, "none", "sheets and boards, on hand or to buy");
   static final Key<List<CaseOrder>> CASES =
       Key.required(
-          "cases", new Named<>("a case", CaseForm.FORM, MOST_CASES), "each under its name");
+          "cases", new Named<>(Named.CASE, CaseForm.FORM, MOST_CASES), "each under its name");
 
   static final Form<Job> FORM =
       new Form<>(

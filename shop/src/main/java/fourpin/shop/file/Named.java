@@ -17,6 +17,11 @@ import java.util.regex.Pattern;
  */
 public record Named<T>(String what, Kind<T> thing, int most) implements Kind<List<T>> {
 
+  /** What a material and a case are called in a sentence. */
+  static final String MATERIAL = "a material";
+
+  static final String CASE = "a case";
+
   static final int LONGEST = 30;
 
   /** Names stand in file names and on parts. */

@@ -19,6 +19,11 @@ public record Word<T>(
   /** What can be said of a value without reading it. */
   public sealed interface Shape {
 
+    /** What it names of the things that the file has under names; empty for nothing. */
+    default String calls() {
+      return "";
+    }
+
     /**
      * A number with or without a unit, or a length with feet and fractions.
      *
@@ -38,7 +43,20 @@ public record Word<T>(
     record Row(List<String> names) implements Shape {}
 
     /** The name of a material of the job, of one of some kinds. */
-    record OfMaterial(List<Material.Kind> kinds) implements Shape {}
+    record OfMaterial(List<Material.Kind> kinds) implements Shape {
+      @Override
+      public String calls() {
+        return Named.MATERIAL;
+      }
+    }
+
+    /** The name of a case of the job. */
+    record OfCase() implements Shape {
+      @Override
+      public String calls() {
+        return Named.CASE;
+      }
+    }
 
     /** Words of the maker's own, not longer than that. */
     record Free(int longest) implements Shape {}

@@ -224,6 +224,12 @@ final class Words {
                 : Reading.bad("no material of the job has this name", meantMaterial(text, c)));
   }
 
+  /** The name of a case of the job; whether there is one is seen when all are read. */
+  static Word<String> ofCase() {
+    return new Word<>(
+        "a case of the job", "base", new Shape.OfCase(), (text, c) -> line(text, Named.LONGEST));
+  }
+
   private static String meantMaterial(String text, Context c) {
     return Spelling.nearest(text, c.materials().keySet())
         .map(k -> "did you mean '" + k + "'?")

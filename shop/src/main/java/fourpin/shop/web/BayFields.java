@@ -114,7 +114,7 @@ final class BayFields {
   }
 
   private Field seldom(int bay, String key) {
-    return new FileFields(at.text(), new JobKnown(at.state()))
+    return new FileFields(at.text(), Forms.JOB, new JobKnown(at.state()))
         .field(
             "bay-" + bay + "-" + key,
             Forms.BAY,

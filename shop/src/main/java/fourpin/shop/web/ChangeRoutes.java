@@ -189,7 +189,7 @@ final class ChangeRoutes {
   /** The parts of the page that are other than they were; or, without scripts, the whole. */
   private void said(
       Asked asked, State seen, State now, HttpStatus status, String notice, Typing typing) {
-    View view = View.of(asked);
+    View view = View.of(asked).in(seen, now);
     DesignPage page = new DesignPage(now, pages.token(asked.http()), view, notice, typing);
     boolean scripted = asked.isScripted();
     if (!scripted && status == HttpStatus.OK) {

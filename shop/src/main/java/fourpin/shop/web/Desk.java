@@ -3,6 +3,7 @@ package fourpin.shop.web;
 import fourpin.job.Job;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
+import fourpin.shop.edit.Change;
 import fourpin.shop.edit.Edited;
 import fourpin.shop.edit.JobText;
 import fourpin.shop.edit.Value;
@@ -194,7 +195,7 @@ final class Desk {
     for (fourpin.shop.edit.Edit edit : edits) {
       switch (made.with(edit)) {
         case Edited.Done(JobText next, _) -> made = next;
-        case Edited.Conflict(_, Optional<Value> now) when now.equals(edit.change().value()) -> {}
+        case Edited.Conflict(_, Optional<Value> now) when isMade(edit, now) -> {}
         case Edited.Conflict(_, Optional<Value> now) -> {
           return Optional.of(taken(newest, now));
         }
@@ -206,6 +207,11 @@ final class Desk {
     return made.text().equals(newest.text().text())
         ? Optional.of(new Answer.Same(newest))
         : keep(newest, made, by, why, objection);
+  }
+
+  /** Whether somebody else has made the same change; a name that is gone may have become any. */
+  private static boolean isMade(fourpin.shop.edit.Edit edit, Optional<Value> now) {
+    return !(edit.change() instanceof Change.Rename) && now.equals(edit.change().value());
   }
 
   private static Answer taken(State newest, Optional<Value> now) {

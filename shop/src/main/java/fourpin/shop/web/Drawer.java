@@ -11,10 +11,12 @@ import java.util.stream.Stream;
 public enum Drawer {
   SIZES("Sizes", List.of("quantity", "outside", "inside", "stands-on"), List.of("room")),
   SHELVES("Shelves", List.of("fixed-shelves", "shelves", "supports", "holds", "load"), List.of()),
+  BAYS("Single bays", List.of("bays"), List.of()),
   PANELS("Panels", List.of("material", "edging", "joints", "back", "kick"), List.of()),
   FRONT("Front", List.of("face-frame", "doors"), List.of()),
   WOOD("Wood and prices", List.of(), List.of("currency", "materials", "stock")),
   HABITS("Settings", List.of("settings"), List.of()),
+  CASES("Cases", List.of(), List.of("cases")),
   JOB("Job", List.of(), List.of("title", "revision", "unit", "paper", "print", "shop")),
   ALL_CASES("Settings of the whole job", List.of(), List.of("settings"));
 
@@ -50,7 +52,20 @@ public enum Drawer {
 
   /** Its fields for one case. */
   List<Part> parts(AtCase at) {
-    FileFields fields = new FileFields(at.text(), new JobKnown(at.state()));
+    return switch (this) {
+      case BAYS -> List.of(new SingleBays(at).part());
+      case CASES ->
+          List.of(fields(at).names(OF_JOB + "_cases", title, Route.of("cases"), Forms.CASE));
+      default -> stated(at);
+    };
+  }
+
+  private static FileFields fields(AtCase at) {
+    return new FileFields(at.text(), Forms.JOB, new JobKnown(at.state()));
+  }
+
+  private List<Part> stated(AtCase at) {
+    FileFields fields = fields(at);
     return Stream.of(
             fields.part("", title, at.route(), Forms.CASE, ofCase),
             fields.part(OF_JOB, title, Route.TOP, Forms.JOB, ofJob))

@@ -1,5 +1,6 @@
 package fourpin.shop.web;
 
+import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Setting;
@@ -26,6 +27,11 @@ record JobKnown(State state) implements Known {
         .filter(m -> kinds.contains(m.kind()))
         .map(m -> new Field.Choice(m.name(), m.name() + ", " + m.of()))
         .toList();
+  }
+
+  @Override
+  public List<String> cases() {
+    return job().cases().stream().map(CaseOrder::name).toList();
   }
 
   /** What holds for the whole job. */

@@ -92,7 +92,7 @@ public final class ShopPage implements FieldPage {
 
   /** What one shelf of the file holds. */
   static Part part(JobText text, Shelf shelf) {
-    return new FileFields(text, new ShopKnown(unit(text)))
+    return new FileFields(text, Forms.SHOP, new ShopKnown(unit(text)))
         .part("", shelf.title(), Route.TOP, Forms.SHOP, shelf.keys());
   }
 
@@ -110,6 +110,11 @@ public final class ShopPage implements FieldPage {
 
     @Override
     public List<Field.Choice> materials(List<Material.Kind> kinds) {
+      return List.of();
+    }
+
+    @Override
+    public List<String> cases() {
       return List.of();
     }
 

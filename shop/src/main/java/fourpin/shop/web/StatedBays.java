@@ -2,6 +2,8 @@ package fourpin.shop.web;
 
 import fourpin.job.CaseOrder;
 import fourpin.shop.edit.Change;
+import fourpin.shop.edit.Edit;
+import fourpin.shop.edit.Edited;
 import fourpin.shop.edit.JobText;
 import fourpin.shop.edit.Route;
 import fourpin.shop.edit.Value;
@@ -44,6 +46,31 @@ record StatedBays(JobText text, Route aCase, int count) {
 
   private boolean hasOwnRoutes() {
     return text.value(all()).orElse(EMPTY) instanceof Value.Items;
+  }
+
+  /** The job with every bay in a list of its own words, as it may be written too. */
+  JobText spelledOut() {
+    Edit edit = Edit.on(text, all(), new Change.Put(Value.list(each())));
+    return !hasOwnRoutes() && text.with(edit) instanceof Edited.Done(JobText made, _) ? made : text;
+  }
+
+  /** Where a bay stands in the job that is spelled out. @param bay from 1 */
+  Route item(int bay) {
+    return all().item(bay, count);
+  }
+
+  /** Changes of the job that is spelled out, made to the job as it is written. */
+  List<Target> asWritten(List<Target> targets) {
+    if (hasOwnRoutes() || targets.isEmpty()) {
+      return targets;
+    }
+    Value changed = spelledOut().value();
+    for (Target target : targets) {
+      changed = changed.with(target.route(), target.change());
+    }
+    return changed.at(all()).orElse(EMPTY) instanceof Value.Items(var bays)
+        ? List.of(put(bays))
+        : List.of();
   }
 
   /** What a bay states under a key. @param bay from 1 */

@@ -72,6 +72,19 @@ class EditPropertiesTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("examples")
+  void eachKeyIsCalledSomethingElseAloneAndBackAgain(Path example) {
+    JobText job = read(example);
+    for (Route route : routes(job.value(), Route.TOP)) {
+      if (route.last() instanceof Route.Key) {
+        Edited.Done done = done(job, route, new Change.Rename("it's, another"));
+        assertThat(changed(job.text(), done.text().text())).as(route.text()).hasSize(1);
+        assertThat(done(done.text(), done.inverse()).text().value()).isEqualTo(job.value());
+      }
+    }
+  }
+
   /** Edits pile up: each must leave a text that the next can change. */
   @ParameterizedTest
   @MethodSource("examples")

@@ -116,6 +116,38 @@ class JobTextTest {
   }
 
   @Test
+  void aKeyIsCalledSomethingElseAndKeepsItsPlaceAndComments() {
+    assertThat(after(JOB, LOW, new Change.Rename("under the stair")))
+        .isEqualTo(JOB.replace("  low:\n", "  under the stair:\n"));
+    assertThat(after(JOB, LOW.to("outside").to("width"), new Change.Rename("a: b")))
+        .isEqualTo(JOB.replace("{width: 36", "{'a: b': 36"));
+    assertThat(edited(JOB, LOW, new Change.Rename("tall")))
+        .isInstanceOfSatisfying(
+            Edited.Refused.class,
+            refused -> assertThat(refused.reason()).contains("one of this name"));
+  }
+
+  /** What is in it may change meanwhile; once it is called something else, there is nothing. */
+  @Test
+  void aNewNameHoldsWhateverElseIsChangedInTheThing() {
+    JobText job = JobText.of(JOB);
+    Edit name = Edit.on(job, LOW, new Change.Rename("short"));
+    JobText wider = JobText.of(put(JOB, LOW.to("outside").to("width"), Value.of("40")));
+    assertThat(wider.with(name))
+        .isInstanceOfSatisfying(
+            Edited.Done.class,
+            done -> {
+              assertThat(done.text().text())
+                  .isEqualTo(JOB.replace("width: 36", "width: 40").replace("  low:", "  short:"));
+              assertThat(done.text().with(name)).isInstanceOf(Edited.Conflict.class);
+              assertThat(done.text().with(done.inverse()))
+                  .isInstanceOfSatisfying(
+                      Edited.Done.class,
+                      back -> assertThat(back.text().text()).isEqualTo(wider.text()));
+            });
+  }
+
+  @Test
   void anItemComesBetweenOthersWhoseCommentsStay() {
     Value bay = Value.group(Map.of("shelves", Value.of(1)));
     assertThat(after(JOB, LOW.to("bays").item(2, 2), new Change.Insert(bay)))

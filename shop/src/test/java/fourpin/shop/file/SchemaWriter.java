@@ -156,7 +156,7 @@ final class SchemaWriter {
         names.forEach(any.addObject().putArray("enum")::add);
         any.addObject().put("type", "string");
       }
-      case Shape.OfMaterial _ -> free(schema, Named.LONGEST);
+      case Shape.OfMaterial _, Shape.OfCase _ -> free(schema, Named.LONGEST);
       case Shape.Free(int longest) -> free(schema, longest);
     }
     return schema;
