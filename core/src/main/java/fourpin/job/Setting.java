@@ -658,6 +658,15 @@ public enum Setting {
       "200 mm",
       "room for a clamp at a guide's end, beyond the router's base at the last hole",
       practice("the pad of a bar clamp and a finger's width")),
+  BASE_ROOM(
+      "base-room",
+      Kind.LENGTH,
+      "1/8 in",
+      "3 mm",
+      "0 mm",
+      "100 mm",
+      "what the router's base keeps clear of the guide's index block at the first hole",
+      practice("chips, and a base that is not quite in the middle")),
   GUIDE_WEB(
       "guide-web",
       Kind.LENGTH,
@@ -972,7 +981,7 @@ public enum Setting {
       "0.2 mm",
       "0 mm",
       "5 mm",
-      "how the index block comes to lie when it is screwed on again after a guide was moved along, two standard deviations",
+      "how a batten of the index block comes to lie where it is screwed on, or on again after a guide was moved along, two standard deviations",
       memory("screwed into the same holes; no measurement known")),
   STEP_PIN_SLIP(
       "step-pin-slip",

@@ -6,7 +6,6 @@ import fourpin.boring.way.Guide;
 import fourpin.boring.way.Guide.Make;
 import fourpin.casework.BuiltCase;
 import fourpin.job.Job;
-import fourpin.job.Way;
 import fourpin.measure.Length;
 import fourpin.plan.CaseProgram.Log;
 import fourpin.plan.CaseWays.GuidedBoring;
@@ -15,13 +14,6 @@ import java.util.List;
 
 /** What is done once for all panels before any is bored through a guide, typed and in words. */
 final class GuideMaking {
-
-  /** Common practice. */
-  private static final String SCREWED =
-      " with two screws No. 6 (3.5 mm), bored for and without glue, so that it can be taken off;"
-          + " their points stay inside the wood";
-
-  private static final String ZERO = " long, stop face on zero and square to the index edge: ";
 
   private final Job job;
   private final Log log;
@@ -54,9 +46,18 @@ final class GuideMaking {
             + " FRONT EDGE along its index edge.",
         steps.make(),
         "Measure first, middle and last hole from zero again, and the distance of each from the"
-            + " index edge. What runs in the holes goes into every one that is not masked.",
+            + " index edge. What runs in the holes goes into every one that is not masked."
+            + battens(guide),
         List.of(Cautions.SAW, Cautions.SMALL, Cautions.DRILL, Cautions.DUST));
     spacers(steps.spacers(built), guide);
+  }
+
+  /** Each batten has a stop face of its own, and bears on the panel when its side lies there. */
+  private static String battens(Guide guide) {
+    return guide.block().isZero()
+        ? ""
+        : " Bore through hole 1 into scrap, once with side A showing and once with side B: both"
+            + " holes must lie equally far from the end, or one batten is off zero.";
   }
 
   private void spacers(List<Step> spacers, Guide guide) {
@@ -125,27 +126,25 @@ final class GuideMaking {
             + " across it through every hole, out to the edges.";
   }
 
+  /** Common practice. */
   private String block(GuidedBoring boring) {
     Guide guide = boring.method().guide();
     if (guide.block().isZero()) {
       return " Its index end, cut square, is zero.";
     }
-    String batten =
-        text(guide.block()) + " wide, " + text(guide.block()) + " high and " + text(guide.width());
-    return boring.way() == Way.ROUTER_GUIDE
-        ? " For the block screw a batten "
-            + batten
-            + ZERO
-            + "on the side that lies on the panel,"
-            + SCREWED
-            + ", their heads sunk, since the router's base passes over them; when the guide is"
-            + " turned, screw it on the other side."
-        : " For the block screw two battens, each "
-            + batten
-            + ZERO
-            + "one on either side of the strip, through both of them,"
-            + SCREWED
-            + ".";
+    return " For the block screw two battens, each "
+        + text(guide.block())
+        + " wide, "
+        + text(guide.block())
+        + " high and "
+        + text(guide.width())
+        + " long, one on either side of the strip at its index end, stop faces on zero and square"
+        + " to the index edge, through both of them with two screws No. 6 (3.5 mm), bored for, their"
+        + " points inside the wood, "
+        + (boring.method().isMovedAlong()
+            ? "and without glue: the block comes off where the guide is moved along, and goes on"
+                + " again by the same holes."
+            : "and leave them on, also when the guide is turned over.");
   }
 
   /** What holds the guide where it is moved along. */

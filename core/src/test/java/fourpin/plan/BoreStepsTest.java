@@ -52,8 +52,12 @@ class BoreStepsTest {
             "80 3/4 in long in all (80 in from zero to the far end, and 3/4 in behind zero, where"
                 + " the block sits), 3 1/2 in wide",
             "draw the centre line of the holes",
-            "screw a batten 3/4 in wide, 3/4 in high and 3 1/2 in long, stop face on zero",
-            "with two screws No. 6 (3.5 mm)");
+            "screw two battens, each 3/4 in wide, 3/4 in high and 3 1/2 in long, one on either side",
+            "stop faces on zero",
+            "with two screws No. 6 (3.5 mm)",
+            "leave them on, also when the guide is turned over");
+    assertThat(bored.get(0).check())
+        .contains("Bore through hole 1 into scrap, once with side A showing and once with side B");
     assertThat(bored.get(0).items().get(1))
         .isEqualTo("Guide “G”: on both sides, tape over hole 1: nothing is bored through it.");
     assertThat(bored.get(1).items())

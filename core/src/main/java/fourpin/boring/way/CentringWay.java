@@ -6,7 +6,6 @@ import fourpin.job.Tool;
 import fourpin.job.Tool.CentringBit;
 import fourpin.job.Tool.GuideStock;
 import fourpin.job.Tool.HandDrill;
-import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -54,7 +53,7 @@ final class CentringWay implements WayCheck {
     return WORK.proposal(
         group,
         setting,
-        MadeGuide.of(group, stock, bore.hole(), Length.ZERO),
+        MadeGuide.of(group, stock, bore.hole(), Passing.chuck(group)),
         against,
         bore.notes(),
         bought);

@@ -14,11 +14,11 @@ import java.util.Optional;
  * @param material in words
  * @param length from the block's stop face to the far end
  * @param holes numbered from the block, from 1; those that are not used are masked
- * @param block thickness of the index block; it stands proud of both faces so that the guide may be
- *     turned over, or under a router of the one on the panel, where it is screwed on anew when the
- *     guide is turned; and only at the index end so that it can't be turned end for end. It comes
- *     off before a guide is stepped along. Zero where the case stands: there the guide's own end,
- *     cut square, is its zero
+ * @param block thickness of the index block: two battens that stand proud of both faces, so that
+ *     the guide is turned over with the block on, and only at the index end, so that it can't be
+ *     turned end for end. It comes off before a guide is moved along, and is screwed on again when
+ *     the row is done. Zero where the case stands: there the guide's own end, cut square, is its
+ *     zero
  */
 public record Guide(
     String mark,

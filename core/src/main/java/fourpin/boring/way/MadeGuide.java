@@ -17,23 +17,22 @@ final class MadeGuide {
   private final GuideStock stock;
   private final Length hole;
   private final Length room;
-  private final Length beyond;
+  private final Passing passing;
 
-  private MadeGuide(Group group, GuideStock stock, Length hole, Length beyond) {
+  private MadeGuide(Group group, GuideStock stock, Length hole, Passing passing) {
     this.group = group;
     this.stock = stock;
-    this.beyond = beyond;
+    this.passing = passing;
     this.hole = hole;
     this.room = hole.over(2).plus(group.settings().length(Setting.GUIDE_WEB));
   }
 
   /**
    * @param hole diameter of the guide's holes
-   * @param beyond the last hole, how far it reaches at least
    */
-  static Designed of(Group group, GuideStock stock, Length hole, Length beyond) {
-    MadeGuide guide = new MadeGuide(group, stock, hole, beyond);
-    return Stations.of(group, guide.room)
+  static Designed of(Group group, GuideStock stock, Length hole, Passing passing) {
+    MadeGuide guide = new MadeGuide(group, stock, hole, passing);
+    return Stations.of(group, guide.room, passing)
         .map(guide::design)
         .orElseGet(() -> Designed.tooLow(group, guide.room));
   }
@@ -115,7 +114,8 @@ final class MadeGuide {
   }
 
   private Length margin() {
-    return Length.max(room, Length.max(beyond, group.settings().length(Setting.GUIDE_MARGIN)));
+    return Length.max(
+        room, Length.max(passing.end(), group.settings().length(Setting.GUIDE_MARGIN)));
   }
 
   /** How many holes a pitch apart there is length for, and no more than the levels want. */

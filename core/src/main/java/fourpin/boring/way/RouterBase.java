@@ -13,8 +13,8 @@ import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
 /**
- * What a router's base strikes while the bit is over a hole: in a standing case the back and the
- * panels below and above, on the bench the guide's block.
+ * What a router's base strikes while the bit is over a hole of a standing case: the back and the
+ * panels below and above.
  *
  * @param guide thickness of the guide that the base stands on
  */
@@ -130,26 +130,5 @@ record RouterBase(Group group, Router router, Length guide) {
         .filter(h -> h.isAtLeast(opening.clear().low().z()))
         .filter(h -> opening.clear().high().z().isAtLeast(h))
         .map(h -> room.apply(opening, h));
-  }
-
-  /**
-   * @param guide as it is designed for the bench
-   * @return empty where the first hole lies far enough from the block, or there is no guide
-   */
-  List<Reason> atTheBlock(Designed guide) {
-    return guide instanceof Designed.Made made && !made.guide().block().isZero()
-        ? atTheBlock(made.guide().holes().getFirst().along())
-        : List.of();
-  }
-
-  private List<Reason> atTheBlock(Length first) {
-    return over("block", "stop face to the first hole", first).stream()
-        .map(
-            over ->
-                over.reason(
-                    "at the first hole the router's base reaches ",
-                    " over the guide's block",
-                    "let the block stand proud only on the side of the panel"))
-        .toList();
   }
 }

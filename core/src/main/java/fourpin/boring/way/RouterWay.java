@@ -63,9 +63,8 @@ final class RouterWay implements WayCheck {
               stock.thickness(),
               Length.ZERO);
       List<Tool> bought = Choosing.bought(router, bushing, bit, stock);
-      Designed guide = MadeGuide.of(group, stock, bore.hole(), beyond());
+      Designed guide = MadeGuide.of(group, stock, bore.hole(), Passing.base(group, router));
       List<Reason> notes = new ArrayList<>(notes(guide));
-      notes.addAll(new RouterBase(group, router, stock.thickness()).atTheBlock(guide));
       notes.addAll(bore.notes());
       return WORK.proposal(group, setting, guide, against(setting), notes, bought);
     }
@@ -117,11 +116,6 @@ final class RouterWay implements WayCheck {
                 "b - d",
                 bushing.bore().minus(bit.diameter())));
       }
-    }
-
-    /** So that the base stands on the guide and clear of the clamp at the last hole. */
-    private Length beyond() {
-      return router.base().over(2).plus(group.settings().length(Setting.CLAMP_ROOM));
     }
 
     /** The base tips where it hangs over the guide. */

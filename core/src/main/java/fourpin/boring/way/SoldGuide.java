@@ -38,7 +38,7 @@ final class SoldGuide {
   /** For a strip whose pitch goes into the case's a whole number of times. */
   static Designed of(Group group, PerforatedStrip strip) {
     Length room = strip.hole().over(2);
-    return Stations.of(group, room)
+    return Stations.of(group, room, Passing.chuck(group))
         .map(stations -> new SoldGuide(group, strip, stations).design())
         .orElseGet(() -> Designed.tooLow(group, room));
   }

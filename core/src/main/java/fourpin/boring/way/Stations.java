@@ -3,6 +3,7 @@ package fourpin.boring.way;
 import fourpin.boring.BayGrid.Level;
 import fourpin.boring.way.Clamping.Bearing;
 import fourpin.casework.BaySpace.Opening;
+import fourpin.job.Setting;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,12 +35,13 @@ record Stations(Length first, List<Station> list) {
    * For a group with at least one level.
    *
    * @param room that the first hole needs between its centre and the guide's zero
+   * @param passing what more it needs where there is a block
    * @return empty if a standing case leaves less than that
    */
-  static Optional<Stations> of(Group group, Length room) {
+  static Optional<Stations> of(Group group, Length room, Passing passing) {
     return group.isBoredAfterAssembly()
         ? standing(group, room)
-        : Optional.of(onTheBench(group, room));
+        : Optional.of(onTheBench(group, Length.max(room, passing.block())));
   }
 
   private static Stations onTheBench(Group group, Length room) {
@@ -47,7 +49,7 @@ record Stations(Length first, List<Station> list) {
     Length lowestEnd = least(columns.stream().map(c -> c.end().minus(up(group, c))).toList());
     Length lowest =
         least(columns.stream().map(c -> heights(c).getFirst().minus(up(group, c))).toList());
-    Length first = Length.max(room, lowest.minus(lowestEnd));
+    Length first = first(group, lowest.minus(lowestEnd), room);
     Length zero = lowest.minus(first);
     List<Station> list = new ArrayList<>();
     for (Column column : columns) {
@@ -61,6 +63,12 @@ record Stations(Length first, List<Station> list) {
               Optional.empty()));
     }
     return new Stations(first, list);
+  }
+
+  /** A spacer that must be is as thick as the block at least, so that it can be made and held. */
+  private static Length first(Group group, Length own, Length room) {
+    Length spaced = own.plus(group.settings().length(Setting.GUIDE_BLOCK));
+    return own.isLessThan(room) ? Length.max(room, spaced) : own;
   }
 
   private static Length up(Group group, Column column) {

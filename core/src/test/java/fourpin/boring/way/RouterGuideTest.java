@@ -3,17 +3,18 @@ package fourpin.boring.way;
 import static fourpin.boring.way.ToolKit.answer;
 import static fourpin.boring.way.ToolKit.bushing;
 import static fourpin.boring.way.ToolKit.draft;
-import static fourpin.boring.way.ToolKit.router;
 import static fourpin.boring.way.ToolKit.routerBit;
 import static fourpin.boring.way.ToolKit.sheet;
 import static fourpin.job.SampleJobs.in;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fourpin.job.Tool;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -21,11 +22,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RouterGuideTest {
 
   private static WayAnswer routed(String stock) {
+    return routedBy("6", stock);
+  }
+
+  private static WayAnswer routedBy(String base, String stock) {
     return answer(
         Way.ROUTER_GUIDE,
         draft().order(),
         List.of(
-            router("2"), bushing("3/8", "5/16", "3/16"), routerBit("1"), sheet("1/4", stock, "4")));
+            new Tool.Router("router", in("2"), in(base), in("10"), Optional.empty()),
+            bushing("3/8", "5/16", "3/16"),
+            routerBit("1"),
+            sheet("1/4", stock, "4")));
   }
 
   private static Method.Guided method(WayAnswer answer) {
@@ -40,6 +48,26 @@ class RouterGuideTest {
     Length beyond = guide.length().minus(guide.holes().getLast().along());
     assertThat(beyond).isEqualTo(in("4 1/2"));
     assertThat(guide.length().plus(guide.block()).isMoreThan(in(stock))).isFalse();
+  }
+
+  /**
+   * The first hole lies 10 7/32 in above the foot. A base of 22 in keeps 1/8 in off the block, one
+   * of 20 1/4 in would need a spacer of 1/32 in and gets one as thick as the block, 3/4 in.
+   */
+  @ParameterizedTest
+  @CsvSource({"6, 10 7/32, 0", "20, 10 7/32, 0", "20 1/4, 10 31/32, 3/4", "22, 11 1/8, 29/32"})
+  void should_keep_the_first_hole_off_the_block_by_half_the_base(
+      String base, String first, String spacer) {
+    Method.Guided method = method(routedBy(base, "120"));
+    assertThat(method.guide().holes().getFirst().along()).isEqualTo(in(first));
+    assertThat(method.clampings())
+        .allSatisfy(c -> assertThat(c.along().negated()).isEqualTo(in(spacer)));
+    List<String> spacers =
+        Spacers.of(method).list().stream()
+            .map(Spacers.Spacer::number)
+            .filter("E1"::equals)
+            .toList();
+    assertThat(spacers).hasSize(in(spacer).isPositive() ? 1 : 0);
   }
 
   /** 20 min, 45 s a hole, and 10 min for the pin where 3/8 + 1/64 in leads and 1/4 in is bored. */

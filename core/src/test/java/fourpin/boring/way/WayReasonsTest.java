@@ -457,20 +457,6 @@ class WayReasonsTest {
             ROUTER_OVER_THE_EDGE,
             GUIDE_BIT),
         can(
-            "a first hole nearer to the block than half the base",
-            Way.ROUTER_GUIDE,
-            with(Setting.GUIDE_MARGIN, "11"),
-            List.of(
-                new Tool.Router("router", in("2"), in("22"), in("10"), Optional.empty()),
-                bushing("3/8", "5/16", "3/16"),
-                routerBit("1"),
-                sheet("1/4", "120", "4")),
-            "along the row the router's base stands 9 1/2 in over the edge of the guide|lay a packing"
-                + " strip as thick as the guide alongside it",
-            "at the first hole the router's base reaches 25/32 in over the guide's block|let the"
-                + " block stand proud only on the side of the panel",
-            GUIDE_BIT),
-        can(
             "a guide of 1/2 in takes a barrel of 5/16",
             Way.ROUTER_GUIDE,
             _ -> {},

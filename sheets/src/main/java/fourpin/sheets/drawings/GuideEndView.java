@@ -21,8 +21,8 @@ import java.util.stream.IntStream;
 
 /**
  * The block's end of a guide, larger than the whole: from above on its side A, and at the left of
- * that its front edge, side A at the left of it, which shows the thickness and on which side the
- * block stands proud.
+ * that its front edge, side A at the left of it, which shows the thickness and that the block
+ * stands proud of both sides.
  */
 public final class GuideEndView {
 
@@ -36,20 +36,11 @@ public final class GuideEndView {
 
   private final Drafter drafter;
   private final Guide guide;
-  private final Block block;
   private final GuidePlace place;
 
-  /** Where the battens of the block stand. */
-  public enum Block {
-    BOTH_SIDES,
-    /** Below only, out of the way of what passes over the guide; drawn for side A up. */
-    PANEL_SIDE
-  }
-
-  public GuideEndView(Drafter drafter, Guide guide, Block block) {
+  public GuideEndView(Drafter drafter, Guide guide) {
     this.drafter = drafter;
     this.guide = guide;
-    this.block = block;
     this.place = GuidePlace.sideA(guide);
   }
 
@@ -69,10 +60,8 @@ public final class GuideEndView {
     return Drawing.toScale(
         Drafter.name("guide", guide.mark(), "end"),
         "Block's end of " + guide.mark(),
-        "The stop block, the first holes, and at the left the guide from its front edge: "
-            + (block == Block.BOTH_SIDES
-                ? "the block stands proud of both sides."
-                : "the block stands on the side that lies on the panel, here B."),
+        "The stop block, the first holes, and at the left the guide from its front edge: the block"
+            + " stands proud of both sides.",
         scale,
         drafter.note(),
         sketch.marks());
@@ -106,9 +95,7 @@ public final class GuideEndView {
       double thick = guide.block().mm();
       Box edge = edge(sketch.scale());
       batten(sketch, edge.right(), edge.right() + thick);
-      if (block == Block.BOTH_SIDES) {
-        batten(sketch, edge.left() - thick, edge.left());
-      }
+      batten(sketch, edge.left() - thick, edge.left());
     }
   }
 

@@ -7,7 +7,6 @@ import fourpin.boring.way.Guide.GuideHole;
 import fourpin.boring.way.Guide.Make;
 import fourpin.boring.way.Guide.Use;
 import fourpin.boring.way.Method.Guided;
-import fourpin.job.Way;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.sheets.drawings.Drafter;
@@ -74,7 +73,7 @@ final class GuidePages {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.NewPage());
     blocks.add(new Block.Heading(title(boring, guided.guide())));
-    blocks.addAll(drawn(guided, block(boring)));
+    blocks.addAll(drawn(guided));
     CautionSigns making = new CautionSigns();
     making(plan, guided.guide())
         .map(s -> StepBlocks.of(s, Prose.plain(""), making.at(s.cautions())))
@@ -112,15 +111,8 @@ final class GuidePages {
     };
   }
 
-  /** A router's base passes over the guide, so that nothing may stand up from it. */
-  private static GuideEndView.Block block(CaseBoring boring) {
-    return boring.chosen() == Way.ROUTER_GUIDE
-        ? GuideEndView.Block.PANEL_SIDE
-        : GuideEndView.Block.BOTH_SIDES;
-  }
-
   /** Where it lies stands beside it, if there is room, or else below. */
-  private List<Block> drawn(Guided guided, GuideEndView.Block block) {
+  private List<Block> drawn(Guided guided) {
     Guide guide = guided.guide();
     List<Block> use = new GuideUse(words, guided).blocks();
     Drafter whole = words.fullPage();
@@ -128,11 +120,8 @@ final class GuidePages {
     double right = whole.width() - GAP - left;
     Block end =
         new Block.Figure(
-            new GuideEndView(whole.wide(right).high(END_HEIGHT), guide, block).draw(),
-            "The end with the stop block, seen on its front edge and on side A."
-                + (block == GuideEndView.Block.PANEL_SIDE
-                    ? " The block is under the guide; turned over, screw it on the other side."
-                    : ""));
+            new GuideEndView(whole.wide(right).high(END_HEIGHT), guide).draw(),
+            "The end with the stop block, seen on its front edge and on side A.");
     Block figure =
         new Block.Figure(
             new GuideView(whole.wide(left), guide).draw(), "Side A up." + masked(guide));
