@@ -7,6 +7,7 @@ import fourpin.strength.PlateAnswer.Relieved;
 import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.plate.BentPlate;
+import fourpin.strength.plate.MirroredPlate;
 import fourpin.strength.plate.Plate;
 import fourpin.strength.plate.PlateLoad;
 import fourpin.strength.plate.PlateLoad.Patch;
@@ -43,7 +44,7 @@ final class PlateBending {
 
   private final ShelfPlate shelf;
   private final Plate plate;
-  private final PlateSolver solver;
+  private final MirroredPlate solver;
   private final Map<Double, Optional<Bends>> bends = new HashMap<>();
   private final Map<Double, Optional<ShelfShape>> shapes = new HashMap<>();
   private final Map<List<Object>, PlateAnswer> answers = new HashMap<>();
@@ -51,7 +52,7 @@ final class PlateBending {
   private PlateBending(ShelfPlate shelf, int parts) {
     this.shelf = shelf;
     this.plate = shelf.plate();
-    this.solver = new PlateSolver(plate, parts);
+    this.solver = new MirroredPlate(plate, parts);
   }
 
   /** Remembers what it has bent. */

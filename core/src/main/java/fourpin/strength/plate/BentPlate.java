@@ -91,7 +91,7 @@ public final class BentPlate {
   }
 
   private double curvature(double x, double y, int derivativeX, int derivativeY) {
-    List<Double> alongX = truest(mesh.x(), x);
+    List<Double> alongX = truest(x);
     List<Double> alongY = truest(mesh.y(), y);
     double sum = 0;
     for (double atX : alongX) {
@@ -100,6 +100,18 @@ public final class BentPlate {
       }
     }
     return sum / (alongX.size() * alongY.size());
+  }
+
+  /** Along x; on the line where a half begins that is the image of the other, those of both. */
+  private List<Double> truest(double x) {
+    if (mesh.isImage(x)) {
+      return truest(mesh.mirrored(x)).stream().map(mesh::mirrored).toList();
+    }
+    List<Double> points = new ArrayList<>(truest(mesh.x(), x));
+    if (mesh.fold() != Fold.WHOLE && mesh.isMiddle(x)) {
+      points.add(mesh.mirrored(points.getLast()));
+    }
+    return points;
   }
 
   /** The best point nearest to a place; on a line of the mesh, those on both sides. */
@@ -114,6 +126,9 @@ public final class BentPlate {
         share < 0.5
             ? lines.start(space) + TRUE * lines.side(space)
             : lines.end(space) - TRUE * lines.side(space));
+    if (share > 1 - ON_LINE && space < lines.spaces() - 1) {
+      points.add(lines.start(space + 1) + TRUE * lines.side(space + 1));
+    }
     return points;
   }
 

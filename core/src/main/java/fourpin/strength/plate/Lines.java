@@ -48,6 +48,11 @@ final class Lines {
     return fixed;
   }
 
+  /** Those up to a place, which is one of them. */
+  Lines upTo(double place) {
+    return new Lines(Arrays.copyOf(at, line(place) + 1));
+  }
+
   int count() {
     return at.length;
   }

@@ -1,6 +1,7 @@
 package fourpin.strength.plate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,13 +14,19 @@ final class Mesh {
   static final int UNKNOWNS = 4;
   static final int SHAPES = Hermite.SHAPES * Hermite.SHAPES;
 
+  private static final double ROUNDING = 1e-9;
+
+  private final double length;
+  private final Fold fold;
   private final Lines x;
   private final Lines y;
 
   /**
-   * @param parts spaces along x; two thirds as many over the depth
+   * @param parts spaces along x of the whole plate; two thirds as many over the depth
    */
-  Mesh(Plate plate, int parts) {
+  Mesh(Plate plate, int parts, Fold fold) {
+    this.length = plate.length();
+    this.fold = fold;
     List<Double> alongX = new ArrayList<>(List.of(plate.length() / 2));
     List<Double> alongY = new ArrayList<>(List.of(plate.depth() / 2));
     plate.supports().forEach(s -> alongX.add(s.x()));
@@ -29,7 +36,8 @@ final class Mesh {
       edge += band.depth();
       alongY.add(edge);
     }
-    this.x = Lines.of(plate.length(), alongX, parts);
+    Lines whole = Lines.of(length, alongX, parts);
+    this.x = fold == Fold.WHOLE ? whole : whole.upTo(length / 2);
     this.y = Lines.of(plate.depth(), alongY, Math.max(2, parts * 2 / 3));
   }
 
@@ -57,8 +65,31 @@ final class Mesh {
     return crossing(column + i / 2, row + j / 2) + i % 2 + 2 * (j % 2);
   }
 
+  Fold fold() {
+    return fold;
+  }
+
+  /** A place in the mirror. */
+  double mirrored(double atX) {
+    return length - atX;
+  }
+
+  /** Whether a place lies on the half that is only the image of the other. */
+  boolean isImage(double atX) {
+    return fold != Fold.WHOLE && atX > (1 + ROUNDING) * x.at(x.count() - 1);
+  }
+
+  /** Whether a place lies where the image begins. */
+  boolean isMiddle(double atX) {
+    return fold != Fold.WHOLE && Math.abs(atX / length - 0.5) < ROUNDING;
+  }
+
   /** A value at a place as a sum over the unknowns of the element there. */
   Weights weights(double atX, double atY, int derivativeX, int derivativeY) {
+    if (isImage(atX)) {
+      boolean turned = (derivativeX % 2 == 1) != (fold == Fold.ODD);
+      return weights(mirrored(atX), atY, derivativeX, derivativeY).times(turned ? -1 : 1);
+    }
     int column = x.space(atX);
     int row = y.space(atY);
     double s = (atX - x.start(column)) / x.side(column);
@@ -76,6 +107,10 @@ final class Mesh {
 
   /** By how much each unknown counts. */
   record Weights(int[] unknowns, double[] factors) {
+
+    Weights times(double times) {
+      return new Weights(unknowns, Arrays.stream(factors).map(f -> times * f).toArray());
+    }
 
     double of(double[] field) {
       double sum = 0;

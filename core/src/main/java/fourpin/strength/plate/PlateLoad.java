@@ -2,6 +2,7 @@ package fourpin.strength.plate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What lies on a plate, in N; a load that pushes down is positive. */
 public sealed interface PlateLoad {
@@ -13,6 +14,9 @@ public sealed interface PlateLoad {
   double middleX();
 
   double middleY();
+
+  /** What of it lies on the left of a line; of a force on the line, one half. */
+  Optional<PlateLoad> leftOf(double line);
 
   /** A force at one place. */
   record Point(double force, double x, double y) implements PlateLoad {
@@ -29,6 +33,12 @@ public sealed interface PlateLoad {
     @Override
     public double middleY() {
       return y;
+    }
+
+    @Override
+    public Optional<PlateLoad> leftOf(double line) {
+      double share = x < line ? 1 : x > line ? 0 : 0.5;
+      return share > 0 ? Optional.of(new Point(share * force, x, y)) : Optional.empty();
     }
   }
 
@@ -60,6 +70,13 @@ public sealed interface PlateLoad {
     @Override
     public double middleY() {
       return (fromY + toY) / 2;
+    }
+
+    @Override
+    public Optional<PlateLoad> leftOf(double line) {
+      return fromX < line
+          ? Optional.of(new Patch(pressure, fromX, Math.min(toX, line), fromY, toY))
+          : Optional.empty();
     }
   }
 

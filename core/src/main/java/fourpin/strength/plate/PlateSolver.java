@@ -1,12 +1,13 @@
 package fourpin.strength.plate;
 
-import fourpin.strength.plate.Plate.Edges;
 import fourpin.strength.plate.Plate.Hold;
 import fourpin.strength.plate.Plate.Support;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
 
 /**
  * Bends a plate, by rectangles of Bogner, Fox and Schmit: bicubic, with slopes that run on from one
@@ -18,11 +19,20 @@ public final class PlateSolver {
   /** Spaces along the plate; {@code docs/plate-convergence.md} shows what more would change. */
   public static final int PARTS = 10;
 
+  /** Sets of supports whose holds differ by rounding alone hold alike. */
+  private static final double SAME = 1e-12;
+
   private final Plate plate;
+  private final Fold fold;
+  private final Footing footing;
+  private final List<Movement> movements;
   private final Mesh mesh;
   private final Stiffness stiffness;
 
-  /** Three supports that hold the plate while it is bent; none where its edges are held. */
+  /**
+   * Supports that hold the plate while it is bent, three for a whole one; none where its edges are
+   * held.
+   */
   private final List<Integer> base;
 
   /** The plate bent by 1 N down at each support. */
@@ -39,16 +49,23 @@ public final class PlateSolver {
    * @throws IllegalArgumentException if neither edges nor supports hold it
    */
   public PlateSolver(Plate plate, int parts) {
+    this(plate, parts, Fold.WHOLE);
+  }
+
+  PlateSolver(Plate plate, int parts, Fold fold) {
     this.plate = plate;
-    this.mesh = new Mesh(plate, parts);
-    this.base = plate.edges().equals(Edges.FREE) ? widest(plate.supports()) : List.of();
+    this.fold = fold;
+    this.footing = Footing.of(plate, fold);
+    this.movements = Movement.of(plate, fold);
+    this.mesh = new Mesh(plate, parts, fold);
+    this.base = widest();
     this.stiffness = new Stiffness(plate, mesh, held());
-    int count = plate.supports().size();
+    int count = footing.count();
     this.poked = new double[count][];
     double[][] give = new double[count][count];
     double[][] rolling = new double[count][];
     for (int i = 0; i < count; i++) {
-      Support support = plate.supports().get(i);
+      Support support = footing.support(i);
       PlateLoad poke = new PlateLoad.Point(1, support.x(), support.y());
       poked[i] =
           base.contains(i)
@@ -80,8 +97,10 @@ public final class PlateSolver {
   public Optional<BentPlate> under(List<PlateLoad> loads, List<Double> low) {
     double[] bent = bent(loads);
     return contact
-        .find(atSupports(bent), work(loads), numbers(low))
-        .map(touch -> new BentPlate(plate, mesh, field(bent, touch), touch.pushes()));
+        .find(atSupports(bent), work(loads), footing.of(low))
+        .map(
+            touch ->
+                new BentPlate(plate, mesh, field(bent, touch), footing.spread(touch.pushes())));
   }
 
   /**
@@ -90,15 +109,20 @@ public final class PlateSolver {
    */
   public double[] pushesIfAllTouch(List<PlateLoad> loads, List<Double> low) {
     double[] bent = bent(loads);
-    return contact.all(atSupports(bent), work(loads), numbers(low));
+    return footing.spread(contact.all(atSupports(bent), work(loads), footing.of(low)));
   }
 
   private double[] bent(List<PlateLoad> loads) {
-    return loads.isEmpty() ? new double[mesh.unknowns()] : stiffness.solve(Forces.of(mesh, loads));
+    return loads.isEmpty()
+        ? new double[mesh.unknowns()]
+        : stiffness.solve(Forces.of(mesh, onPart(loads)));
   }
 
-  private static double[] numbers(List<Double> low) {
-    return low.stream().mapToDouble(Double::doubleValue).toArray();
+  /** What of the loads lies on the part that is bent. */
+  private List<PlateLoad> onPart(List<PlateLoad> loads) {
+    return fold == Fold.WHOLE
+        ? loads
+        : loads.stream().flatMap(load -> load.leftOf(plate.length() / 2).stream()).toList();
   }
 
   private double[] field(double[] bent, Contact.Touch touch) {
@@ -113,31 +137,31 @@ public final class PlateSolver {
   }
 
   private void roll(double[] field, double[] rolled) {
-    if (rolled.length == 0) {
-      return;
-    }
-    for (int column = 0; column < mesh.x().count(); column++) {
-      for (int row = 0; row < mesh.y().count(); row++) {
-        double[] movements = movements(mesh.x().at(column), mesh.y().at(row));
-        int unknown = mesh.crossing(column, row);
-        for (int m = 0; m < rolled.length; m++) {
-          field[unknown] += rolled[m] * movements[m];
+    for (int m = 0; m < rolled.length; m++) {
+      Movement movement = movements.get(m);
+      for (int column = 0; column < mesh.x().count(); column++) {
+        for (int row = 0; row < mesh.y().count(); row++) {
+          int unknown = mesh.crossing(column, row);
+          double x = mesh.x().at(column) / plate.length();
+          double y = mesh.y().at(row) / plate.depth();
+          field[unknown] += rolled[m] * movement.at(x, y);
+          field[unknown + 1] += rolled[m] * movement.alongX() / plate.length();
+          field[unknown + 2] += rolled[m] * movement.alongY() / plate.depth();
         }
-        field[unknown + 1] += rolled[1] / plate.length();
-        field[unknown + 2] += rolled[2] / plate.depth();
       }
     }
   }
 
-  /** How far a place goes down when the plate sinks, and rolls about its left and front edge. */
+  /** How far a place goes down by each of the movements. */
   private double[] movements(double x, double y) {
-    return base.isEmpty() ? new double[0] : new double[] {1, x / plate.length(), y / plate.depth()};
+    return movements.stream()
+        .mapToDouble(m -> m.at(x / plate.length(), y / plate.depth()))
+        .toArray();
   }
 
   private double[] work(List<PlateLoad> loads) {
-    double[] work = movements(0, 0);
-    Arrays.fill(work, 0);
-    for (PlateLoad load : loads) {
+    double[] work = new double[movements.size()];
+    for (PlateLoad load : onPart(loads)) {
       double[] movements = movements(load.middleX(), load.middleY());
       for (int m = 0; m < work.length; m++) {
         work[m] += load.total() * movements[m];
@@ -147,7 +171,8 @@ public final class PlateSolver {
   }
 
   private double[] atSupports(double[] field) {
-    return plate.supports().stream()
+    return IntStream.range(0, footing.count())
+        .mapToObj(footing::support)
         .mapToDouble(s -> mesh.weights(s.x(), s.y(), 0, 0).of(field))
         .toArray();
   }
@@ -162,29 +187,37 @@ public final class PlateSolver {
     return turned;
   }
 
-  /** The three supports that span the widest triangle. */
-  private static List<Integer> widest(List<Support> supports) {
+  /** As many supports as there are movements, those that hold the plate best against them. */
+  private List<Integer> widest() {
     List<Integer> widest = List.of();
     double most = 0;
-    for (int i = 0; i < supports.size(); i++) {
-      for (int j = i + 1; j < supports.size(); j++) {
-        for (int k = j + 1; k < supports.size(); k++) {
-          double area = area(supports.get(i), supports.get(j), supports.get(k));
-          if (area > most) {
-            most = area;
-            widest = List.of(i, j, k);
-          }
-        }
+    for (int set = 0; set < 1 << footing.count(); set++) {
+      if (Integer.bitCount(set) == movements.size()) {
+        List<Integer> some = members(set);
+        double hold = Math.abs(hold(some));
+        widest = hold > most + SAME ? some : widest;
+        most = Math.max(most, hold);
       }
     }
-    if (widest.isEmpty()) {
-      throw new IllegalArgumentException("these supports do not hold a plate: " + supports);
+    if (widest.size() < movements.size()) {
+      throw new IllegalArgumentException("these supports do not hold a plate: " + plate.supports());
     }
     return widest;
   }
 
-  private static double area(Support a, Support b, Support c) {
-    return Math.abs((b.x() - a.x()) * (c.y() - a.y()) - (c.x() - a.x()) * (b.y() - a.y()));
+  private static List<Integer> members(int set) {
+    return IntStream.range(0, Integer.SIZE).filter(i -> (set >> i & 1) == 1).boxed().toList();
+  }
+
+  /** For three supports of a whole plate, the triangle that they span. */
+  private double hold(List<Integer> supports) {
+    int count = movements.size();
+    DMatrixRMaj moved = new DMatrixRMaj(count, count);
+    for (int i = 0; i < count; i++) {
+      Support support = footing.support(supports.get(i));
+      System.arraycopy(movements(support.x(), support.y()), 0, moved.data, i * count, count);
+    }
+    return count == 0 ? 1 : CommonOps_DDRM.det(moved);
   }
 
   /** Which unknowns are nothing: along held edges, and at the supports of the base. */
@@ -194,17 +227,29 @@ public final class PlateSolver {
     int lastRow = mesh.y().count() - 1;
     for (int row = 0; row <= lastRow; row++) {
       hold(held, mesh.crossing(0, row), plate.edges().left(), 1, 2);
-      hold(held, mesh.crossing(lastColumn, row), plate.edges().right(), 1, 2);
+      holdRight(held, mesh.crossing(lastColumn, row));
     }
     for (int column = 0; column <= lastColumn; column++) {
       hold(held, mesh.crossing(column, 0), plate.edges().front(), 2, 1);
       hold(held, mesh.crossing(column, lastRow), plate.edges().back(), 2, 1);
     }
     for (int index : base) {
-      Support support = plate.supports().get(index);
+      Support support = footing.support(index);
       held[mesh.crossing(mesh.x().line(support.x()), mesh.y().line(support.y()))] = true;
     }
     return held;
+  }
+
+  /** The right edge of a half lies on the middle line: it runs on into its image. */
+  private void holdRight(boolean[] held, int crossing) {
+    switch (fold) {
+      case WHOLE -> hold(held, crossing, plate.edges().right(), 1, 2);
+      case EVEN -> {
+        held[crossing + 1] = true;
+        held[crossing + 3] = true;
+      }
+      case ODD -> hold(held, crossing, Hold.HINGED, 1, 2);
+    }
   }
 
   /**

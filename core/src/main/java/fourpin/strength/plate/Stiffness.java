@@ -44,7 +44,7 @@ final class Stiffness {
       free[i] = held[i] ? HELD : count++;
     }
     this.freeCount = count;
-    this.width = plate.strips().isPresent() ? mesh.crossing(2, 0) : mesh.crossing(1, 2);
+    this.width = plate.pullsAcross() ? mesh.crossing(2, 0) : mesh.crossing(1, 2);
     this.band = new double[count][width];
     elements(plate);
     plate.strips().ifPresent(this::strips);
