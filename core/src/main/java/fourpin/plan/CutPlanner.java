@@ -2,11 +2,14 @@ package fourpin.plan;
 
 import fourpin.bench.Caution;
 import fourpin.casework.Finding;
+import fourpin.cutting.Merit;
 import fourpin.cutting.ThoroughCutter;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
+import fourpin.plan.MaterialPlan.StockLayout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Lays parts out on stock, without a case that they belong to. */
@@ -18,7 +21,7 @@ public final class CutPlanner {
    * What a plan cuts, by material, to be laid out anew: after a mishap at the saw, or for longer.
    */
   public static List<Wanted> wanted(Plan plan) {
-    return new StockPlanner(plan.job()).wanted(plan.cutList());
+    return new StockPlanner(plan.job(), FoundLayouts.NONE).wanted(plan.cutList());
   }
 
   /**
@@ -40,7 +43,7 @@ public final class CutPlanner {
    */
   public static CutPlan plan(
       Job frame, List<Wanted> wanted, ThoroughCutter.Limit limit, CutWatch watch) {
-    StockCutter.Search search = new StockCutter.Search(limit, watch);
+    StockCutter.Search search = new StockCutter.Search(limit, watch, FoundLayouts.NONE);
     List<StockCutter> cutters =
         wanted.stream()
             .map(each -> new StockCutter(frame.settings(), frame.style(), each, search))
@@ -65,6 +68,33 @@ public final class CutPlanner {
         cautions(materials),
         findings,
         figures(materials, yields));
+  }
+
+  /**
+   * Whether one plan of a material is better than another of the same parts and stock: first by its
+   * price, then by the {@link Merit} of its first layout that differs in it.
+   *
+   * @param job whose settings hold
+   */
+  public static boolean isBetter(Job job, List<StockLayout> one, List<StockLayout> other) {
+    int byPrice = Long.compare(price(one), price(other));
+    Merit.Aims aims = StockCutter.aims(job.settings());
+    return byPrice < 0
+        || (byPrice == 0
+            && IntStream.range(0, Math.min(one.size(), other.size()))
+                    .map(i -> merit(one.get(i), aims).compareTo(merit(other.get(i), aims)))
+                    .filter(order -> order != 0)
+                    .findFirst()
+                    .orElse(0)
+                < 0);
+  }
+
+  private static long price(List<StockLayout> layouts) {
+    return layouts.stream().mapToLong(l -> l.layout().price()).sum();
+  }
+
+  private static Merit merit(StockLayout layout, Merit.Aims aims) {
+    return Merit.of(layout.problem(), layout.layout(), aims);
   }
 
   private static List<Figure> figures(List<CutMaterial> materials, List<Yield> yields) {

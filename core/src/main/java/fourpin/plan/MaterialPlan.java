@@ -40,6 +40,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
    * @param gap by how much the cost may be above the least possible, in per cent
    * @param kept offcuts that are worth keeping, in the order of cutting
    * @param small names of pieces that are too small to be held safely when they are cut
+   * @param origin where it comes from if not from the planner's own search, as a clause
    */
   public record StockLayout(
       String title,
@@ -48,7 +49,8 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
       Figure sheets,
       Figure gap,
       List<Kept> kept,
-      List<String> small) {
+      List<String> small,
+      Optional<String> origin) {
     public StockLayout {
       kept = List.copyOf(kept);
       small = List.copyOf(small);

@@ -34,8 +34,11 @@ public final class Planner {
 
   private final List<Finding> findings = new ArrayList<>();
 
-  private Planner(Job stated) {
+  private final FoundLayouts found;
+
+  private Planner(Job stated, FoundLayouts found) {
     this.stated = stated;
+    this.found = found;
     this.job = StripPitch.taken(stated);
   }
 
@@ -45,7 +48,16 @@ public final class Planner {
    * <p>A case that can't be built is left out of everything but the findings.
    */
   public static Plan plan(Job job) {
-    return new Planner(job).plan();
+    return plan(job, FoundLayouts.NONE);
+  }
+
+  /**
+   * The same with layouts that were found before. The same job and layouts give the same plan.
+   *
+   * @param found what stands in place of searches where it fits
+   */
+  public static Plan plan(Job job, FoundLayouts found) {
+    return new Planner(job, found).plan();
   }
 
   private Plan plan() {
@@ -66,7 +78,7 @@ public final class Planner {
     findings.addAll(ProgramCheck.of(boring.cases(), program));
     List<CutItem> cutList = CutListBuilder.of(job, boring.cases());
     findings.addAll(MaterialChecks.of(job, cutList));
-    StockPlanner stock = new StockPlanner(job);
+    StockPlanner stock = new StockPlanner(job, found);
     List<MaterialPlan> materials = stock.plan(cutList);
     findings.addAll(stock.findings());
     findings.addAll(Costs.findings(materials));
@@ -75,7 +87,7 @@ public final class Planner {
         LazyList.of(() -> levelness(tolerances, ways.borings(), boring.cases()));
     List<MistakeReport> mistakes =
         LazyList.of(() -> Mistakes.of(job, boring, program, ways.borings()));
-    List<Finding> found = List.copyOf(findings);
+    List<Finding> all = List.copyOf(findings);
     return new Plan(
         stated,
         boring.cases(),
@@ -90,7 +102,7 @@ public final class Planner {
         HardwareList.of(job, boring.cases(), boring.grids()),
         new SmallCautions(cutList, materials).at(program.printed()),
         totals,
-        sorted(found),
+        sorted(all),
         LazyList.of(
             () ->
                 figures(
@@ -101,7 +113,7 @@ public final class Planner {
                     levelness,
                     mistakes,
                     materials,
-                    found)));
+                    all)));
   }
 
   private static List<Levelness> levelness(

@@ -42,6 +42,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -67,9 +68,11 @@ final class StockCutter {
   /** Parts that are laid out together. @param level the last level of the ids of its figures */
   private record Lot(String title, String level, List<Part> parts, List<Stock> stock, Saw saw) {}
 
-  /** How long is searched, and who looks on. */
-  record Search(ThoroughCutter.Limit limit, CutWatch watch) {
-    static final Search BY_WORK = new Search(ThoroughCutter.Limit.WORK, CutWatch.NOBODY);
+  /** How long is searched, who looks on, and what was found before. */
+  record Search(ThoroughCutter.Limit limit, CutWatch watch, FoundLayouts found) {
+    static Search byWork(FoundLayouts found) {
+      return new Search(ThoroughCutter.Limit.WORK, CutWatch.NOBODY, found);
+    }
   }
 
   StockCutter(Settings settings, LengthStyle style, Wanted wanted, Search search) {
@@ -78,9 +81,15 @@ final class StockCutter {
     this.wanted = wanted;
     this.search = search;
     this.costs = costs(wanted.stock());
-    this.reusable =
-        new Reusable(settings.length(Setting.OFFCUT_LENGTH), settings.length(Setting.OFFCUT_WIDTH));
+    this.reusable = aims(settings).kept();
     this.lots = wanted.stock().isEmpty() ? List.of() : divided();
+  }
+
+  /** What counts of a layout besides price and area. */
+  static Merit.Aims aims(Settings settings) {
+    return new Merit.Aims(
+        new Reusable(settings.length(Setting.OFFCUT_LENGTH), settings.length(Setting.OFFCUT_WIDTH)),
+        settings.length(Setting.SMALL_PIECE));
   }
 
   /** Money where everything to be bought has a price; else area, so that less is still better. */
@@ -167,10 +176,17 @@ final class StockCutter {
   private void cut(Lot lot, int later) {
     SheetProblem problem =
         new SheetProblem(lot.parts, sheets(lot), lot.saw, wanted.ties().among(lot.parts));
-    Merit.Aims aims = new Merit.Aims(reusable, settings.length(Setting.SMALL_PIECE));
+    Merit.Aims aims = aims(settings);
     String title = wanted.material() + ", " + lot.title;
+    Optional<FoundLayouts.Found> found =
+        search.found.of(problem).filter(f -> VirtualSaw.check(problem, f.layout()).isEmpty());
     Layout layout =
-        new ThoroughCutter(aims, search.limit, search.watch.begin(title, later)).cut(problem);
+        found
+            .map(FoundLayouts.Found::layout)
+            .orElseGet(
+                () ->
+                    new ThoroughCutter(aims, search.limit, search.watch.begin(title, later))
+                        .cut(problem));
     check(problem, layout);
     layout.patterns().forEach(p -> taken.merge(p.sheet().name(), (long) p.quantity(), Long::sum));
     LayoutFigures figures =
@@ -185,7 +201,8 @@ final class StockCutter {
             figures.sheets(layout),
             figures.gap(layout),
             kept(layout, setUps),
-            small(setUps)));
+            small(setUps),
+            found.map(FoundLayouts.Found::origin)));
   }
 
   /** Fractions of an inch make no levels. */

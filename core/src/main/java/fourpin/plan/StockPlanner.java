@@ -17,10 +17,12 @@ import java.util.List;
 final class StockPlanner {
 
   private final Job job;
+  private final StockCutter.Search search;
   private final List<Finding> findings = new ArrayList<>();
 
-  StockPlanner(Job job) {
+  StockPlanner(Job job, FoundLayouts found) {
     this.job = job;
+    this.search = StockCutter.Search.byWork(found);
   }
 
   List<Finding> findings() {
@@ -53,8 +55,7 @@ final class StockPlanner {
   }
 
   private MaterialPlan plan(Wanted wanted) {
-    StockCutter.Cut cut =
-        new StockCutter(job.settings(), job.style(), wanted, StockCutter.Search.BY_WORK).cut(0);
+    StockCutter.Cut cut = new StockCutter(job.settings(), job.style(), wanted, search).cut(0);
     findings.addAll(cut.findings());
     return new MaterialPlan(job.material(wanted.material()), cut.layouts(), cut.stock());
   }

@@ -84,6 +84,7 @@ final class LayoutPages {
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(howNear());
+    blocks.addAll(origins());
     blocks.add(Block.Paragraph.of(HOW_TO_READ + told.more()));
     blocks.addAll(keep());
     for (CutMaterial material : materials) {
@@ -92,6 +93,17 @@ final class LayoutPages {
       }
     }
     return Optional.of(new Section("Cutting layouts", blocks));
+  }
+
+  /** Where layouts come from that the same job would not give again. */
+  private List<Block> origins() {
+    return materials.stream()
+        .flatMap(
+            material ->
+                material.layouts().stream()
+                    .flatMap(l -> l.origin().map(o -> title(material, l) + ": " + o).stream()))
+        .<Block>map(words -> Block.Paragraph.of(words + "."))
+        .toList();
   }
 
   private static String title(CutMaterial material, StockLayout layout) {

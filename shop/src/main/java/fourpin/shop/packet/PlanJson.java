@@ -261,6 +261,7 @@ final class PlanJson {
                 l ->
                     object(
                         "title", l.title(),
+                        "origin", l.origin(),
                         "sheets", l.sheets().id(),
                         "gap", l.gap().id(),
                         "smallPieces", l.small(),

@@ -30,6 +30,9 @@ public interface Documents {
    */
   List<Revision> history(DocumentId id, long below, int most);
 
+  /** The last revision that was kept under each name of a variant, the newest first. */
+  List<Revision> variants(DocumentId id);
+
   /** Adds a job, at hand. */
   Revision create(Edit edit);
 

@@ -1,6 +1,7 @@
 package fourpin.shop.store;
 
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * One state in the life of a document. Undo and redo add revisions, and so never lose one.
@@ -11,6 +12,7 @@ import java.time.Instant;
  * @param when to the millisecond
  * @param by the name of the device
  * @param why what was changed, for the list of revisions
+ * @param variant the name under which it was kept as a variant, if it was
  */
 public record Revision(
     RevisionId id,
@@ -21,7 +23,8 @@ public record Revision(
     String name,
     Instant when,
     String by,
-    String why) {
+    String why,
+    Optional<String> variant) {
 
   /** How it came about. */
   public enum Kind {

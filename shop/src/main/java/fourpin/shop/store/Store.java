@@ -14,6 +14,8 @@ public interface Store extends AutoCloseable {
 
   Rack rack();
 
+  Layouts layouts();
+
   Devices devices();
 
   @Override

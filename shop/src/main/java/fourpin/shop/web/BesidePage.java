@@ -82,7 +82,10 @@ public record BesidePage(
   }
 
   private static Side side(State state) {
-    HistoryPage.Entry entry = HistoryPage.Entry.of(state.revision(), Optional.empty());
+    HistoryPage.Entry entry =
+        state.revision().variant().isPresent()
+            ? HistoryPage.Entry.variant(state.revision())
+            : HistoryPage.Entry.of(state.revision(), Optional.empty());
     return new Side(
         entry.id(),
         entry.kind() + entry.what(),

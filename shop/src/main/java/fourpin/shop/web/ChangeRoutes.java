@@ -190,7 +190,9 @@ final class ChangeRoutes {
   private void said(
       Asked asked, State seen, State now, HttpStatus status, String notice, Typing typing) {
     View view = View.of(asked).in(seen, now);
-    DesignPage page = new DesignPage(now, pages.token(asked.http()), view, notice, typing);
+    String outgrown = now.outgrown().equals(seen.outgrown()) ? "" : " " + now.outgrown();
+    DesignPage page =
+        new DesignPage(now, pages.token(asked.http()), view, notice + outgrown, typing);
     boolean scripted = asked.isScripted();
     if (!scripted && status == HttpStatus.OK) {
       asked

@@ -11,6 +11,7 @@ import fourpin.shop.file.JobReader;
 import fourpin.shop.store.DocumentId;
 import fourpin.shop.store.Documents;
 import fourpin.shop.store.Edit;
+import fourpin.shop.store.Layouts;
 import fourpin.shop.store.Revision;
 import fourpin.shop.store.RevisionId;
 import fourpin.shop.store.Saving;
@@ -30,14 +31,16 @@ final class Desk {
   private static final int MOST_TRIES = 20;
 
   private final Documents documents;
+  private final Layouts layouts;
   private final KeptShop shop;
   private final Recent<String, Read> recent = new Recent<>();
 
   /** Plans made side by side beyond this only hold memory longer; others wait their turn. */
   private final Semaphore turns = new Semaphore(Runtime.getRuntime().availableProcessors(), true);
 
-  Desk(Documents documents) {
+  Desk(Documents documents, Layouts layouts) {
     this.documents = documents;
+    this.layouts = layouts;
     this.shop = new KeptShop(documents);
   }
 
@@ -55,40 +58,50 @@ final class Desk {
 
   /** Only texts that can be read are kept. */
   private State state(Written written) {
+    FoundBefore found = found(written.revision().document());
     Read read =
         recent.get(
-            key(written.text()),
+            key(written.text(), found),
             () ->
                 switch (read(written.text())) {
-                  case JobReader.Outcome.Good(Job job) -> planned(JobText.of(written.text()), job);
+                  case JobReader.Outcome.Good(Job job) ->
+                      planned(JobText.of(written.text()), job, found);
                   case JobReader.Outcome.Refused refused ->
                       throw new UnreadableException(problems(refused));
                 });
     return read.in(written.revision());
   }
 
+  private FoundBefore found(DocumentId id) {
+    return new FoundBefore(layouts.of(id));
+  }
+
   /** A text with what comes of it. */
-  private record Read(JobText text, Job job, Plan plan) {
+  private record Read(JobText text, Job job, Plan plan, FoundBefore found) {
+
+    static Read of(State state) {
+      return new Read(state.text(), state.job(), state.plan(), state.found());
+    }
 
     State in(Revision revision) {
-      return new State(revision, text, job, plan);
+      return new State(revision, text, job, plan, found);
     }
   }
 
-  private Read planned(JobText text, Job job) {
+  private Read planned(JobText text, Job job, FoundBefore found) {
     turns.acquireUninterruptibly();
     try {
-      return new Read(text, job, Planner.plan(job));
+      return new Read(text, job, Planner.plan(job, found), found);
     } finally {
       turns.release();
     }
   }
 
-  /** The tools of the shop are part of a plan. */
-  private String key(String text) {
+  /** The tools of the shop, and the layouts that were found, are part of a plan. */
+  private String key(String text, FoundBefore found) {
     String tools =
         documents.newest(DocumentId.SHOP).map(w -> w.revision().id().value()).orElse("none");
-    return tools + " " + text;
+    return String.join(" ", tools, found.key(), text);
   }
 
   private JobReader.Outcome read(String text) {
@@ -131,7 +144,7 @@ final class Desk {
     return switch (read(text)) {
       case JobReader.Outcome.Refused refused -> new Answer.Wrong(newest, problems(refused));
       case JobReader.Outcome.Good(Job job) ->
-          saved(newest, planned(JobText.of(text), job), by, "file put in its place")
+          saved(newest, planned(JobText.of(text), job, newest.found()), by, "file put in its place")
               .orElseGet(() -> replace(seen, text, by));
     };
   }
@@ -142,10 +155,26 @@ final class Desk {
    * @return refused if somebody else has changed the job since it was seen
    */
   Answer goBack(State seen, State wanted, String by, String why) {
+    return goBack(seen, wanted, by, why, Optional.empty());
+  }
+
+  /**
+   * Keeps a state that was seen under a name, as a variant.
+   *
+   * @return refused if somebody else has changed the job since it was seen
+   */
+  Answer keepAs(State seen, String by, String name) {
+    return goBack(seen, seen, by, "kept as the variant “" + name + "”", Optional.of(name));
+  }
+
+  private Answer goBack(State seen, State wanted, String by, String why, Optional<String> variant) {
     State newest = newest(seen.revision().document()).orElseThrow();
     boolean stands = newest.revision().id().equals(seen.revision().id());
     return (stands
-            ? saved(newest, new Read(wanted.text(), wanted.job(), wanted.plan()), by, why)
+            ? saved(
+                newest,
+                Read.of(wanted),
+                new Edit(wanted.job().title(), wanted.text().text(), by, why, variant))
             : Optional.<Answer>empty())
         .orElseGet(
             () ->
@@ -228,7 +257,7 @@ final class Desk {
       case JobReader.Outcome.Refused refused ->
           Optional.of(new Answer.Wrong(newest, problems(refused)));
       case JobReader.Outcome.Good(Job job) -> {
-        Read would = planned(made, job);
+        Read would = planned(made, job, newest.found());
         Optional<String> against = objection.apply(would.plan());
         yield against.isPresent()
             ? Optional.of(new Answer.Refused(newest, against.get()))
@@ -248,14 +277,14 @@ final class Desk {
 
   /** Nothing if somebody else was faster. */
   private Optional<Answer> saved(State newest, Read would, String by, String why) {
-    Saving saving =
-        documents.save(
-            newest.revision().document(),
-            newest.revision().id(),
-            new Edit(would.job().title(), would.text().text(), by, why));
+    return saved(newest, would, new Edit(would.job().title(), would.text().text(), by, why));
+  }
+
+  private Optional<Answer> saved(State newest, Read would, Edit edit) {
+    Saving saving = documents.save(newest.revision().document(), newest.revision().id(), edit);
     return switch (saving) {
       case Saving.Saved(Revision revision) -> {
-        recent.put(key(would.text().text()), would);
+        recent.put(key(would.text().text(), would.found()), would);
         yield Optional.of(new Answer.Saved(would.in(revision)));
       }
       case Saving.Overtaken _ -> Optional.empty();

@@ -57,13 +57,22 @@ public record HistoryPage(
       String before) {
 
     static Entry of(Revision revision, Optional<Revision> before) {
+      return of(revision, revision.why(), before);
+    }
+
+    /** A variant by its name. */
+    static Entry variant(Revision revision) {
+      return of(revision, revision.variant().orElseThrow(), Optional.empty());
+    }
+
+    private static Entry of(Revision revision, String what, Optional<Revision> before) {
       return new Entry(
           revision.id().value(),
           revision.number(),
           revision.when().toString(),
           shown(revision.when()),
           revision.by(),
-          revision.why(),
+          what,
           kind(revision.kind()),
           before.map(r -> r.id().value()).orElse(""));
     }

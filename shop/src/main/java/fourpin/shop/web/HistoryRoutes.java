@@ -15,6 +15,8 @@ import java.util.Optional;
 /** The history of a job, its variants, and any of its states beside each other. */
 final class HistoryRoutes {
 
+  private static final int LONGEST_NAME = 40;
+
   private final Desk desk;
   private final Documents documents;
   private final Pages pages;
@@ -72,8 +74,7 @@ final class HistoryRoutes {
   }
 
   private List<HistoryPage.Entry> variants(Asked asked) {
-    return new Variants(documents)
-        .of(asked.id()).stream().map(r -> HistoryPage.Entry.of(r, Optional.empty())).toList();
+    return documents.variants(asked.id()).stream().map(HistoryPage.Entry::variant).toList();
   }
 
   /** Those asked for, in that order; alone, a state stands beside the newest. */
@@ -113,16 +114,15 @@ final class HistoryRoutes {
     String name = asked.form("name").strip();
     boolean fits =
         !name.isEmpty()
-            && name.codePointCount(0, name.length()) <= Variants.LONGEST_NAME
+            && name.codePointCount(0, name.length()) <= LONGEST_NAME
             && name.codePoints().noneMatch(Character::isISOControl);
     answer(
         http,
         asked,
         fits
-            ? desk.goBack(asked.seen(), asked.seen(), asked.by(), Variants.why(name))
+            ? desk.keepAs(asked.seen(), asked.by(), name)
             : new Answer.Refused(
-                asked.newest(),
-                "A variant has a name of 1 to " + Variants.LONGEST_NAME + " characters."));
+                asked.newest(), "A variant has a name of 1 to " + LONGEST_NAME + " characters."));
   }
 
   private void answer(Context http, Asked asked, Answer answer) {

@@ -51,7 +51,7 @@ final class LayoutRoutes {
       http.redirect("/jobs/" + asked.id().value() + "/layouts", HttpStatus.SEE_OTHER);
     } else {
       http.status(HttpStatus.CONFLICT);
-      show(http, "A search is under way already; end it, or wait for it.");
+      show(http, "A search for this job is under way already; end it, or wait for it.");
     }
   }
 

@@ -2,6 +2,7 @@ package fourpin.shop.web;
 
 import fourpin.plan.MaterialPlan;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param rows sheets of each lot, in the plan and as the search has them
  * @param stage how far the search is
  * @param seconds that it has gone on
+ * @param about what the search, or what was found before, has to do with the job as it is now
  */
 public record LayoutsPage(
     String title,
@@ -21,18 +23,20 @@ public record LayoutsPage(
     List<Row> rows,
     Stage stage,
     long seconds,
-    Optional<String> about) {
+    List<String> about) {
 
   /** Times to choose from, in seconds. */
   static final List<Integer> TIMES = List.of(10, 60, 300, 1_800);
 
   public LayoutsPage {
     rows = List.copyOf(rows);
+    about = List.copyOf(about);
   }
 
   /** How far a search is. */
   public enum Stage {
     NONE,
+    WAITING,
     GOING,
     DONE,
     FAILED
@@ -51,14 +55,29 @@ public record LayoutsPage(
         newest.plan().materials().stream().flatMap(m -> rows(m, lots).stream()).toList(),
         search.map(LayoutsPage::stage).orElse(Stage.NONE),
         search.map(LayoutsPage::gone).orElse(Duration.ZERO).toSeconds(),
-        search
-            .map(Search::state)
-            .filter(s -> !s.revision().shows().equals(newest.revision().shows()))
-            .map(
-                s ->
+        about(newest, search));
+  }
+
+  private static List<String> about(State newest, Optional<Search> search) {
+    List<String> about = new ArrayList<>();
+    search
+        .map(Search::state)
+        .filter(s -> !s.revision().shows().equals(newest.revision().shows()))
+        .ifPresent(
+            s ->
+                about.add(
                     "It was begun for change "
                         + s.revision().number()
                         + "; the job has changed since."));
+    if (!newest.outgrown().isEmpty()) {
+      about.add(newest.outgrown());
+    }
+    return about;
+  }
+
+  /** Whether it is to be looked at again soon. */
+  public boolean isUnderWay() {
+    return stage == Stage.WAITING || stage == Stage.GOING;
   }
 
   public List<Integer> times() {
@@ -67,6 +86,7 @@ public record LayoutsPage(
 
   private static Stage stage(Search search) {
     return switch (search.progress()) {
+      case Search.Progress.Waiting _ -> Stage.WAITING;
       case Search.Progress.Going _ -> Stage.GOING;
       case Search.Progress.Done _ -> Stage.DONE;
       case Search.Progress.Failed _ -> Stage.FAILED;
@@ -83,7 +103,7 @@ public record LayoutsPage(
     return switch (search.progress()) {
       case Search.Progress.Going(var lots, _) -> lots;
       case Search.Progress.Done(var lots, _) -> lots;
-      case Search.Progress.Failed _ -> List.of();
+      case Search.Progress.Waiting _, Search.Progress.Failed _ -> List.of();
     };
   }
 
@@ -94,7 +114,8 @@ public record LayoutsPage(
               String name = material.material().name() + ", " + layout.title();
               return new Row(
                   name,
-                  Long.toString(layout.layout().sheets()),
+                  Long.toString(layout.layout().sheets())
+                      + layout.origin().map(o -> ", " + o).orElse(""),
                   Long.toString(layout.layout().bound().sheets()),
                   lots.stream()
                       .filter(l -> l.name().equals(name))

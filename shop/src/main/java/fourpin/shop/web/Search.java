@@ -3,9 +3,14 @@ package fourpin.shop.web;
 import fourpin.cutting.Layout;
 import fourpin.cutting.ThoroughCutter;
 import fourpin.cutting.Watch;
+import fourpin.cutting.WrittenLayout;
+import fourpin.job.Job;
+import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
 import fourpin.plan.CutPlanner;
 import fourpin.plan.CutWatch;
+import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.shop.store.KeptLayout;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,11 +18,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
  * A longer search for the layouts of a job, beside the pages: it ends after its time, or when
- * somebody says that the best so far will do.
+ * somebody says that the best so far will do. What it found, or where that is no better what the
+ * plan has, is kept.
  */
 final class Search implements CutWatch {
 
@@ -35,6 +42,9 @@ final class Search implements CutWatch {
   /** What is known of a search. */
   sealed interface Progress {
 
+    /** Others go before. */
+    record Waiting() implements Progress {}
+
     /** It goes on. @param gone how long already */
     record Going(List<Lot> lots, Duration gone) implements Progress {}
 
@@ -47,19 +57,21 @@ final class Search implements CutWatch {
   private final State state;
   private final Duration time;
   private final LongSupplier nanos;
-  private final long start;
+  private final Consumer<List<KeptLayout>> keeper;
   private final AtomicBoolean enough = new AtomicBoolean();
   private final Map<String, Lot> lots = new LinkedHashMap<>();
+  private Optional<Long> start = Optional.empty();
   private Optional<Progress> end = Optional.empty();
 
   /**
    * @param nanos a clock
+   * @param keeper takes what is to be kept
    */
-  Search(State state, Duration time, LongSupplier nanos) {
+  Search(State state, Duration time, LongSupplier nanos, Consumer<List<KeptLayout>> keeper) {
     this.state = state;
     this.time = time;
     this.nanos = nanos;
-    this.start = nanos.getAsLong();
+    this.keeper = keeper;
   }
 
   /** The state of the job that it searches for. */
@@ -69,6 +81,7 @@ final class Search implements CutWatch {
 
   /** Searches, in the thread that asks. */
   void run() {
+    begin();
     try {
       CutPlan plan =
           CutPlanner.plan(
@@ -76,11 +89,40 @@ final class Search implements CutWatch {
               CutPlanner.wanted(state.plan()),
               ThoroughCutter.Limit.WATCH,
               this);
+      keeper.accept(toKeep(plan));
       end(new Progress.Done(lots(), plan));
     } catch (RuntimeException failure) {
       end(new Progress.Failed());
       throw failure;
     }
+  }
+
+  private synchronized void begin() {
+    start = Optional.of(nanos.getAsLong());
+  }
+
+  private List<KeptLayout> toKeep(CutPlan found) {
+    List<KeptLayout> kept = new ArrayList<>();
+    for (int i = 0; i < found.materials().size(); i++) {
+      List<StockLayout> planned = state.plan().materials().get(i).layouts();
+      CutMaterial material = found.materials().get(i);
+      Job job = state.plan().job();
+      boolean better = CutPlanner.isBetter(job, material.layouts(), planned);
+      for (StockLayout layout : better ? material.layouts() : planned) {
+        if (layout.layout().unplaced().isEmpty()) {
+          kept.add(kept(material.material(), layout));
+        }
+      }
+    }
+    return kept;
+  }
+
+  private KeptLayout kept(String material, StockLayout layout) {
+    return new KeptLayout(
+        WrittenLayout.digest(layout.problem()),
+        material,
+        state.revision().number(),
+        WrittenLayout.of(layout.problem(), layout.layout()));
   }
 
   private synchronized void end(Progress progress) {
@@ -96,11 +138,13 @@ final class Search implements CutWatch {
   }
 
   synchronized Progress progress() {
-    return end.orElseGet(() -> new Progress.Going(lots(), gone()));
+    return end.orElseGet(
+        () -> start.isEmpty() ? new Progress.Waiting() : new Progress.Going(lots(), gone()));
   }
 
+  /** Whether it has not ended yet. */
   boolean isGoing() {
-    return progress() instanceof Progress.Going;
+    return progress() instanceof Progress.Going || progress() instanceof Progress.Waiting;
   }
 
   /** The best so far will do, for this lot and all others; from any thread. */
@@ -108,8 +152,8 @@ final class Search implements CutWatch {
     enough.set(true);
   }
 
-  private Duration gone() {
-    return Duration.ofNanos(nanos.getAsLong() - start);
+  private synchronized Duration gone() {
+    return start.map(s -> Duration.ofNanos(nanos.getAsLong() - s)).orElse(Duration.ZERO);
   }
 
   /** What time one lot leaves goes to the next ones. */

@@ -1,16 +1,29 @@
 package fourpin.shop.web;
 
 import fourpin.shop.store.DocumentId;
+import fourpin.shop.store.Layouts;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 
-/** Searches under way and the last of each job; at most one is under way at a time. */
+/**
+ * Searches under way, and the last of each job. Each takes all that a processor gives, so that one
+ * processor is left to the pages where there are several; further searches wait their turn.
+ */
 final class Searches implements AutoCloseable {
 
   /** Finished ones that are still shown. */
   private static final int MOST = 8;
+
+  private final Layouts layouts;
+
+  private final ExecutorService turns =
+      Executors.newFixedThreadPool(
+          Math.max(1, Runtime.getRuntime().availableProcessors() - 1),
+          Thread.ofPlatform().daemon().name("search").factory());
 
   private final Map<DocumentId, Search> byJob =
       new LinkedHashMap<>() {
@@ -22,15 +35,20 @@ final class Searches implements AutoCloseable {
         }
       };
 
-  /** Begins one; nothing if another is under way, since each takes all that a processor gives. */
+  Searches(Layouts layouts) {
+    this.layouts = layouts;
+  }
+
+  /** Begins one; nothing if one for this job has not ended yet. */
   synchronized Optional<Search> begin(State state, Duration time) {
-    if (byJob.values().stream().anyMatch(Search::isGoing)) {
+    DocumentId job = state.revision().document();
+    if (of(job).filter(Search::isGoing).isPresent()) {
       return Optional.empty();
     }
-    Search search = new Search(state, time, System::nanoTime);
-    byJob.remove(state.revision().document());
-    byJob.put(state.revision().document(), search);
-    Thread.ofPlatform().daemon().name("search").start(search::run);
+    Search search = new Search(state, time, System::nanoTime, kept -> layouts.keep(job, kept));
+    byJob.remove(job);
+    byJob.put(job, search);
+    turns.execute(search::run);
     return Optional.of(search);
   }
 
@@ -41,5 +59,6 @@ final class Searches implements AutoCloseable {
   @Override
   public synchronized void close() {
     byJob.values().forEach(Search::enough);
+    turns.shutdown();
   }
 }

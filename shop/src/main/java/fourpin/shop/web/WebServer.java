@@ -50,9 +50,9 @@ public final class WebServer implements AutoCloseable {
     InstantSource clock = InstantSource.system();
     Guard guard = new Guard(reach, limits, store.devices(), clock);
     Pages pages = new Pages(guard);
-    Desk desk = new Desk(store.documents());
+    Desk desk = new Desk(store.documents(), store.layouts());
     Assets assets = new Assets();
-    Searches searches = new Searches();
+    Searches searches = new Searches(store.layouts());
     return new WebServer(
         guard.codes(),
         searches,

@@ -53,6 +53,9 @@ public final class RandomStore {
     for (String device : List.of("desk", "phone")) {
       store.ticks().merge(job, "plan " + word(), device, START, ticks());
     }
+    for (int i = random.nextInt(3); i > 0; i--) {
+      store.layouts().keep(job, List.of(layout()));
+    }
     documents.put(job, pick(List.of(Documents.Place.values())));
   }
 
@@ -67,6 +70,10 @@ public final class RandomStore {
               START.minusMillis(random.nextInt(100_000))));
     }
     return ticks;
+  }
+
+  private KeptLayout layout() {
+    return new KeptLayout("problem " + random.nextInt(3), word(), 1, word());
   }
 
   private Piece piece() {
@@ -88,7 +95,9 @@ public final class RandomStore {
   }
 
   private Edit edit() {
-    return new Edit(word(), word() + word() + word(), word(), word());
+    Optional<String> variant =
+        random.nextInt(4) == 0 ? Optional.of("v" + random.nextInt(2)) : Optional.empty();
+    return new Edit(word(), word() + word() + word(), word(), word(), variant);
   }
 
   private String word() {

@@ -64,7 +64,8 @@ abstract class StoreTests {
                 "Reading room",
                 NOON,
                 "bench phone",
-                "one"));
+                "one",
+                Optional.empty()));
   }
 
   @Test
@@ -210,6 +211,43 @@ abstract class StoreTests {
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> store.ticks().merge(new DocumentId("d"), text, "", NOON, List.of()))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void variantsAreTheLastOfEachNameWhateverCameAfterThem() {
+    Revision first = store.documents().create(edit("one"));
+    variant(first, "oak");
+    Revision pine = variant(first, "pine");
+    Revision oak = variant(first, "oak");
+    store.documents().undo(first.document(), oak.id(), "desk");
+    saved(store.documents().newest(first.document()).orElseThrow().revision(), "two");
+    assertThat(store.documents().variants(first.document())).containsExactly(oak, pine);
+    assertThat(store.documents().variants(store.documents().create(edit("other")).document()))
+        .isEmpty();
+  }
+
+  private Revision variant(Revision of, String name) {
+    Edit edit = new Edit("Reading room", "one", "desk", "kept", Optional.of(name));
+    Written newest = store.documents().newest(of.document()).orElseThrow();
+    return switch (store.documents().save(of.document(), newest.revision().id(), edit)) {
+      case Saving.Saved(Revision revision) -> revision;
+      case Saving.Overtaken overtaken -> throw new AssertionError(overtaken);
+    };
+  }
+
+  @Test
+  void aLayoutIsKeptOnceForEachProblem() {
+    DocumentId job = store.documents().create(edit("one")).document();
+    KeptLayout first = new KeptLayout("a", "ply", 1, "first");
+    KeptLayout other = new KeptLayout("b", "oak", 1, "other");
+    KeptLayout better = new KeptLayout("a", "ply", 4, "better");
+    store.layouts().keep(job, List.of(other, first));
+    assertThat(store.layouts().of(job)).containsExactly(first, other);
+    store.layouts().keep(job, List.of(better));
+    assertThat(store.layouts().of(job)).containsExactly(better, other);
+    assertThat(store.layouts().of(new DocumentId("none"))).isEmpty();
+    assertThatThrownBy(() -> store.layouts().keep(new DocumentId("none"), List.of(first)))
+        .isInstanceOf(NoSuchElementException.class);
   }
 
   @Test

@@ -9,15 +9,21 @@ import fourpin.plan.Planner;
 import fourpin.shop.edit.JobText;
 import fourpin.shop.file.JobReader;
 import fourpin.shop.store.DocumentId;
+import fourpin.shop.store.KeptLayout;
 import fourpin.shop.store.Revision;
 import fourpin.shop.store.RevisionId;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,20 +44,34 @@ class LayoutsTest {
     RevisionId id = new RevisionId("r");
     return new State(
         new Revision(
-            id, new DocumentId("d"), 1, Revision.Kind.EDIT, id, "n", Instant.EPOCH, "b", "w"),
+            id,
+            new DocumentId("d"),
+            1,
+            Revision.Kind.EDIT,
+            id,
+            "n",
+            Instant.EPOCH,
+            "b",
+            "w",
+            Optional.empty()),
         JobText.of(Caller.readingRoom()),
         job,
-        Planner.plan(job));
+        Planner.plan(job),
+        new FoundBefore(List.of()));
   }
 
   /** A clock that has gone on by an hour whenever it is asked: the time is over at once. */
   @Test
   void aSearchEndsWithItsTimeAndEveryPartHasAPlace() throws IOException {
     AtomicLong clock = new AtomicLong();
+    List<KeptLayout> kept = new ArrayList<>();
     State state = state();
     Search search =
         new Search(
-            state, Duration.ofSeconds(10), () -> clock.addAndGet(Duration.ofHours(1).toNanos()));
+            state,
+            Duration.ofSeconds(10),
+            () -> clock.addAndGet(Duration.ofHours(1).toNanos()),
+            kept::addAll);
     assertThat(search.isGoing()).isTrue();
     search.run();
     assertThat(search.progress())
@@ -62,6 +82,15 @@ class LayoutsTest {
               assertThat(done.lots()).allMatch(lot -> lot.sheets() >= lot.fewest());
               assertThat(done.lots()).hasSize(lots(state.plan()));
             });
+    Plan again = Planner.plan(state.job(), new FoundBefore(kept));
+    assertThat(again.materials())
+        .allSatisfy(
+            m ->
+                assertThat(m.layouts())
+                    .allSatisfy(
+                        l ->
+                            assertThat(l.origin())
+                                .hasValueSatisfying(o -> assertThat(o).endsWith("1"))));
   }
 
   private static int lots(Plan plan) {
@@ -71,7 +100,7 @@ class LayoutsTest {
   /** The clock stands, so that nothing but the word ends it. */
   @Test
   void goodEnoughEndsIt() throws IOException {
-    Search search = new Search(state(), Duration.ofDays(1), () -> 0L);
+    Search search = new Search(state(), Duration.ofDays(1), () -> 0L, _ -> {});
     search.enough();
     search.run();
     assertThat(search.progress()).isInstanceOf(Search.Progress.Done.class);
@@ -92,17 +121,62 @@ class LayoutsTest {
       assertThat(caller.get(job + "/layouts.zip").statusCode()).isEqualTo(404);
       HttpResponse<String> begun = caller.submit(job + "/layouts", "seconds", "1800");
       assertThat(begun.statusCode()).isEqualTo(303);
-      HttpResponse<String> ended = caller.submit(job + "/layouts/enough");
-      assertThat(ended.statusCode()).isEqualTo(303);
-      String page = caller.get(job + "/layouts").body();
-      while (page.contains("every 2s")) {
-        Thread.onSpinWait();
-        page = caller.get(job + "/layouts").body();
-      }
-      assertThat(page).contains("The search is done.");
+      assertThat(caller.submit(job + "/layouts", "seconds", "10").statusCode()).isEqualTo(409);
+      String page = ended(caller, job);
+      assertThat(page).contains("The search is done.", "found by a longer search for change 1");
       assertThat(new String(caller.bytes(job + "/layouts.zip"), StandardCharsets.ISO_8859_1))
           .startsWith("PK")
           .contains("cutting.pdf");
+    }
+  }
+
+  private static String ended(Caller caller, String job) {
+    assertThat(caller.submit(job + "/layouts/enough").statusCode()).isEqualTo(303);
+    String page = caller.get(job + "/layouts").body();
+    while (page.contains("every 2s")) {
+      Thread.onSpinWait();
+      page = caller.get(job + "/layouts").body();
+    }
+    return page;
+  }
+
+  /** With a narrower case its parts are others; taken back, they are the same again. */
+  @Test
+  void whatWasFoundIsInTheFilesUntilThePartsChange() throws IOException {
+    try (Caller caller = Caller.at(folder)) {
+      String job = caller.bring(Caller.readingRoom());
+      caller.submit(job + "/layouts", "seconds", "1800");
+      ended(caller, job);
+      assertThat(plan(caller, job)).contains("found by a longer search for change 1");
+      HttpResponse<String> narrower = narrow(caller, job);
+      assertThat(narrower.body()).contains("the packet has its own again");
+      assertThat(plan(caller, job)).doesNotContain("longer search");
+      assertThat(caller.get(job + "/layouts").body()).contains("the packet has its own again");
+      caller.post(job + "/undo", "seen", caller.seen(job), "case", "bookcase");
+      assertThat(plan(caller, job)).contains("found by a longer search for change 1");
+    }
+  }
+
+  private static HttpResponse<String> narrow(Caller caller, String job) {
+    return caller.post(
+        job + "/put",
+        "seen",
+        caller.seen(job),
+        "case",
+        "bookcase",
+        "field",
+        "outside_width",
+        "value",
+        "78");
+  }
+
+  private static String plan(Caller caller, String job) throws IOException {
+    byte[] zip = caller.bytes(job + "/packet.zip");
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
+      while (!in.getNextEntry().getName().endsWith("plan.json")) {
+        in.closeEntry();
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 

@@ -32,6 +32,8 @@ public final class BackupReader implements AutoCloseable {
   /** Far above what a job file may have; a longer text is none of ours. */
   private static final int MOST_TEXT_BYTES = 16 << 20;
 
+  private static final int FIRST_VERSION = 1;
+
   private static final JsonMapper JSON =
       JsonMapper.builder()
           .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
@@ -79,14 +81,26 @@ public final class BackupReader implements AutoCloseable {
 
   private Contents contents() {
     List<Revision> revisions = new ArrayList<>();
-    lines(
-        Names.REVISIONS,
-        Lines.OfRevision.class,
-        line -> revisions.add(line.row(Optional.empty()).revision()));
+    revisions(line -> revisions.add(line.row(Optional.empty()).revision()));
     return new Contents(
         Contents.documents(revisions.stream()),
         count(Names.RACK, Lines.OfPiece.class),
         count(Names.TICKS, Lines.OfTick.class));
+  }
+
+  private void revisions(Consumer<Lines.OfRevision> sink) {
+    if (isOld()) {
+      lines(Names.REVISIONS, Lines.OfOldRevision.class, line -> sink.accept(line.now()));
+    } else {
+      lines(Names.REVISIONS, Lines.OfRevision.class, sink);
+    }
+  }
+
+  /** Whether it is of the first version, which knew no layouts and no names of variants. */
+  private boolean isOld() {
+    List<Integer> versions = new ArrayList<>();
+    lines(Names.ABOUT, Lines.About.class, about -> versions.add(about.version()));
+    return versions.contains(FIRST_VERSION);
   }
 
   private long count(String name, Class<?> type) {
@@ -124,7 +138,7 @@ public final class BackupReader implements AutoCloseable {
           if (!about.format().equals(BackupWriter.FORMAT)) {
             throw new BackupException("it is a backup of something else");
           }
-          if (about.version() != BackupWriter.VERSION) {
+          if (about.version() < FIRST_VERSION || about.version() > BackupWriter.VERSION) {
             throw new BackupException(
                 "a newer version of Fourpin made it; use the newest version to restore it");
           }
@@ -133,8 +147,11 @@ public final class BackupReader implements AutoCloseable {
 
   private void read(Intake intake) {
     lines(Names.DOCUMENTS, Lines.OfDocument.class, line -> intake.put(line.row()));
-    lines(Names.REVISIONS, Lines.OfRevision.class, line -> intake.put(revision(line)));
+    revisions(line -> intake.put(revision(line)));
     lines(Names.TICKS, Lines.OfTick.class, line -> intake.put(line.row()));
+    if (!isOld()) {
+      lines(Names.LAYOUTS, Lines.OfLayout.class, line -> intake.put(line.row()));
+    }
     lines(Names.RACK, Lines.OfPiece.class, line -> intake.put(line.row()));
   }
 

@@ -25,7 +25,7 @@ import tools.jackson.databind.json.JsonMapper;
 public final class BackupWriter {
 
   static final String FORMAT = "fourpin-store";
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   /** Not that of the clock: the same store gives the same bytes. */
   private static final LocalDateTime WRITTEN = LocalDateTime.of(1980, 1, 1, 0, 0);
@@ -83,6 +83,7 @@ public final class BackupWriter {
     lines(Names.DOCUMENTS, snapshot.documents().map(Lines.OfDocument::of));
     lines(Names.REVISIONS, snapshot.revisions().map(Lines.OfRevision::of));
     lines(Names.TICKS, snapshot.ticks().map(Lines.OfTick::of));
+    lines(Names.LAYOUTS, snapshot.layouts().map(Lines.OfLayout::of));
     lines(Names.RACK, snapshot.pieces().map(Lines.OfPiece::of));
     try (Stream<RevisionRow> revisions = snapshot.revisions()) {
       revisions.forEach(this::text);

@@ -4,12 +4,14 @@ import fourpin.measure.Length;
 import fourpin.measure.Unit;
 import fourpin.shop.store.DocumentId;
 import fourpin.shop.store.Documents.Place;
+import fourpin.shop.store.KeptLayout;
 import fourpin.shop.store.Piece;
 import fourpin.shop.store.Racked;
 import fourpin.shop.store.Revision;
 import fourpin.shop.store.RevisionId;
 import fourpin.shop.store.Tick;
 import fourpin.shop.store.sql.DocumentRow;
+import fourpin.shop.store.sql.LayoutRow;
 import fourpin.shop.store.sql.PieceRow;
 import fourpin.shop.store.sql.RevisionRow;
 import fourpin.shop.store.sql.TickRow;
@@ -45,7 +47,8 @@ final class Lines {
       String name,
       Instant when,
       String by,
-      String why) {
+      String why,
+      Optional<String> variant) {
 
     static OfRevision of(RevisionRow row) {
       Revision r = row.revision();
@@ -59,7 +62,8 @@ final class Lines {
           r.name(),
           r.when(),
           r.by(),
-          r.why());
+          r.why(),
+          r.variant());
     }
 
     boolean hasText() {
@@ -77,9 +81,53 @@ final class Lines {
               name,
               when,
               by,
-              why),
+              why,
+              variant),
           madeOn.map(RevisionId::new),
           text);
+    }
+  }
+
+  /** As the first version of backups has it: the reason of a variant begins with a word. */
+  record OfOldRevision(
+      String document,
+      long number,
+      String id,
+      String kind,
+      String shows,
+      Optional<String> madeOn,
+      String name,
+      Instant when,
+      String by,
+      String why) {
+
+    private static final String MARK = "Variant: ";
+
+    OfRevision now() {
+      Optional<String> variant =
+          Optional.of(why)
+              .filter(
+                  w -> w.startsWith(MARK) && value(Revision.Kind.class, kind) == Revision.Kind.EDIT)
+              .map(w -> w.substring(MARK.length()));
+      return new OfRevision(
+          document, number, id, kind, shows, madeOn, name, when, by, why, variant);
+    }
+  }
+
+  record OfLayout(String document, String problem, String material, long change, String body) {
+    static OfLayout of(LayoutRow row) {
+      KeptLayout layout = row.layout();
+      return new OfLayout(
+          row.document().value(),
+          layout.problem(),
+          layout.material(),
+          layout.change(),
+          layout.body());
+    }
+
+    LayoutRow row() {
+      return new LayoutRow(
+          new DocumentId(document), new KeptLayout(problem, material, change, body));
     }
   }
 

@@ -9,6 +9,7 @@ final class Names {
   static final String DOCUMENTS = "documents.jsonl";
   static final String REVISIONS = "revisions.jsonl";
   static final String TICKS = "ticks.jsonl";
+  static final String LAYOUTS = "layouts.jsonl";
   static final String RACK = "rack.jsonl";
   static final String SUMS = "SHA256SUMS";
 

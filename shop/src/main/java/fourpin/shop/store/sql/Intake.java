@@ -24,6 +24,10 @@ public final class Intake {
     row.merge(db);
   }
 
+  public void put(LayoutRow row) {
+    row.put(db);
+  }
+
   public void put(PieceRow row) {
     row.insert(db);
   }
@@ -37,7 +41,7 @@ public final class Intake {
 
   /** Devices stay: they are paired with this shop, whatever it keeps. */
   void clear() {
-    List.of("tick", "revision", "document", "piece")
+    List.of("tick", "layout", "revision", "document", "piece")
         .forEach(table -> db.execute("delete from " + table));
   }
 

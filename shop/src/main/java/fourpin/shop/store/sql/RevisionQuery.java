@@ -13,7 +13,7 @@ final class RevisionQuery {
   private static final String REVISIONS =
       """
       select r.id, r.document, r.number, r.kind, r.shows, r.name, r.saved_at, r.saved_by, r.why,
-        s.body
+        r.variant, s.body
       from revision r join revision s on s.id = r.shows
       """;
 

@@ -22,9 +22,11 @@ public record RevisionRow(Revision revision, Optional<RevisionId> madeOn, Option
     db.createUpdate(
             """
             insert into revision
-              (id, document, number, kind, shows, made_on, name, body, saved_at, saved_by, why)
+              (id, document, number, kind, shows, made_on, name, body, saved_at, saved_by, why,
+               variant)
             values
-              (:id, :document, :number, :kind, :shows, :madeOn, :name, :body, :savedAt, :savedBy, :why)
+              (:id, :document, :number, :kind, :shows, :madeOn, :name, :body, :savedAt, :savedBy, :why,
+               :variant)
             """)
         .bind("id", revision.id().value())
         .bind("document", revision.document().value())
@@ -37,6 +39,7 @@ public record RevisionRow(Revision revision, Optional<RevisionId> madeOn, Option
         .bind("savedAt", revision.when().toEpochMilli())
         .bind("savedBy", revision.by())
         .bind("why", revision.why())
+        .bind("variant", revision.variant())
         .execute();
   }
 
@@ -57,6 +60,7 @@ public record RevisionRow(Revision revision, Optional<RevisionId> madeOn, Option
         row.getString("name"),
         Instant.ofEpochMilli(row.getLong("saved_at")),
         row.getString("saved_by"),
-        row.getString("why"));
+        row.getString("why"),
+        Optional.ofNullable(row.getString("variant")));
   }
 }

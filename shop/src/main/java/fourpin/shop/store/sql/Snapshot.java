@@ -34,6 +34,10 @@ public final class Snapshot {
         "select * from tick order by document, plan, step, device", (row, _) -> TickRow.of(row));
   }
 
+  public Stream<LayoutRow> layouts() {
+    return rows("select * from layout order by document, problem", (row, _) -> LayoutRow.of(row));
+  }
+
   public Stream<PieceRow> pieces() {
     return rows("select * from piece order by id", (row, _) -> PieceRow.of(row));
   }

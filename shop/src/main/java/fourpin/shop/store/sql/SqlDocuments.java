@@ -59,6 +59,17 @@ final class SqlDocuments implements Documents {
     return newest(db, id).orElseThrow(() -> missing(id));
   }
 
+  /**
+   * @throws NoSuchElementException if there is no such document
+   */
+  static void require(Handle db, DocumentId id) {
+    db.createQuery("select id from document where id = :id")
+        .bind("id", id.value())
+        .mapTo(String.class)
+        .findFirst()
+        .orElseThrow(() -> missing(id));
+  }
+
   private static NoSuchElementException missing(DocumentId id) {
     return new NoSuchElementException("there is no document " + id.value());
   }
@@ -86,6 +97,23 @@ final class SqlDocuments implements Documents {
                     order by r.number desc limit :most
                     """,
                     Map.of("document", id.value(), "below", below, "most", most))
+                .revisions()
+                .toList());
+  }
+
+  @Override
+  public List<Revision> variants(DocumentId id) {
+    return database.inTransaction(
+        db ->
+            RevisionQuery.all(
+                    db,
+                    """
+                    where r.document = :document and r.number in
+                      (select max(v.number) from revision v
+                       where v.document = :document and v.variant is not null group by v.variant)
+                    order by r.number desc
+                    """,
+                    Map.of("document", id.value()))
                 .revisions()
                 .toList());
   }
@@ -164,7 +192,8 @@ final class SqlDocuments implements Documents {
             edit.name(),
             Instant.ofEpochMilli(clock.millis()),
             edit.by(),
-            edit.why()),
+            edit.why(),
+            edit.variant()),
         madeOn,
         Optional.of(edit.text()));
   }
@@ -180,7 +209,8 @@ final class SqlDocuments implements Documents {
             to.edit().name(),
             Instant.ofEpochMilli(clock.millis()),
             by,
-            to.why()),
+            to.why(),
+            Optional.empty()),
         Optional.empty(),
         Optional.empty());
   }

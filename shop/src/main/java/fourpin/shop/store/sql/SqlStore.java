@@ -3,6 +3,7 @@ package fourpin.shop.store.sql;
 import fourpin.shop.store.DataPlace;
 import fourpin.shop.store.Devices;
 import fourpin.shop.store.Documents;
+import fourpin.shop.store.Layouts;
 import fourpin.shop.store.Rack;
 import fourpin.shop.store.Store;
 import fourpin.shop.store.StoreException;
@@ -48,6 +49,11 @@ public final class SqlStore implements Store {
   @Override
   public Rack rack() {
     return new SqlRack(database, ids);
+  }
+
+  @Override
+  public Layouts layouts() {
+    return new SqlLayouts(database);
   }
 
   @Override

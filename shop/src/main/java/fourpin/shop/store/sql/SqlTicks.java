@@ -11,7 +11,6 @@ import java.time.InstantSource;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.NoSuchElementException;
 import java.util.TreeMap;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
@@ -58,24 +57,12 @@ final class SqlTicks implements Ticks {
     Duration behind = Duration.between(sent, now);
     return database.inTransaction(
         db -> {
-          requireDocument(db, job);
+          SqlDocuments.require(db, job);
           ticks.stream()
               .map(t -> new TickRow(job, plan, device, t, earlier(t.said().plus(behind), now)))
               .forEach(row -> row.merge(db));
           return held(db, job, plan);
         });
-  }
-
-  private static void requireDocument(Handle db, DocumentId job) {
-    boolean none =
-        db.createQuery("select id from document where id = :id")
-            .bind("id", job.value())
-            .mapTo(String.class)
-            .findFirst()
-            .isEmpty();
-    if (none) {
-      throw new NoSuchElementException("there is no job " + job.value());
-    }
   }
 
   private static Instant earlier(Instant a, Instant b) {

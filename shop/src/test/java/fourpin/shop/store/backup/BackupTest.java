@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fourpin.shop.store.DataPlace;
+import fourpin.shop.store.DocumentId;
 import fourpin.shop.store.Documents.Place;
 import fourpin.shop.store.Edit;
 import fourpin.shop.store.OnePostgres;
@@ -13,14 +14,22 @@ import fourpin.shop.store.Revision;
 import fourpin.shop.store.StoreException;
 import fourpin.shop.store.TestClock;
 import fourpin.shop.store.sql.SqlStore;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,12 +88,70 @@ class BackupTest {
         "at hand", store.documents().jobs(Place.AT_HAND),
         "aside", store.documents().jobs(Place.ASIDE),
         "rack", store.rack().all(),
+        "variants", ofJobs(store, store.documents()::variants),
+        "layouts", ofJobs(store, store.layouts()::of),
         "ticks",
             store.documents().jobs(Place.AT_HAND).stream()
                 .map(Revision::document)
                 .flatMap(
                     job -> store.ticks().plans(job).stream().map(p -> store.ticks().of(job, p)))
                 .toList());
+  }
+
+  private static <T> List<List<T>> ofJobs(SqlStore store, Function<DocumentId, List<T>> what) {
+    return store.documents().jobs(Place.AT_HAND).stream()
+        .map(Revision::document)
+        .map(what)
+        .toList();
+  }
+
+  /** The lines of the first version, as docs/backup.md had them. */
+  @Test
+  void aBackupOfTheFirstVersionIsTakenInWithItsVariants() throws IOException {
+    String revision =
+        "{\"document\":\"d\",\"number\":%d,\"id\":\"r%d\",\"kind\":\"edit\",\"shows\":\"r%d\",\"madeOn\":%s,"
+            + "\"name\":\"Box\",\"when\":\"2026-03-04T12:00:00Z\",\"by\":\"desk\",\"why\":\"%s\"}\n";
+    Map<String, String> files = new TreeMap<>();
+    files.put("about.json", "{\"format\":\"fourpin-store\",\"version\":1}");
+    files.put("documents.jsonl", "{\"id\":\"d\",\"place\":\"at-hand\",\"revisions\":2}\n");
+    files.put(
+        "revisions.jsonl",
+        revision.formatted(1, 1, 1, "null", "new")
+            + revision.formatted(2, 2, 2, "\"r1\"", "Variant: in oak"));
+    files.put("ticks.jsonl", "");
+    files.put("rack.jsonl", "");
+    files.put("texts/d/000001.yaml", "one");
+    files.put("texts/d/000002.yaml", "two");
+    try (SqlStore store = inFile("old.db")) {
+      restore(zip(files), store);
+      assertThat(store.documents().variants(new DocumentId("d")))
+          .singleElement()
+          .satisfies(
+              r -> {
+                assertThat(r.variant()).contains("in oak");
+                assertThat(r.number()).isEqualTo(2);
+              });
+    }
+  }
+
+  private static byte[] zip(Map<String, String> files) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+      StringBuilder sums = new StringBuilder();
+      for (Map.Entry<String, String> file : files.entrySet()) {
+        MessageDigest digest = Sums.digest();
+        digest.update(file.getValue().getBytes(StandardCharsets.UTF_8));
+        sums.append(Sums.line(file.getKey(), digest));
+        put(zip, file.getKey(), file.getValue());
+      }
+      put(zip, Names.SUMS, sums.toString());
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void put(ZipOutputStream zip, String name, String text) throws IOException {
+    zip.putNextEntry(new ZipEntry(name));
+    zip.write(text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Test
@@ -97,7 +164,7 @@ class BackupTest {
             .content()
             .isEqualTo("job: ½ # kept\r\n");
         assertThat(zip.getPath("about.json"))
-            .hasContent("{\"format\":\"fourpin-store\",\"version\":1}");
+            .hasContent("{\"format\":\"fourpin-store\",\"version\":2}");
       }
     }
   }
