@@ -11,8 +11,8 @@ public enum CauseKind {
   SEAT("how guide, stick or strip lies against the end", Setting.SEAT_ERROR),
   /** Common to all clampings with one spacer. */
   SPACER("thickness of the spacer", Setting.SPACER_ERROR),
-  /** Common to what is bored from the block on, until it comes off again. */
-  BLOCK("how the index block is screwed on again", Setting.BLOCK_ERROR),
+  /** Common to what is bored from one batten of the block, until the block comes off. */
+  BLOCK("how the battens of the index block are screwed on", Setting.BLOCK_ERROR),
   /** Common to what is bored after one step. */
   STEP("locating pin whose thicknesses are out of line", Setting.PIN_STEP_ERROR),
   /** Common to what is bored after one step; wider the more the guide's hole is worn. */

@@ -27,9 +27,10 @@ import java.util.Set;
  * From a way of boring to the errors of its holes.
  *
  * <p>What is taken for granted: heights count from the end that the case stands on, shelves are
- * flat and rigid, panels are. A pin that is loose in its hole may sit anywhere in it, held by
- * friction, which is the cautious view: under load pins go down alike. Of several copies of a case,
- * the last is modelled, since the guide is worn most by then.
+ * flat and rigid, panels are; holes of a guide are square to it, so that it may be turned over. A
+ * pin that is loose in its hole may sit anywhere in it, held by friction, which is the cautious
+ * view: under load pins go down alike. Of several copies of a case, the last is modelled, since the
+ * guide is worn most by then.
  */
 public final class ErrorModels {
 

@@ -19,9 +19,11 @@ import fourpin.job.Way;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The errors of holes that are bored through a guide, clamping by clamping in the order of work.
@@ -31,8 +33,13 @@ import java.util.Map;
  * guide and against the end and by the spacer; once the guide is moved along, by all that the hole
  * missed which the locating pin goes into, by the slip of the pin in both holes, by what its
  * thicknesses are out of line, and by the guide's hole that the pin goes through, with its sign
- * turned. Rows are stepped apart, each by fits of the pin of its own, and the block, which is off
- * while the guide is stepped, is screwed on again for each row.
+ * turned. Rows are stepped apart, each by fits of the pin of its own.
+ *
+ * <p>The block is two battens, one on either side of the guide, each with an error of its own. The
+ * one on the side that lies on the panel bears on its end: so both rows of a side share it, and the
+ * left and the right side of a bay, for which the guide is turned over, do not. It stays the same
+ * until the block comes off, where the guide is moved along; screwed on again, both battens miss
+ * anew.
  */
 final class GuidedErrors {
 
@@ -47,6 +54,8 @@ final class GuidedErrors {
   private final Map<Integer, Map<Length, Integer>> levels = new HashMap<>();
   private final Map<Integer, Integer> uses = new HashMap<>();
   private final Map<String, List<Term>> moves = new HashMap<>();
+  private final Map<String, Integer> blockFits = new HashMap<>();
+  private final Set<String> blockCameOff = new HashSet<>();
   private final Map<Hole, List<Term>> errors = new LinkedHashMap<>();
 
   GuidedErrors(
@@ -99,6 +108,7 @@ final class GuidedErrors {
         Step step = reach.step().get();
         up = up.plus(along(step.into())).minus(along(step.pin()));
         zero = moved(zero, before, step, clamping, lay + "." + place);
+        blockCameOff.add(lay);
       }
       before = bored(reach, zero, up, clamping, name + "." + place);
     }
@@ -119,11 +129,12 @@ final class GuidedErrors {
     List<Term> zero = new ArrayList<>();
     zero.add(book.normal(CauseKind.SEAT, lay));
     if (guided.guide().block().isPositive()) {
-      zero.add(book.normal(CauseKind.BLOCK, comesOff() ? lay : "never off"));
+      zero.add(batten(clamping, lay));
     }
     Length spacer = spacer(clamping);
     if (spacer.isPositive()) {
-      zero.add(book.normal(CauseKind.SPACER, spacer.toString()));
+      String end = isFromTop(clamping) ? " at the upper end" : "";
+      zero.add(book.normal(CauseKind.SPACER, spacer + end));
     }
     if (isFromTop(clamping)) {
       zero.add(book.normal(CauseKind.CUT, clamping.part()));
@@ -131,11 +142,21 @@ final class GuidedErrors {
     return zero;
   }
 
-  /** Whether the block is screwed on anew for each row. */
-  private boolean comesOff() {
-    return guided.isMovedAlong()
-        && alteration != Alteration.BLOCK_STAYS_ON
-        && alteration != Alteration.WHOLE_LENGTH;
+  /** The one that bears on the end; from the top it pushes holes down, and the guide is turned. */
+  private Term batten(Clamping clamping, String lay) {
+    String fit = guide(clamping) + fit(lay) + " ";
+    return isFromTop(clamping)
+        ? CauseBook.turned(book.normal(CauseKind.BLOCK, fit + clamping.showing().other()))
+        : book.normal(CauseKind.BLOCK, fit + clamping.showing());
+  }
+
+  /** How often the block was screwed on again before a guide was laid on. */
+  private int fit(String lay) {
+    return staysOn() ? 0 : blockFits.computeIfAbsent(lay, _ -> blockCameOff.size());
+  }
+
+  private boolean staysOn() {
+    return alteration == Alteration.BLOCK_STAYS_ON || alteration == Alteration.WHOLE_LENGTH;
   }
 
   private static Length spacer(Clamping clamping) {
@@ -192,17 +213,24 @@ final class GuidedErrors {
   private Term guideHole(Clamping clamping, GuideHole hole, String place) {
     String other =
         switch (alteration) {
-          case SECOND_GUIDE_RIGHT -> isRight(clamping) ? "second guide " : "";
-          case ONE_ROW_NEW_GUIDE -> isLastRow(clamping) ? "second guide " : "";
           case ROWS_TOGETHER -> clamping.row() + " ";
           case WHOLE_LENGTH -> placeOf(place);
-          default -> "";
+          default -> guide(clamping);
         };
     if (isFromTop(clamping)) {
       int mirrored = guided.guide().holes().size() + 1 - hole.number();
       return CauseBook.turned(guideHole(Integer.toString(mirrored)));
     }
     return guideHole(other + hole.number());
+  }
+
+  /** Which guide it is: another has holes and a block of its own. */
+  private String guide(Clamping clamping) {
+    return switch (alteration) {
+      case SECOND_GUIDE_RIGHT -> isRight(clamping) ? "second guide " : "";
+      case ONE_ROW_NEW_GUIDE -> isLastRow(clamping) ? "second guide " : "";
+      default -> "";
+    };
   }
 
   /** A longer guide has holes of its own where the shorter one was moved to. */

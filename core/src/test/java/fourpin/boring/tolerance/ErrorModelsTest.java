@@ -185,14 +185,57 @@ class ErrorModelsTest {
   }
 
   /**
-   * Screwed on again for each of four rows: 2 σ, unless it stays on, or serves two rows at once.
+   * Screwed on again for each of four rows: 2 σ, and half their sum in the slope, 1 σ. Where it
+   * stays on, or serves both rows at once, the rows of a side share a batten, which cancels in the
+   * gap; the left and the right side have one each: √2 σ of slope.
    */
   @ParameterizedTest
-  @CsvSource({"NONE, 2", "BLOCK_STAYS_ON, 0", "WHOLE_LENGTH, 0", "ROWS_TOGETHER, 0"})
-  void theBlockComesOffWhereAGuideIsMovedAlong(Alteration alteration, double gap) {
+  @CsvSource({
+    "NONE, 2, 1",
+    "BLOCK_STAYS_ON, 0, 1.41421356",
+    "WHOLE_LENGTH, 0, 1.41421356",
+    "ROWS_TOGETHER, 0, 1.41421356"
+  })
+  void theBlockComesOffWhereAGuideIsMovedAlong(Alteration alteration, double gap, double slope) {
     Workshop shop = Workshop.with(Workshop.only(Setting.BLOCK_ERROR, HALF_MM));
-    deviates(shop.model(Way.CENTRING_GUIDE, shop.stepped("0"), alteration), gap * SIGMA);
-    deviates(shop.model(Way.CENTRING_GUIDE, shop.guided("0"), alteration), 0);
+    ErrorModel model = shop.model(Way.CENTRING_GUIDE, shop.stepped("0"), alteration);
+    deviates(model, gap * SIGMA);
+    for (int p = 0; p < model.positions().size(); p++) {
+      assertThat(spread(model, p, Miss.SLOPE).deviation()).isCloseTo(slope * SIGMA, within(1e-8));
+    }
+  }
+
+  /**
+   * Battens B at the left and A at the right, whatever runs in the guide. From the top the other
+   * batten bears and its sign turns: B and -B slope by 2 σ; for one row, B - B - A - B rocks by √2
+   * σ. Another guide has other battens.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "NONE, 0, 1.41421356",
+    "SLEEVED, 0, 1.41421356",
+    "ROWS_TOGETHER, 0, 1.41421356",
+    "SECOND_GUIDE_RIGHT, 0, 1.41421356",
+    "RIGHT_FROM_TOP, 0, 2",
+    "ONE_ROW_NEW_GUIDE, 1.41421356, 1.22474487",
+    "ONE_ROW_FROM_TOP, 1.41421356, 1.58113883"
+  })
+  void eachSideOfAGuideHasABattenOfItsOwn(Alteration alteration, double gap, double slope) {
+    Workshop shop = Workshop.with(Workshop.only(Setting.BLOCK_ERROR, HALF_MM));
+    for (Way way : List.of(Way.CENTRING_GUIDE, Way.ROUTER_GUIDE)) {
+      ErrorModel model = shop.model(way, shop.guided("0"), alteration);
+      assertThat(gap(model, 0).deviation()).isCloseTo(gap * SIGMA, within(1e-8));
+      assertThat(spread(model, 0, Miss.SLOPE).deviation()).isCloseTo(slope * SIGMA, within(1e-8));
+    }
+  }
+
+  /** Both bays' left rows are bored with the same batten, on either side of the partition. */
+  @Test
+  void aBattenServesTheSameSideOfEveryBay() {
+    Workshop shop = Workshop.with(Workshop.only(Setting.BLOCK_ERROR, HALF_MM));
+    ErrorModel model = shop.model(Way.ROUTER_GUIDE, shop.guided("0"), Alteration.NONE);
+    assertThat(model.causes().stream().filter(c -> c.kind() == CauseKind.BLOCK).map(Cause::which))
+        .containsExactly("0 B", "0 A");
   }
 
   /** One wide guide takes both rows along by one pin: what came before is common to them. */
