@@ -25,13 +25,18 @@ final class AssemblySteps {
   private final Lifting lifting;
   private final BackSteps backs;
   private final List<BayGrid> grids;
+  private final StackSteps stack;
 
-  AssemblySteps(Job job, BuiltCase built, List<BayGrid> grids) {
+  /**
+   * @param cases all of the job
+   */
+  AssemblySteps(Job job, BuiltCase built, List<BayGrid> grids, List<BuiltCase> cases) {
     this.job = job;
     this.built = built;
     this.lifting = new Lifting(job, built);
     this.backs = new BackSteps(built, job.style());
     this.grids = grids;
+    this.stack = new StackSteps(job, built, cases);
   }
 
   List<PlannedStep> upToAssembly() {
@@ -178,16 +183,18 @@ final class AssemblySteps {
   }
 
   List<PlannedStep> standing() {
-    List<PlannedStep> steps = new ArrayList<>();
-    steps.add(
-        step(
-            Stage.STAND,
-            "Stand the case in its place, level it with shims from side to side and front to back,"
-                + " and fasten it to the wall. Only then put the supports in and the shelves on.",
-            "Each shelf lies on all its supports without rocking; if one rocks, level the case"
-                + " before blaming the holes.",
-            standingCautions()));
-    return steps;
+    List<PlannedStep> on = stack.all();
+    return on.isEmpty() ? List.of(onFloor()) : on;
+  }
+
+  private PlannedStep onFloor() {
+    return step(
+        Stage.STAND,
+        "Stand the case in its place, level it with shims from side to side and front to back,"
+            + " and fasten it to the wall. Only then put the supports in and the shelves on.",
+        "Each shelf lies on all its supports without rocking; if one rocks, level the case"
+            + " before blaming the holes.",
+        standingCautions());
   }
 
   private List<Caution> standingCautions() {

@@ -51,14 +51,20 @@ final class CaseProgram {
 
   /**
    * @param borings how bays get their places for shelves, of this case and others
+   * @param cases all of the job
    */
-  CaseProgram(Job job, BuiltCase built, List<BayGrid> grids, List<CaseBoring> borings) {
+  CaseProgram(
+      Job job,
+      BuiltCase built,
+      List<BayGrid> grids,
+      List<CaseBoring> borings,
+      List<BuiltCase> cases) {
     this.job = job;
     this.built = built;
     this.wording = new Wording(job.style());
     this.ways = new CaseWays(built, borings);
     this.sticks = new Sticks(built, ways);
-    this.assembly = new AssemblySteps(job, built, grids);
+    this.assembly = new AssemblySteps(job, built, grids, cases);
     this.lifting = new Lifting(job, built);
     this.borings = borings.stream().filter(b -> b.caseName().equals(built.order().name())).toList();
     this.grooves = new GrooveSteps(job, this.borings);

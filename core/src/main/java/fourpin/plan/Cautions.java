@@ -87,6 +87,12 @@ final class Cautions {
           "Fasten the case to studs or masonry as local codes and the wall ask, before anything is"
               + " put on it; children climb shelves. Whether an anchor holds is for someone who"
               + " knows the wall.");
+  static final Caution STACK =
+      new Caution(
+          "lifting",
+          "A case that is set on another one is lifted to the height of the chest: by two people or"
+              + " more, empty, without shelves, doors and glass, with shoes that protect the feet and"
+              + " nobody below it. Till it is screwed down, one of them holds it.");
   static final Caution GLASS =
       new Caution(
           "glass",

@@ -52,6 +52,7 @@ final class HardwareList {
           .forEach(g -> list.supports(built, g));
       list.screws(built);
       list.back(built);
+      list.stack(built, cases);
       list.banding(built);
       list.glass(built);
     }
@@ -180,6 +181,14 @@ final class HardwareList {
       long screws = BackSteps.screws(built, part) * built.order().quantity();
       String size = length(built, part.thickness());
       add("screw for the back", size, screws, 0, built.order().name());
+    }
+  }
+
+  private void stack(BuiltCase built, List<BuiltCase> cases) {
+    StackSteps steps = new StackSteps(job, built, cases);
+    if (steps.screws() > 0) {
+      long screws = steps.screws() * built.order().quantity();
+      add("wood screw to the case below", steps.screwSize(), screws, 0, built.order().name());
     }
   }
 

@@ -29,7 +29,8 @@ final class ProgramWriter {
     measure(boring);
     List<CaseSteps> cases = new ArrayList<>();
     for (BuiltCase built : boring.cases()) {
-      CaseProgram program = new CaseProgram(job, built, grids(boring, built), borings);
+      CaseProgram program =
+          new CaseProgram(job, built, grids(boring, built), borings, boring.cases());
       cases.add(new CaseSteps(built.order().name(), program.steps()));
       program.printed().forEach(this::add);
     }

@@ -33,7 +33,7 @@ import java.util.Optional;
  * A case on another one: what slides and tips it there, what screws between them then hold, where
  * its uprights press, and how both tip together. And, for the one below, what stands on it.
  */
-final class StackedCase {
+public final class StackedCase {
 
   private static final double DENSITY_OF_ONE = 1120;
 
@@ -47,7 +47,10 @@ final class StackedCase {
   private final Optional<BuiltCase> lower;
   private final List<BuiltCase> cases;
 
-  StackedCase(Job job, BuiltCase upper, List<BuiltCase> cases) {
+  /**
+   * @param cases all of the job
+   */
+  public StackedCase(Job job, BuiltCase upper, List<BuiltCase> cases) {
     this.job = job;
     this.upper = upper;
     this.settings = upper.order().settings();
@@ -58,6 +61,32 @@ final class StackedCase {
 
   private Optional<BuiltCase> named(String name) {
     return cases.stream().filter(c -> c.order().name().equals(name)).findFirst();
+  }
+
+  /** The case below; nothing for a case on the floor. */
+  public Optional<BuiltCase> lower() {
+    return lower;
+  }
+
+  /** Screws along its back that hold it down; nothing for a case on the floor. */
+  public Optional<Figure> screws() {
+    return lower.map(below -> screws(pull(), screw(below)));
+  }
+
+  /** How far a screw through its bottom reaches into the top below; nothing on the floor. */
+  public Optional<Length> thread() {
+    return lower.map(this::thread);
+  }
+
+  private Length thread(BuiltCase below) {
+    Length grip = settings.length(Setting.SCREW_GRIP);
+    Length top = job.material(below.order().material()).thickness();
+    return top.isLessThan(grip) ? top : grip;
+  }
+
+  /** From the top below up to its bottom: nothing where screws through it draw wood on wood. */
+  public Length gap() {
+    return upper.part("B").box().low().z();
   }
 
   /** What stands on this case, loaded as stated, N. */
@@ -94,7 +123,7 @@ final class StackedCase {
   }
 
   private List<Finding> findings(BuiltCase below) {
-    List<Finding> all = new ArrayList<>(List.of(loose(below)));
+    List<Finding> all = new ArrayList<>(List.of(gap().isPositive() ? raised(below) : loose(below)));
     if (overhangs(below)) {
       all.add(
           finding(
@@ -116,6 +145,23 @@ final class StackedCase {
                   new Remedy("put a partition or a post under it in the lower case", "wood"))));
     }
     return all;
+  }
+
+  /** Screws through a bottom that stands off the top below would only bend it. */
+  private Finding raised(BuiltCase below) {
+    return finding(
+        Severity.DOUBT,
+        "stack-raised",
+        "its bottom stands %s above the top of %s, so that no screw through it draws the two together"
+            .formatted(job.style().text(gap()), below.order().name()),
+        List.of(slides(), pull()),
+        List.of(
+            new Remedy(
+                "leave out its kick, and join its bottom by a rabbet", "a bottom at its foot"),
+            new Remedy(
+                "glue strips as high as the gap under its bottom, along front and back, and screw"
+                    + " them to the top below from the lower case",
+                "wood, in no cut list")));
   }
 
   private Finding loose(BuiltCase below) {
@@ -202,7 +248,7 @@ final class StackedCase {
         Matters.substance(top) instanceof Wood wood
             ? wood.specificGravity()
             : Matters.substance(top).density().low().value() / DENSITY_OF_ONE;
-    double thread = Math.min(top.thickness().mm(), settings.length(Setting.SCREW_GRIP).mm());
+    double thread = thread(below).mm();
     double diameter = settings.length(Setting.SCREW_DIAMETER).mm();
     return new Figure(
         id + "/stack-screw",

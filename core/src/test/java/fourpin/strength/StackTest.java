@@ -128,6 +128,18 @@ class StackTest {
     assertThat(ofKind(stack("36", "36"), "stack-loose")).hasSize(1);
   }
 
+  /** A bottom in dadoes at the height of a kick stands off the case below. */
+  @Test
+  void aBottomAboveTheTopBelowIsNotScrewedDown() {
+    CaseDraft raised = CaseDraft.of(upper("36"));
+    raised.kick = new CaseDraft().kick;
+    raised.bottomJoint = new CaseDraft().bottomJoint;
+    Strength strength = stack(raised.order().standingOn(Optional.of("Base")), base("36"));
+    assertThat(ofKind(strength, "stack-loose")).isEmpty();
+    assertThat(ofKind(strength, "stack-raised").getFirst().what())
+        .contains("3 1/2 in above the top");
+  }
+
   @Test
   void theLowerOneLeansWithWhatStandsOnIt() {
     Job alone = SampleJobs.job(base("36"));

@@ -132,6 +132,16 @@ public final class CaseViews {
         sketch);
   }
 
+  /** The parts alone, with the marks of shelves where they are seen. */
+  List<Mark> bare(Scale scale, Face face) {
+    Sketch sketch = new Sketch(scale);
+    parts(sketch, new Projection(face));
+    if (face == Face.FRONT) {
+      sketch.addAll(frontLabels(scale, new Labels()));
+    }
+    return sketch.marks();
+  }
+
   private Drawing side(Scale scale) {
     Projection view = new Projection(Face.RIGHT);
     Sketch sketch = new Sketch(scale);

@@ -32,7 +32,7 @@ public final class Picture {
 
   private Picture() {}
 
-  /** All the cases side by side, one of each. */
+  /** All the cases side by side, one of each; those that stand on others, on them. */
   public static Drawing of(Drafter drafter, String name, List<BuiltCase> cases) {
     return drafter.largest(
         front(cases), scale -> draw(scale, Drafter.name(name, "picture"), cases));
@@ -42,9 +42,9 @@ public final class Picture {
   private static fourpin.sheets.paint.Box front(List<BuiltCase> cases) {
     double width = 0;
     double height = 0;
-    for (BuiltCase built : cases) {
-      width += built.outside().size(Axis.X).mm();
-      height = Math.max(height, built.outside().size(Axis.Z).mm());
+    for (Stacks.Stack stack : Stacks.of(cases)) {
+      width += stack.lower().outside().size(Axis.X).mm();
+      height = Math.max(height, stack.height());
     }
     return new fourpin.sheets.paint.Box(0, 0, width, height);
   }
@@ -52,11 +52,11 @@ public final class Picture {
   private static Drawing draw(Scale scale, String name, List<BuiltCase> cases) {
     List<Mark> marks = new ArrayList<>();
     double left = 0;
-    for (BuiltCase built : cases) {
-      List<Mark> drawn = paint(scale, built.parts());
+    for (Stacks.Stack stack : Stacks.of(cases)) {
+      List<Mark> drawn = paint(scale, stack);
       double dx = left - Mark.around(drawn).left();
       marks.addAll(Mark.allMoved(drawn, dx, 0));
-      marks.add(caption(scale, built, dx));
+      marks.add(caption(scale, stack, dx));
       left = Mark.around(marks).right() + scale.toPaper(BETWEEN);
     }
     String names = String.join(", ", cases.stream().map(c -> c.order().name()).toList());
@@ -70,10 +70,25 @@ public final class Picture {
         marks);
   }
 
-  private static Mark caption(Scale scale, BuiltCase built, double dx) {
+  /** What stands on a case hides what is behind it, so that it is painted last. */
+  private static List<Mark> paint(Scale scale, Stacks.Stack stack) {
+    List<Mark> marks = new ArrayList<>(paint(scale, stack.lower().parts()));
+    for (Stacks.Placed upper : stack.upper()) {
+      double back = HALF * SLOPE * upper.back();
+      marks.addAll(
+          Mark.allMoved(
+              paint(scale, upper.built().parts()),
+              scale.toPaper(upper.right() + back),
+              scale.toPaper(upper.up() + back)));
+    }
+    return marks;
+  }
+
+  private static Mark caption(Scale scale, Stacks.Stack stack, double dx) {
+    BuiltCase built = stack.lower();
     double middle = (built.outside().low().x().mm() + built.outside().high().x().mm()) / 2;
     String count = built.order().quantity() > 1 ? built.order().quantity() + " x " : "";
-    return Drafter.shortLabel(count + built.order().name(), LONGEST)
+    return Drafter.shortLabel(count + stack.name(), LONGEST)
         .with(Lettering.Align.MIDDLE, Lettering.Seat.TOP)
         .at(new Point(scale.toPaper(middle) + dx, -1.5));
   }

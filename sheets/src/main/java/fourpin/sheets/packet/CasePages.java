@@ -7,6 +7,8 @@ import fourpin.plan.Plan;
 import fourpin.sheets.drawings.CaseViews;
 import fourpin.sheets.drawings.FaceFrameView;
 import fourpin.sheets.drawings.Picture;
+import fourpin.sheets.drawings.StackView;
+import fourpin.sheets.drawings.Stacks;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Table;
@@ -19,6 +21,7 @@ final class CasePages {
 
   private static final double PICTURE_HEIGHT = 130;
   private static final double FRAME_HEIGHT = 150;
+  private static final double STACK_HEIGHT = 110;
 
   private final Plan plan;
   private final Words words;
@@ -30,6 +33,7 @@ final class CasePages {
 
   Optional<Section> section() {
     List<Block> blocks = new ArrayList<>();
+    Stacks.high(plan.cases()).forEach(stack -> blocks.addAll(together(stack)));
     for (BuiltCase built : plan.cases()) {
       blocks.addAll(views(built));
       if (!FaceFrameView.members(built).isEmpty()) {
@@ -37,6 +41,18 @@ final class CasePages {
       }
     }
     return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("Views", blocks));
+  }
+
+  private List<Block> together(Stacks.Stack stack) {
+    StackView view = new StackView(words.fullPage().high(STACK_HEIGHT), stack);
+    return List.of(
+        new Block.NewPage(),
+        new Block.Heading(stack.name()),
+        new Block.Figure(
+            view.front(),
+            "Both as they stand, middle over middle. They are built apart and joined where they stand:"
+                + " the steps say how."),
+        new Block.Figure(view.side(), "From the right side: backs in line."));
   }
 
   private List<Block> views(BuiltCase built) {
