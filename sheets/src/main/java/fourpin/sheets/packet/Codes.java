@@ -1,13 +1,18 @@
 package fourpin.sheets.packet;
 
+import fourpin.measure.Figure;
 import fourpin.sheets.drawings.SquareCode;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.paint.Drawing;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Square codes on the sheets, which open a step of the bench page on a phone that looks at them.
+ * Square codes on the sheets, which open a step or a part on the bench page of a phone that looks
+ * at them.
  *
  * @param bench address of the job's bench page; none where no phone can reach it
  */
@@ -17,9 +22,29 @@ public record Codes(Optional<String> bench) {
 
   private static final double GAP = 5;
 
+  /** What the bench page calls a part: "bookcase.1-s2". */
+  public static String key(String caseName, String mark) {
+    return word(caseName) + "." + word(mark);
+  }
+
+  private static String word(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+  }
+
   /** What stands at a step, with its code beside it if there are codes. */
   List<Block> beside(List<Block> blocks, int step, double width) {
     return bench.map(address -> beside(blocks, code(address, step), width)).orElse(blocks);
+  }
+
+  /** The code of a part, which opens the first of its steps that is not done. */
+  Optional<Drawing> of(String caseName, String mark) {
+    String key = key(caseName, mark);
+    return bench.map(
+        address ->
+            SquareCode.of(
+                "code-part-" + Figure.id(key),
+                "Opens " + caseName + " " + mark + " at the bench",
+                address + "#part-" + URLEncoder.encode(key, StandardCharsets.UTF_8)));
   }
 
   private static List<Block> beside(List<Block> blocks, Drawing code, double width) {

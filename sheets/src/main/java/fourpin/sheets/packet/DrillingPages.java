@@ -35,7 +35,7 @@ final class DrillingPages {
     List<DrillingSheet> sheets = DrillingSheet.of(plan);
     List<Block> blocks = new ArrayList<>();
     if (!GuidePages.hasGuides(plan)) {
-      blocks.addAll(new DrillingSetUp(plan, words).blocks(signs));
+      blocks.addAll(new DrillingSetUp(plan, words, codes).blocks(signs));
     }
     for (DrillingSheet sheet : sheets) {
       for (List<Block> page : pages(sheet, signs)) {

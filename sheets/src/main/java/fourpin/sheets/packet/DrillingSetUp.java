@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * What is set and made once for the panels of a case, before the first of its drilling sheets, with
  * the marks of sticks in tables.
  */
-record DrillingSetUp(Plan plan, Words words) {
+record DrillingSetUp(Plan plan, Words words, Codes codes) {
 
   private static final String TITLE = "Before the first panel";
 
@@ -32,9 +32,11 @@ record DrillingSetUp(Plan plan, Words words) {
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Heading(TITLE));
-    blocks.add(
-        new Block.Steps(
-            steps.stream().map(s -> StepBlocks.of(s, name(s), signs.at(s.cautions()))).toList()));
+    for (PlannedStep step : steps) {
+      Block told =
+          new Block.Steps(List.of(StepBlocks.of(step, name(step), signs.at(step.cautions()))));
+      blocks.addAll(codes.beside(List.of(told), step.number(), words.fullPage().width()));
+    }
     steps.stream()
         .flatMap(s -> s.typed().stream())
         .flatMap(s -> s instanceof Step.MarkStick stick ? marks(stick).stream() : Stream.empty())

@@ -41,10 +41,12 @@ final class GuidePages {
 
   private final Plan plan;
   private final Words words;
+  private final Codes codes;
 
-  GuidePages(Plan plan, Words words) {
+  GuidePages(Plan plan, Words words, Codes codes) {
     this.plan = plan;
     this.words = words;
+    this.codes = codes;
   }
 
   /** Whether there are such pages; then what is set before the first panel stands on them too. */
@@ -65,7 +67,7 @@ final class GuidePages {
     if (blocks.isEmpty()) {
       return Optional.empty();
     }
-    blocks.add(new Block.Together(new DrillingSetUp(plan, words).blocks(signs)));
+    blocks.add(new Block.Together(new DrillingSetUp(plan, words, codes).blocks(signs)));
     return Optional.of(new Section("The guide", blocks));
   }
 
@@ -76,9 +78,13 @@ final class GuidePages {
     blocks.addAll(drawn(guided));
     CautionSigns making = new CautionSigns();
     making(plan, guided.guide())
-        .map(s -> StepBlocks.of(s, Prose.plain(""), making.at(s.cautions())))
-        .forEach(s -> blocks.add(new Block.Together(List.of(new Block.Steps(List.of(s))))));
+        .forEach(s -> blocks.add(new Block.Together(told(s, making.at(s.cautions())))));
     return blocks;
+  }
+
+  private List<Block> told(PlannedStep step, List<Block> cautions) {
+    Block told = new Block.Steps(List.of(StepBlocks.of(step, Prose.plain(""), cautions)));
+    return codes.beside(List.of(told), step.number(), words.fullPage().width());
   }
 
   private static String title(CaseBoring boring, Guide guide) {

@@ -20,7 +20,7 @@ public record Packet(Booklet booklet) {
     return compose(plan, Codes.NONE);
   }
 
-  /** The same, with codes that open steps on a phone. */
+  /** The same, with codes that open steps and parts on a phone. */
   public static Packet compose(Plan plan, Codes codes) {
     Words words = new Words(plan.job());
     Findings findings = new Findings(plan, words);
@@ -32,7 +32,7 @@ public record Packet(Booklet booklet) {
             new CasePages(plan, words).section(),
             new PanelPages(plan, words).section(),
             new WayPages(plan.borings(), words).section(),
-            new GuidePages(plan, words).section(boring),
+            new GuidePages(plan, words, codes).section(boring),
             new DrillingPages(plan, words, codes).section(boring),
             new LevelPages(plan, plan.levelness(), words).section(),
             new MistakePages(plan.mistakes(), words).section(),
@@ -42,6 +42,7 @@ public record Packet(Booklet booklet) {
             LayoutPages.of(plan, words).section(),
             new BuyingPages(plan, words).section(),
             new StepPages(plan, words, codes).section(),
+            new LabelPages(plan, codes).section(),
             Optional.of(new GroundsPages(plan, words).section()));
     return new Packet(
         new Booklet(

@@ -37,28 +37,19 @@ final class StepPages {
 
   Optional<Section> section() {
     List<Block> blocks = new ArrayList<>();
+    codes
+        .bench()
+        .ifPresent(
+            _ -> blocks.add(Block.Paragraph.of("On a paired phone each code opens its step.")));
     for (PlannedStep.Stage stage : PlannedStep.Stage.values()) {
       List<PlannedStep> steps = plan.steps().stream().filter(s -> s.stage() == stage).toList();
       if (!steps.isEmpty()) {
         CautionSigns signs = new CautionSigns();
         blocks.add(new Block.Heading(stage.title()));
-        blocks.addAll(opening(steps));
         runs(steps).forEach(run -> add(blocks, run, signs));
       }
     }
-    return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("Steps", blocks));
-  }
-
-  /** A code for the first of them, where there are codes. */
-  private List<Block> opening(List<PlannedStep> steps) {
-    int first = steps.getFirst().number();
-    int last = steps.getLast().number();
-    String which = first == last ? "Step " + first : "Steps " + first + " to " + last;
-    Block said =
-        Block.Paragraph.of(which + " on a paired phone: the code opens the first of them.");
-    return codes.bench().isEmpty()
-        ? List.of()
-        : codes.beside(List.of(said), first, words.fullPage().width());
+    return plan.steps().isEmpty() ? Optional.empty() : Optional.of(new Section("Steps", blocks));
   }
 
   /** Steps one by one, but those that follow each other on one sheet together. */
@@ -83,13 +74,14 @@ final class StepPages {
 
   private void add(List<Block> blocks, List<PlannedStep> run, CautionSigns signs) {
     PlannedStep first = run.getFirst();
-    blocks.add(
+    Block told =
         title(first)
             .map(title -> referred(run, title))
             .orElseGet(
                 () ->
                     new Block.Steps(
-                        List.of(StepBlocks.of(first, where(first), signs.at(first.cautions()))))));
+                        List.of(StepBlocks.of(first, where(first), signs.at(first.cautions())))));
+    blocks.addAll(codes.beside(List.of(told), first.number(), words.fullPage().width()));
   }
 
   /** Without a box: they are ticked off where they stand. */

@@ -78,7 +78,8 @@ class BoringPagesTest {
     List<CaseBoring> borings = SampleBorings.guided(plan);
     Guide guide = ((Method.Guided) borings.getFirst().method()).guide();
     Plan bored = SampleBorings.plan(plan, borings);
-    String text = text(job, new GuidePages(bored, new Words(job)).section(new CautionSigns()));
+    String text =
+        text(job, new GuidePages(bored, new Words(job), Codes.NONE).section(new CautionSigns()));
     guide.holes().forEach(h -> assertThat(text).contains(plain(job.style().number(h.along()))));
     assertThat(text)
         .contains(plain("STOP BLOCK, THIS END DOWN ↓"), plain("FRONT EDGE →"))
@@ -106,7 +107,9 @@ class BoringPagesTest {
     CaseBoring strap =
         with(boring, new Method.Guided(Method.How.BY_HAND, sold, guided.bit(), guided.clampings()));
     Plan bored = SampleBorings.plan(PLANS.computeIfAbsent(job, Planner::plan), List.of(strap));
-    assertThat(text(job, new GuidePages(bored, new Words(job)).section(new CautionSigns())))
+    assertThat(
+            text(
+                job, new GuidePages(bored, new Words(job), Codes.NONE).section(new CautionSigns())))
         .contains(plain("its hole 4, counted from its end, becomes hole 1"));
   }
 
@@ -175,7 +178,7 @@ class BoringPagesTest {
     Plan plan = SampleBorings.plan(sample, SampleBorings.guided(sample));
     Words words = new Words(job);
     String text =
-        text(job, new GuidePages(plan, words).section(new CautionSigns()))
+        text(job, new GuidePages(plan, words, Codes.NONE).section(new CautionSigns()))
             + text(job, new DrillingPages(plan, words, Codes.NONE).section(new CautionSigns()))
             + text(job, new StepPages(plan, new Words(plan.job()), Codes.NONE).section());
     for (PlannedStep step : plan.steps()) {
@@ -221,7 +224,8 @@ class BoringPagesTest {
         .contains(plain("zero is the lower left corner"), plain("zero is the lower right corner"));
     Plan plan = PLANS.computeIfAbsent(SampleJobs.readingRoom(), Planner::plan);
     Plan none = SampleBorings.plan(plan, SampleBorings.with(plan, new Method.ScrewedOn()));
-    assertThat(new GuidePages(none, new Words(plan.job())).section(new CautionSigns())).isEmpty();
+    assertThat(new GuidePages(none, new Words(plan.job()), Codes.NONE).section(new CautionSigns()))
+        .isEmpty();
   }
 
   /** Names of tools are the maker's; a sheet that they make too long goes on on the next page. */
@@ -262,7 +266,7 @@ class BoringPagesTest {
             job,
             Stream.of(
                     new WayPages(borings, words).section(),
-                    new GuidePages(SampleBorings.plan(plan, borings), words)
+                    new GuidePages(SampleBorings.plan(plan, borings), words, Codes.NONE)
                         .section(new CautionSigns()),
                     new DrillingPages(SampleBorings.plan(plan, borings), words, Codes.NONE)
                         .section(new CautionSigns()))

@@ -49,16 +49,19 @@ class CodesTest {
     return Stream.of(SampleJobs.readingRoom(), SampleJobs.musicLibrary());
   }
 
-  /** On letter and A4: a code on each drilling sheet for a step of it, and one for each stage. */
+  /**
+   * On letter and A4: wherever a step is told or referred to, a code opens it or the run's first.
+   */
   @ParameterizedTest
   @MethodSource("jobs")
-  void eachSheetAndStageOpensItsStep(Job job) throws IOException {
+  void eachSheetAndEachStepOfTheListHasItsCode(Job job) throws IOException {
     Plan plan = Planner.plan(job);
     try (PDDocument document = pdf(plan, new Codes(Optional.of(BENCH)))) {
       TreeSet<String> read = new TreeSet<>();
       for (int page = 0; page < document.getNumberOfPages(); page++) {
         String text = text(document, page + 1);
-        List<String> here = codes(document, page);
+        List<String> here =
+            codes(document, page, PARTS).stream().filter(CodesTest::ofStep).toList();
         if (!here.isEmpty()) {
           assertThat(here)
               .as("steps that stand on page " + (page + 1))
@@ -70,28 +73,55 @@ class CodesTest {
     }
   }
 
-  /** Of each sheet and of each stage the first step. */
+  private static boolean ofStep(String code) {
+    return code.contains("#step-");
+  }
+
+  /** Of each sheet the first step, and every step that stands on no sheet. */
   private static TreeSet<String> expected(Plan plan) {
     TreeSet<String> all = new TreeSet<>();
-    DrillingSheet.of(plan).forEach(sheet -> all.add(address(sheet.steps().getFirst())));
-    for (PlannedStep.Stage stage : PlannedStep.Stage.values()) {
-      plan.steps().stream()
-          .filter(s -> s.stage() == stage)
-          .findFirst()
-          .map(CodesTest::address)
-          .ifPresent(all::add);
+    List<Integer> onSheets = new ArrayList<>();
+    for (DrillingSheet sheet : DrillingSheet.of(plan)) {
+      all.add(address(sheet.steps().getFirst()));
+      sheet.steps().forEach(step -> onSheets.add(step.number()));
     }
+    plan.steps().stream()
+        .filter(step -> !onSheets.contains(step.number()))
+        .forEach(step -> all.add(address(step)));
     return all;
   }
 
   /** Sheets of several pages have codes for later steps of theirs as well. */
   private static List<String> allowed(Plan plan) {
-    return Stream.concat(
-            expected(plan).stream(),
-            DrillingSheet.of(plan).stream()
-                .flatMap(sheet -> sheet.steps().stream())
-                .map(CodesTest::address))
-        .toList();
+    return plan.steps().stream().map(CodesTest::address).toList();
+  }
+
+  /** As a phone looks at one label after the other. */
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void eachPartThatStepsAreAboutHasALabelThatOpensIt(Job job) throws IOException {
+    Plan plan = Planner.plan(job);
+    TreeSet<String> parts = new TreeSet<>();
+    plan.steps()
+        .forEach(
+            step ->
+                step.parts()
+                    .forEach(
+                        mark -> parts.add(BENCH + "#part-" + Codes.key(step.caseName(), mark))));
+    assertThat(parts).isNotEmpty();
+    try (PDDocument document = pdf(plan, new Codes(Optional.of(BENCH)))) {
+      TreeSet<String> read = new TreeSet<>();
+      int pages = document.getNumberOfPages();
+      int first = pages - 1;
+      while (!text(document, first + 1).contains("Labels for parts")) {
+        first--;
+      }
+      for (int page = first; page < pages; page++) {
+        read.addAll(codes(document, page, 1));
+      }
+      read.removeIf(CodesTest::ofStep);
+      assertThat(read).isEqualTo(parts);
+    }
   }
 
   private static String address(PlannedStep step) {
@@ -116,11 +146,13 @@ class CodesTest {
     return text.getText(document);
   }
 
-  /** Codes stand at the right, where the reader looks. */
-  private static List<String> codes(PDDocument document, int page) throws IOException {
+  /**
+   * Codes of steps stand at the right, where the reader looks. @param of so many parts of a page
+   */
+  private static List<String> codes(PDDocument document, int page, int of) throws IOException {
     PDPage strip = document.getPage(page);
     PDRectangle whole = strip.getMediaBox();
-    float part = whole.getWidth() / PARTS;
+    float part = whole.getWidth() / of;
     strip.setCropBox(new PDRectangle(whole.getWidth() - part, 0, part, whole.getHeight()));
     BufferedImage image =
         new PDFRenderer(document).renderImageWithDPI(page, DOTS_PER_INCH, ImageType.RGB);

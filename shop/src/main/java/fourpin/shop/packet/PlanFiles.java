@@ -2,6 +2,7 @@ package fourpin.shop.packet;
 
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.Plan;
+import fourpin.sheets.packet.Codes;
 import fourpin.sheets.packet.Packet;
 import fourpin.sheets.packet.PdfPacket;
 import fourpin.sheets.solid.Solid;
@@ -15,7 +16,12 @@ public final class PlanFiles {
 
   /** The same plan gives the same files, byte for byte. */
   public static List<PacketFile> of(Plan plan) {
-    Packet packet = Packet.compose(plan);
+    return of(plan, Codes.NONE);
+  }
+
+  /** The same with codes that open steps and parts on a phone. */
+  public static List<PacketFile> of(Plan plan, Codes codes) {
+    Packet packet = Packet.compose(plan, codes);
     Tables tables = new Tables(plan);
     CutTables cutting =
         new CutTables(

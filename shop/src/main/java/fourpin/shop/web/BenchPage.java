@@ -4,6 +4,7 @@ import fourpin.bench.Caution;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.sheets.packet.BenchPictures;
+import fourpin.sheets.packet.Codes;
 import fourpin.sheets.paint.SvgWriter;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -12,6 +13,7 @@ import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The steps of a plan, one at a time, for the bench. The whole of it is one document with all
@@ -28,6 +30,7 @@ public record BenchPage(
    * One step.
    *
    * @param where case and parts; may be empty
+   * @param parts what codes call its parts, with blanks between
    * @param cautions before the work
    * @param pictures the set-up or the panel, as SVG; may be empty
    * @param holes that are bored in all copies of the case, to be counted; may be none
@@ -37,6 +40,7 @@ public record BenchPage(
       int number,
       String stage,
       String where,
+      String parts,
       String words,
       List<String> items,
       List<Warning> cautions,
@@ -80,6 +84,9 @@ public record BenchPage(
         step.number(),
         step.stage().title(),
         (step.caseName() + parts).strip(),
+        step.parts().stream()
+            .map(mark -> Codes.key(step.caseName(), mark))
+            .collect(Collectors.joining(" ")),
         step.words(),
         step.items(),
         step.cautions().stream().map(c -> Warning.of(c, told.add(c))).toList(),

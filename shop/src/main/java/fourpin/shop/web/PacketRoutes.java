@@ -48,9 +48,7 @@ final class PacketRoutes {
         .result(PdfPacket.write(Packet.compose(newest(http).plan(), codes(http))));
   }
 
-  /**
-   * The files are the same wherever they are asked for; only what is printed from here has codes.
-   */
+  /** They lead to where the packet was asked for, or to nothing if no phone could follow them. */
   private Codes codes(Context http) {
     String host = Objects.requireNonNullElse(http.header("Host"), "");
     return new Codes(
@@ -62,7 +60,7 @@ final class PacketRoutes {
   private void zip(Context http) {
     http.contentType("application/zip")
         .header("Content-Disposition", "attachment; filename=\"packet.zip\"")
-        .result(Zip.of(PlanFiles.of(newest(http).plan())));
+        .result(Zip.of(PlanFiles.of(newest(http).plan(), codes(http))));
   }
 
   private void print(Context http) {

@@ -33,9 +33,18 @@
   };
 
   let shown = Math.min(Math.max(kept.now, 0), steps.length - 1);
+  // A part's code opens the first of its steps that is not done.
   const fromAddress = () => {
-    const found = steps.findIndex((s) => "#" + s.id === location.hash);
-    if (found >= 0) shown = found;
+    let hash = location.hash;
+    try {
+      hash = decodeURIComponent(hash);
+    } catch (e) {
+      // Somebody else's address; it leads to no part.
+    }
+    const of = (s) => s.dataset.parts.split(" ").some((p) => "#part-" + p === hash);
+    const open = steps.findIndex((s) => of(s) && tick(s.dataset.step).state !== "done");
+    const found = steps.findIndex((s) => "#" + s.id === location.hash || of(s));
+    if (found >= 0) shown = open >= 0 ? open : found;
   };
   const key = () => steps[shown].dataset.step;
 
