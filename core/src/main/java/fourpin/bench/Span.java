@@ -19,6 +19,11 @@ public record Span(Length from, Length to) {
     return to.minus(from);
   }
 
+  /** Whether they share more than an end. */
+  public boolean meets(Span other) {
+    return from.isLessThan(other.to) && other.from.isLessThan(to);
+  }
+
   Span shifted(Length by) {
     return new Span(from.plus(by), to.plus(by));
   }

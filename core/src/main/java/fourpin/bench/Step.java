@@ -85,8 +85,13 @@ public sealed interface Step {
     }
 
     /** The same in another stretch of the piece. */
-    Passes with(Span other) {
+    public Passes with(Span other) {
       return new Passes(piece, shape, surface, other, cut, passes, purpose);
+    }
+
+    /** The same settings with another cutter. */
+    public Passes with(Length otherCut) {
+      return new Passes(piece, shape, surface, along, otherCut, passes, purpose);
     }
   }
 

@@ -50,6 +50,11 @@ public record BayGrid(
     return Fitting.STANDARD + purpose(row);
   }
 
+  /** What the notches of its cleat strips are called. */
+  public String notch() {
+    return "notch for cleats, bay " + bay;
+  }
+
   /** Of a hole, a standard in its groove or a cleat strip, from front to back. */
   private Length breadth() {
     return support instanceof Support.Cleats cleats ? cleats.width() : diameter;

@@ -98,7 +98,7 @@ final class CleatStrips {
                 centre,
                 cleats.bore(),
                 cleats.thickness(),
-                "notch for cleats, bay " + bay.number()));
+                grid.notch()));
       }
     }
     return notches;

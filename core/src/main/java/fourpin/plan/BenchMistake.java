@@ -8,4 +8,7 @@ public sealed interface BenchMistake permits Mistake, GrooveMistake, CleatMistak
 
   /** For makers. */
   String title();
+
+  /** What it is with holes for pins, or comes nearest to there. */
+  Mistake like();
 }

@@ -22,14 +22,6 @@ import java.util.stream.Stream;
  */
 record Blunder(String piece, Length length, Length width, Set<String> rows, List<Step> steps) {
 
-  boolean isGuided() {
-    return steps.stream().anyMatch(this::isClamping);
-  }
-
-  private boolean isClamping(Step step) {
-    return step instanceof Step.ClampGuide c && c.piece().equals(piece);
-  }
-
   /** The guide's far end where its block belongs, or the stick's zero at the far end. */
   List<Step> endForEnd() {
     return each(
@@ -111,36 +103,89 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
             });
   }
 
-  /** The first row one number too high; nothing where holes have no numbers. */
-  Optional<List<Step>> holeSkipped() {
-    List<Step> skipped =
-        first(
-            step ->
-                switch (step) {
-                  case Step.BoreThrough b when mine(b.piece()) ->
-                      Optional.of(
-                          new Step.BoreThrough(
-                              b.guide(), b.piece(), oneMore(b.numbers()), b.purpose()));
-                  case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
-                      oneMore(r.spacing()).map(s -> row(r, r.surface(), r.offset(), s));
-                  case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
-                      oneMore(r.spacing()).map(s -> row(r, r.surface(), r.edge(), s));
-                  default -> Optional.empty();
-                });
-    return Optional.of(skipped).filter(s -> !s.equals(steps));
+  /**
+   * One hole of a row is left out.
+   *
+   * @param purpose of the row
+   * @param at which of its holes in the order of work, from 0
+   */
+  List<Step> holeSkipped(String purpose, int at) {
+    List<Step> all = new ArrayList<>(steps);
+    int before = at;
+    for (int i = 0; i < all.size(); i++) {
+      if (!bores(all.get(i), purpose)) {
+        continue;
+      }
+      int count = all.get(i).bored();
+      if (before < count) {
+        all.set(i, without(all.get(i), before));
+        return all;
+      }
+      before -= count;
+    }
+    throw new IllegalStateException("the " + purpose + " has no hole to skip");
   }
 
-  private static Optional<Spacing> oneMore(Spacing spacing) {
-    return switch (spacing) {
-      case Spacing.Each _ -> Optional.empty();
-      case Spacing.FromStick s ->
-          Optional.of(new Spacing.FromStick(s.stick(), oneMore(s.numbers()), s.datum()));
-      case Spacing.OnLines l -> Optional.of(new Spacing.OnLines(oneMore(l.numbers())));
+  private boolean bores(Step step, String purpose) {
+    return switch (step) {
+      case Step.BoreThrough b -> mine(b.piece()) && b.purpose().equals(purpose);
+      case Step.BoreRow r -> mine(r.piece()) && r.purpose().equals(purpose);
+      case Step.BoreAtFence r -> mine(r.piece()) && r.purpose().equals(purpose);
+      default -> false;
     };
   }
 
-  private static List<Integer> oneMore(List<Integer> numbers) {
-    return numbers.stream().map(n -> n + 1).toList();
+  private static Step without(Step step, int at) {
+    return switch (step) {
+      case Step.BoreThrough b ->
+          new Step.BoreThrough(b.guide(), b.piece(), without(b.numbers(), at), b.purpose());
+      case Step.BoreRow r -> row(r, r.surface(), r.offset(), without(r.spacing(), at));
+      case Step.BoreAtFence r -> row(r, r.surface(), r.edge(), without(r.spacing(), at));
+      default -> step;
+    };
+  }
+
+  private static Spacing without(Spacing spacing, int at) {
+    return switch (spacing) {
+      case Spacing.Each each -> new Spacing.Each(without(each.distances(), at));
+      case Spacing.FromStick s ->
+          new Spacing.FromStick(s.stick(), without(s.numbers(), at), s.datum());
+      case Spacing.OnLines l -> new Spacing.OnLines(without(l.numbers(), at));
+    };
+  }
+
+  private static <T> List<T> without(List<T> all, int at) {
+    List<T> rest = new ArrayList<>(all);
+    rest.remove(at);
+    return rest;
+  }
+
+  /**
+   * The first time that the guide is moved along, its pin goes into the hole below the right one;
+   * nothing where guides stay or no hole lies below.
+   */
+  Optional<List<Step>> pinInWrongHole() {
+    List<Integer> bored = new ArrayList<>();
+    List<Step> done =
+        first(
+            step ->
+                switch (step) {
+                  case Step.BoreThrough b when mine(b.piece()) -> {
+                    bored.clear();
+                    bored.addAll(b.numbers());
+                    yield Optional.empty();
+                  }
+                  case Step.ShiftGuide s when mine(s.piece()) -> below(s, bored);
+                  default -> Optional.empty();
+                });
+    return Optional.of(done).filter(s -> !s.equals(steps));
+  }
+
+  private static Optional<Step> below(Step.ShiftGuide shift, List<Integer> bored) {
+    return bored.stream()
+        .filter(n -> n < shift.into())
+        .max(Integer::compare)
+        .map(n -> new Step.ShiftGuide(shift.guide(), shift.piece(), shift.pin(), n));
   }
 
   List<Step> deeper(Length by) {

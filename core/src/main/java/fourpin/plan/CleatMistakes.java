@@ -1,26 +1,24 @@
 package fourpin.plan;
 
-import fourpin.bench.BenchRun;
 import fourpin.bench.Removal.Bore;
 import fourpin.bench.Step;
-import fourpin.bench.VirtualBench;
+import fourpin.bench.Surface;
 import fourpin.bench.WorkedPiece;
 import fourpin.boring.BayGrid;
 import fourpin.casework.BuiltCase;
-import fourpin.casework.Face;
-import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
+import fourpin.job.Job;
 import fourpin.measure.Length;
-import fourpin.measure.LengthStyle;
+import fourpin.plan.MistakeReport.Outcome.Spoilt;
 import fourpin.plan.MistakeReport.Rescue;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What goes wrong while blanks for cleat strips are marked, bored and ripped, tried on the virtual
@@ -28,253 +26,241 @@ import java.util.stream.Stream;
  */
 final class CleatMistakes {
 
-  private final BuiltCase built;
-  private final LengthStyle style;
-  private final List<Step> steps;
-  private final CleatBlank blank;
-  private final List<BayGrid> grids;
-  private final Set<String> rows;
-  private final BenchRun right;
+  private final CleatBench bench;
+  private final Blunder blunder;
 
-  private CleatMistakes(
-      BuiltCase built, LengthStyle style, List<Step> steps, List<BayGrid> grids, CleatBlank blank) {
-    this.built = built;
-    this.style = style;
-    this.steps = steps;
-    this.blank = blank;
-    this.grids = grids;
-    this.rows =
-        blank.wood().features().stream()
-            .filter(f -> f instanceof Hole)
-            .map(f -> f.purpose())
-            .collect(Collectors.toSet());
-    this.right = VirtualBench.run(steps);
+  private CleatMistakes(CleatBench bench) {
+    this.bench = bench;
+    Part wood = bench.blank().wood();
+    this.blunder =
+        new Blunder(
+            wood.mark(), wood.length().total(), wood.width().total(), bench.rows(), bench.steps());
   }
 
-  static List<MistakeReport> of(
-      BuiltCase built, LengthStyle style, List<Step> steps, List<BayGrid> grids) {
-    return CleatBlank.of(built, built.parts()).stream()
-        .filter(b -> !b.wood().features().isEmpty())
-        .findFirst()
-        .map(b -> new CleatMistakes(built, style, steps, grids, b).reports())
+  static List<MistakeReport> of(Job job, BuiltCase built, List<Step> steps, List<BayGrid> grids) {
+    return CleatBench.of(job, built, steps, grids)
+        .map(bench -> new CleatMistakes(bench).reports())
         .orElse(List.of());
   }
 
   private List<MistakeReport> reports() {
-    Blunder blunder =
-        new Blunder(
-            blank.wood().mark(),
-            blank.wood().length().total(),
-            blank.wood().width().total(),
-            rows,
-            steps);
     List<MistakeReport> reports = new ArrayList<>();
-    reports.add(endForEnd(blunder.endForEnd()));
-    blunder.holeSkipped().map(this::skipped).ifPresent(reports::add);
-    reports.add(swapped());
-    reports.add(kerfForgotten());
+    reports.add(
+        otherEnd(
+            CleatMistake.END_FOR_END,
+            "The stick lies on blank %s with its zero at the far end.",
+            blunder.endForEnd()));
+    reports.add(wrongEdge());
+    reports.add(
+        otherEnd(
+            CleatMistake.PANEL_TURNED,
+            "Blank %s lies turned end for end: all is measured from its far end.",
+            blunder.panelTurned()));
+    reports.add(otherFace());
+    reports.add(skipped());
+    stopSlipped().ifPresent(reports::add);
+    reports.add(otherBit());
+    reports.addAll(new RipMistakes(bench).reports());
     return reports;
   }
 
-  private WorkedPiece made(List<Step> done, Part strip) {
-    return Objects.requireNonNull(VirtualBench.run(done).pieces().get(strip.mark()));
+  private SpoiltRows spoilt(List<Step> done) {
+    return SpoiltRows.of(bench.wanted(), bench.made(done), bench.rows());
   }
 
-  private WorkedPiece wanted(Part strip) {
-    return Objects.requireNonNull(right.pieces().get(strip.mark()));
-  }
-
-  private List<Step> ripped(UnaryOperator<Step.Rip> change) {
-    return steps.stream()
-        .map(
-            s ->
-                s instanceof Step.Rip rip && rip.piece().equals(blank.wood().mark())
-                    ? (Step) change.apply(rip)
-                    : s)
-        .toList();
-  }
-
-  private MistakeFigures figures(CleatMistake mistake) {
-    return new MistakeFigures(built.order().name(), mistake, style, built.order().settings());
-  }
-
-  /** What comes of marks at other heights. */
-  private String shows(MistakeFigures figures, List<Step> done) {
-    SpoiltRows spoilt = SpoiltRows.of(wanted(blank.front()), made(done, blank.front()), rows);
-    if (spoilt.missing().isEmpty()) {
-      return "Nothing: the rows are the same from both ends.";
-    }
-    Bore wanted = spoilt.lowestMissing();
-    String off =
-        spoilt
-            .instead(wanted)
-            .map(
-                m ->
-                    say(
-                        "lies %s instead",
-                        figures.measured("made-at", "middle of the notch as made", m.length())))
-            .orElse("is not there");
+  private String shows(MistakeFigures figures, SpoiltRows spoilt) {
     return say(
-        "Of %d notches of %s %d %s not as wanted: the lowest of them, whose middle belongs %s above the"
-            + " lower end, %s.%s",
-        figures.count("notches", "notches of the strip", spoilt.wanted().size(), "counted"),
-        blank.front().mark(),
+        "%d of %d notches of %s %s. %s",
         figures.count(
             "notches-off", "notches that are not as wanted", spoilt.missing().size(), "counted"),
-        spoilt.missing().size() == 1 ? "is" : "are",
-        figures.measured("wanted-at", "middle of the notch as wanted", wanted.length()),
-        off,
-        level(figures, wanted));
+        figures.count("notches", "notches of the strip", spoilt.wanted().size(), "counted"),
+        bench.mark(),
+        spoilt.extra().isEmpty()
+            ? "is missing"
+            : spoilt.missing().size() == 1 ? "is not as wanted" : "are not as wanted",
+        new WorstShelf(figures, bench.names(), spoilt).words());
   }
 
-  private String level(MistakeFigures figures, Bore wanted) {
-    Length height = blank.front().box().at(Face.BOTTOM).plus(wanted.length());
-    return grids.stream()
-        .flatMap(
-            g ->
-                g.levels().stream()
-                    .filter(l -> l.height().equals(height) && isIn(g))
-                    .map(
-                        l ->
-                            say(
-                                " It shows first at level %d of bay %d, for a shelf whose underside"
-                                    + " lies %s above the foot.",
-                                l.number(),
-                                g.bay(),
-                                figures.measured(
-                                    "shows-at",
-                                    "underside of the shelf that it shows at first, above the foot",
-                                    l.underside()))))
-        .findFirst()
-        .orElse("");
-  }
-
-  private boolean isIn(BayGrid grid) {
-    return rows.stream().anyMatch(r -> r.endsWith("bay " + grid.bay()));
-  }
-
-  /** Where the lowest notch lies, and where it would lie. */
-  private String test(MistakeFigures figures, List<Step> done) {
-    Length should = lengths(wanted(blank.front())).min(Length::compareTo).orElseThrow();
-    Length is = lengths(made(done, blank.front())).min(Length::compareTo).orElse(should);
-    return say(
-        "A square laid across two blanks of a bay, lower ends level, meets the same centres. The lowest"
-            + " lies %s from the lower end%s.",
-        figures.measured("test-right", "lowest centre from the lower end, as wanted", should),
-        is.equals(should)
-            ? ""
-            : say(
-                "; %s would be this mistake",
-                figures.measured("test-wrong", "the same with the mistake", is)));
+  private Spoilt outcome(SpoiltRows spoilt, WorkedPiece made, Mistake like) {
+    return new Spoilt(
+        bench.wanted(), made, new PanelTest(bench.names(), spoilt, bench.job().style()).of(like));
   }
 
   /** Turned over end for end its edges stay, and holes right through look the same. */
-  private MistakeReport endForEnd(List<Step> done) {
-    WorkedPiece made = made(done, blank.front());
-    List<Length> wanted = lengths(wanted(blank.front())).sorted().toList();
-    boolean turns = lengths(made).map(made.length()::minus).sorted().toList().equals(wanted);
-    boolean same = lengths(made).sorted().toList().equals(wanted);
-    MistakeFigures figures = figures(CleatMistake.END_FOR_END);
+  private MistakeReport otherEnd(CleatMistake mistake, String what, List<Step> done) {
+    MistakeFigures figures = bench.figures(mistake);
+    SpoiltRows spoilt = spoilt(done);
+    String happens = say(what, bench.blankMark());
+    if (spoilt.isAsWanted()) {
+      return figures.harmless(
+          bench.mark(),
+          happens,
+          "the notches are the same from both ends",
+          "The strips are as wanted.");
+    }
+    WorkedPiece made = bench.made(done);
+    Spoilt outcome = outcome(spoilt, made, mistake.like());
+    boolean turns = heights(made, made.length()::minus).equals(heights(bench.wanted(), l -> l));
     return figures.report(
-        blank.front().mark(),
-        say("The stick lies on blank %s with its zero at the far end.", blank.wood().mark()),
-        shows(figures, done),
-        test(figures, done),
-        same || turns ? Rescue.NOT_NEEDED : Rescue.LOST,
-        same
-            ? "The strips are as wanted."
-            : turns
-                ? "Turn both strips over end for end, other face out: holes go right through, so that"
-                    + " all notches come to their heights and still look at each other."
-                : "Make the blank anew.");
+        bench.mark(),
+        outcome,
+        happens,
+        shows(figures, spoilt),
+        figures.test(outcome.check())
+            + " Later a square across two blanks, lower ends level, meets the same centres.",
+        turns ? Rescue.NOT_NEEDED : Rescue.LOST,
+        turns
+            ? "Turn both strips over end for end, other face out: holes go right through, so that"
+                + " all notches come to their heights and still look at each other."
+            : "Make the blank anew.");
   }
 
-  private Stream<Length> lengths(WorkedPiece piece) {
-    return bores(piece).stream().map(Bore::length);
+  private List<Length> heights(WorkedPiece piece, UnaryOperator<Length> from) {
+    return bench.bores(piece).stream().map(Bore::length).map(from).sorted().toList();
   }
 
-  private List<Bore> bores(WorkedPiece piece) {
-    return piece.removals().stream()
-        .filter(r -> r instanceof Bore b && rows.contains(b.purpose()))
-        .map(r -> (Bore) r)
+  /** The middle line is as far from both edges. */
+  private MistakeReport wrongEdge() {
+    MistakeFigures figures = bench.figures(CleatMistake.WRONG_EDGE);
+    SpoiltRows spoilt = spoilt(blunder.wrongEdge());
+    String what = say("The line of blank %s is drawn from its far edge.", bench.blankMark());
+    if (spoilt.isAsWanted()) {
+      return figures.harmless(
+          bench.mark(),
+          what,
+          "the middle line lies as far from either edge",
+          "The strips are as wanted.");
+    }
+    WorkedPiece made = bench.made(blunder.wrongEdge());
+    Spoilt outcome = outcome(spoilt, made, Mistake.WRONG_EDGE);
+    return figures.report(
+        bench.mark(),
+        outcome,
+        what,
+        shows(figures, spoilt),
+        figures.test(outcome.check()),
+        Rescue.LOST,
+        "Make the blank anew.");
+  }
+
+  /** Holes right through are the same from both faces. */
+  private MistakeReport otherFace() {
+    MistakeFigures figures = bench.figures(CleatMistake.SECOND_LEFT);
+    WorkedPiece made = bench.made(blunder.otherFace());
+    String what = say("Blank %s is bored from its other face.", bench.blankMark());
+    Set<Bore> through = new HashSet<>(through(made));
+    return through.equals(new HashSet<>(through(bench.wanted())))
+        ? figures.harmless(
+            bench.mark(),
+            what,
+            "holes go right through, and strips of both sides are bored alike",
+            "Only let the clean rims look into the bay.")
+        : figures.report(
+            bench.mark(),
+            outcome(spoilt(blunder.otherFace()), made, Mistake.SECOND_LEFT),
+            what,
+            "The notches do not go through.",
+            "Look through every hole.",
+            Rescue.BORE_AGAIN,
+            "Bore right through from the other face.");
+  }
+
+  /** What does not tell the faces apart. */
+  private List<Bore> through(WorkedPiece piece) {
+    return bench.bores(piece).stream()
+        .map(
+            b ->
+                b.depth().equals(piece.thickness())
+                    ? new Bore(
+                        Surface.FACE, b.length(), b.width(), b.diameter(), b.depth(), b.purpose())
+                    : b)
         .toList();
   }
 
-  private MistakeReport skipped(List<Step> done) {
-    MistakeFigures figures = figures(CleatMistake.HOLE_SKIPPED);
+  private MistakeReport skipped() {
+    List<Bore> row = bench.bores(bench.wanted());
+    Bore lowest =
+        row.stream()
+            .min(
+                Comparator.comparing((Bore b) -> !bench.names().isSeat(b))
+                    .thenComparing(Bore::length))
+            .orElseThrow();
+    List<Step> done = blunder.holeSkipped(lowest.purpose(), row.indexOf(lowest));
+    SpoiltRows spoilt = spoilt(done);
+    MistakeFigures figures = bench.figures(CleatMistake.HOLE_SKIPPED);
+    Spoilt outcome = outcome(spoilt, bench.made(done), Mistake.HOLE_SKIPPED);
     return figures.report(
-        blank.front().mark(),
-        say("On blank %s every hole is taken one number too high.", blank.wood().mark()),
-        shows(figures, done),
-        test(figures, done),
-        Rescue.OTHERS_ALIKE,
-        "Bore the other blanks of the bay the same way: all levels then lie one number higher than"
-            + " planned. Otherwise make the blank anew; notches can't be plugged so that they carry.");
+        bench.mark(),
+        outcome,
+        say(
+            "Hole %d of blank %s is left out.",
+            figures.count(
+                "skipped", "hole that is left out", spoilt.number(lowest), "counted from below"),
+            bench.blankMark()),
+        shows(figures, spoilt),
+        say(
+                "Count the holes: %d. ",
+                figures.count("in-row", "holes of the blank", spoilt.wanted().size(), "counted"))
+            + figures.test(outcome.check()),
+        Rescue.BORE_AGAIN,
+        say(
+            "Bore it before the blank is ripped; afterwards clamp both strips together, %s of wood"
+                + " between them, and bore it then.",
+            figures.measured("kerf", "what the saw takes", bench.blank().kerf())));
   }
 
-  private MistakeReport swapped() {
-    List<Step> done =
-        ripped(r -> new Step.Rip(r.piece(), r.second(), r.first(), r.width(), r.kerf()));
-    WorkedPiece made = made(done, blank.front());
-    Length should = bores(wanted(blank.front())).getFirst().width();
-    Length is = bores(made).getFirst().width();
-    boolean turns = made.width().minus(is).equals(should);
-    return figures(CleatMistake.HALVES_SWAPPED)
-        .report(
-            blank.front().mark(),
-            say(
-                "The half of blank %s that lay at the fence stands behind, the other one in front.",
-                blank.wood().mark()),
-            say(
-                "The notches of %s open to the %s instead of the %s, away from those of %s: no cleat lies"
-                    + " in them at any level.",
-                blank.front().mark(), side(made, is), side(made, should), blank.back().mark()),
-            "Stand both strips of a bay's side up with “FRONT” forward: a cleat drops in between them.",
-            turns ? Rescue.NOT_NEEDED : Rescue.LOST,
-            turns
-                ? "Turn both strips over sideways, other face out, same ends down: holes go right through,"
-                    + " so that the notches look at each other; write “FRONT” anew. Or let them change"
-                    + " places."
-                : "Let the strips change places; they are not equally wide.");
+  /** Nothing where holes go right through. */
+  private Optional<MistakeReport> stopSlipped() {
+    boolean through =
+        bench.bores(bench.wanted()).stream().allMatch(b -> b.depth().equals(thickness()));
+    return Optional.of(bench.figures(CleatMistake.STOP_SLIPPED))
+        .filter(_ -> through)
+        .map(
+            f ->
+                f.impossible(
+                    bench.mark(),
+                    "holes go right through into waste, so that no stop is set",
+                    "Look through every hole.",
+                    "No blank is spoilt."));
   }
 
-  private static String side(WorkedPiece strip, Length notch) {
-    return notch.times(2).isLessThan(strip.width()) ? "front" : "back";
+  private Length thickness() {
+    return bench.wanted().thickness();
   }
 
-  private MistakeReport kerfForgotten() {
-    Length half = blank.kerf().over(2);
-    List<Step> done =
-        ripped(r -> new Step.Rip(r.piece(), r.first(), r.second(), r.width().plus(half), r.kerf()));
-    WorkedPiece front = made(done, blank.front());
-    WorkedPiece back = made(done, blank.back());
-    Length from = bores(back).getFirst().width().negated();
-    MistakeFigures figures = figures(CleatMistake.KERF_FORGOTTEN);
-    String wide =
-        figures.measured("width", "width of each strip as wanted", blank.front().width().total());
+  private MistakeReport otherBit() {
+    Length right = bench.bores(bench.wanted()).getFirst().diameter();
+    OtherBit other = new OtherBits(bench.job().shop()).thanPlain(right);
+    MistakeFigures figures = bench.figures(CleatMistake.OTHER_BIT);
+    String text = figures.measured("right-bit", "diameter of the right bit", right);
+    return other
+        .diameter()
+        .map(bit -> otherBit(figures, text, bit))
+        .orElseGet(
+            () ->
+                figures.impossible(
+                    bench.mark(),
+                    say("the shop has no other bit than that of %s", text),
+                    "A cleat's round end lies in the lowest hole.",
+                    "Measure a borrowed bit before it goes in."));
+  }
+
+  private MistakeReport otherBit(MistakeFigures figures, String right, Length bit) {
+    List<Step> done = blunder.bored(bit);
+    SpoiltRows spoilt = spoilt(done);
+    Spoilt outcome = outcome(spoilt, bench.made(done), Mistake.OTHER_BIT);
+    boolean narrow = bit.isLessThan(spoilt.wanted().getFirst().diameter());
+    String wrong = figures.measured("wrong-bit", "diameter of the bit that is in", bit);
     return figures.report(
-        blank.front().mark(),
-        say(
-            "Blank %s is ripped with the blade beyond the middle line, so that the whole saw cut comes"
-                + " off the back strip.",
-            blank.wood().mark()),
-        say(
-            "%s is %s wide and %s %s, instead of %s each; the middles of the notches lie %s beyond the"
-                + " sawn edge of the back strip, so that cleats hold as much less there, at every"
-                + " level.",
-            blank.front().mark(),
-            figures.measured("front-width", "width of the front strip as ripped", front.width()),
-            blank.back().mark(),
-            figures.measured("back-width", "width of the back strip as ripped", back.width()),
-            wide,
-            figures.measured("beyond", "middles of the notches beyond the sawn edge", from)),
-        say(
-            "Both strips of a blank are equally wide, %s, and half the saw cut of %s is missing from"
-                + " each half of a hole.",
-            wide, figures.measured("kerf", "what the saw takes", blank.kerf())),
-        Rescue.USE,
-        "Heights are right. Set the other blanks right; cleats lie with the round of their"
-            + " ends in both notches.");
+        bench.mark(),
+        outcome,
+        say("A bit of %s is in, instead of %s.", wrong, right),
+        shows(figures, spoilt),
+        figures.test(outcome.check()),
+        narrow ? Rescue.BORE_AGAIN : Rescue.OTHERS_ALIKE,
+        narrow
+            ? say("Before it is ripped, bore every hole once more with the right bit, %s.", right)
+            : say("Bore all blanks with this bit and make the cleats %s high.", wrong));
   }
 
   private static String say(String words, Object... values) {

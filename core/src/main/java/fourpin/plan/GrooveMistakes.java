@@ -1,169 +1,118 @@
 package fourpin.plan;
 
-import fourpin.bench.BenchRun;
 import fourpin.bench.Removal.Block;
 import fourpin.bench.Span;
 import fourpin.bench.Step;
 import fourpin.bench.Surface;
-import fourpin.bench.VirtualBench;
 import fourpin.bench.WorkedPiece;
-import fourpin.casework.BuiltCase;
 import fourpin.job.Setting;
 import fourpin.measure.Length;
-import fourpin.measure.LengthStyle;
+import fourpin.plan.MistakeReport.Check;
+import fourpin.plan.MistakeReport.Outcome.Spoilt;
 import fourpin.plan.MistakeReport.Rescue;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
- * What goes wrong while grooves for standards are cut, tried on the virtual bench: the first panel
- * with grooves, and for a second left side the right one.
+ * What goes wrong with how a panel lies while grooves for standards are cut, tried on the virtual
+ * bench: the first panel with grooves, and for a second left side the right one.
  */
 final class GrooveMistakes {
 
-  private final BuiltCase built;
-  private final LengthStyle style;
-  private final List<Step> steps;
-  private final BenchRun right;
+  private final GrooveBench bench;
 
-  GrooveMistakes(BuiltCase built, LengthStyle style, List<Step> steps) {
-    this.built = built;
-    this.style = style;
-    this.steps = steps;
-    this.right = VirtualBench.run(steps);
+  GrooveMistakes(GrooveBench bench) {
+    this.bench = bench;
   }
 
   List<MistakeReport> reports() {
-    List<Step.Passes> all =
-        steps.stream().filter(s -> s instanceof Step.Passes).map(s -> (Step.Passes) s).toList();
+    List<Step.Passes> all = bench.passes();
     if (all.isEmpty()) {
       return List.of();
     }
     Step.Passes first = all.getFirst();
     List<MistakeReport> reports = new ArrayList<>();
     reports.add(wrongEdge(first));
-    String last = built.bays().getLast().right();
+    reports.add(panelTurned(first));
+    String last = bench.built().bays().getLast().right();
     all.stream()
         .filter(p -> p.piece().equals(last))
         .findFirst()
         .map(this::secondLeft)
         .ifPresent(reports::add);
-    reports.add(tooDeep(first));
-    passLeftOut(first).ifPresent(reports::add);
+    reports.addAll(new CutterMistakes(bench).reports(first));
     return reports;
   }
 
-  /** The steps with all passes of a piece, or one groove of it, cut otherwise. */
-  private WorkedPiece made(String piece, Function<Step.Passes, Step> change) {
-    List<Step> done =
-        steps.stream()
-            .map(s -> s instanceof Step.Passes p && p.piece().equals(piece) ? change.apply(p) : s)
-            .toList();
-    return Objects.requireNonNull(VirtualBench.run(done).pieces().get(piece));
-  }
-
-  private static Function<Step.Passes, Step> only(
-      Step.Passes one, Function<Step.Passes, Step> change) {
-    return p -> p.equals(one) ? change.apply(p) : p;
-  }
-
-  private static Step.Passes with(Step.Passes p, Surface surface, List<Step.Pass> passes) {
-    return new Step.Passes(p.piece(), p.shape(), surface, p.along(), p.cut(), passes, p.purpose());
-  }
-
-  /** The groove of a row on one surface. */
-  private static Optional<Block> groove(WorkedPiece piece, String purpose, Surface surface) {
-    return grooves(piece).stream()
-        .filter(b -> b.purpose().equals(purpose) && b.surface() == surface)
-        .findFirst();
-  }
-
-  private static List<Block> grooves(WorkedPiece piece) {
-    return piece.removals().stream().filter(r -> r instanceof Block).map(r -> (Block) r).toList();
-  }
-
-  private WorkedPiece wanted(Step.Passes passes) {
-    return Objects.requireNonNull(right.pieces().get(passes.piece()));
-  }
-
-  private Block wantedGroove(Step.Passes passes) {
-    return groove(wanted(passes), passes.purpose(), passes.surface()).orElseThrow();
-  }
-
-  private MistakeFigures figures(GrooveMistake mistake) {
-    return new MistakeFigures(built.order().name(), mistake, style, built.order().settings());
+  private static Step fromFarEdge(Step.Passes p, Length width) {
+    return GrooveBench.with(
+        p,
+        p.surface(),
+        p.passes().stream()
+            .map(f -> new Step.Pass(width.minus(f.fence()).minus(p.cut()), f.depth()))
+            .toList());
   }
 
   private MistakeReport wrongEdge(Step.Passes first) {
-    Length width = wanted(first).width();
+    WorkedPiece wanted = bench.wanted(first);
     WorkedPiece made =
-        made(
-            first.piece(),
-            only(
-                first,
-                p ->
-                    with(
-                        p,
-                        p.surface(),
-                        p.passes().stream()
-                            .map(
-                                f ->
-                                    new Step.Pass(width.minus(f.fence()).minus(p.cut()), f.depth()))
-                            .toList())));
-    Span should = wantedGroove(first).width();
-    Span is = groove(made, first.purpose(), first.surface()).orElseThrow().width();
-    boolean other =
-        grooves(wanted(first)).stream()
-            .anyMatch(b -> b.surface() == first.surface() && b.width().equals(is));
-    MistakeFigures figures = figures(GrooveMistake.WRONG_EDGE);
-    String right =
-        figures.measured("test-right", "near wall from the index edge, as wanted", should.from());
-    String wrong = figures.measured("test-wrong", "the same with the mistake", is.from());
-    return figures.report(
-        first.piece(),
+        bench.made(first.piece(), GrooveBench.only(first, p -> fromFarEdge(p, wanted.width())));
+    Span should = bench.wantedGroove(first).width();
+    Span is = GrooveBench.groove(made, first.purpose(), first.surface()).orElseThrow().width();
+    MistakeFigures figures = bench.figures(GrooveMistake.WRONG_EDGE);
+    String what =
         say(
             "The groove for %s in %s is cut with the fence along the far edge.",
-            first.purpose(), first.piece()),
-        is.equals(should)
-            ? "Nothing: the row lies as far from either edge."
-            : say(
-                "Its near wall lies %s from the index edge instead of %s: at every level the clips"
-                    + " of that row are as far out of line with the other panels.",
-                wrong, right),
+            first.purpose(), first.piece());
+    if (is.equals(should)) {
+      return figures.harmless(
+          first.piece(), what, "the row lies as far from either edge", "The panel is as wanted.");
+    }
+    Check check =
+        new Check(
+            say(
+                "from %s to the near wall of the groove for %s",
+                bench.names(first).indexEdge(), first.purpose()),
+            should.from(),
+            Optional.of(is.from()));
+    String test = figures.test(check);
+    boolean other =
+        GrooveBench.grooves(wanted).stream()
+            .anyMatch(b -> b.surface() == first.surface() && b.width().equals(is));
+    return figures.report(
+        first.piece(),
+        new Spoilt(wanted, made, check),
+        what,
         say(
-            "Measure from the index edge to the near wall of the groove: %s; %s would be this"
-                + " mistake.",
-            right, wrong),
-        is.equals(should) || other ? Rescue.NOT_NEEDED : patched(first, is),
-        is.equals(should)
-            ? "The panel is as wanted."
-            : other
-                ? "It lies where the groove of another row belongs: cut the one that is missing."
-                : patch(figures, first, is));
-  }
-
-  private static boolean meet(Span a, Span b) {
-    return a.from().isLessThan(b.to()) && b.from().isLessThan(a.to());
+            "Its near wall lies %s out of line with the other panels. It shows at every shelf alike,"
+                + " the lowest %s: its clips do not stand where it has its end.",
+            figures.measured(
+                "off", "how far the wall is off", is.from().minus(should.from()).abs()),
+            bench.lowestShelf(first, figures)),
+        test,
+        other ? Rescue.NOT_NEEDED : patched(first, is),
+        other
+            ? "It lies where the groove of another row belongs: cut the one that is missing."
+            : patch(figures, first, is));
   }
 
   /**
    * The wood between a groove and the nearest cut that the panel is to have; below zero if none.
    */
   private Length wood(Step.Passes first, Span is) {
-    Block groove = wantedGroove(first);
-    return grooves(wanted(first)).stream()
-        .filter(b -> meet(b.length(), groove.length()) && meet(b.thickness(), groove.thickness()))
+    Block groove = bench.wantedGroove(first);
+    return GrooveBench.grooves(bench.wanted(first)).stream()
+        .filter(b -> b.length().meets(groove.length()) && b.thickness().meets(groove.thickness()))
         .map(b -> Length.max(b.width().from().minus(is.to()), is.from().minus(b.width().to())))
         .min(Length::compareTo)
         .orElseThrow();
   }
 
   private Rescue patched(Step.Passes first, Span is) {
-    return wood(first, is).isLessThan(setting(Setting.LEAST_EDGE))
+    return wood(first, is).isLessThan(bench.setting(Setting.LEAST_EDGE))
         ? Rescue.PLUG
         : Rescue.BORE_AGAIN;
   }
@@ -190,174 +139,133 @@ final class GrooveMistakes {
                 : "it runs into another cut");
   }
 
-  private MistakeReport secondLeft(Step.Passes first) {
-    String piece = first.piece();
-    WorkedPiece made =
-        made(
-            piece,
-            p -> with(p, p.surface() == Surface.FACE ? Surface.REVERSE : Surface.FACE, p.passes()));
-    Block should = wantedGroove(first);
-    Length web = wanted(first).thickness().minus(should.thickness().size().times(2));
-    boolean stays = web.isAtLeast(setting(Setting.LEAST_WEB));
-    MistakeFigures figures = figures(GrooveMistake.SECOND_LEFT);
+  /** Every stretch is measured from the far end. */
+  private MistakeReport panelTurned(Step.Passes first) {
+    WorkedPiece wanted = bench.wanted(first);
+    WorkedPiece made = bench.made(first.piece(), p -> p.with(turned(p.along(), wanted.length())));
+    List<Span> should = stretches(wanted, first);
+    List<Span> is = stretches(made, first);
+    MistakeFigures figures = bench.figures(GrooveMistake.PANEL_TURNED);
+    String what =
+        say(
+            "%s lies turned end for end: where grooves start and stop is measured from its far end.",
+            first.piece());
+    if (should.equals(is)) {
+      return figures.harmless(
+          first.piece(),
+          what,
+          "the grooves are the same from both ends",
+          "The panel is as wanted.");
+    }
+    Check check = ends(first, should, is);
     return figures.report(
         first.piece(),
-        say("%s is grooved as a second left side, on the face that looks out of the case.", piece),
+        new Spoilt(wanted, made, check),
+        what,
         say(
-            "All %d grooves are cut into %s, none into %s: no shelf finds a standard on this side at"
-                + " any level.",
-            figures.count(
-                "grooves",
-                "grooves of the panel",
-                (int) grooves(made).stream().filter(this::isRow).count(),
-                "counted"),
-            grooves(made).stream().filter(this::isRow).findFirst().orElseThrow().surface().words(),
-            should.surface().words()),
-        "Lay both sides down with their grooves up, index ends on one line and index edges together:"
-            + " they are mirror images, and the joints are cut on the faces with the grooves.",
-        stays ? Rescue.BORE_AGAIN : Rescue.PLUG,
-        stays
-            ? say(
-                "Cut the right face as well: %s of wood stays between the grooves. Glue strips into"
-                    + " those on the outside if they are seen.",
-                figures.length(
-                    "web",
-                    "wood between grooves in both faces",
-                    web,
-                    "t - 2 d",
-                    MistakeFigures.input("t", "thickness of the panel", wanted(first).thickness()),
-                    MistakeFigures.input("d", "depth of the grooves", should.thickness().size()),
-                    figures.input("m", Setting.LEAST_WEB)))
-            : "Glue strips into all wrong grooves, let them dry, and cut the right face: between"
-                + " empty grooves too little wood would be left. The strips show on the outside.");
+            "The grooves start and stop elsewhere, and no standard goes to its height. It shows at"
+                + " every shelf alike, the lowest %s: its clips lie off on this side.",
+            bench.lowestShelf(first, figures)),
+        figures.test(check),
+        Rescue.PLUG,
+        "Cut what is missing; glue a strip of the same wood into what is too long and trim it to the"
+            + " joint that it runs into.");
   }
 
-  private boolean isRow(Block block) {
-    return steps.stream()
-        .anyMatch(s -> s instanceof Step.Passes p && p.purpose().equals(block.purpose()));
+  private static Span turned(Span along, Length length) {
+    return new Span(length.minus(along.to()), length.minus(along.from()));
   }
 
-  private MistakeReport tooDeep(Step.Passes first) {
-    Length slip = setting(Setting.STOP_SLIP);
-    WorkedPiece made = made(first.piece(), p -> with(p, p.surface(), deeper(p, slip)));
-    Optional<Block> groove = groove(made, first.purpose(), first.surface());
-    Length depth = wantedGroove(first).thickness().size().plus(slip);
-    Length left = wanted(first).thickness().minus(depth);
-    boolean lost = groove.isEmpty() || !left.isPositive() || meetsTheOtherFace(made);
-    MistakeFigures figures = figures(GrooveMistake.TOO_DEEP);
-    String slipped = figures.set("slip", Setting.STOP_SLIP);
-    String wanted = figures.measured("depth", "depth of the grooves as wanted", depth.minus(slip));
-    return figures.report(
-        first.piece(),
-        say("The depth slips and lets the cutter %s deeper.", slipped),
-        groove.isEmpty()
-            ? "The cutter goes right through the panel."
-            : say(
-                "Every groove is %s deep instead of %s: all along, at every level, the standard lies"
-                    + " %s below the face, and shelves have as much more play between their clips.",
-                figures.measured(
-                    "made-depth",
-                    "depth of the grooves with the mistake",
-                    groove.get().thickness().size()),
-                wanted,
-                slipped),
-        say(
-            "Lay an offcut of the standard into the first and the last of the groove: it is flush."
-                + " The groove is %s deep.",
-            wanted),
-        lost ? Rescue.LOST : Rescue.USE,
-        lost
-            ? "The grooves come out on the other face or meet those of the other bay: make the panel"
-                + " anew."
-            : say(
-                "Glue a strip of veneer or card %s thick into the groove before the standard; %s of"
-                    + " wood is left behind it.",
-                slipped,
-                figures.length(
-                    "reserve",
-                    "wood left behind the groove",
-                    left,
-                    "t - d - s",
-                    MistakeFigures.input("t", "thickness of the panel", wanted(first).thickness()),
-                    MistakeFigures.input("d", "depth of the grooves as wanted", depth.minus(slip)),
-                    figures.input("s", Setting.STOP_SLIP))));
-  }
-
-  private static List<Step.Pass> deeper(Step.Passes passes, Length slip) {
-    Length deepest =
-        passes.passes().stream().map(Step.Pass::depth).reduce(Length::max).orElseThrow();
-    return passes.passes().stream()
-        .map(f -> f.depth().equals(deepest) ? new Step.Pass(f.fence(), deepest.plus(slip)) : f)
+  private static List<Span> stretches(WorkedPiece piece, Step.Passes first) {
+    return GrooveBench.grooves(piece).stream()
+        .filter(b -> b.purpose().equals(first.purpose()) && b.surface() == first.surface())
+        .map(Block::length)
+        .sorted(Comparator.comparing(Span::from))
         .toList();
   }
 
-  /** Grooves from both faces of a partition. */
-  private boolean meetsTheOtherFace(WorkedPiece made) {
-    List<Block> rows = grooves(made).stream().filter(this::isRow).toList();
-    return rows.stream()
-        .anyMatch(
-            a ->
-                rows.stream()
-                    .anyMatch(
-                        b ->
-                            a.surface() != b.surface()
-                                && meet(a.width(), b.width())
-                                && meet(a.length(), b.length())
-                                && meet(a.thickness(), b.thickness())));
+  /** The lower end of the lowest stretch, or the upper end of the highest where that is right. */
+  private Check ends(Step.Passes first, List<Span> should, List<Span> is) {
+    boolean low = !should.getFirst().from().equals(is.getFirst().from());
+    return new Check(
+        say(
+            "from %s to the %s end of the groove for %s",
+            bench.names(first).indexEnd(), low ? "lowest" : "highest", first.purpose()),
+        low ? should.getFirst().from() : should.getLast().to(),
+        Optional.of(low ? is.getFirst().from() : is.getLast().to()));
   }
 
-  /** The last setting of the fence, or the last depth where there is one setting. */
-  private Optional<MistakeReport> passLeftOut(Step.Passes first) {
-    Step.Pass last = first.passes().getLast();
-    boolean beside = first.passes().stream().map(Step.Pass::fence).distinct().count() > 1;
-    List<Step.Pass> rest =
-        first.passes().stream()
-            .filter(f -> beside ? !f.fence().equals(last.fence()) : !f.depth().equals(last.depth()))
-            .toList();
-    if (rest.isEmpty()) {
-      return Optional.empty();
-    }
-    WorkedPiece made = made(first.piece(), only(first, p -> with(p, p.surface(), rest)));
-    Block should = wantedGroove(first);
-    Optional<Block> is = groove(made, first.purpose(), first.surface());
-    MistakeFigures figures = figures(GrooveMistake.PASS_LEFT_OUT);
-    String pass =
-        beside
-            ? figures.measured("pass", "fence of the pass that is left out", last.fence())
-            : figures.measured("pass", "depth of the pass that is left out", last.depth());
-    return Optional.of(
-        figures.report(
-            first.piece(),
-            beside
-                ? say("The pass with the fence at %s is left out.", pass)
-                : say("The pass %s deep is left out.", pass),
-            is.map(b -> narrower(figures, should, b)).orElse("A ridge stays in the groove.")
-                + " The standard does not go home anywhere along the row.",
+  private MistakeReport secondLeft(Step.Passes first) {
+    String piece = first.piece();
+    WorkedPiece wanted = bench.wanted(first);
+    WorkedPiece made = bench.made(piece, p -> GrooveBench.with(p, other(p.surface()), p.passes()));
+    Block should = bench.wantedGroove(first);
+    Block is = GrooveBench.groove(made, first.purpose(), other(first.surface())).orElseThrow();
+    RowNames names = bench.names(first);
+    PieceLayout layout = PieceLayout.of(names.part());
+    String hand = Lying.hand(names.part(), layout.looking(first.surface())).word();
+    MistakeFigures figures = bench.figures(GrooveMistake.SECOND_LEFT);
+    Check check =
+        new Check(
             say(
-                "An offcut of the standard goes in by hand, flush, at both ends and in the middle: the"
-                    + " groove is %s wide and %s deep.",
-                figures.measured("width", "width of the groove", should.width().size()),
-                figures.measured("depth", "depth of the groove", should.thickness().size())),
-            Rescue.BORE_AGAIN,
-            beside
-                ? say("Nothing is spoilt: make the pass with the fence at %s.", pass)
-                : say("Nothing is spoilt: make the pass %s deep.", pass)));
+                "from the edge on your %s to the near wall of the groove for %s",
+                hand, first.purpose()),
+            should.width().from(),
+            Optional.of(wanted.width().minus(is.width().to())));
+    return figures.report(
+        piece,
+        new Spoilt(wanted, made, check),
+        say("%s is grooved as a second left side, on the face that looks out of the case.", piece),
+        say(
+            "All %d grooves are cut into %s, none into %s. It shows at every shelf alike, the lowest"
+                + " %s: it finds no standard on this side.",
+            figures.count("grooves", "grooves of the panel", bench.rows(made).size(), "counted"),
+            is.surface().words(),
+            should.surface().words(),
+            bench.lowestShelf(first, figures)),
+        say(
+                "Before %s is grooved: “%s” is written on the face that lies up, and with %s towards you"
+                    + " %s lies on your %s. ",
+                piece,
+                RowNames.written(layout.looking(first.surface())).toUpperCase(Locale.ROOT),
+                names.indexEnd(),
+                names.indexEdge(),
+                hand)
+            + figures.test(check),
+        stays(first) ? Rescue.BORE_AGAIN : Rescue.PLUG,
+        otherFace(figures, first));
   }
 
-  private static String narrower(MistakeFigures figures, Block should, Block is) {
-    Length width = should.width().size().minus(is.width().size());
-    Length depth = should.thickness().size().minus(is.thickness().size());
-    return width.isPositive()
+  private static Surface other(Surface surface) {
+    return surface == Surface.FACE ? Surface.REVERSE : Surface.FACE;
+  }
+
+  private Length web(Step.Passes first) {
+    Length depth = bench.wantedGroove(first).thickness().size();
+    return bench.wanted(first).thickness().minus(depth.times(2));
+  }
+
+  private boolean stays(Step.Passes first) {
+    return web(first).isAtLeast(bench.setting(Setting.LEAST_WEB));
+  }
+
+  private String otherFace(MistakeFigures figures, Step.Passes first) {
+    return stays(first)
         ? say(
-            "The groove is %s narrower than wanted.",
-            figures.measured("off", "how much narrower the groove is", width))
-        : say(
-            "The groove is %s shallower than wanted.",
-            figures.measured("off", "how much shallower the groove is", depth));
-  }
-
-  private Length setting(Setting setting) {
-    return built.order().settings().length(setting);
+            "Cut the right face as well: %s of wood stays between the grooves. Glue strips into"
+                + " those on the outside if they are seen.",
+            figures.length(
+                "web",
+                "wood between grooves in both faces",
+                web(first),
+                "t - 2 d",
+                MistakeFigures.input(
+                    "t", "thickness of the panel", bench.wanted(first).thickness()),
+                MistakeFigures.input(
+                    "d", "depth of the grooves", bench.wantedGroove(first).thickness().size()),
+                figures.input("m", Setting.LEAST_WEB)))
+        : "Glue strips into all wrong grooves, let them dry, and cut the right face: between"
+            + " empty grooves too little wood would be left. The strips show on the outside.";
   }
 
   private static String say(String words, Object... values) {

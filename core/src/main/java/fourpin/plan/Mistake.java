@@ -7,6 +7,7 @@ public enum Mistake implements BenchMistake {
   PANEL_TURNED("panel turned end for end"),
   SECOND_LEFT("two left sides"),
   HOLE_SKIPPED("one hole skipped"),
+  PIN_IN_WRONG_HOLE("locating pin in the wrong hole"),
   STOP_SLIPPED("stop slipped"),
   OTHER_BIT("bit of another size");
 
@@ -19,5 +20,10 @@ public enum Mistake implements BenchMistake {
   @Override
   public String title() {
     return title;
+  }
+
+  @Override
+  public Mistake like() {
+    return this;
   }
 }

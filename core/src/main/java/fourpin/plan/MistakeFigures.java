@@ -9,9 +9,14 @@ import fourpin.measure.LengthStyle;
 import fourpin.measure.Quantity;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
+import fourpin.plan.MistakeReport.Check;
+import fourpin.plan.MistakeReport.Outcome;
+import fourpin.plan.MistakeReport.Outcome.Harmless;
+import fourpin.plan.MistakeReport.Outcome.Impossible;
 import fourpin.plan.MistakeReport.Rescue;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Prints what the words on one mistake state, and keeps it with its working, so that nothing is
@@ -35,6 +40,10 @@ final class MistakeFigures {
     this.prefix = Figure.id(caseName, "mistakes", mistake.title()) + "/";
     this.style = style;
     this.settings = settings;
+  }
+
+  LengthStyle style() {
+    return style;
   }
 
   /** As the virtual bench measures it. */
@@ -85,10 +94,62 @@ final class MistakeFigures {
     }
   }
 
+  /** What a rule says, as sentences. */
+  String test(Check check) {
+    String right = measured("test-right", check.what(), check.right());
+    String wrong = check.wrong().map(w -> wrong(check, right, w)).orElse("none there");
+    return sentence(check.what()) + ": " + right + "; " + wrong + " would be this mistake.";
+  }
+
+  /** What would be measured; where that prints alike, a rule does not tell it. */
+  private String wrong(Check check, String right, Length wrong) {
+    String text = measured("test-wrong", "the same with the mistake", wrong);
+    Length more = wrong.minus(check.right());
+    String off =
+        length(
+            "test-off",
+            "how far it is off",
+            more.abs(),
+            "|m - w|",
+            input("m", "as it is made", wrong),
+            input("w", "as it is wanted", check.right()));
+    return text.equals(right)
+        ? off + (more.isPositive() ? " more" : " less") + ", too little for a rule,"
+        : text + " (" + off + (more.isPositive() ? " more)" : " less)");
+  }
+
+  private static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** A mistake that the panel does not show. */
+  MistakeReport harmless(String part, String what, String why, String how) {
+    String shows = "Nothing: " + why + ".";
+    return report(part, new Harmless(why), what, shows, "Nothing to find.", Rescue.NOT_NEEDED, how);
+  }
+
+  /** A mistake that can't be made. */
+  MistakeReport impossible(String part, String why, String test, String how) {
+    return report(
+        part,
+        new Impossible(why),
+        "It cannot happen here: " + why + ".",
+        "",
+        test,
+        Rescue.NOT_NEEDED,
+        how);
+  }
+
   /** With all that its words state. */
   MistakeReport report(
-      String part, String what, String shows, String test, Rescue rescue, String how) {
+      String part,
+      Outcome outcome,
+      String what,
+      String shows,
+      String test,
+      Rescue rescue,
+      String how) {
     return new MistakeReport(
-        mistake, caseName, part, what, shows, test, rescue, how, List.copyOf(figures));
+        mistake, caseName, part, outcome, what, shows, test, rescue, how, List.copyOf(figures));
   }
 }

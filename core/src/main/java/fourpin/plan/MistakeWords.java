@@ -5,11 +5,10 @@ import fourpin.bench.Removal.Bore;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.measure.Length;
+import fourpin.plan.MistakeReport.Check;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** A mistake as a maker meets it. */
 final class MistakeWords {
@@ -33,7 +32,7 @@ final class MistakeWords {
     this.mishaps = mishaps;
   }
 
-  String what(Mistake mistake, Optional<OtherBit> otherBit) {
+  String what(Mistake mistake, OtherBit otherBit) {
     Bore first = rows.wanted().getFirst();
     String mark = names.part().mark();
     return switch (mistake) {
@@ -48,66 +47,106 @@ final class MistakeWords {
           say("%s lies turned end for end: all is measured from its far end.", mark);
       case SECOND_LEFT ->
           say("%s is bored as a second left side, on the face that looks out of the case.", mark);
-      case HOLE_SKIPPED ->
-          say("In the %s of %s every hole is taken one number too high.", first.purpose(), mark);
+      case HOLE_SKIPPED -> skipped(mark);
+      case PIN_IN_WRONG_HOLE ->
+          say(
+              "When the guide is moved along the %s of %s, its pin goes into the hole below the"
+                  + " right one: all that is bored after it lies a hole too low.",
+              first.purpose(), mark);
       case STOP_SLIPPED ->
           say("The stop slips and lets the bit %s deeper.", figures.set("slip", Setting.STOP_SLIP));
-      case OTHER_BIT ->
-          otherBit
-              .map(bit -> otherBit(bit, first.diameter()))
-              .orElse(
-                  "No other bit among the tools stated fits where this one of "
-                      + figures.measured("right-bit", "diameter of the right bit", first.diameter())
-                      + " is.");
+      case OTHER_BIT -> otherBit(otherBit, first.diameter());
     };
+  }
+
+  private String skipped(String mark) {
+    return rows.missing().stream()
+        .findFirst()
+        .map(
+            hole ->
+                say(
+                    "Hole %d of the %s of %s is left out; the next ones lie where they belong, but"
+                        + " count one less.",
+                    figures.count(
+                        "skipped",
+                        "hole that is left out",
+                        rows.number(hole),
+                        "counted from below"),
+                    hole.purpose(),
+                    mark))
+        .orElseThrow();
   }
 
   private String otherBit(OtherBit bit, Length right) {
     return say(
-        bit.isOwn()
+        bit instanceof OtherBit.Own
             ? "The shop's bit of %s is in, instead of %s."
             : "A bit of %s, which pins are sold for, is in, instead of %s.",
         figures.length(
             "wrong-bit",
             "diameter of the bit that is in",
-            bit.diameter(),
-            bit.isOwn() ? "as the shop states it" : "the next that pins are sold for"),
+            bit.diameter().orElseThrow(),
+            bit instanceof OtherBit.Own
+                ? "as the shop states it"
+                : "the next that pins are sold for"),
         figures.measured("right-bit", "diameter of the right bit", right));
+  }
+
+  /** Why no other bit gets in. */
+  String noOther(OtherBit.None none) {
+    String right =
+        figures.measured(
+            "right-bit", "diameter of the right bit", rows.wanted().getFirst().diameter());
+    String all = say("the shop has no other %s than that of %s", none.kind(), right);
+    return none.refused().isEmpty()
+        ? all
+        : all + " that fits: " + String.join(", ", none.refused().stream().map(this::why).toList());
+  }
+
+  private String why(OtherBit.Refused bit) {
+    return say(
+        "%s (%s) does not go into %s (%s)",
+        bit.name(),
+        figures.length("refused", "size of a bit that does not fit", bit.size(), "as stated"),
+        bit.into(),
+        figures.length("room", "room for it", bit.room(), "as stated or planned"));
   }
 
   private boolean isGuided() {
     return ways.manner(names.hole(rows.wanted().getFirst())) == CaseWays.Manner.GUIDED;
   }
 
+  String harmless(Mistake mistake) {
+    return switch (mistake) {
+      case END_FOR_END, PANEL_TURNED -> "the rows are the same from both ends";
+      case WRONG_EDGE -> "the row lies as far from either edge";
+      case SECOND_LEFT, HOLE_SKIPPED, PIN_IN_WRONG_HOLE, STOP_SLIPPED, OTHER_BIT ->
+          "the holes are the same";
+    };
+  }
+
   String shows(Mistake mistake) {
     List<String> all = new ArrayList<>();
-    if (rows.isAsWanted() && mistake == Mistake.OTHER_BIT) {
-      all.add("It can only happen with a borrowed bit.");
-    } else if (rows.isAsWanted()) {
-      all.add(say("Nothing: %s.", harmless(mistake)));
-    } else if (rows.made().isEmpty()) {
+    if (rows.made().isEmpty()) {
       all.add(
           mistake == Mistake.STOP_SLIPPED
               ? "Every hole goes right through the panel."
               : "Not one hole is bored.");
     } else {
       all.add(difference());
-      firstLevel().ifPresent(all::add);
+      all.add(new WorstShelf(figures, names, rows).words());
     }
     mishaps.stream().map(m -> say("At the bench: %s.", m.what())).findFirst().ifPresent(all::add);
     return String.join(" ", all);
   }
 
-  private static String harmless(Mistake mistake) {
-    return switch (mistake) {
-      case END_FOR_END, PANEL_TURNED -> "the rows are the same from both ends";
-      case WRONG_EDGE -> "the row lies as far from either edge";
-      case SECOND_LEFT, HOLE_SKIPPED, STOP_SLIPPED, OTHER_BIT -> "the holes are the same";
-    };
-  }
-
   private String difference() {
     Bore wanted = rows.lowestMissing();
+    if (rows.instead(wanted).isEmpty()) {
+      return say(
+          "All %d holes are bored into %s, none into %s.",
+          rows.made().size(), rows.made().getFirst().surface().words(), wanted.surface().words());
+    }
     int all = figures.count("holes", "holes of the rows", rows.wanted().size(), "counted");
     int missing =
         figures.count(
@@ -116,143 +155,66 @@ final class MistakeWords {
             rows.missing().size(),
             "wanted holes that no hole has the place, the diameter and the depth of",
             MistakeFigures.input("n", "holes of the rows", all));
-    Optional<Bore> found = rows.instead(wanted);
-    if (found.isEmpty()) {
-      return say(
-          "All %d holes are bored into %s, none into %s.",
-          rows.made().size(), rows.made().getFirst().surface().words(), wanted.surface().words());
-    }
-    Bore made = found.get();
-    List<String> off = new ArrayList<>();
-    add(off, "depth", made.depth(), wanted.depth(), List.of("deeper", "shallower"));
-    add(off, "diameter", made.diameter(), wanted.diameter(), List.of("wider", "narrower"));
-    add(off, "height", made.length(), wanted.length(), List.of("higher", "lower"));
-    add(
-        off,
-        "setback",
-        made.width(),
-        wanted.width(),
-        List.of("further from the index edge", "nearer to it"));
     return say(
-        "%d of %d holes %s not as wanted: the lowest of them, in the %s, is %s.",
-        missing, all, missing == 1 ? "is" : "are", wanted.purpose(), String.join(" and ", off));
+        "%d of %d holes %s %s.",
+        missing,
+        all,
+        missing == 1 ? "is" : "are",
+        rows.extra().isEmpty() ? "missing" : "not as wanted");
   }
 
-  /**
-   * @param words for more, and for less
-   */
-  private void add(List<String> all, String what, Length made, Length wanted, List<String> words) {
-    Length by = made.minus(wanted);
-    if (!by.isZero()) {
-      String off =
-          figures.length(
-              what + "-off",
-              "how far the " + what + " of the lowest hole that is not as wanted is off",
-              by.abs(),
-              "|m - w|",
-              MistakeFigures.input("m", what + " as it is made", made),
-              MistakeFigures.input("w", what + " as it is wanted", wanted));
-      all.add(say("%s %s", off, by.isPositive() ? words.getFirst() : words.getLast()));
-    }
-  }
-
-  private Optional<String> firstLevel() {
-    Bore wanted = rows.lowestMissing();
-    return names
-        .level(wanted)
-        .map(
-            level ->
-                say(
-                    "It shows first at level %d of bay %d, for a shelf whose underside lies %s above"
-                        + " the foot.",
-                    level.number(),
-                    names.grid(wanted).bay(),
-                    figures.measured(
-                        "shows-at",
-                        "underside of the shelf that it shows at first, above the foot",
-                        level.underside())));
-  }
-
-  String test(Mistake mistake) {
-    Bore wanted = rows.wanted().getFirst();
+  /** First what is measured on the panel alone, then what others show. */
+  String test(Mistake mistake, Check check) {
     return switch (mistake) {
-      case END_FOR_END, PANEL_TURNED, HOLE_SKIPPED ->
-          say(
-              BenchProgram.boresAfterAssembly(names.built())
-                  ? "Put pins into holes of one level on both uprights of the bay, front and back: a"
-                      + " straight batten on them is level, and so is one from front to back.%s"
-                  : "Stand this panel beside the next, index ends on one line: a straightedge laid"
-                      + " across holes of one level is square to both.%s",
-              ends());
-      case WRONG_EDGE -> say("Measure from the index edge to the row.%s", across());
-      case SECOND_LEFT ->
-          "Lay both sides down with their rows up, index ends on one line and index edges together:"
-              + " they are mirror images, and the joints are cut on the faces with the rows.";
-      case STOP_SLIPPED ->
-          say(
-              "Mark a rod at %s: it goes into the first and the last hole up to the mark and no"
-                  + " deeper.",
-              figures.measured("depth", "depth of the holes as wanted", wanted.depth()));
+      case END_FOR_END, PANEL_TURNED -> figures.test(check) + " " + beside();
+      case HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> counted() + figures.test(check);
+      case WRONG_EDGE -> figures.test(check);
+      case SECOND_LEFT -> lying() + figures.test(check);
+      case STOP_SLIPPED -> figures.test(check) + " A rod marked so tells it.";
       case OTHER_BIT ->
-          say("A %s goes into the first hole by hand and does not wobble in it.", plug(wanted));
+          figures.test(check) + say(" A %s goes in by hand and does not wobble.", plug());
     };
   }
 
+  /** What other panels of the case show later. */
+  private String beside() {
+    return BenchProgram.boresAfterAssembly(names.built())
+        ? "Later a batten on pins of one level is level across the bay."
+        : "Later, beside the next panel, index ends on one line, holes of one level lie square"
+            + " across.";
+  }
+
+  private String counted() {
+    Bore missing = rows.lowestMissing();
+    return say(
+        "Count the %s: %d holes. ",
+        missing.purpose(),
+        figures.count(
+            "in-row",
+            "holes of the row",
+            SpoiltRows.row(rows.wanted(), missing).size(),
+            "counted"));
+  }
+
+  /** Before a hole is bored, by what is written on the panel. */
+  private String lying() {
+    PieceLayout layout = PieceLayout.of(names.part());
+    Bore first = rows.wanted().getFirst();
+    return say(
+        "Before a hole is bored in %s: “%s” is written on the face that lies up, and with %s towards"
+            + " you %s lies on your %s; left sides have it on the other hand. ",
+        names.part().mark(),
+        RowNames.written(layout.looking(first.surface())).toUpperCase(Locale.ROOT),
+        names.indexEnd(),
+        names.indexEdge(),
+        new PanelTest(names, rows, figures.style()).hand(first.surface()).word());
+  }
+
   /** What goes into the holes. */
-  private String plug(Bore hole) {
-    return names.grid(hole).support() instanceof Support.Sleeved ? "sleeve" : "pin";
-  }
-
-  /** The distance of the last hole, or of the first where the last is right. */
-  private String ends() {
-    if (rows.isAsWanted() || rows.made().isEmpty()) {
-      return "";
-    }
-    String row = rows.lowestMissing().purpose();
-    Comparator<Bore> height = Comparator.comparing(Bore::length);
-    Length last = in(rows.wanted(), row).stream().max(height).orElseThrow().length();
-    Length first = in(rows.wanted(), row).stream().min(height).orElseThrow().length();
-    List<Bore> made = in(rows.made(), row);
-    if (made.isEmpty()) {
-      return "";
-    }
-    Length madeLast = made.stream().max(height).orElseThrow().length();
-    Length madeFirst = made.stream().min(height).orElseThrow().length();
-    return last.equals(madeLast)
-        ? distance("first", row, first, madeFirst)
-        : distance("last", row, last, madeLast);
-  }
-
-  private String distance(String which, String row, Length right, Length wrong) {
-    return right.equals(wrong)
-        ? ""
-        : say(
-            " The %s hole of the %s lies %s from the index end; %s would be this mistake.",
-            which,
-            row,
-            figures.measured("test-right", "the " + which + " hole from the index end", right),
-            figures.measured("test-wrong", "the same with the mistake", wrong));
-  }
-
-  private String across() {
-    if (rows.isAsWanted() || rows.made().isEmpty()) {
-      return "";
-    }
-    Bore wanted = rows.lowestMissing();
-    return rows.instead(wanted)
-        .map(
-            made ->
-                say(
-                    " The %s lies %s from it; %s would be this mistake.",
-                    wanted.purpose(),
-                    figures.measured(
-                        "test-right", "the row from the index edge, as wanted", wanted.width()),
-                    figures.measured("test-wrong", "the same with the mistake", made.width())))
-        .orElse("");
-  }
-
-  private static List<Bore> in(List<Bore> holes, String row) {
-    return holes.stream().filter(h -> h.purpose().equals(row)).toList();
+  String plug() {
+    return names.grid(rows.wanted().getFirst()).support() instanceof Support.Sleeved
+        ? "sleeve"
+        : "pin";
   }
 
   private static String say(String words, Object... values) {

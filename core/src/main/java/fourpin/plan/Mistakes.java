@@ -1,10 +1,8 @@
 package fourpin.plan;
 
 import fourpin.bench.BenchRun;
-import fourpin.bench.BenchRun.Mishap;
 import fourpin.bench.Step;
 import fourpin.bench.VirtualBench;
-import fourpin.bench.WorkedPiece;
 import fourpin.boring.BayGrid;
 import fourpin.boring.Boring;
 import fourpin.boring.way.CaseBoring;
@@ -13,7 +11,6 @@ import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
 import fourpin.job.Job;
-import fourpin.job.Setting;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -78,9 +75,9 @@ public final class Mistakes {
     List<BayGrid> grids =
         boring.grids().stream().filter(g -> g.caseName().equals(built.order().name())).toList();
     List<MistakeReport> all = new ArrayList<>();
-    all.addAll(new GrooveMistakes(built, job.style(), steps).reports());
+    all.addAll(new GrooveMistakes(GrooveBench.of(job, built, steps, grids)).reports());
     all.addAll(StandardMistakes.of(built, job.style(), grids));
-    all.addAll(CleatMistakes.of(built, job.style(), steps, grids));
+    all.addAll(CleatMistakes.of(job, built, steps, grids));
     return all;
   }
 
@@ -106,66 +103,10 @@ public final class Mistakes {
   }
 
   private Optional<MistakeReport> report(Mistake mistake, Part part, BenchRun right) {
-    Set<String> rows = rows(part);
-    Blunder blunder =
-        new Blunder(part.mark(), part.length().total(), part.width().total(), rows, steps);
-    return done(mistake, blunder, part).flatMap(wrong -> report(mistake, part, right, wrong));
-  }
-
-  private Optional<MistakeReport> report(
-      Mistake mistake, Part part, BenchRun right, List<Step> done) {
-    BenchRun wrong = VirtualBench.run(done);
-    Optional<WorkedPiece> wanted = Optional.ofNullable(right.pieces().get(part.mark()));
-    Optional<WorkedPiece> made = Optional.ofNullable(wrong.pieces().get(part.mark()));
-    return wanted.flatMap(w -> made.map(m -> report(mistake, part, w, m, wrong.mishaps())));
-  }
-
-  private MistakeReport report(
-      Mistake mistake, Part part, WorkedPiece wanted, WorkedPiece made, List<Mishap> mishaps) {
-    SpoiltRows rows = SpoiltRows.of(wanted, made, rows(part));
     RowNames names = new RowNames(built, part, boring.grids());
-    MistakeFigures figures =
-        new MistakeFigures(built.order().name(), mistake, job.style(), built.order().settings());
-    MistakeWords words = new MistakeWords(figures, names, ways, rows, mishaps);
-    PanelRescue rescue = new PanelRescue(figures, names, ways, rows);
-    Optional<OtherBit> other = otherBit(part);
-    PanelRescue.Answer answer = rescue.from(mistake, other);
-    String what = words.what(mistake, other);
-    String shows = words.shows(mistake);
-    String test = words.test(mistake);
-    return figures.report(part.mark(), what, shows, test, answer.rescue(), answer.how());
-  }
-
-  /** The steps with the mistake; nothing where it can't be made. */
-  private Optional<List<Step>> done(Mistake mistake, Blunder blunder, Part part) {
-    boolean flat = !BenchProgram.boresAfterAssembly(built);
-    return switch (mistake) {
-      case END_FOR_END -> Optional.of(blunder.endForEnd()).filter(_ -> isLaidOn(part));
-      case WRONG_EDGE -> Optional.of(blunder.wrongEdge());
-      case PANEL_TURNED -> Optional.of(blunder.panelTurned()).filter(_ -> flat);
-      case SECOND_LEFT -> Optional.of(blunder.otherFace()).filter(_ -> flat);
-      case HOLE_SKIPPED -> blunder.holeSkipped();
-      case STOP_SLIPPED ->
-          Optional.of(blunder.deeper(built.order().settings().length(Setting.STOP_SLIP)));
-      case OTHER_BIT ->
-          Optional.of(otherBit(part).map(bit -> blunder.bored(bit.diameter())).orElse(steps));
-    };
-  }
-
-  /** Whether a guide or a stick lies on the panel; a machine has neither. */
-  private boolean isLaidOn(Part part) {
-    return ways.manner(firstHole(part)) != CaseWays.Manner.MACHINE;
-  }
-
-  private Optional<OtherBit> otherBit(Part part) {
-    return OtherBit.than(firstHole(part), ways, job.shop());
-  }
-
-  private static Hole firstHole(Part part) {
-    return part.features().stream()
-        .filter(f -> f instanceof Hole h && h.use() == Hole.Use.SUPPORT)
-        .map(f -> (Hole) f)
-        .findFirst()
-        .orElseThrow();
+    return Optional.ofNullable(right.pieces().get(part.mark()))
+        .flatMap(
+            wanted ->
+                new PanelMistakes(job, ways, names, steps, wanted, rows(part)).report(mistake));
   }
 }

@@ -8,6 +8,7 @@ import fourpin.measure.Length;
 import fourpin.plan.MistakeReport.Rescue;
 import fourpin.reference.PinSleeve;
 import fourpin.reference.Reference;
+import fourpin.reference.ShelfPin;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -31,24 +32,19 @@ final class PanelRescue {
     this.rows = rows;
   }
 
-  Answer from(Mistake mistake, Optional<OtherBit> bit) {
+  /** For a panel that is not as wanted. */
+  Answer from(Mistake mistake, OtherBit bit) {
     if (mistake == Mistake.STOP_SLIPPED) {
       return deeper();
-    }
-    if (mistake == Mistake.OTHER_BIT && bit.isEmpty()) {
-      return new Answer(Rescue.NOT_NEEDED, "Measure a borrowed bit before it goes in.");
-    }
-    if (rows.isAsWanted()) {
-      return new Answer(Rescue.NOT_NEEDED, "The panel is as wanted.");
     }
     if (rows.made().isEmpty()) {
       return new Answer(Rescue.NOT_NEEDED, "Nothing is spoilt: put it right and bore.");
     }
     return switch (mistake) {
-      case OTHER_BIT -> otherBit(bit.orElseThrow().diameter());
+      case OTHER_BIT -> otherBit(bit.diameter().orElseThrow());
       case SECOND_LEFT -> otherFace();
       case END_FOR_END, PANEL_TURNED -> othersAlike().orElseGet(this::boreAgain);
-      case WRONG_EDGE, HOLE_SKIPPED -> boreAgain();
+      case WRONG_EDGE, HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> boreAgain();
       case STOP_SLIPPED -> throw new IllegalStateException("answered above");
     };
   }
@@ -148,13 +144,25 @@ final class PanelRescue {
                     say(
                         "Bore all holes of the case out to %s and press in sleeves (%s).",
                         outside(s), s.name())))
-        .orElseGet(
-            () ->
-                new Answer(
-                    Rescue.OTHERS_ALIKE,
-                    say(
-                        "Bore all holes of the case with this bit and take pins for %s.",
-                        figures.measured("wrong-bit", "diameter of the bit that is in", bit))));
+        .orElseGet(() -> wider(bit));
+  }
+
+  /** Where no sleeve takes in the wrong holes. */
+  private Answer wider(Length bit) {
+    String wide = figures.measured("wrong-bit", "diameter of the bit that is in", bit);
+    if (rows.doMadeMeet()) {
+      return new Answer(Rescue.LOST, "The holes run into each other: make the panel anew.");
+    }
+    return Reference.pins().rows().stream().map(ShelfPin::hole).anyMatch(bit::equals)
+        ? new Answer(
+            Rescue.OTHERS_ALIKE,
+            say("Bore all holes of the case with this bit and take pins for %s.", wide))
+        : new Answer(
+            Rescue.PLUG,
+            say(
+                "Neither sleeves nor pins are sold for %s: glue dowels into all holes, let it dry,"
+                    + " and bore again with the right bit.",
+                wide));
   }
 
   private String outside(PinSleeve sleeve) {
@@ -277,6 +285,9 @@ final class PanelRescue {
   }
 
   private Answer betweenHoles() {
+    if (rows.extra().isEmpty()) {
+      return new Answer(Rescue.BORE_AGAIN, "Nothing is spoilt: bore what is missing.");
+    }
     double between = rows.leastBetweenRims();
     Length edge = setting(Setting.LEAST_EDGE);
     if (between >= edge.mm()) {

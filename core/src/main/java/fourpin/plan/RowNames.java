@@ -3,6 +3,8 @@ package fourpin.plan;
 import fourpin.bench.Removal.Bore;
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Level;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BaySpace.Opening;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Hole;
@@ -10,6 +12,7 @@ import fourpin.casework.Part;
 import fourpin.job.Settings;
 import fourpin.measure.Length;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What the holes of an upright are for. */
@@ -23,15 +26,75 @@ record RowNames(BuiltCase built, Part part, List<BayGrid> grids) {
   BayGrid grid(Bore hole) {
     return grids.stream()
         .filter(g -> g.caseName().equals(built.order().name()))
-        .filter(g -> g.rows().stream().anyMatch(r -> g.purpose(r).equals(hole.purpose())))
+        .filter(g -> isFor(g, hole))
         .findFirst()
         .orElseThrow();
+  }
+
+  private static boolean isFor(BayGrid grid, Bore hole) {
+    return grid.notch().equals(hole.purpose())
+        || grid.rows().stream().anyMatch(r -> grid.purpose(r).equals(hole.purpose()));
   }
 
   /** The level that a hole is wanted for. */
   Optional<Level> level(Bore hole) {
     Length height = part.box().at(Face.BOTTOM).plus(hole.length());
     return grid(hole).levels().stream().filter(l -> l.height().equals(height)).findFirst();
+  }
+
+  /** Whether the part is on the left of a bay. */
+  boolean isLeftOf(BayGrid grid) {
+    Length middle = bay(grid).clear().low().x().plus(bay(grid).clear().high().x());
+    Length own = part.box().low().x().plus(part.box().high().x());
+    return own.isLessThan(middle);
+  }
+
+  /** Whether the part stands in its case while it is bored. */
+  boolean isStanding() {
+    return BenchProgram.boresAfterAssembly(built) && !CleatBlank.isStrip(part);
+  }
+
+  /** What its rows are called in a sentence about the part. */
+  String row(Bore hole) {
+    return CleatBlank.isStrip(part) ? "blank" : hole.purpose();
+  }
+
+  /** What it has for one shelf. */
+  String hole() {
+    return CleatBlank.isStrip(part) ? "notch" : "hole";
+  }
+
+  private BaySpace bay(BayGrid grid) {
+    return built.bays().get(grid.bay() - 1);
+  }
+
+  /** The opening that a hole is wanted in. */
+  Optional<Opening> opening(Bore hole) {
+    Length height = part.box().at(Face.BOTTOM).plus(hole.length());
+    return bay(grid(hole)).openings().stream()
+        .filter(o -> o.clear().low().z().isLessThan(height))
+        .filter(o -> height.isLessThan(o.clear().high().z()))
+        .findFirst();
+  }
+
+  /** The end that heights are measured from, by what is written on it. */
+  String indexEnd() {
+    return "the index end (" + written(PieceLayout.of(part).indexEnd()) + ")";
+  }
+
+  /** The edge that rows are measured from, by what is written on it. */
+  String indexEdge() {
+    return "the index edge (" + written(PieceLayout.of(part).indexEdge()) + ")";
+  }
+
+  static String written(Face face) {
+    return face.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether a shelf of the job lies at the level of a hole. */
+  boolean isSeat(Bore hole) {
+    return level(hole).stream()
+        .anyMatch(l -> grid(hole).seats().stream().anyMatch(s -> s.level() == l.number()));
   }
 
   /** A feature of the part that a hole makes. */

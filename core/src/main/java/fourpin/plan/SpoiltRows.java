@@ -16,7 +16,7 @@ import java.util.function.ToDoubleBiFunction;
  *
  * @param piece as it should be
  * @param wanted the holes of its rows, from the lowest up, row by row
- * @param made instead
+ * @param made instead; what was bored twice is one hole
  */
 record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
 
@@ -28,6 +28,7 @@ record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
     return piece.removals().stream()
         .filter(r -> r instanceof Bore b && rows.contains(b.purpose()))
         .map(r -> (Bore) r)
+        .distinct()
         .toList();
   }
 
@@ -78,8 +79,18 @@ record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
         : Optional.of(row.get(Math.min(row(wanted, hole).indexOf(hole), row.size() - 1)));
   }
 
+  /** The number of a wanted hole in its row, counted from the lowest, from 1. */
+  int number(Bore hole) {
+    return row(wanted, hole).indexOf(hole) + 1;
+  }
+
+  /** The hole with the number of a wanted one; none where the row ends before. */
+  Optional<Bore> counted(Bore hole) {
+    return row(made, hole).stream().skip(row(wanted, hole).indexOf(hole)).findFirst();
+  }
+
   /** The holes of the row that a hole belongs to, on its face, from the lowest up. */
-  private static List<Bore> row(List<Bore> holes, Bore hole) {
+  static List<Bore> row(List<Bore> holes, Bore hole) {
     return holes.stream()
         .filter(h -> h.surface() == hole.surface() && h.purpose().equals(hole.purpose()))
         .sorted(Comparator.comparing(Bore::length))
@@ -108,6 +119,16 @@ record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
   /** The same from centre to centre, mm. */
   double leastBetweenCentres() {
     return least(SpoiltRows::between);
+  }
+
+  /** Whether holes that were bored run into each other. */
+  boolean doMadeMeet() {
+    return made.stream()
+        .anyMatch(
+            a ->
+                made.stream()
+                    .anyMatch(
+                        b -> !a.equals(b) && a.surface() == b.surface() && betweenRims(a, b) < 0));
   }
 
   private double least(ToDoubleBiFunction<Bore, Bore> distance) {

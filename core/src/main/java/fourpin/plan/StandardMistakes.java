@@ -7,15 +7,15 @@ import fourpin.bench.Surface;
 import fourpin.bench.VirtualBench;
 import fourpin.bench.WorkedPiece;
 import fourpin.boring.BayGrid;
-import fourpin.boring.BayGrid.Level;
 import fourpin.boring.BayGrid.Run;
 import fourpin.casework.BuiltCase;
 import fourpin.job.Support.Standards;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import fourpin.plan.MistakeReport.Check;
+import fourpin.plan.MistakeReport.Outcome.Spoilt;
 import fourpin.plan.MistakeReport.Rescue;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -60,25 +60,30 @@ final class StandardMistakes {
   }
 
   private List<MistakeReport> reports() {
-    List<Length> wanted = heights(Surface.INDEX_END, Surface.INDEX_END);
+    Made wanted = made(Surface.INDEX_END, Surface.INDEX_END);
     List<MistakeReport> reports = new ArrayList<>();
-    if (wanted.isEmpty()) {
+    if (wanted.slots().isEmpty()) {
       return reports;
     }
-    reports.add(turned(wanted, heights(Surface.INDEX_END, Surface.FAR_END)));
+    reports.add(turned(wanted, made(Surface.INDEX_END, Surface.FAR_END)));
     if (standards.soldIn().isMoreThan(length)) {
-      reports.add(cut(wanted, heights(Surface.FAR_END, Surface.INDEX_END)));
+      reports.add(cut(wanted, made(Surface.FAR_END, Surface.INDEX_END)));
     }
     return reports;
   }
 
   /**
-   * Heights of the slots above the foot of the case, rising.
+   * A standard as it was cut and stands.
    *
+   * @param slots above the foot of the case, rising
+   */
+  private record Made(WorkedPiece piece, List<Length> slots) {}
+
+  /**
    * @param kept end that the length is measured from: the numbered one is the index end
    * @param down end that stands on the panel below
    */
-  private List<Length> heights(Surface kept, Surface down) {
+  private Made made(Surface kept, Surface down) {
     List<Step> steps = new ArrayList<>();
     steps.add(
         new Step.CutToSize(
@@ -95,6 +100,10 @@ final class StandardMistakes {
                 Surface.INDEX_EDGE, "front",
                 Surface.FACE, "right")));
     WorkedPiece piece = Objects.requireNonNull(VirtualBench.run(steps).pieces().get(STANDARD));
+    return new Made(piece, heights(piece));
+  }
+
+  private List<Length> heights(WorkedPiece piece) {
     PiecePlacer placer =
         new PiecePlacer(piece, corner(run.bottom(), false), corner(run.bottom(), true));
     return piece.removals().stream()
@@ -134,57 +143,80 @@ final class StandardMistakes {
         "slots");
   }
 
-  private MistakeReport turned(List<Length> wanted, List<Length> made) {
+  private MistakeReport turned(Made wanted, Made made) {
     MistakeFigures figures = figures(GrooveMistake.STANDARD_TURNED);
-    String shows = shows(figures, wanted, made);
-    String test = test(figures, wanted, made);
+    Check check =
+        off(wanted, made).isPresent()
+            ? lowest(wanted, made)
+            : new Check(
+                "from the panel below to the standard's numbered end",
+                Length.ZERO.in(length.unit()),
+                Optional.of(length));
     return figures.report(
         upright(),
+        new Spoilt(wanted.piece(), made.piece(), check),
         say("A standard of bay %d is screwed on with its numbered end up.", grid.bay()),
-        shows,
-        test,
+        shows(figures, wanted, made),
+        test(figures, check),
         Rescue.NOT_NEEDED,
         "Nothing is spoilt: unscrew it and turn it over.");
   }
 
-  private MistakeReport cut(List<Length> wanted, List<Length> made) {
-    Length more = above(made).minus(standards.firstSlot()).remainder(standards.slotPitch());
-    Length positive = more.isNegative() ? more.plus(standards.slotPitch()) : more;
-    boolean whole = positive.isZero();
-    boolean reaches = !run.bottom().plus(length).minus(positive).isLessThan(wanted.getLast());
+  private MistakeReport cut(Made wanted, Made made) {
     MistakeFigures figures = figures(GrooveMistake.CUT_AT_NUMBERED_END);
-    String shows = shows(figures, wanted, made);
-    String test = test(figures, wanted, made);
-    String how =
-        whole
-            ? "Count its slots from below: only its numbers differ."
-            : say(
-                "Saw %s more off its lower end: its slots then lie right, counted from below. It ends"
-                    + " as much lower above%s.",
-                figures.length(
-                    "saw-off",
-                    "what is sawn off its lower end",
-                    positive,
-                    "remainder of (m - f) / p",
-                    MistakeFigures.input("m", "its lowest slot above the panel", above(made)),
-                    MistakeFigures.input("f", "numbered end to first slot", standards.firstSlot()),
-                    MistakeFigures.input("p", "pitch of the slots", standards.slotPitch())),
-                reaches ? "" : ", and its highest slot is gone");
+    String what = say("A standard of bay %d is cut to length at its numbered end.", grid.bay());
+    if (off(wanted, made).isEmpty()) {
+      return figures.harmless(
+          upright(),
+          what,
+          "its slots lie right; only their numbers do not",
+          "Count its slots from below.");
+    }
+    Check check = lowest(wanted, made);
     return figures.report(
         upright(),
-        say("A standard of bay %d is cut to length at its numbered end.", grid.bay()),
-        shows,
-        test,
+        new Spoilt(wanted.piece(), made.piece(), check),
+        what,
+        shows(figures, wanted, made),
+        test(figures, check),
         Rescue.USE,
-        how);
+        sawnOff(figures, wanted, made));
+  }
+
+  private String sawnOff(MistakeFigures figures, Made wanted, Made made) {
+    Length more = above(made).minus(standards.firstSlot()).remainder(standards.slotPitch());
+    Length positive = more.isNegative() ? more.plus(standards.slotPitch()) : more;
+    boolean reaches =
+        !run.bottom().plus(length).minus(positive).isLessThan(wanted.slots().getLast());
+    return say(
+        "Saw %s more off its lower end: its slots then lie right, counted from below. It ends"
+            + " as much lower above%s.",
+        figures.length(
+            "saw-off",
+            "what is sawn off its lower end",
+            positive,
+            "remainder of (m - f) / p",
+            MistakeFigures.input("m", "its lowest slot above the panel", above(made)),
+            MistakeFigures.input("f", "numbered end to first slot", standards.firstSlot()),
+            MistakeFigures.input("p", "pitch of the slots", standards.slotPitch())),
+        reaches ? "" : ", and its highest slot is gone");
   }
 
   private MistakeFigures figures(GrooveMistake mistake) {
     return new MistakeFigures(built.order().name(), mistake, style, built.order().settings());
   }
 
-  private Length above(List<Length> made) {
-    return made.isEmpty() ? standards.firstSlot() : made.getFirst().minus(run.bottom());
+  private Length above(Made made) {
+    return made.slots().isEmpty()
+        ? standards.firstSlot()
+        : made.slots().getFirst().minus(run.bottom());
+  }
+
+  private Check lowest(Made wanted, Made made) {
+    return new Check(
+        "from the panel below to the lowest slot of one standard",
+        above(wanted),
+        Optional.of(above(made)));
   }
 
   /** The upright at the left of the bay. */
@@ -192,47 +224,35 @@ final class StandardMistakes {
     return built.bays().get(grid.bay() - 1).left();
   }
 
-  private String shows(MistakeFigures figures, List<Length> wanted, List<Length> made) {
-    Optional<Length> off = off(wanted, made);
-    if (off.isEmpty()) {
-      return "Its slots lie right; only their numbers do not.";
-    }
-    Level first = grid.levels().stream().min(Comparator.comparing(Level::number)).orElseThrow();
-    return say(
-        "Its lowest slot lies %s above the panel below instead of %s, so that all its slots are %s"
-            + " off those of the others. It shows first at level %d of bay %d, for a shelf whose"
-            + " underside lies %s above the foot: it rocks on this corner.",
-        figures.measured("test-wrong", "lowest slot above the panel below, as made", above(made)),
-        figures.measured("test-right", "the same as wanted", above(wanted)),
-        figures.measured("off", "from its slots to those of the others", off.get()),
-        first.number(),
-        grid.bay(),
-        figures.measured(
-            "shows-at",
-            "underside of the shelf that it shows at first, above the foot",
-            first.underside()));
+  private String shows(MistakeFigures figures, Made wanted, Made made) {
+    String at = ShelfPlace.lowest(grid).words(figures);
+    return off(wanted, made)
+        .map(
+            off ->
+                say(
+                    "All its slots are %s off those of the others. It shows at every shelf alike, the"
+                        + " lowest %s: it rocks on this corner.",
+                    figures.measured("off", "from its slots to those of the others", off), at))
+        .orElseGet(
+            () ->
+                say(
+                    "Its slots lie right; only their numbers do not: whoever puts clips in by number"
+                        + " has the corner of every shelf wrong, the lowest %s.",
+                    at));
   }
 
   /** How far the nearest made slot lies from a wanted one; none where they fall together. */
-  private static Optional<Length> off(List<Length> wanted, List<Length> made) {
-    return made.stream()
-        .map(m -> m.minus(wanted.getFirst()).abs())
+  private static Optional<Length> off(Made wanted, Made made) {
+    return made.slots().stream()
+        .map(m -> m.minus(wanted.slots().getFirst()).abs())
         .min(Length::compareTo)
         .filter(Length::isPositive);
   }
 
-  private String test(MistakeFigures figures, List<Length> wanted, List<Length> made) {
-    return say(
-        "The same number stands upright at the bottom of all standards of the bay, and a square laid"
-            + " across two of them touches the same slots. The lowest slot lies %s above the panel"
-            + " below%s.",
-        figures.measured("test-right", "the same as wanted", above(wanted)),
-        off(wanted, made).isEmpty()
-            ? ""
-            : say(
-                "; %s would be this mistake",
-                figures.measured(
-                    "test-wrong", "lowest slot above the panel below, as made", above(made))));
+  private static String test(MistakeFigures figures, Check check) {
+    return figures.test(check)
+        + " Later the same number stands upright at the bottom of all standards of the bay, and a"
+        + " square across two of them touches the same slots.";
   }
 
   private static String say(String words, Object... values) {

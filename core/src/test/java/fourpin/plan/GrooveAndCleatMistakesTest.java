@@ -17,10 +17,14 @@ import fourpin.job.Job;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.Shop;
 import fourpin.job.Support;
 import fourpin.job.Support.Mounting;
+import fourpin.job.Tool;
 import fourpin.measure.Length;
+import fourpin.plan.MistakeReport.Outcome;
 import fourpin.plan.MistakeReport.Rescue;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -47,6 +51,10 @@ class GrooveAndCleatMistakesTest {
   }
 
   private static List<MistakeReport> reports(Support support) {
+    return reports(support, Shop.NONE);
+  }
+
+  private static List<MistakeReport> reports(Support support, Shop shop) {
     CaseOrder order =
         bookcase(
             new Bay(
@@ -55,15 +63,23 @@ class GrooveAndCleatMistakesTest {
                 Optional.of(shelves(2)),
                 Optional.of(support),
                 Optional.empty()));
-    Job job =
-        job(
-            order.with(
-                order
-                    .settings()
-                    .with(Setting.GROOVE_PLAY, new SettingValue.OfLength(Length.ZERO))));
+    CaseOrder tight =
+        order.with(
+            order.settings().with(Setting.GROOVE_PLAY, new SettingValue.OfLength(Length.ZERO)));
+    Job job = job(tight).with(shop);
     Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
     List<CaseBoring> ways = Ways.of(job, boring).borings();
     return Mistakes.of(job, boring, BenchProgram.of(job, boring, ways), ways);
+  }
+
+  /** A router and its bits, by their diameters. */
+  private static Shop router(String bits) {
+    List<Tool> tools = new ArrayList<>();
+    tools.add(new Tool.Router("router", in("2"), in("6"), in("10"), Optional.empty()));
+    for (String bit : bits.split(" ")) {
+      tools.add(new Tool.RouterBit(bit, in(bit), in("1"), Optional.empty()));
+    }
+    return new Shop("shop", tools);
   }
 
   private static MistakeReport report(List<MistakeReport> reports, BenchMistake mistake) {
@@ -72,7 +88,7 @@ class GrooveAndCleatMistakesTest {
 
   @Test
   void should_try_every_mistake_that_a_support_allows() {
-    assertThat(reports(standards(Mounting.LET_IN, "3/16", "96")))
+    assertThat(reports(standards(Mounting.LET_IN, "3/16", "96"), router("1/4")))
         .extracting(MistakeReport::mistake)
         .containsExactly(GrooveMistake.values());
     assertThat(reports(standards(Mounting.SURFACE, "3/16", "96")))
@@ -97,8 +113,13 @@ class GrooveAndCleatMistakesTest {
         report(reports(standards(Mounting.LET_IN, "3/16", "96")), GrooveMistake.WRONG_EDGE);
     assertThat(report.part()).isEqualTo("L");
     assertThat(report.shows())
-        .startsWith("Its near wall lies 10 3/16 in from the index edge instead of 1 3/16 in");
-    assertThat(report.test()).contains("1 3/16 in; 10 3/16 in would be this mistake");
+        .startsWith("Its near wall lies 9 in out of line with the other panels. It shows at every")
+        .contains(
+            "the lowest shelf 1-S1 on level 52 of bay 1 (underside 30 7/32 in above the foot)");
+    assertThat(report.test())
+        .isEqualTo(
+            "From the index edge (front) to the near wall of the groove for standard, front row, bay 1:"
+                + " 1 3/16 in; 10 3/16 in (9 in more) would be this mistake.");
     assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
     assertThat(report.how()).endsWith("only 1/32 in of wood lies between it and the next cut.");
   }
@@ -115,6 +136,9 @@ class GrooveAndCleatMistakesTest {
         report(reports(standards(Mounting.LET_IN, thickness, "96")), GrooveMistake.SECOND_LEFT);
     assertThat(report.part()).isEqualTo("R");
     assertThat(report.shows()).startsWith("All 2 grooves are cut into the reverse, none into");
+    assertThat(report.test())
+        .startsWith("Before R is grooved: “LEFT” is written on the face that lies up, and with the")
+        .endsWith("bay 1: 1 3/16 in; 10 3/16 in (9 in more) would be this mistake.");
     assertThat(report.rescue()).isEqualTo(rescue);
     assertThat(report.how().contains(web)).isEqualTo(rescue == Rescue.BORE_AGAIN);
   }
@@ -137,7 +161,9 @@ class GrooveAndCleatMistakesTest {
   void should_see_that_a_pass_is_missing() {
     MistakeReport report =
         report(reports(standards(Mounting.LET_IN, "3/16", "96")), GrooveMistake.PASS_LEFT_OUT);
-    assertThat(report.shows()).startsWith("The groove is 1/8 in narrower than wanted.");
+    assertThat(report.test())
+        .startsWith(
+            "Across the groove for standard, front row, bay 1: 5/8 in; 1/2 in (1/8 in less) would be");
     assertThat(report.how())
         .isEqualTo("Nothing is spoilt: make the pass with the fence at 1 3/16 in.");
   }
@@ -151,24 +177,29 @@ class GrooveAndCleatMistakesTest {
     MistakeReport report =
         report(reports(standards(Mounting.LET_IN, "3/16", "96")), GrooveMistake.STANDARD_TURNED);
     assertThat(report.shows())
-        .startsWith("Its lowest slot lies 1/8 in above the panel below instead of 3/8 in")
-        .contains("1/4 in off", "at level 1 of bay 1");
+        .startsWith(
+            "All its slots are 1/4 in off those of the others. It shows at every shelf alike")
+        .contains("the lowest shelf 1-S1 on level 52 of bay 1");
+    assertThat(report.test())
+        .startsWith(
+            "From the panel below to the lowest slot of one standard: 3/8 in; 1/8 in (1/4 in less)");
     assertThat(report.rescue()).isEqualTo(Rescue.NOT_NEEDED);
   }
 
   /** What falls off decides: 17 in are whole pitches, 17 1/8 in are 1/8 in more. */
   @ParameterizedTest
   @CsvSource({
-    "96, Its slots lie right; only their numbers do not., only its numbers differ",
-    "96 1/8, Its lowest slot lies 1/4 in above, Saw 3/8 in more off its lower end",
+    "96, NOT_NEEDED, Nothing: its slots lie right; only their numbers do not., Count its slots",
+    "96 1/8, USE, All its slots are 1/8 in off those of the others., Saw 3/8 in more off its lower",
   })
-  void should_find_slots_off_by_what_is_cut_off(String soldIn, String shows, String how) {
+  void should_find_slots_off_by_what_is_cut_off(
+      String soldIn, Rescue rescue, String shows, String how) {
     MistakeReport report =
         report(
             reports(standards(Mounting.LET_IN, "3/16", soldIn)), GrooveMistake.CUT_AT_NUMBERED_END);
     assertThat(report.shows()).startsWith(shows);
     assertThat(report.how()).contains(how);
-    assertThat(report.rescue()).isEqualTo(Rescue.USE);
+    assertThat(report.rescue()).isEqualTo(rescue);
   }
 
   /** 79 1/16 in of strip, notches from 6 in by 1 in: from the other end 1/16 in higher. */
@@ -177,9 +208,13 @@ class GrooveAndCleatMistakesTest {
     MistakeReport report = report(reports(cleats()), CleatMistake.END_FOR_END);
     assertThat(report.shows())
         .isEqualTo(
-            "Of 68 notches of 1-LF 68 are not as wanted: the lowest of them, whose middle belongs 6 in"
-                + " above the lower end, lies 6 1/16 in instead. It shows first at level 1 of bay 1,"
-                + " for a shelf whose underside lies 10 23/32 in above the foot.");
+            "68 of 68 notches of 1-LF are not as wanted. It shows at every shelf alike, the lowest shelf"
+                + " 1-S1 on level 20 of bay 1 (underside 29 23/32 in above the foot): counted from"
+                + " below, its left notch is 1/16 in too high; it slopes.");
+    assertThat(report.test())
+        .startsWith(
+            "From the index end (bottom) to the highest hole of the blank: 73 in; 73 1/16 in (1/16 in"
+                + " more) would be this mistake.");
     assertThat(report.rescue()).isEqualTo(Rescue.NOT_NEEDED);
     assertThat(report.how()).startsWith("Turn both strips over end for end, other face out");
   }
@@ -187,8 +222,75 @@ class GrooveAndCleatMistakesTest {
   @Test
   void should_see_a_blank_that_was_marked_one_hole_off() {
     MistakeReport report = report(reports(cleats()), CleatMistake.HOLE_SKIPPED);
-    assertThat(report.shows()).startsWith("Of 68 notches of 1-LF 1 is not as wanted");
-    assertThat(report.test()).endsWith("lies 6 in from the lower end; 7 in would be this mistake.");
+    assertThat(report.shows())
+        .startsWith("1 of 68 notches of 1-LF is missing.")
+        .endsWith("counted from below, its left notch is 1 in too high; it slopes.");
+    assertThat(report.test())
+        .isEqualTo(
+            "Count the holes: 68. From the index end (bottom) to hole 67, counted from below, of the"
+                + " blank: 72 in; 73 in (1 in more) would be this mistake.");
+    assertThat(report.how()).startsWith("Bore it before the blank is ripped; afterwards clamp");
+  }
+
+  /** Whole holes on the middle line are the same from both edges and both faces. */
+  @ParameterizedTest
+  @CsvSource({"WRONG_EDGE, HARMLESS", "SECOND_LEFT, HARMLESS", "STOP_SLIPPED, IMPOSSIBLE"})
+  void should_say_what_does_not_spoil_a_blank(CleatMistake mistake, String outcome) {
+    Outcome is = report(reports(cleats()), mistake).outcome();
+    assertThat(is.getClass().getSimpleName()).isEqualToIgnoringCase(outcome);
+  }
+
+  /** The strip of 79 1/16 in turned as a whole: as with the stick. */
+  @Test
+  void should_turn_a_blank() {
+    List<MistakeReport> all = reports(cleats());
+    assertThat(report(all, CleatMistake.PANEL_TURNED).shows())
+        .isEqualTo(report(all, CleatMistake.END_FOR_END).shows());
+  }
+
+  /**
+   * From 5/8 in in passes of 3/8 in, fence at 1 7/16 and 1 3/16: with 1/4 in it reaches to 1 11/16,
+   * with 1/2 in to 1 15/16.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "3/8 1/4, 1/2 in (1/8 in less), BORE_AGAIN",
+    "3/8 1/2, 3/4 in (1/8 in more), USE",
+  })
+  void should_cut_with_another_cutter_of_the_shop(String bits, String seen, Rescue rescue) {
+    MistakeReport report =
+        report(
+            reports(standards(Mounting.LET_IN, "3/16", "96"), router(bits)),
+            GrooveMistake.OTHER_CUTTER);
+    assertThat(report.test())
+        .isEqualTo(
+            "Across the groove for standard, front row, bay 1: 5/8 in; "
+                + seen
+                + " would be this mistake.");
+    assertThat(report.rescue()).isEqualTo(rescue);
+  }
+
+  @Test
+  void should_say_that_a_shop_has_no_other_cutter() {
+    MistakeReport report =
+        report(
+            reports(standards(Mounting.LET_IN, "3/16", "96"), router("1/4")),
+            GrooveMistake.OTHER_CUTTER);
+    assertThat(report.what())
+        .isEqualTo(
+            "It cannot happen here: the shop has no other cutter for grooves than that of 1/4 in.");
+    assertThat(report.outcome()).isInstanceOf(Outcome.Impossible.class);
+  }
+
+  /** The bottom lies lower than the top is thick: grooves are not the same from both ends. */
+  @Test
+  void should_turn_a_panel_before_it_is_grooved() {
+    MistakeReport report =
+        report(reports(standards(Mounting.LET_IN, "3/16", "96")), GrooveMistake.PANEL_TURNED);
+    assertThat(report.test())
+        .startsWith("From the index end (bottom) to the lowest end of the groove for standard")
+        .contains(": 4 7/32 in; 23/32 in (3 1/2 in less) would be this mistake.");
+    assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
   }
 
   @Test

@@ -90,6 +90,58 @@ final class GuidedBookcase {
         List.of());
   }
 
+  /**
+   * A guide of 40 such holes, the first at level 1, that is moved along by the pin in its hole 1.
+   */
+  static CaseBoring stepped(Boring boring) {
+    List<Guide.GuideHole> holes =
+        IntStream.rangeClosed(1, 40)
+            .mapToObj(
+                n ->
+                    new Guide.GuideHole(
+                        n,
+                        in("9 7/32").plus(in("1").times(n)),
+                        in("1 1/2"),
+                        in("3/8"),
+                        Guide.Use.BORED))
+            .toList();
+    Method.Guided whole = (Method.Guided) boring(boring).method();
+    Guide guide = whole.guide();
+    Guide shorter =
+        new Guide(
+            guide.mark(),
+            guide.make(),
+            guide.material(),
+            in("52"),
+            guide.width(),
+            guide.thickness(),
+            holes,
+            guide.block());
+    List<Clamping.Reach> reaches =
+        List.of(
+            new Clamping.Reach(Optional.empty(), IntStream.rangeClosed(1, 40).boxed().toList()),
+            new Clamping.Reach(
+                Optional.of(new Clamping.Step(1, 40)),
+                IntStream.rangeClosed(2, 29).boxed().toList()));
+    List<Clamping> clampings =
+        whole.clampings().stream()
+            .map(
+                c ->
+                    new Clamping(
+                        c.bay(),
+                        c.part(),
+                        c.face(),
+                        c.row(),
+                        c.edge(),
+                        c.across(),
+                        c.along(),
+                        c.bearing(),
+                        reaches))
+            .toList();
+    return boring(
+        boring, Way.ROUTER_GUIDE, new Method.Guided(whole.how(), shorter, whole.bit(), clampings));
+  }
+
   private static Clamping clamping(String part, Face face, Row.Name row, Face edge, Length across) {
     List<Integer> holes = IntStream.rangeClosed(2, 69).boxed().toList();
     return new Clamping(

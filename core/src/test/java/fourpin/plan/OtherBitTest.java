@@ -165,8 +165,8 @@ class OtherBitTest {
     assertThat(narrow.rescue()).isEqualTo(Rescue.BORE_AGAIN);
     MistakeReport none = report(Optional.empty(), bits("1/4", OtherBitTest::plain));
     assertThat(none.what())
-        .isEqualTo("No other bit among the tools stated fits where this one of 1/4 in is.");
-    assertThat(none.shows()).isEqualTo("It can only happen with a borrowed bit.");
+        .isEqualTo("It cannot happen here: the shop has no other bit than that of 1/4 in.");
+    assertThat(none.outcome()).isInstanceOf(MistakeReport.Outcome.Impossible.class);
     assertThat(none.rescue()).isEqualTo(Rescue.NOT_NEEDED);
     assertThat(none.how()).contains("Measure a borrowed bit");
   }
@@ -241,23 +241,22 @@ class OtherBitTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "CENTRING_GUIDE, 1/4, 1/4 7/32, 1/32 in narrower, BORE_AGAIN, 'right bit, 1/4 in.'",
-    "CENTRING_GUIDE, 1/4, 1/4 5mm, ≈ 0.053 in narrower, BORE_AGAIN, 'right bit, 1/4 in.'",
-    "CENTRING_GUIDE, 1/4, 1/4 9/32, 1/32 in wider, SLEEVE, out to 9/32 in and press in sleeves",
-    "CENTRING_GUIDE, 5mm, 5mm 1/4, ≈ 0.053 in wider, SLEEVE, 7 mm for 5 mm pins",
-    "ROUTER_GUIDE, 1/4, 1/4 3/16, 1/16 in narrower, BORE_AGAIN, 'right bit, 1/4 in.'",
-    "HARDBOARD_STRIP, 1/4, 1/4 7/32, 1/32 in narrower, BORE_AGAIN, 'right bit, 1/4 in.'",
-    "HARDBOARD_STRIP, 1/4, 1/4 9/32, 1/32 in wider, SLEEVE, out to 9/32 in and press in sleeves",
+    "CENTRING_GUIDE, 1/4, 1/4 7/32, 1/32 in too narrow, BORE_AGAIN, 'right bit, 1/4 in.'",
+    "CENTRING_GUIDE, 1/4, 1/4 5mm, ≈ 0.053 in too narrow, BORE_AGAIN, 'right bit, 1/4 in.'",
+    "CENTRING_GUIDE, 1/4, 1/4 9/32, 1/32 in too wide, SLEEVE, out to 9/32 in and press in sleeves",
+    "CENTRING_GUIDE, 5mm, 5mm 1/4, ≈ 0.053 in too wide, SLEEVE, 7 mm for 5 mm pins",
+    "ROUTER_GUIDE, 1/4, 1/4 3/16, 1/16 in too narrow, BORE_AGAIN, 'right bit, 1/4 in.'",
+    "HARDBOARD_STRIP, 1/4, 1/4 7/32, 1/32 in too narrow, BORE_AGAIN, 'right bit, 1/4 in.'",
+    "HARDBOARD_STRIP, 1/4, 1/4 9/32, 1/32 in too wide, SLEEVE, out to 9/32 in and press in sleeves",
   })
   void theOtherBitOfTheSameNoseIsSeenOnTheVirtualBench(
       Way way, String pin, String diameters, String seen, Rescue rescue, String how) {
     MistakeReport report = planned(way, pin, diameters);
     assertThat(report.what()).startsWith("The shop's bit of ");
     assertThat(report.shows())
-        .startsWith("136 of 136 holes are not as wanted: ")
-        .contains(" is " + seen + ". It shows first at level 1 of bay 1");
-    assertThat(report.test())
-        .isEqualTo("A pin goes into the first hole by hand and does not wobble in it.");
+        .startsWith("136 of 136 holes are not as wanted. It shows at every shelf alike")
+        .endsWith("its left holes are " + seen + ".");
+    assertThat(report.test()).startsWith("Across the lowest hole: ");
     assertThat(report.rescue()).isEqualTo(rescue);
     assertThat(report.how()).contains(how);
   }

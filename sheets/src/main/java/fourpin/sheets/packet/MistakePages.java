@@ -1,6 +1,7 @@
 package fourpin.sheets.packet;
 
 import fourpin.plan.MistakeReport;
+import fourpin.plan.MistakeReport.Outcome;
 import fourpin.plan.MistakeReport.Rescue;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
@@ -22,9 +23,9 @@ import java.util.stream.Stream;
 final class MistakePages {
 
   private static final String INTRODUCTION =
-      "Bore or groove one panel, stop, and look at it with this page in hand. Each mistake was made on the"
-          + " virtual bench; what stands here is what came of it. A mistake that is found now costs"
-          + " one panel, later all of them.";
+      "Bore or groove one panel, stop, and look at it with this page and a rule in hand. Each mistake was"
+          + " made on the virtual bench; what stands here is what came of it. Holes are counted from"
+          + " below. A mistake that is found now costs one panel, later all of them.";
 
   /** Above the first page stands the title of the section, and there are gaps between blocks. */
   private static final double ROUND = 20;
@@ -75,7 +76,9 @@ final class MistakePages {
         Block.Paragraph.of(INTRODUCTION),
         new Table(
             List.of(
-                Table.left("Mistake, and what is seen"), Table.left("Test"), Table.left("Rescue")),
+                Table.left("Mistake, and what is seen"),
+                Table.left("Test on this panel"),
+                Table.left("Rescue")),
             reports.stream().map(MistakePages::row).toList(),
             lettering));
   }
@@ -85,10 +88,15 @@ final class MistakePages {
         Table.Kind.ITEM,
         List.of(
             Prose.bold(Words.sentence(report.mistake().title()) + ". ")
-                .then(Prose.plain(report.what() + " " + report.shows())),
+                .then(Prose.plain((report.what() + " " + report.shows()).strip())),
             Prose.plain(report.test()),
-            Prose.bold(Words.sentence(words(report.rescue())) + ". ")
-                .then(Prose.plain(report.how()))));
+            Prose.bold(Words.sentence(words(report)) + ". ").then(Prose.plain(report.how()))));
+  }
+
+  private static String words(MistakeReport report) {
+    return report.outcome() instanceof Outcome.Impossible
+        ? "cannot happen"
+        : words(report.rescue());
   }
 
   private static String words(Rescue rescue) {

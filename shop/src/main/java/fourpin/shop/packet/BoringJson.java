@@ -19,6 +19,8 @@ import fourpin.boring.way.Method;
 import fourpin.boring.way.WayAnswer;
 import fourpin.measure.Figure;
 import fourpin.plan.MistakeReport;
+import fourpin.plan.MistakeReport.Check;
+import fourpin.plan.MistakeReport.Outcome;
 import java.util.Locale;
 import java.util.Map;
 
@@ -207,11 +209,25 @@ final class BoringJson {
         "mistake", report.mistake().name().toLowerCase(Locale.ROOT).replace('_', '-'),
         "case", report.caseName(),
         "part", report.part(),
+        "outcome", outcome(report.outcome()),
         "what", report.what(),
         "shows", report.shows(),
         "test", report.test(),
         "rescue", plain(report.rescue()),
         "how", report.how(),
         "figures", all(report.figures(), Figure::id));
+  }
+
+  private static Map<String, Object> outcome(Outcome outcome) {
+    return switch (outcome) {
+      case Outcome.Spoilt(_, _, Check check) ->
+          object(
+              "kind", "spoilt",
+              "check", check.what(),
+              "right", mm(check.right()),
+              "wrong", check.wrong().map(PlanJson::mm));
+      case Outcome.Harmless(String why) -> object("kind", "harmless", "why", why);
+      case Outcome.Impossible(String why) -> object("kind", "impossible", "why", why);
+    };
   }
 }

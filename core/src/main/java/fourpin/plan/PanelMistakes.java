@@ -1,0 +1,174 @@
+package fourpin.plan;
+
+import fourpin.bench.BenchRun;
+import fourpin.bench.Removal.Bore;
+import fourpin.bench.Step;
+import fourpin.bench.VirtualBench;
+import fourpin.bench.WorkedPiece;
+import fourpin.casework.Feature.Hole;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.plan.MistakeReport.Outcome.Spoilt;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** What goes wrong with the rows of one panel. */
+final class PanelMistakes {
+
+  private final Job job;
+  private final CaseWays ways;
+  private final RowNames names;
+  private final WorkedPiece wanted;
+  private final Set<String> rows;
+  private final OtherBit other;
+  private final Blunder blunder;
+
+  /**
+   * @param wanted the panel as the steps make it
+   * @param rows purposes of its rows
+   */
+  PanelMistakes(
+      Job job,
+      CaseWays ways,
+      RowNames names,
+      List<Step> steps,
+      WorkedPiece wanted,
+      Set<String> rows) {
+    this.job = job;
+    this.ways = ways;
+    this.names = names;
+    this.wanted = wanted;
+    this.rows = rows;
+    this.other = new OtherBits(job.shop()).than(firstHole(), ways);
+    this.blunder = new Blunder(wanted.mark(), wanted.length(), wanted.width(), rows, steps);
+  }
+
+  /** Nothing where the way of boring has not even a place for the mistake. */
+  Optional<MistakeReport> report(Mistake mistake) {
+    return never(mistake)
+        .or(
+            () ->
+                done(mistake)
+                    .map(VirtualBench::run)
+                    .flatMap(
+                        run ->
+                            Optional.ofNullable(run.pieces().get(wanted.mark()))
+                                .map(made -> report(mistake, run, made))));
+  }
+
+  private MistakeReport report(Mistake mistake, BenchRun run, WorkedPiece made) {
+    SpoiltRows spoilt = SpoiltRows.of(wanted, made, rows);
+    MistakeFigures figures = figures(mistake);
+    MistakeWords words = new MistakeWords(figures, names, ways, spoilt, run.mishaps());
+    return spoilt.isAsWanted()
+        ? harmless(mistake, figures, words)
+        : report(mistake, made, spoilt, figures, words);
+  }
+
+  private MistakeReport harmless(Mistake mistake, MistakeFigures figures, MistakeWords words) {
+    String what = words.what(mistake, other);
+    return figures.harmless(
+        wanted.mark(), what, words.harmless(mistake), "The panel is as wanted.");
+  }
+
+  private MistakeReport report(
+      Mistake mistake,
+      WorkedPiece made,
+      SpoiltRows spoilt,
+      MistakeFigures figures,
+      MistakeWords words) {
+    Spoilt outcome =
+        new Spoilt(wanted, made, new PanelTest(names, spoilt, job.style()).of(mistake));
+    String what = words.what(mistake, other);
+    String shows = words.shows(mistake);
+    String test = words.test(mistake, outcome.check());
+    PanelRescue.Answer answer = new PanelRescue(figures, names, ways, spoilt).from(mistake, other);
+    return figures.report(wanted.mark(), outcome, what, shows, test, answer.rescue(), answer.how());
+  }
+
+  private MistakeFigures figures(Mistake mistake) {
+    return new MistakeFigures(names.built().order().name(), mistake, job.style(), names.settings());
+  }
+
+  /** That a mistake can't be made, if it can't. */
+  private Optional<MistakeReport> never(Mistake mistake) {
+    return switch (mistake) {
+      case END_FOR_END ->
+          never(mistake, "a machine bores by coordinates, and nothing is laid on the panel")
+              .filter(_ -> ways.manner(firstHole()) == CaseWays.Manner.MACHINE);
+      case PANEL_TURNED, SECOND_LEFT ->
+          never(mistake, "the case stands when its rows are bored")
+              .filter(_ -> BenchProgram.boresAfterAssembly(names.built()));
+      case OTHER_BIT -> noOther(mistake);
+      case WRONG_EDGE, HOLE_SKIPPED, PIN_IN_WRONG_HOLE, STOP_SLIPPED -> Optional.empty();
+    };
+  }
+
+  private Optional<MistakeReport> never(Mistake mistake, String why) {
+    return Optional.of(
+        figures(mistake).impossible(wanted.mark(), why, "Nothing to find.", "No panel is spoilt."));
+  }
+
+  private Optional<MistakeReport> noOther(Mistake mistake) {
+    if (!(other instanceof OtherBit.None none)) {
+      return Optional.empty();
+    }
+    MistakeFigures figures = figures(mistake);
+    SpoiltRows right = SpoiltRows.of(wanted, wanted, rows);
+    MistakeWords words = new MistakeWords(figures, names, ways, right, List.of());
+    return Optional.of(
+        figures.impossible(
+            wanted.mark(),
+            words.noOther(none),
+            say("A %s goes into the lowest hole by hand and does not wobble.", words.plug()),
+            "Measure a borrowed bit before it goes in."));
+  }
+
+  /** The steps with the mistake; nothing where it can't be made. */
+  private Optional<List<Step>> done(Mistake mistake) {
+    return switch (mistake) {
+      case END_FOR_END -> Optional.of(blunder.endForEnd());
+      case WRONG_EDGE -> Optional.of(blunder.wrongEdge());
+      case PANEL_TURNED -> Optional.of(blunder.panelTurned());
+      case SECOND_LEFT -> Optional.of(blunder.otherFace());
+      case HOLE_SKIPPED -> Optional.of(skipped());
+      case PIN_IN_WRONG_HOLE -> blunder.pinInWrongHole();
+      case STOP_SLIPPED -> Optional.of(blunder.deeper(names.settings().length(Setting.STOP_SLIP)));
+      case OTHER_BIT -> other.diameter().map(blunder::bored);
+    };
+  }
+
+  /**
+   * The first row without the hole of the lowest shelf that is not missed at once, as one that a
+   * locating pin goes into is.
+   */
+  private List<Step> skipped() {
+    List<Bore> all = SpoiltRows.of(wanted, wanted, rows).wanted();
+    String purpose = all.getFirst().purpose();
+    List<Bore> row = all.stream().filter(b -> b.purpose().equals(purpose)).toList();
+    List<List<Step>> tries =
+        row.stream()
+            .sorted(Comparator.comparing((Bore b) -> !names.isSeat(b)).thenComparing(Bore::length))
+            .map(b -> blunder.holeSkipped(purpose, row.indexOf(b)))
+            .toList();
+    return tries.stream()
+        .filter(t -> VirtualBench.run(t).mishaps().isEmpty())
+        .findFirst()
+        .orElse(tries.getFirst());
+  }
+
+  private Hole firstHole() {
+    return names.part().features().stream()
+        .filter(f -> f instanceof Hole h && h.use() == Hole.Use.SUPPORT)
+        .map(f -> (Hole) f)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String say(String words, Object... values) {
+    return String.format(Locale.ROOT, words, values);
+  }
+}

@@ -1,0 +1,232 @@
+package fourpin.shop.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.bench.Removal;
+import fourpin.bench.Span;
+import fourpin.bench.WorkedPiece;
+import fourpin.boring.BayGrid;
+import fourpin.job.Job;
+import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
+import fourpin.plan.Mistake;
+import fourpin.plan.MistakeReport;
+import fourpin.plan.MistakeReport.Check;
+import fourpin.plan.MistakeReport.Outcome;
+import fourpin.plan.MistakeReport.Rescue;
+import fourpin.plan.Plan;
+import fourpin.plan.Planner;
+import fourpin.sheets.packet.Packet;
+import fourpin.sheets.pages.Booklet;
+import fourpin.sheets.pages.PdfWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Every mistake at boring in every way that there is an example of: wrong panels differ from right
+ * ones, and what is printed to tell them apart is measured anew on both.
+ */
+class ExampleMistakesTest {
+
+  private static final Map<String, Plan> PLANS = new HashMap<>();
+
+  /** "shelf 1-S2 on level 18 of bay 1 (underside 33 11/32 in above the foot)". */
+  private static final Pattern PLACE =
+      Pattern.compile(
+          "(?:shelf (\\S+) on )?level (\\d+) of bay (\\d+) \\(underside ([^)]+) above the foot\\)");
+
+  private static Plan plan(String example) {
+    return PLANS.computeIfAbsent(
+        example,
+        name ->
+            switch (new JobSource(Path.of("..", "examples", name + ".yaml")).read()) {
+              case JobSource.Outcome.Good(Job job) -> Planner.plan(job);
+              case JobSource.Outcome.Refused(List<String> messages) ->
+                  throw new AssertionError(messages);
+            });
+  }
+
+  private static char letter(MistakeReport report) {
+    return switch (report.outcome()) {
+      case Outcome.Spoilt _ -> 's';
+      case Outcome.Harmless _ -> 'h';
+      case Outcome.Impossible _ -> 'i';
+    };
+  }
+
+  /** s for spoilt, h for harmless, i for impossible; more letters for more mistakes alike. */
+  @ParameterizedTest
+  @CsvSource({
+    // way, end for end, wrong edge, panel turned, two left, skipped, stop, other bit
+    "ways/hardboard-strip, s, s, s, s, s, s, i",
+    "ways/centring-guide,  s, s, s, s, s, s, i",
+    "ways/router-guide,    s, s, s, s, s, s, i",
+    "ways/steel-strap,     s, s, s, s, s, s, i",
+    "ways/drill-press,     s, s, s, s, s, s, s",
+    "ways/story-stick,     s, s, s, s, s, s, s",
+    "ways/marked-in-pairs, s, s, s, s, s, s, s",
+    "ways/machine,         i, s, s, s, s, s, s",
+    "reading-room,         s, s, s, s, s, s, i",
+    "music-library,        s, s, s, s, s, s, s",
+    // Standards upside down, and cut at the wrong end by whole pitches; a pass for a hole.
+    "pottery-cabinet,      sh, s, s, s, s, s, i",
+    // Whole holes on the middle line; a rip off it, and halves swapped.
+    "tool-cupboard,        s, hs, s, hs, s, i, s",
+  })
+  void everyMistakeIsMadeInEveryWay(
+      String example,
+      String endForEnd,
+      String wrongEdge,
+      String turned,
+      String secondLeft,
+      String skipped,
+      String stop,
+      String bit) {
+    Map<Mistake, String> made =
+        plan(example).mistakes().stream()
+            .collect(
+                Collectors.groupingBy(
+                    r -> r.mistake().like(),
+                    Collectors.mapping(r -> String.valueOf(letter(r)), Collectors.joining())));
+    assertThat(made)
+        .isEqualTo(
+            Map.of(
+                Mistake.END_FOR_END, endForEnd,
+                Mistake.WRONG_EDGE, wrongEdge,
+                Mistake.PANEL_TURNED, turned,
+                Mistake.SECOND_LEFT, secondLeft,
+                Mistake.HOLE_SKIPPED, skipped,
+                Mistake.STOP_SLIPPED, stop,
+                Mistake.OTHER_BIT, bit));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "ways/hardboard-strip",
+        "ways/centring-guide",
+        "ways/router-guide",
+        "ways/steel-strap",
+        "ways/drill-press",
+        "ways/story-stick",
+        "ways/marked-in-pairs",
+        "ways/machine",
+        "reading-room",
+        "music-library",
+        "pottery-cabinet",
+        "tool-cupboard"
+      })
+  void whatIsPrintedTellsWrongPanelsFromRightOnes(String example) {
+    Plan plan = plan(example);
+    for (MistakeReport report : plan.mistakes()) {
+      switch (report.outcome()) {
+        case Outcome.Spoilt spoilt -> {
+          differs(plan, report, spoilt);
+          showsAtAShelf(plan, report);
+        }
+        case Outcome.Harmless(String why) -> saysWhy(report, why, report.shows());
+        case Outcome.Impossible(String why) -> saysWhy(report, why, report.what());
+      }
+      assertThat(report.test()).as(report.mistake().title()).isNotEmpty();
+      assertThat(report.how()).as(report.mistake().title()).isNotEmpty();
+    }
+    assertThat(pages(plan)).isEqualTo(1);
+  }
+
+  private static void saysWhy(MistakeReport report, String why, String said) {
+    assertThat(said).as(report.mistake().title()).contains(why).hasSizeGreaterThan(why.length());
+    assertThat(report.rescue()).isEqualTo(Rescue.NOT_NEEDED);
+  }
+
+  private static void differs(Plan plan, MistakeReport report, Outcome.Spoilt spoilt) {
+    String title = report.mistake().title();
+    LengthStyle style = plan.job().style();
+    Check check = spoilt.check();
+    Length wrong = check.wrong().orElseThrow();
+    assertThat(spoilt.wrong()).as(title).isNotEqualTo(spoilt.right());
+    assertThat(measured(spoilt.right())).as(title).contains(check.right());
+    assertThat(measured(spoilt.wrong())).as(title).contains(wrong);
+    assertThat(style.text(wrong)).as(title).isNotEqualTo(style.text(check.right()));
+    assertThat(report.test())
+        .as(title)
+        .contains(style.text(check.right()), style.text(wrong.abs()), "would be this mistake");
+  }
+
+  /** All that a rule can be laid to on a piece, and its own ends. */
+  private static List<Length> measured(WorkedPiece piece) {
+    List<Length> all = new ArrayList<>(List.of(Length.ZERO, piece.length(), piece.width()));
+    for (Removal removal : piece.removals()) {
+      switch (removal) {
+        case Removal.Bore b -> {
+          fromBothSides(all, b.length(), piece.length());
+          fromBothSides(all, b.width(), piece.width());
+          all.add(b.diameter());
+          all.add(b.depth());
+        }
+        case Removal.Block b -> {
+          ends(all, b.length(), piece.length());
+          ends(all, b.width(), piece.width());
+          all.add(b.width().size());
+          all.add(b.thickness().size());
+        }
+      }
+    }
+    return all;
+  }
+
+  private static void ends(List<Length> all, Span span, Length whole) {
+    fromBothSides(all, span.from(), whole);
+    fromBothSides(all, span.to(), whole);
+  }
+
+  private static void fromBothSides(List<Length> all, Length at, Length whole) {
+    all.add(at);
+    all.add(whole.minus(at));
+  }
+
+  /** The shelf, level and height that are named are those of the plan. */
+  private static void showsAtAShelf(Plan plan, MistakeReport report) {
+    Optional<MatchResult> place = PLACE.matcher(report.shows()).results().findFirst();
+    assertThat(place).as(report.shows()).isPresent();
+    MatchResult named = place.orElseThrow();
+    BayGrid grid =
+        plan.grids().stream()
+            .filter(g -> g.caseName().equals(report.caseName()))
+            .filter(g -> g.bay() == Integer.parseInt(named.group(3)))
+            .findFirst()
+            .orElseThrow();
+    int level = Integer.parseInt(named.group(2));
+    assertThat(grid.seats())
+        .as(report.shows())
+        .contains(new BayGrid.Seat(String.valueOf(named.group(1)), level));
+    assertThat(plan.job().style().text(grid.levels().get(level - 1).underside()))
+        .isEqualTo(named.group(4));
+  }
+
+  private static int pages(Plan plan) {
+    Booklet whole = Packet.compose(plan).booklet();
+    List<Booklet.Section> mistakes =
+        whole.sections().stream()
+            .filter(s -> s.title().equals("Before you drill the second panel"))
+            .toList();
+    return PdfWriter.pages(
+        new Booklet(
+            whole.title(),
+            whole.subtitle(),
+            whole.job(),
+            whole.revision(),
+            whole.warning(),
+            whole.paper(),
+            mistakes));
+  }
+}
