@@ -124,9 +124,14 @@ final class GuideWording {
 
   String shift(Step.ShiftGuide shift) {
     return say(
-        "move guide “%s”, without its block, along the same edge, same side showing, until the pin through its hole %d goes"
-            + " into the hole just bored through its hole %d; clamp it there.",
+        "move guide “%s” along the same edge, same side showing, until the pin through its hole %d"
+            + " goes into the hole just bored through its hole %d; clamp it there.",
         shift.guide(), shift.pin(), shift.into());
+  }
+
+  String fit() {
+    return "take it off the panel and screw its block on again by the same holes, both battens on"
+        + " zero and square to the index edge, so that it can be clamped in its first place again.";
   }
 
   String bore(Step.BoreThrough bore) {

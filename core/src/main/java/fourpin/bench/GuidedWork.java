@@ -20,6 +20,7 @@ final class GuidedWork {
   private final Map<String, Step.MakeSpacer> spacers = new LinkedHashMap<>();
   private final Map<String, Set<Integer>> masked = new LinkedHashMap<>();
   private final Map<String, Lying> lying = new LinkedHashMap<>();
+  private final Set<String> withoutBlock = new HashSet<>();
   private Optional<Step.SetBit> bit = Optional.empty();
 
   GuidedWork(BiConsumer<Step, String> mishap) {
@@ -131,13 +132,15 @@ final class GuidedWork {
     return new Lying(guide, clamp, Length.ZERO, new HashSet<>());
   }
 
-  private static Optional<String> wrong(
-      Step.ClampGuide clamp, Step.MakeGuide guide, WorkedPiece piece) {
+  private Optional<String> wrong(Step.ClampGuide clamp, Step.MakeGuide guide, WorkedPiece piece) {
     String name = "guide " + guide.guide();
     if (!clamp.surface().isBroad() || !areEnds(clamp.ends()) || !areEdges(clamp.edges())) {
       return Optional.of(name + " lies on a face, ends at ends and edges at edges");
     }
     boolean stopped = clamp.ends().ofGuide() == Surface.INDEX_END && guide.block().isPositive();
+    if (stopped && withoutBlock.contains(guide.guide())) {
+      return Optional.of("the block of " + name + " is off: nothing bears on the end");
+    }
     if (stopped && clamp.ends().gap().isPositive()) {
       return Optional.of("the block of " + name + " is in the way: it would lie on the piece");
     }
@@ -192,6 +195,27 @@ final class GuidedWork {
     return edges.ofGuide().isEdge() && edges.ofPiece().isEdge();
   }
 
+  void takeOff(Step.TakeOffBlock off) {
+    Optional<Step.MakeGuide> guide = guide(off, off.guide());
+    if (guide.filter(this::hasBlock).isPresent()) {
+      withoutBlock.add(off.guide());
+    } else if (guide.isPresent()) {
+      mishap.accept(off, "there is no block on guide " + off.guide());
+    }
+  }
+
+  private boolean hasBlock(Step.MakeGuide guide) {
+    return guide.block().isPositive() && !withoutBlock.contains(guide.guide());
+  }
+
+  void fit(Step.FitBlock fit) {
+    if (withoutBlock.remove(fit.guide())) {
+      lying.remove(fit.guide());
+    } else {
+      mishap.accept(fit, "the block of guide " + fit.guide() + " is not off");
+    }
+  }
+
   /** A guide that can't be pinned where it should be is not clamped there either. */
   void shift(Step.ShiftGuide shift) {
     Optional<Lying> found = lying(shift, shift.guide(), shift.piece());
@@ -205,6 +229,10 @@ final class GuidedWork {
     Optional<GuideHole> pin = open(shift, lies.guide(), shift.pin());
     Optional<GuideHole> into = open(shift, lies.guide(), shift.into());
     if (pin.isEmpty() || into.isEmpty()) {
+      return Optional.empty();
+    }
+    if (hasBlock(lies.guide())) {
+      mishap.accept(shift, "the block of guide " + shift.guide() + " is in the way");
       return Optional.empty();
     }
     if (!lies.bored().contains(shift.into())) {

@@ -302,6 +302,12 @@ public sealed interface Step {
    */
   record ShiftGuide(String guide, String piece, int pin, int into) implements Step {}
 
+  /** Takes the block off a guide, which can then be moved along. */
+  record TakeOffBlock(String guide) implements Step {}
+
+  /** Takes a guide off the piece and puts its block on again. */
+  record FitBlock(String guide) implements Step {}
+
   /** Bores through holes of a guide with the bit that is set. */
   record BoreThrough(String guide, String piece, List<Integer> numbers, String purpose)
       implements Step {

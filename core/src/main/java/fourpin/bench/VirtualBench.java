@@ -50,6 +50,8 @@ public final class VirtualBench {
       case Step.SetBit bit -> guides.set(bit);
       case Step.ClampGuide clamp ->
           piece(step, clamp.piece()).ifPresent(p -> guides.clamp(clamp, p));
+      case Step.TakeOffBlock off -> guides.takeOff(off);
+      case Step.FitBlock fit -> guides.fit(fit);
       case Step.ShiftGuide shift -> guides.shift(shift);
       case Step.BoreThrough bore ->
           piece(step, bore.piece()).ifPresent(p -> put(p.without(guides.bore(bore, p))));

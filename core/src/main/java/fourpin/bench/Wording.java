@@ -51,7 +51,9 @@ public final class Wording {
 
   private static boolean isInOrder(Step step) {
     return step instanceof Step.ClampGuide
+        || step instanceof Step.TakeOffBlock
         || step instanceof Step.ShiftGuide
+        || step instanceof Step.FitBlock
         || step instanceof Step.SquareAcross
         || step instanceof Step.BoreThrough;
   }
@@ -75,6 +77,8 @@ public final class Wording {
       case Step.MaskHoles mask -> guide(mask.guide());
       case Step.SetBit _ -> "Bit";
       case Step.ClampGuide clamp -> clamp.piece();
+      case Step.TakeOffBlock off -> guide(off.guide());
+      case Step.FitBlock fit -> guide(fit.guide());
       case Step.ShiftGuide shift -> shift.piece();
       case Step.BoreThrough bore -> bore.piece();
     };
@@ -109,6 +113,8 @@ public final class Wording {
       case Step.MaskHoles mask -> guides.mask(mask);
       case Step.SetBit bit -> guides.bit(bit);
       case Step.ClampGuide clamp -> guides.clamp(clamp);
+      case Step.TakeOffBlock _ -> "take its block off.";
+      case Step.FitBlock _ -> guides.fit();
       case Step.ShiftGuide shift -> guides.shift(shift);
       case Step.BoreThrough bore -> guides.bore(bore);
     };

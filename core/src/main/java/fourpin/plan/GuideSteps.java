@@ -99,18 +99,35 @@ final class GuideSteps {
     return boring.method().clampings().stream().filter(c -> c.part().equals(part.mark())).toList();
   }
 
-  /** What is bored through the guide from one clamping. */
+  /**
+   * What is bored through the guide from one clamping. Moved along, the block would lie on the
+   * panel; it is on again when the row is done.
+   */
   List<Step> bore(Part part, Clamping clamping) {
     List<Step> steps = new ArrayList<>();
     steps.add(clamp(part, clamping));
+    steps.add(bore(part, clamping, clamping.reaches().getFirst()));
+    boolean blocked = clamping.isMovedAlong() && guide.block().isPositive();
+    if (blocked) {
+      steps.add(new Step.TakeOffBlock(guide.mark()));
+    }
     for (Reach reach : clamping.reaches()) {
-      reach
-          .step()
-          .map(s -> new Step.ShiftGuide(guide.mark(), part.mark(), s.pin(), s.into()))
-          .ifPresent(steps::add);
-      steps.add(new Step.BoreThrough(guide.mark(), part.mark(), reach.holes(), purpose(clamping)));
+      reach.step().ifPresent(s -> steps.addAll(movedAlong(part, clamping, reach, s)));
+    }
+    if (blocked) {
+      steps.add(new Step.FitBlock(guide.mark()));
     }
     return steps;
+  }
+
+  private List<Step> movedAlong(Part part, Clamping clamping, Reach reach, Clamping.Step step) {
+    return List.of(
+        new Step.ShiftGuide(guide.mark(), part.mark(), step.pin(), step.into()),
+        bore(part, clamping, reach));
+  }
+
+  private Step bore(Part part, Clamping clamping, Reach reach) {
+    return new Step.BoreThrough(guide.mark(), part.mark(), reach.holes(), purpose(clamping));
   }
 
   private Step clamp(Part part, Clamping clamping) {

@@ -77,10 +77,16 @@ final class GuidedRows {
     add(
         part,
         clamping.face(),
-        "Clamp the guide at both ends and bore. " + key(part, clamping),
+        place(clamping) + " and bore. " + key(part, clamping),
         steps.bore(part, clamping),
         lastHole(clamping),
         List.of(tool(boring), Cautions.DUST));
+  }
+
+  private static String place(Clamping clamping) {
+    return clamping.isMovedAlong()
+        ? "Clamp the guide in its first place, at both ends,"
+        : "Clamp the guide at both ends";
   }
 
   private void add(
@@ -125,7 +131,7 @@ final class GuidedRows {
     List<Length> bored = clamping.bored(guide());
     int first = clamping.reaches().getFirst().holes().getFirst();
     int last = clamping.reaches().getLast().holes().getLast();
-    boolean moved = clamping.reaches().size() > 1;
+    boolean moved = clamping.isMovedAlong();
     return "Its hole "
         + first
         + " makes level "

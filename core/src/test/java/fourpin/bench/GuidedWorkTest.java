@@ -28,6 +28,8 @@ class GuidedWorkTest {
   private static final Step MARKS = marks("left");
   private static final Step GUIDE =
       new Step.MakeGuide("G", mm(300), mm(60), mm(6), mm(20), holes(37));
+  private static final Step OFF = new Step.TakeOffBlock("G");
+  private static final Step ON = new Step.FitBlock("G");
   private static final Step BIT = new Step.SetBit("router", mm(5), mm(10), mm(18));
 
   private static Length mm(long millimetres) {
@@ -161,7 +163,7 @@ class GuidedWorkTest {
   void should_step_by_the_pin() {
     Step shift = new Step.ShiftGuide("G", "A", 1, 8);
     Step again = new Step.ShiftGuide("G", "A", 2, 4);
-    assertThat(holes(run(clamp(0, 0), bore(8), shift, bore(2, 4), again, bore(4))))
+    assertThat(holes(run(clamp(0, 0), bore(8), OFF, shift, bore(2, 4), again, bore(4))))
         .extracting(t -> t.toList().getFirst())
         .containsExactly(mm(254), mm(286), mm(350), mm(414));
   }
@@ -177,9 +179,51 @@ class GuidedWorkTest {
             Side.B);
     Step shift = new Step.ShiftGuide("G", "A", 8, 1);
     // Hole 1 at 270, hole 8 at 46; pinned there, hole 8 lies at 270 and hole 1 at 494.
-    assertThat(holes(run(lying, bore(1), shift, bore(1))))
+    assertThat(holes(run(lying, bore(1), OFF, shift, bore(1))))
         .extracting(t -> t.toList().getFirst())
         .containsExactly(mm(270), mm(494));
+  }
+
+  /** Moved inwards, the block would lie on the panel; without it nothing bears on the end. */
+  @Test
+  void should_ask_for_the_block_off_to_move_a_guide_and_on_to_clamp_it() {
+    Step shift = new Step.ShiftGuide("G", "A", 1, 8);
+    Step bare = new Step.MakeGuide("H", mm(300), mm(60), mm(6), mm(0), holes(37));
+    BenchRun run =
+        run(
+            bare,
+            new Step.TakeOffBlock("H"),
+            clamp(0, 0),
+            bore(8),
+            shift,
+            ON,
+            OFF,
+            OFF,
+            clamp(0, 0),
+            ON,
+            bore(1),
+            clamp(0, 0),
+            bore(8),
+            OFF,
+            shift,
+            bore(2),
+            ON,
+            bore(3),
+            clamp(0, 0),
+            bore(1));
+    assertThat(run.mishaps())
+        .extracting(BenchRun.Mishap::what)
+        .containsExactly(
+            "there is no block on guide H",
+            "the block of guide G is in the way",
+            "the block of guide G is not off",
+            "there is no block on guide G",
+            "the block of guide G is off: nothing bears on the end",
+            "guide G is not clamped on A",
+            "guide G is not clamped on A");
+    assertThat(removals(run))
+        .extracting(r -> ((Removal.Bore) r).length())
+        .containsExactly(mm(254), mm(254), mm(286), mm(30));
   }
 
   @Test
@@ -196,10 +240,14 @@ class GuidedWorkTest {
             clamp(5, 0),
             clamp(0, 0),
             bore(2, 9),
+            OFF,
             new Step.ShiftGuide("G", "A", 1, 3),
             bore(4),
+            ON,
             clamp(0, 0),
+            OFF,
             new Step.ShiftGuide("G", "A", 2, 3),
+            ON,
             clamp(0, 0),
             thick,
             bore(1),
@@ -329,8 +377,10 @@ class GuidedWorkTest {
             spacer(7),
             clamp(-7, 0),
             bore(2, 4, 6, 8),
+            OFF,
             shift,
             shift,
+            ON,
             far,
             bore(4, 5, 6, 8),
             standing,
@@ -345,8 +395,8 @@ class GuidedWorkTest {
                 mm(12),
                 "back row"));
     String move =
-        "A: move guide “G”, without its block, along the same edge, same side showing, until the pin through its hole 1 goes"
-            + " into the hole just bored through its hole 8; clamp it there.";
+        "A: move guide “G” along the same edge, same side showing, until the pin through its hole 1"
+            + " goes into the hole just bored through its hole 8; clamp it there.";
     assertThat(new Wording(LengthStyle.MILLIMETRES).texts(steps))
         .containsExactly(
             "Guide “G”: 300 mm long from the stop face of its block (zero), 60 mm wide, 6 mm thick."
@@ -361,8 +411,12 @@ class GuidedWorkTest {
             "A: guide “G” on the face, its side A showing: its block with spacer “K7” (7 mm)"
                 + " against the index end; its index edge flush with the index edge.",
             "A: front row: through guide “G” bore holes 2 to 8, every second hole: 4 holes in all.",
+            "Guide “G”: take its block off.",
             move,
             move,
+            "Guide “G”: take it off the panel and screw its block on again by the same holes, both"
+                + " battens on zero and square to the index edge, so that it can be clamped in its"
+                + " first place again.",
             "A: guide “G” on the reverse, its side A showing: its block against the index end; its"
                 + " index edge against spacer “K5” (5 mm), which lies flush with the far edge.",
             "A: front row: through guide “G” bore holes 4 to 6, 8: 4 holes in all.",

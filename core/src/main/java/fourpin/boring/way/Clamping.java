@@ -47,6 +47,11 @@ public record Clamping(
     return face == Face.LEFT ? Side.A : Side.B;
   }
 
+  /** Whether the guide is moved along the row. */
+  public boolean isMovedAlong() {
+    return reaches.size() > 1;
+  }
+
   /** How far the guide stands over the panel's edge; empty where it does not. */
   public Optional<Length> over() {
     return Optional.of(across.negated()).filter(Length::isPositive);

@@ -18,7 +18,7 @@ import java.util.function.IntUnaryOperator;
 record Clampings(List<Clamping> list, Map<Integer, Long> used) {
 
   /**
-   * @param count of the guide's holes that are a pitch apart
+   * @param holes of the guide that are a pitch apart
    * @param length of the guide, which must fit under the panel above
    * @param number of a hole on the guide, by its count from 0 in pitches
    * @return empty if the guide does not reach every level
@@ -27,18 +27,18 @@ record Clampings(List<Clamping> list, Map<Integer, Long> used) {
       Group group,
       Stations stations,
       Across across,
-      int count,
+      Walk.Holes holes,
       Length length,
       IntUnaryOperator number) {
     List<Clamping> list = new ArrayList<>();
     Map<Integer, Long> used = new TreeMap<>();
     for (Station station : stations.list()) {
-      int furthest =
+      int room =
           station
               .ceiling()
               .map(c -> (int) c.minus(length).wholeTimes(group.pitch()))
               .orElse(Integer.MAX_VALUE);
-      Optional<List<Walk.Place>> walk = Walk.along(station.levels(), count, furthest);
+      Optional<List<Walk.Place>> walk = Walk.along(station.levels(), holes, room);
       if (walk.isEmpty()) {
         return Optional.empty();
       }
@@ -75,6 +75,11 @@ record Clampings(List<Clamping> list, Map<Integer, Long> used) {
         station.along(),
         station.bearing(),
         reaches);
+  }
+
+  /** Times that the guide is clamped or moved along. */
+  long places() {
+    return list.stream().mapToLong(c -> c.reaches().size()).sum();
   }
 
   /** How often the most used hole is bored through. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.IntUnaryOperator;
 
 /** A guide that is cut and bored in the shop: one column of holes at the levels of the group. */
 final class MadeGuide {
@@ -43,32 +44,53 @@ final class MadeGuide {
     if (narrow.isPresent()) {
       return new Designed.Failed(narrow.get());
     }
-    int count = count(stations);
-    Length length = length(stations, count);
-    if (count < 1) {
+    int most = count(stations);
+    if (most < 1) {
       return tooShort();
     }
-    boolean whole = count > stations.top();
+    return most > stations.top() ? whole(stations, across) : moved(stations, across, most);
+  }
+
+  /** As long as the longest row, with those holes alone that are bored through. */
+  private Designed whole(Stations stations, Across across) {
     TreeSet<Integer> bored = new TreeSet<>();
     stations.list().forEach(s -> bored.addAll(s.levels()));
-    return Clampings.of(
-            group,
-            stations,
-            across,
-            count,
-            length,
-            i -> whole ? bored.headSet(i).size() + 1 : i + 1)
-        .<Designed>map(c -> made(stations, across, length, whole ? bored : all(count), c))
+    Walk.Holes holes = new Walk.Holes(0, stations.top() + 1);
+    return lay(stations, across, holes, i -> bored.headSet(i).size() + 1)
+        .<Designed>map(c -> made(stations, across, length(stations, holes), bored, c))
         .orElseGet(this::tooShort);
+  }
+
+  /** Moved along: any of its holes may come over a level. */
+  private Designed moved(Stations stations, Across across, int most) {
+    return new FewestMoves(below(stations), most, holes -> lay(stations, across, holes))
+        .holes()
+        .<Designed>map(holes -> moved(stations, across, holes))
+        .orElseGet(this::tooShort);
+  }
+
+  private Designed moved(Stations stations, Across across, Walk.Holes holes) {
+    Clampings clampings = lay(stations, across, holes).orElseThrow();
+    return made(stations, across, length(stations, holes), all(holes), clampings);
+  }
+
+  private Optional<Clampings> lay(Stations stations, Across across, Walk.Holes holes) {
+    return lay(stations, across, holes, i -> i + 1);
+  }
+
+  private Optional<Clampings> lay(
+      Stations stations, Across across, Walk.Holes holes, IntUnaryOperator number) {
+    return Clampings.of(group, stations, across, holes, length(stations, holes), number);
   }
 
   private Designed tooShort() {
     return Designed.tooShort(group, "a guide from " + stock.name());
   }
 
-  private static TreeSet<Integer> all(int count) {
+  /** In pitches above the lowest level. */
+  private static TreeSet<Integer> all(Walk.Holes holes) {
     TreeSet<Integer> all = new TreeSet<>();
-    for (int i = 0; i < count; i++) {
+    for (int i = -holes.below(); i < holes.above(); i++) {
       all.add(i);
     }
     return all;
@@ -130,8 +152,14 @@ final class MadeGuide {
     return (int) Math.min(holes, stations.top() + 1L);
   }
 
-  private Length length(Stations stations, int count) {
-    Length wished = stations.first().plus(group.pitch().times(count - 1L)).plus(margin());
+  /** Holes that there is room for below the first; what holds the bit stands on the guide there. */
+  private int below(Stations stations) {
+    Length room = stations.first().minus(Length.max(this.room, passing.block()));
+    return room.isPositive() ? (int) room.wholeTimes(group.pitch()) : 0;
+  }
+
+  private Length length(Stations stations, Walk.Holes holes) {
+    Length wished = stations.first().plus(group.pitch().times(holes.above() - 1L)).plus(margin());
     return stations.lowestCeiling().map(c -> Length.min(c, wished)).orElse(wished);
   }
 

@@ -30,9 +30,7 @@ public sealed interface Method {
 
     /** Whether the guide is moved along a row on a pin. */
     public boolean isMovedAlong() {
-      return clampings.stream()
-          .flatMap(c -> c.reaches().stream())
-          .anyMatch(r -> r.step().isPresent());
+      return clampings.stream().anyMatch(Clamping::isMovedAlong);
     }
 
     /** Whether that pin must be stepped: thick in the guide, thin in the panel. */

@@ -14,7 +14,8 @@ import java.util.Optional;
 /**
  * A strip that is sold with holes, made a guide by a block on it (or, for a standing case, by
  * sawing its end off square) so that one of its holes comes over the lowest level. Every m-th hole
- * from there is used and the rest are masked. It is cut a margin above the last that is needed.
+ * from there is used, below it too where the strip is moved along, and the rest are masked. It is
+ * cut a margin above the last that is needed.
  */
 final class SoldGuide {
 
@@ -84,10 +85,17 @@ final class SoldGuide {
     int count = Math.min(Math.floorDiv(last(room()), every), stations.top()) + 1;
     Length length = length(count);
     int shift = lowest() - first();
+    int below = count > stations.top() ? 0 : shift / every;
     Optional<Clampings> clampings =
         count < 1
             ? Optional.empty()
-            : Clampings.of(group, stations, across, count, length, i -> 1 + shift + i * every);
+            : Clampings.of(
+                group,
+                stations,
+                across,
+                new Walk.Holes(below, below + count),
+                length,
+                i -> 1 + shift + (i - below) * every);
     return clampings
         .<Designed>map(c -> made(c, length))
         .orElseGet(() -> Designed.tooShort(group, strip.name()));

@@ -12,7 +12,7 @@ final class Walk {
   /**
    * One place of the guide.
    *
-   * @param offset of its first hole above where it began
+   * @param offset of its first hole above the lowest level
    * @param pin which of its holes the pin goes through, {@code into} which of its holes of the
    *     place before had bored the hole that the pin goes into; both counted from 0, and -1 at the
    *     first place
@@ -25,15 +25,30 @@ final class Walk {
   }
 
   /**
+   * The holes of a guide, a pitch apart.
+   *
+   * @param below how many of them lie below the lowest level while the guide lies where it begins;
+   *     what is bored through them comes when it was moved along
+   */
+  record Holes(int below, int count) {
+
+    /** From the one over the lowest level on. */
+    int above() {
+      return count - below;
+    }
+  }
+
+  /**
    * Each time as far as it goes: the pin goes into the last hole that was bored.
    *
-   * @param levels rising, {@code count} of the guide's holes, {@code furthest} offset that there is
-   *     room for
+   * @param levels rising, {@code room} how far the guide can be moved up
    * @return empty if a gap between levels is too long for the guide, or there is no room
    */
-  static Optional<List<Place>> along(List<Integer> levels, int count, int furthest) {
+  static Optional<List<Place>> along(List<Integer> levels, Holes guide, int room) {
     List<Place> places = new ArrayList<>();
-    Place place = new Place(0, -1, -1, within(levels, -1, 0, count));
+    int count = guide.count();
+    int furthest = room - guide.below();
+    Place place = new Place(-guide.below(), -1, -1, within(levels, -1, -guide.below(), count));
     int bored = 0;
     while (!place.holes().isEmpty()) {
       places.add(place);
