@@ -3,6 +3,7 @@ package fourpin.casework;
 import fourpin.casework.Finding.Remedy;
 import fourpin.job.Back;
 import fourpin.job.Bay;
+import fourpin.job.Drawers;
 import fourpin.job.Edging;
 import fourpin.job.FaceFrame;
 import fourpin.job.Joint;
@@ -35,6 +36,7 @@ final class StatedChecks {
     carcass.order().edging().forEach(this::edging);
     carcass.faceFrame().ifPresent(this::faceFrame);
     carcass.order().edging().forEach(this::strip);
+    carcass.order().drawers().ifPresent(this::drawers);
     for (Bay bay : carcass.order().bays()) {
       bay.shelves().ifPresent(this::glassEdging);
       bay.shelves().ifPresent(shelves -> shelves.edging().forEach(this::strip));
@@ -98,6 +100,22 @@ final class StatedChecks {
         .back()
         .map(Back::kind)
         .ifPresent(kind -> depth("back's " + lower(kind), carcass.backDepth()));
+  }
+
+  private void drawers(Drawers drawers) {
+    if (drawers.length().isMoreThan(carcass.backFace())
+        || drawers.height().isMoreThan(carcass.foot().plus(carcass.clearHeight()))) {
+      findings.refuse(
+          "drawers-outside",
+          "drawers of "
+              + text(drawers.length())
+              + ", "
+              + text(drawers.height())
+              + " above the foot, do not fit inside the case, which is "
+              + text(carcass.backFace())
+              + " deep",
+          new Remedy("state how long and how high up they are inside the case", NO_COST));
+    }
   }
 
   private void kick(Kick kick) {

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param settings the job's, with the case's own over them
  * @param standsOn the case of the job on which this one stands, middle over middle, backs in line;
  *     without one it stands on the floor
+ * @param drawers counted on for tipping alone
  */
 public record CaseOrder(
     String name,
@@ -33,7 +34,8 @@ public record CaseOrder(
     List<Edging> edging,
     Optional<Load> load,
     Settings settings,
-    Optional<String> standsOn) {
+    Optional<String> standsOn,
+    Optional<Drawers> drawers) {
 
   public static final int MOST_BAYS = 12;
 
@@ -42,7 +44,7 @@ public record CaseOrder(
     edging = List.copyOf(edging);
   }
 
-  /** A case on the floor. */
+  /** A case on the floor, without drawers. */
   public CaseOrder(
       String name,
       int quantity,
@@ -77,47 +79,41 @@ public record CaseOrder(
         edging,
         load,
         settings,
+        Optional.empty(),
         Optional.empty());
   }
 
   /** The same case on another one. @param below its name */
   public CaseOrder standingOn(Optional<String> below) {
-    return new CaseOrder(
-        name,
-        quantity,
-        sizes,
-        material,
-        bays,
-        topJoint,
-        bottomJoint,
-        partitionJoint,
-        fixedShelfJoint,
-        back,
-        kick,
-        faceFrame,
-        doors,
-        edging,
-        load,
-        settings,
-        below);
+    return changed(sizes, bays, settings, below, drawers);
+  }
+
+  /** The same case with drawers, or without. */
+  public CaseOrder holding(Optional<Drawers> others) {
+    return changed(sizes, bays, settings, standsOn, others);
   }
 
   /** The same case with other settings. */
   public CaseOrder with(Settings other) {
-    return changed(sizes, bays, other);
+    return changed(sizes, bays, other, standsOn, drawers);
   }
 
   /** The same case with other bays. */
   public CaseOrder with(List<Bay> other) {
-    return changed(sizes, other, settings);
+    return changed(sizes, other, settings, standsOn, drawers);
   }
 
   /** The same case in another size. */
   public CaseOrder with(Sizes other) {
-    return changed(other, bays, settings);
+    return changed(other, bays, settings, standsOn, drawers);
   }
 
-  private CaseOrder changed(Sizes otherSizes, List<Bay> otherBays, Settings otherSettings) {
+  private CaseOrder changed(
+      Sizes otherSizes,
+      List<Bay> otherBays,
+      Settings otherSettings,
+      Optional<String> below,
+      Optional<Drawers> otherDrawers) {
     return new CaseOrder(
         name,
         quantity,
@@ -135,6 +131,7 @@ public record CaseOrder(
         edging,
         load,
         otherSettings,
-        standsOn);
+        below,
+        otherDrawers);
   }
 }

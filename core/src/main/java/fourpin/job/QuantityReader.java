@@ -68,6 +68,12 @@ public record QuantityReader(String what, String names, Map<String, Quantity> un
               one(QuantityUnit.DENSITY, 1, "kg/m3"),
               one(QuantityUnit.DENSITY, KG_PER_LB / CUBIC_M_PER_CUBIC_FOOT, "lb/cu ft", "lb/ft3")));
 
+  public static final QuantityReader MASS =
+      new QuantityReader(
+          "a weight",
+          "kg or lb",
+          units(one(QuantityUnit.MASS, 1, "kg"), one(QuantityUnit.MASS, KG_PER_LB, "lb", "lbs")));
+
   private static final Pattern FORM =
       Pattern.compile("(\\d{1,9}(?:\\.\\d{1,6})?)\\s*([a-z][a-z0-9/ ]*)");
 

@@ -367,7 +367,7 @@ public enum Setting {
       "200",
       "0",
       "1000",
-      "weight that hangs on the outer edge of a door swung open, N",
+      "weight that hangs on the outer edge of a door swung open, or leans on a drawer pulled out, N",
       memory(
           "tests of storage furniture hang about 20 kg near the edge of a door; a child weighs as much")),
   WOOD_FRICTION(

@@ -104,13 +104,15 @@ final class Weights {
         newtons += load.perMm(floor.box().size(Axis.Y)) * bay.clear().size(Axis.X).mm();
       }
     }
+    double drawers = built.order().drawers().map(d -> d.count() * d.mass().value()).orElse(0.0);
     Quantity force = Quantity.of(newtons, QuantityUnit.FORCE);
     return new Figure(
         id + "/weight-contents",
         "weight of the contents of " + built.order().name(),
-        mass(newtons / GRAVITY),
-        "F / g",
+        mass(newtons / GRAVITY + drawers),
+        "F / g + m",
         List.of(
+            new Input("m", "drawers with what is in them", mass(drawers), Source.STATED),
             new Input("F", "load along every shelf and the bottom", force, Source.STATED),
             new Input(
                 "g",

@@ -5,6 +5,7 @@ import fourpin.casework.BaySpace;
 import fourpin.casework.Box;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
+import fourpin.job.Drawers;
 import fourpin.job.Job;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +49,26 @@ record Balance(List<Weight> weights) {
         }
       }
     }
+    built
+        .order()
+        .drawers()
+        .filter(drawers -> counts(load, drawers, built))
+        .ifPresent(drawers -> weights.add(shut(drawers)));
     return new Balance(weights);
+  }
+
+  /** All of them at the height of the highest. */
+  private static Weight shut(Drawers drawers) {
+    double newton = drawers.count() * drawers.mass().value() * GRAVITY;
+    return new Weight(newton, drawers.length().mm() / 2, drawers.height().mm());
+  }
+
+  private static boolean counts(Load load, Drawers drawers, BuiltCase built) {
+    return switch (load) {
+      case NONE -> false;
+      case UPPER_HALF -> drawers.height().mm() > built.outside().high().z().mm() / 2;
+      case ALL -> true;
+    };
   }
 
   private static boolean counts(Load load, Part floor, BuiltCase built) {

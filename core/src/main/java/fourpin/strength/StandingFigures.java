@@ -138,18 +138,27 @@ final class StandingFigures {
     return front + built.order().kick().map(Kick::recess).map(Length::mm).orElse(0.0);
   }
 
-  /** What anchors at the top have to hold of a push there, the case empty. */
+  /**
+   * What anchors at the top have to hold of a push there, the case empty; drawers and doors that
+   * are open pull as well.
+   */
   private Figure pull() {
     Sourced push = number(Setting.TIP_PUSH, QuantityUnit.FORCE);
-    double holds = empty.newton() * (empty.back() - foot()) / height();
+    double shut = empty.newton() * (empty.back() - foot()) / height();
+    double holds = Math.min(shut, tipping.leastOpen().map(open -> open / height()).orElse(shut));
     return figure(
         "anchor-pull",
-        "pull on the anchors at the top, empty, under the push that is asked for",
-        force(Math.max(0, push.number() - Math.max(0, holds))),
-        "P - F y / H",
+        "pull on the anchors at the top, empty, doors and drawers open, under the push that is asked for",
+        force(Math.max(0, push.number() - holds)),
+        "P - F y / H, with doors and drawers P - M / H",
         List.of(
             push.input("P", Setting.TIP_PUSH.meaning()),
-            new Input("F y / H", "push that tips it without anchors", force(holds), STATICS)));
+            new Input(
+                "F y / H",
+                "push that tips it without anchors, doors open and full drawers out where there are"
+                    + " any; below nothing it falls by itself",
+                force(holds),
+                STATICS)));
   }
 
   private Figure screw() {

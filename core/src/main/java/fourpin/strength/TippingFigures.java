@@ -23,15 +23,19 @@ import fourpin.measure.Sourced;
 import fourpin.strength.Balance.Load;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * What more tips one case forward: a floor that falls away, doors swung open, someone on a door.
+ * What more tips one case forward: a floor that falls away, doors swung open, drawers pulled out,
+ * someone on either.
  */
 final class TippingFigures {
 
   private static final double GRAVITY = 9.80665;
   private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
   private static final double MM_PER_M = 1000;
+
+  private static final String HELD = "F (y - n z / 1000)";
 
   private static final Source STATICS =
       new Source("statics: a case that turns about its front foot", "", Standing.DERIVED);
@@ -61,7 +65,37 @@ final class TippingFigures {
         .order()
         .doors()
         .ifPresent(doors -> all.addAll(List.of(doorWeight(doors), open(doors), hungOn(doors))));
+    drawers().ifPresent(drawers -> all.addAll(drawers.all()));
     return all;
+  }
+
+  private Optional<DrawerFigures> drawers() {
+    return built.order().drawers().map(drawers -> new DrawerFigures(built, drawers, rest()));
+  }
+
+  /** All but the drawers, doors swung open: what is shut can't be pulled out behind them. */
+  private DrawerFigures.Rest rest() {
+    return built
+        .order()
+        .doors()
+        .map(
+            doors ->
+                new DrawerFigures.Rest(
+                    opened(doors), HELD + " - N G (b / 2 + f)", inputs(doors), foot, height()))
+        .orElseGet(() -> new DrawerFigures.Rest(held(), HELD, footed(), foot, height()));
+  }
+
+  private List<Input> footed() {
+    List<Input> inputs = new ArrayList<>(inputs());
+    inputs.add(new Input("f", "front of the sides to the front foot", mm(foot), Source.GEOMETRY));
+    return inputs;
+  }
+
+  /** Least of what keeps it standing with all doors open and all drawers out, N·mm. */
+  Optional<Double> leastOpen() {
+    return drawers()
+        .map(d -> d.held(built.order().drawers().orElseThrow().count()))
+        .or(() -> built.order().doors().map(this::opened));
   }
 
   /** Cases that fall forward by themselves, or when a door is opened and hung on. */
@@ -80,7 +114,27 @@ final class TippingFigures {
         .doors()
         .filter(doors -> held() > 0 && hung(doors) <= 0)
         .ifPresent(doors -> all.add(finding(Severity.DOUBT, words(doors), hungOn(doors))));
+    drawers().filter(_ -> held() > 0).flatMap(this::pulled).ifPresent(all::add);
     return all;
+  }
+
+  /** The worst that drawers do, if it tips the case. */
+  private Optional<Finding> pulled(DrawerFigures drawers) {
+    int count = built.order().drawers().orElseThrow().count();
+    if (drawers.held(1) <= 0) {
+      return Optional.of(drawn("when one full drawer is pulled out", drawers.tips(1)));
+    }
+    if (drawers.held(count) <= 0) {
+      return Optional.of(drawn("when all its drawers are pulled out full", drawers.tips(count)));
+    }
+    return drawers.leantOn() <= 0
+        ? Optional.of(drawn("when someone leans on a drawer that is out", drawers.leant()))
+        : Optional.empty();
+  }
+
+  private Finding drawn(String when, Figure figure) {
+    return finding(
+        Severity.DOUBT, "empty otherwise and not fastened, it falls forward " + when, figure);
   }
 
   private String words(Doors doors) {
@@ -105,7 +159,11 @@ final class TippingFigures {
                 "fasten it to the wall before anything else; the pull on its anchors stands under"
                     + " \"standing and wall\"",
                 "screws into studs"),
-            new Remedy("hang two narrow doors instead of a wide one", "hinges"),
+            built.order().drawers().isPresent()
+                ? new Remedy(
+                    "take slides that come out less, or that let one drawer out at a time",
+                    "slides")
+                : new Remedy("hang two narrow doors instead of a wide one", "hinges"),
             new Remedy("level it with shims under the front", "care"),
             new Remedy("keep what is heavy at the bottom, and weigh the bottom down", "weight")));
   }

@@ -10,6 +10,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Doors;
+import fourpin.job.Drawers;
 import fourpin.job.Edging;
 import fourpin.job.FaceFrame;
 import fourpin.job.Job;
@@ -17,6 +18,7 @@ import fourpin.job.JobDraft;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
 import fourpin.job.Material;
+import fourpin.job.QuantityReader;
 import fourpin.job.SampleJobs;
 import fourpin.job.Shelves;
 import fourpin.job.Sizes;
@@ -45,6 +47,18 @@ class RefusalTest {
             "no-room",
             "no room is left in front of the back (-3/32 in)",
             d -> d.sizes = outside("72", "84", "1/2")),
+        refusal(
+            "drawers-outside",
+            "drawers of 16 in, 30 in above the foot, do not fit inside the case, which is 11 13/32 in deep",
+            d ->
+                d.drawers =
+                    Optional.of(
+                        new Drawers(
+                            2,
+                            in("30"),
+                            in("16"),
+                            in("12"),
+                            QuantityReader.MASS.read("20 lb").orThrow()))),
         refusal(
             "joint-too-deep",
             "the partition joint is 3/4 in deep, in a panel of 23/32 in",

@@ -24,6 +24,7 @@ public final class CaseDraft {
   public Optional<Kick> kick = Optional.of(new Kick(in("3 1/2"), in("0"), "ply"));
   public Optional<FaceFrame> faceFrame = Optional.empty();
   public Optional<Doors> doors = Optional.empty();
+  public Optional<Drawers> drawers = Optional.empty();
   public List<Edging> edging = List.of();
   public Optional<Load> load = Optional.of(new Load.Holds("books, average"));
   public Settings settings = Settings.standard(Unit.INCH);
@@ -43,6 +44,7 @@ public final class CaseDraft {
     draft.kick = order.kick();
     draft.faceFrame = order.faceFrame();
     draft.doors = order.doors();
+    draft.drawers = order.drawers();
     draft.edging = order.edging();
     draft.load = order.load();
     draft.settings = order.settings();
@@ -55,21 +57,22 @@ public final class CaseDraft {
 
   public CaseOrder order() {
     return new CaseOrder(
-        name,
-        quantity,
-        sizes,
-        "ply",
-        bays,
-        topJoint,
-        bottomJoint,
-        partitionJoint,
-        fixedShelfJoint,
-        back,
-        kick,
-        faceFrame,
-        doors,
-        edging,
-        load,
-        settings);
+            name,
+            quantity,
+            sizes,
+            "ply",
+            bays,
+            topJoint,
+            bottomJoint,
+            partitionJoint,
+            fixedShelfJoint,
+            back,
+            kick,
+            faceFrame,
+            doors,
+            edging,
+            load,
+            settings)
+        .holding(drawers);
   }
 }

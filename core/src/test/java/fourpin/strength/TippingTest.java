@@ -6,9 +6,12 @@ import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fourpin.casework.Finding;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseDraft;
 import fourpin.job.Doors;
+import fourpin.job.Drawers;
+import fourpin.job.QuantityReader;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
@@ -121,5 +124,69 @@ class TippingTest {
               set(d, Setting.FLOOR_SLOPE, 50);
             });
     assertThat(ofKind(strength, "case-tips").getFirst().severity()).isEqualTo(Severity.ERROR);
+  }
+
+  private static Strength drawers(int count, String out, String mass, Consumer<CaseDraft> change) {
+    CaseDraft draft = new CaseDraft();
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("36"), in("36"), in("20"));
+    draft.bays = List.of(SampleJobs.bay(1));
+    set(draft, Setting.FLOOR_SLOPE, 0);
+    change.accept(draft);
+    Drawers drawers =
+        new Drawers(count, in("30"), in("18"), in(out), QuantityReader.MASS.read(mass).orThrow());
+    return check(SampleJobs.job(draft.order().holding(Optional.of(drawers))));
+  }
+
+  /** Moments about the front foot, worked by hand: a drawer of 18 in that is 14 in out. */
+  @Test
+  void drawersThatAreOutPullForward() {
+    Strength strength = drawers(3, "14", "10 kg", d -> {});
+    Figure all = find(strength, "tips-at-drawers");
+    double behind = input(all, "F") * input(all, "y");
+    double before = (14 - 9) * 25.4 + input(all, "f");
+    assertThat(all.value().value() * input(all, "H"))
+        .isCloseTo(behind - 3 * 98.0665 * before, within(1e-6));
+    Figure one = find(strength, "tips-at-drawer");
+    assertThat(one.value().value() * input(one, "H"))
+        .isCloseTo(behind - 98.0665 * before, within(1e-6));
+    Figure leant = find(strength, "tips-at-leant");
+    double lean = input(leant, "Q") * (14 * 25.4 + input(leant, "f"));
+    assertThat(leant.value().value())
+        .isCloseTo(Math.max(0, one.value().value() - lean / input(one, "H")), within(1e-6));
+  }
+
+  /** A drawer whose middle stays behind the foot holds the case down. */
+  @Test
+  void aDrawerThatHardlyComesOutHolds() {
+    double out = value(drawers(1, "14", "10 kg", d -> {}), "tips-at-drawer");
+    double little = value(drawers(1, "2", "10 kg", d -> {}), "tips-at-drawer");
+    assertThat(little).isGreaterThan(value(drawers(1, "2", "1 kg", d -> {}), "tips-at-drawer"));
+    assertThat(out).isLessThan(little);
+  }
+
+  @Test
+  void drawersCountWithAllDoorsOpen() {
+    double shut = value(drawers(1, "14", "10 kg", d -> {}), "tips-at-drawer");
+    double open = value(drawers(1, "14", "10 kg", d -> doors(d, 1)), "tips-at-drawer");
+    assertThat(open).isLessThan(shut);
+  }
+
+  @Test
+  void heavyDrawersAreADoubtAndPullOnTheAnchors() {
+    Strength heavy = drawers(3, "18", "40 kg", d -> {});
+    Finding finding = ofKind(heavy, "case-tips").getFirst();
+    assertThat(finding.severity()).isEqualTo(Severity.DOUBT);
+    assertThat(finding.what()).contains("one full drawer is pulled out");
+    assertThat(value(heavy, "anchor-pull"))
+        .isGreaterThan(value(drawers(3, "18", "1 kg", d -> {}), "anchor-pull"));
+    assertThat(ofKind(drawers(3, "2", "1 kg", d -> set(d, Setting.DOOR_PULL, 0)), "case-tips"))
+        .isEmpty();
+  }
+
+  /** Shut, they weigh with what the case holds. */
+  @Test
+  void shutDrawersStandOnTheFloorToo() {
+    assertThat(value(drawers(3, "14", "40 kg", d -> {}), "floor-load"))
+        .isGreaterThan(value(drawers(3, "14", "1 kg", d -> {}), "floor-load"));
   }
 }

@@ -4,6 +4,7 @@ import fourpin.job.Back;
 import fourpin.job.Bay;
 import fourpin.job.CaseOrder;
 import fourpin.job.Doors;
+import fourpin.job.Drawers;
 import fourpin.job.Edging;
 import fourpin.job.FaceFrame;
 import fourpin.job.Kick;
@@ -73,6 +74,12 @@ final class CaseForm {
   private static final Key<Doors> DOORS =
       Key.optional(
           "doors", PanelForms.DOORS, "none", "doors, for the room that they and their hinges take");
+  private static final Key<Drawers> DRAWERS =
+      Key.optional(
+          "drawers",
+          DrawerForm.FORM,
+          "none",
+          "drawers, for how they tip the case when they are out");
   private static final Key<List<EdgingForm.Stated>> EDGING =
       Key.optional(
           "edging", EdgingForm.KIND, "none", "on sides, partitions, top, bottom and fixed shelves");
@@ -93,7 +100,7 @@ final class CaseForm {
                   List.<Key<?>>of(QUANTITY, OUTSIDE, INSIDE, MATERIAL, BAYS),
                   BayForm.COMMON,
                   List.<Key<?>>of(
-                      EDGING, JOINTS, BACK, KICK, FACE_FRAME, DOORS, STANDS_ON, SETTINGS))
+                      EDGING, JOINTS, BACK, KICK, FACE_FRAME, DOORS, DRAWERS, STANDS_ON, SETTINGS))
               .flatMap(List::stream)
               .toList(),
           List.of(Form.Pick.one(OUTSIDE, INSIDE), BayForm.ONE_LOAD),
@@ -145,6 +152,7 @@ final class CaseForm {
         edging,
         load,
         settings,
-        v.find(STANDS_ON));
+        v.find(STANDS_ON),
+        v.find(DRAWERS));
   }
 }

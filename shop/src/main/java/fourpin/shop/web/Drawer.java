@@ -13,7 +13,7 @@ public enum Drawer {
   SHELVES("Shelves", List.of("fixed-shelves", "shelves", "supports", "holds", "load"), List.of()),
   BAYS("Single bays", List.of("bays"), List.of()),
   PANELS("Panels", List.of("material", "edging", "joints", "back", "kick"), List.of()),
-  FRONT("Front", List.of("face-frame", "doors"), List.of()),
+  FRONT("Front", List.of("face-frame", "doors", "drawers"), List.of()),
   WOOD("Wood and prices", List.of(), List.of("currency", "materials", "stock")),
   HABITS("Settings", List.of("settings"), List.of()),
   CASES("Cases", List.of(), List.of("cases")),
