@@ -31,12 +31,7 @@ final class DrillForms {
           "reach", Words.length("5 mm", "600 mm"), "of the full diameter, out of the chuck");
 
   static final Form<Tool.PlainBit> BIT =
-      ToolForm.of(
-          "a bit",
-          List.of(DIAMETER, POINT, REACH),
-          v ->
-              new Tool.PlainBit(
-                  v.name(), v.get(DIAMETER), v.get(POINT), v.get(REACH), v.find(ToolForm.BUY)));
+      ToolForm.of("a bit", List.of(DIAMETER, POINT, REACH), DrillForms::plainBit);
 
   private static final Key<Length> NOSE =
       Key.required(
@@ -78,21 +73,36 @@ final class DrillForms {
           "opening", Words.length("50 mm", "2 m"), "most height from the table to the bit's point");
 
   static final Form<Tool.DrillPress> DRILL_PRESS =
-      ToolForm.of(
-          "a drill press",
-          List.of(THROAT, TABLE, STROKE, OPENING),
-          v ->
-              new Tool.DrillPress(
-                  v.name(),
-                  v.get(THROAT),
-                  v.get(TABLE),
-                  v.get(STROKE),
-                  v.get(OPENING),
-                  v.find(ToolForm.BUY)));
+      ToolForm.of("a drill press", List.of(THROAT, TABLE, STROKE, OPENING), DrillForms::drillPress);
 
   private DrillForms() {}
 
+  private static Tool.PlainBit plainBit(Values v) {
+    requirePointOnBit(v, REACH);
+    return new Tool.PlainBit(
+        v.name(), v.get(DIAMETER), v.get(POINT), v.get(REACH), v.find(ToolForm.BUY));
+  }
+
+  private static void requirePointOnBit(Values v, Key<Length> reach) {
+    v.require(
+        v.get(POINT).isLessThan(v.get(reach)),
+        POINT,
+        "the point reaches further than the bit behind it",
+        "check point and reach, or swap them");
+  }
+
+  private static Tool.DrillPress drillPress(Values v) {
+    v.require(
+        v.get(OPENING).isAtLeast(v.get(STROKE)),
+        STROKE,
+        "the quill travels further than it is from the bit to the table",
+        "check stroke and opening, or swap them");
+    return new Tool.DrillPress(
+        v.name(), v.get(THROAT), v.get(TABLE), v.get(STROKE), v.get(OPENING), v.find(ToolForm.BUY));
+  }
+
   private static Tool.CentringBit centringBit(Values v) {
+    requirePointOnBit(v, BEYOND);
     Length nose = v.get(NOSE);
     Length tip = v.find(TIP).orElse(nose);
     v.require(

@@ -53,6 +53,11 @@ final class MachineForms {
         DIAMETERS,
         "a diameter is listed twice",
         "list each once");
+    v.require(
+        v.find(SPACING).filter(s -> s.isAtLeast(v.get(BED_LENGTH))).isEmpty(),
+        SPACING,
+        "the spindles stand further apart than the bed is long",
+        "check spacing and bed-length, or leave spacing out for a single spindle");
     return new Tool.Machine(
         v.name(),
         v.get(BED_LENGTH),

@@ -5,6 +5,7 @@ import fourpin.shop.yaml.Place;
 import fourpin.shop.yaml.Problem;
 import fourpin.shop.yaml.Tree;
 import fourpin.shop.yaml.TreeReader;
+import fourpin.shop.yaml.Yaml;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
@@ -34,10 +35,26 @@ public final class ShopReader {
     };
   }
 
+  /** Told once, not by each key that a shop does not have. */
+  private static boolean isJob(Yaml.Entries root) {
+    return root.entry("cases").isPresent();
+  }
+
+  private static FileReader.Read<ShopForm.Stated> job() {
+    return new FileReader.Read<>(
+        Optional.empty(),
+        List.of(
+            new Problem(
+                Place.START,
+                "the file",
+                "it states cases, so it is a job file and no shop file",
+                "name the shop file under shop, or put shop.yaml beside the job")));
+  }
+
   static FileReader.Read<ShopForm.Stated> read(byte[] bytes) {
     Tree tree = TreeReader.read(bytes, FileKind.SHOP);
     return tree.root()
-        .map(root -> READER.read(root, tree.problems()))
+        .map(root -> isJob(root) ? job() : READER.read(root, tree.problems()))
         .orElseGet(() -> new FileReader.Read<>(Optional.empty(), tree.problems()));
   }
 }

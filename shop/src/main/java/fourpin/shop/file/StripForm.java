@@ -66,19 +66,28 @@ final class StripForm {
       Key.required("width", Words.length("20 mm", "2.5 m"), "of the widest piece at hand");
 
   static final Form<Tool.GuideStock> GUIDE_STOCK =
-      ToolForm.of(
-          "guide stock",
-          List.of(MATERIAL, THICKNESS, LENGTH, WIDTH),
-          v ->
-              new Tool.GuideStock(
-                  v.name(),
-                  v.get(MATERIAL),
-                  v.get(THICKNESS),
-                  v.get(LENGTH),
-                  v.get(WIDTH),
-                  v.find(ToolForm.BUY)));
+      ToolForm.of("guide stock", List.of(MATERIAL, THICKNESS, LENGTH, WIDTH), StripForm::stock);
 
   private StripForm() {}
+
+  private static Tool.GuideStock stock(Values v) {
+    requireFlat(v, THICKNESS, WIDTH);
+    return new Tool.GuideStock(
+        v.name(),
+        v.get(MATERIAL),
+        v.get(THICKNESS),
+        v.get(LENGTH),
+        v.get(WIDTH),
+        v.find(ToolForm.BUY));
+  }
+
+  private static void requireFlat(Values v, Key<Length> thickness, Key<Length> width) {
+    v.require(
+        v.get(thickness).isLessThan(v.get(width)),
+        thickness,
+        "what a guide is made from is thinner than it is wide",
+        "check both, or swap them");
+  }
 
   static Form<Tool.PerforatedStrip> of(StripKind kind) {
     return ToolForm.of(
@@ -104,11 +113,7 @@ final class StripForm {
         HOLE,
         "holes so wide, at this pitch, run into each other",
         "check hole and pitch");
-    v.require(
-        v.get(FROM_END).isLessThan(v.get(STRIP_LENGTH)),
-        FROM_END,
-        "the first hole lies beyond the strip's length",
-        "check from-end and length");
+    requireRow(v);
     return new Tool.PerforatedStrip(
         v.name(),
         kind,
@@ -123,11 +128,29 @@ final class StripForm {
         v.find(ToolForm.BUY));
   }
 
+  /** One hole is no row. */
+  private static void requireRow(Values v) {
+    boolean first = v.get(FROM_END).isLessThan(v.get(STRIP_LENGTH));
+    v.require(
+        first,
+        FROM_END,
+        "the first hole lies beyond the strip's length",
+        "check from-end and length");
+    v.require(
+        !first || v.get(FROM_END).plus(v.get(PITCH).each()).isLessThan(v.get(STRIP_LENGTH)),
+        FROM_END,
+        "the second hole lies beyond the strip's length, and one hole is no row",
+        "check from-end, pitch and length");
+  }
+
   /** A hole wider than the strip is told once, not as running out over both edges too. */
   private static void requireHolesInside(Values v) {
     boolean narrow = v.get(HOLE).isLessThan(v.get(STRIP_WIDTH));
     Length radius = v.get(HOLE).over(2);
     v.require(narrow, HOLE, "the hole is as wide as the strip or wider", "check hole and width");
+    if (narrow) {
+      requireFlat(v, STRIP_THICKNESS, STRIP_WIDTH);
+    }
     v.require(
         !narrow || v.get(STRIP_WIDTH).isMoreThan(v.get(FROM_EDGE).plus(radius)),
         FROM_EDGE,

@@ -32,6 +32,7 @@ final class Words {
   private static final Pattern DIGITS = Pattern.compile("\\d{1,9}");
   private static final Pattern BARE = Pattern.compile("[\\d.]+");
   private static final Pattern AMOUNT = Pattern.compile("\\d{1,9}(\\.\\d{1,2})?");
+  private static final Pattern LONG_AMOUNT = Pattern.compile("\\d{10,}(\\.\\d{1,2})?");
 
   private static final double MOST_MONEY = 999_999_999.99;
 
@@ -120,12 +121,18 @@ final class Words {
         "an amount of money",
         "92.50",
         new Shape.Number(Grain.DECIMAL, 0, MOST_MONEY),
-        (text, c) ->
-            AMOUNT.matcher(text).matches()
-                ? Reading.good(new BigDecimal(text))
-                : Reading.bad(
-                    "an amount has digits, with at most two after a point",
-                    "write it like 92.50, without the currency"));
+        (text, c) -> amount(text));
+  }
+
+  private static Reading<BigDecimal> amount(String text) {
+    if (AMOUNT.matcher(text).matches()) {
+      return Reading.good(new BigDecimal(text));
+    }
+    return LONG_AMOUNT.matcher(text).matches()
+        ? Reading.bad("an amount has at most nine digits before a point", "check the number")
+        : Reading.bad(
+            "an amount has digits, with at most two after a point",
+            "write it like 92.50, without the currency");
   }
 
   /** One constant of an enum, in small letters with hyphens. */
