@@ -42,7 +42,7 @@ final class GuideWording {
   private String line(Length across, Length diameter, List<GuideHole> holes) {
     return say(
         "Holes of %s, centres %s from its index edge, numbered and measured from zero: %s",
-        text(diameter),
+        style.diameter(diameter),
         text(across),
         NumberedMarks.words(
             style,
@@ -67,8 +67,8 @@ final class GuideWording {
     return say(
         "%s, bores %s%s; stop set so that the full diameter goes %s beyond the %s.",
         bit.tool(),
-        text(bit.diameter()),
-        guided ? say(", %s runs in the holes of the guide", text(bit.runs())) : "",
+        style.diameter(bit.diameter()),
+        guided ? say(", %s runs in the holes of the guide", style.diameter(bit.runs())) : "",
         text(bit.stop()),
         guided ? "guide's upper side" : "surface");
   }

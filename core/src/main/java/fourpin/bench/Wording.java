@@ -217,7 +217,7 @@ public final class Wording {
         text(row.offset()),
         along ? "index edge" : "index end",
         spacing(row.spacing(), along ? "index end" : "index edge"),
-        text(row.diameter()),
+        style.diameter(row.diameter()),
         text(row.depth()));
   }
 
@@ -229,7 +229,7 @@ public final class Wording {
         row.edge().words(),
         text(row.offset()),
         spacing(row.spacing(), "index end"),
-        text(row.diameter()),
+        style.diameter(row.diameter()),
         text(row.depth()));
   }
 

@@ -70,19 +70,19 @@ public final class BayFigures {
     switch (grid.support()) {
       case Support.Pins pins -> {
         add("pitch", "height from level to level", grid.pitch(), "p", set("p", Setting.PITCH));
-        add(
-            "diameter",
+        across(
             "diameter of the holes",
-            grid.diameter(),
             "d + a",
-            stated("d", "diameter of the pins", pins.diameter()),
+            diameter("d", "diameter of the pins", pins.diameter()),
             allowance());
         add("depth", "depth of the holes", grid.depth(), "d", set("d", Setting.HOLE_DEPTH));
       }
       case Support.Sleeved sleeved -> {
         add("pitch", "height from level to level", grid.pitch(), "p", set("p", Setting.PITCH));
-        Input outside = stated("d", "diameter of the sleeves", sleeved.outside());
-        add("diameter", "diameter of the holes", grid.diameter(), "d", outside);
+        across(
+            "diameter of the holes",
+            "d",
+            diameter("d", "diameter of the sleeves", sleeved.outside()));
         Input length = stated("l", "length of the sleeves", sleeved.length());
         add("depth", "depth of the holes", grid.depth(), "l", length);
       }
@@ -100,8 +100,7 @@ public final class BayFigures {
       }
       case Support.Cleats cleats -> {
         add("pitch", "height from level to level", grid.pitch(), "p", set("p", Setting.PITCH));
-        Input bore = stated("b", "bore of the notches", cleats.bore());
-        add("diameter", "diameter that is bored", grid.diameter(), "b", bore);
+        across("diameter that is bored", "b", diameter("b", "bore of the notches", cleats.bore()));
         add("depth", "depth in the uprights: strips are screwed on", grid.depth(), "none");
         strips(cleats);
       }
@@ -294,12 +293,25 @@ public final class BayFigures {
     return new Input(symbol, meaning, Quantity.of(value), Source.GEOMETRY);
   }
 
+  private static Input diameter(String symbol, String meaning, Length value) {
+    return new Input(symbol, meaning, Quantity.across(value), Source.STATED);
+  }
+
+  /** Of what is bored in this bay. */
+  private void across(String title, String formula, Input... inputs) {
+    add("diameter", title, Quantity.across(grid.diameter()), formula, inputs);
+  }
+
   private void add(String what, String title, Length value, String formula, Input... inputs) {
+    add(what, title, Quantity.of(value), formula, inputs);
+  }
+
+  private void add(String what, String title, Quantity value, String formula, Input... inputs) {
     figures.add(
         new Figure(
             Figure.id(built.order().name(), "bay-" + grid.bay()) + "/" + what,
             title,
-            Quantity.of(value),
+            value,
             formula,
             Stream.of(inputs).toList(),
             Source.GEOMETRY));

@@ -236,7 +236,7 @@ final class FitChecks {
         "holes-run-together",
         Reporter.say(
             "Holes of %s at a pitch of %s run together in bay %d.",
-            reporter.text(grid.diameter()), reporter.text(grid.pitch()), grid.bay()),
+            reporter.across(grid.diameter()), reporter.text(grid.pitch()), grid.bay()),
         cures("holes-run-together")
             .setting(Setting.PITCH, reporter.roundedUp(wide), "fewer levels")
             .byHand(

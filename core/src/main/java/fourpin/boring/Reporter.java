@@ -21,6 +21,11 @@ record Reporter(String caseName, LengthStyle style, Trials trials) {
     return style.text(length);
   }
 
+  /** A diameter as it stands on the bit. */
+  String across(Length diameter) {
+    return style.diameter(diameter);
+  }
+
   /** Rounded up as far as the style prints, for what must not be less. */
   String atLeast(Length length) {
     return text(roundedUp(length));

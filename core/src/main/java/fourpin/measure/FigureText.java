@@ -29,6 +29,7 @@ public record FigureText(LengthStyle style, String currency) {
   public String value(Quantity quantity) {
     return switch (quantity.unit()) {
       case LENGTH -> length(quantity, Set.of());
+      case DIAMETER -> style.diameter(quantity.length());
       case MONEY -> currency + " " + quantity.text(style.unit());
       default -> quantity.text(style.unit());
     };

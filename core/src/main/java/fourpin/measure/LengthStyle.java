@@ -1,6 +1,7 @@
 package fourpin.measure;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -57,6 +58,30 @@ public record LengthStyle(Unit unit, int parts) {
   /** The number with its unit: {@code 31 1/2 in}. */
   public String text(Length length) {
     return number(length) + " " + unit.symbol();
+  }
+
+  /**
+   * The diameter of a bit, a bushing or a hole as it stands on the bit, however fine lengths are
+   * printed: in 64ths or thousandths of an inch, or in tenths of a millimetre, the job's unit
+   * first: {@code 13/64 in}, {@code 5 mm}. One that is neither is printed like any length.
+   */
+  public String diameter(Length diameter) {
+    return asOnTheBit(diameter).text(diameter);
+  }
+
+  /** The same without its unit where that is the job's: {@code 13/64}, {@code 5 mm}. */
+  public String diameterNumber(Length diameter) {
+    LengthStyle style = asOnTheBit(diameter);
+    return style.unit == unit ? style.number(diameter) : style.text(diameter);
+  }
+
+  private LengthStyle asOnTheBit(Length diameter) {
+    List<LengthStyle> sold =
+        unit.customary() ? List.of(FRACTIONS, MILLIMETRES) : List.of(MILLIMETRES, FRACTIONS);
+    return sold.stream()
+        .filter(style -> style.rounded(diameter).equals(diameter))
+        .findFirst()
+        .orElse(this);
   }
 
   /** The length that the printed number states. */

@@ -24,13 +24,18 @@ public record Quantity(double value, QuantityUnit unit) {
     return new Quantity(length.mm(), QuantityUnit.LENGTH);
   }
 
+  /** Across a bit, a bushing or a hole. */
+  public static Quantity across(Length diameter) {
+    return new Quantity(diameter.mm(), QuantityUnit.DIAMETER);
+  }
+
   /**
    * The length that it is, to the picometre: one that was made from a {@link Length} is that again.
    *
    * @throws IllegalStateException if it is none
    */
   public Length length() {
-    if (unit != QuantityUnit.LENGTH) {
+    if (unit != QuantityUnit.LENGTH && unit != QuantityUnit.DIAMETER) {
       throw new IllegalStateException("no length, but " + unit);
     }
     return new Length(Math.round(value * Unit.MILLIMETRE.picometres()), Unit.MILLIMETRE);

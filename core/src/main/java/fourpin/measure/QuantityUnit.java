@@ -10,6 +10,8 @@ public enum QuantityUnit {
    * compared (sag).
    */
   LENGTH("mm", "in", 1 / 25.4),
+  /** Of a bit, a bushing or a hole: shown by {@link LengthStyle#diameter}. */
+  DIAMETER("mm", "in", 1 / 25.4),
   AREA("m²", "sq ft", 1 / 0.09290304),
   FORCE("N", "lbf", 1 / 4.4482216152605),
   MASS("kg", "lb", 1 / 0.45359237),

@@ -232,7 +232,7 @@ final class CleatMistakes {
     Length right = bench.bores(bench.wanted()).getFirst().diameter();
     OtherBit other = new OtherBits(bench.job().shop()).thanPlain(right);
     MistakeFigures figures = bench.figures(CleatMistake.OTHER_BIT);
-    String text = figures.measured("right-bit", "diameter of the right bit", right);
+    String text = figures.across("right-bit", "diameter of the right bit", right);
     return other
         .diameter()
         .map(bit -> otherBit(figures, text, bit))
@@ -250,7 +250,7 @@ final class CleatMistakes {
     SpoiltRows spoilt = spoilt(done);
     Spoilt outcome = outcome(spoilt, bench.made(done), Mistake.OTHER_BIT);
     boolean narrow = bit.isLessThan(spoilt.wanted().getFirst().diameter());
-    String wrong = figures.measured("wrong-bit", "diameter of the bit that is in", bit);
+    String wrong = figures.across("wrong-bit", "diameter of the bit that is in", bit);
     return figures.report(
         bench.mark(),
         outcome,

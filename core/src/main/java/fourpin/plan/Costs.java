@@ -19,10 +19,11 @@ import fourpin.plan.MaterialPlan.StockUse;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Holes, boring time, cost of the stock, and a price for stock and boring; other work is not
- * counted.
+ * Holes, boring time, cost of the stock and of tools to buy, and a price for stock, tools and
+ * boring; other work is not counted.
  */
 final class Costs {
 
@@ -37,13 +38,19 @@ final class Costs {
 
   /**
    * @param borings the ways that the plan takes
+   * @param tools what they need bought
    */
   List<Figure> figures(
-      List<BuiltCase> cases, List<MaterialPlan> materials, List<CaseBoring> borings) {
+      List<BuiltCase> cases,
+      List<MaterialPlan> materials,
+      List<CaseBoring> borings,
+      List<ToolItem> tools) {
     List<Figure> figures = new ArrayList<>();
+    ToolCosts bought = new ToolCosts(settings, tools);
     Figure minutes = minutes(borings);
     figures.add(holes(cases));
     figures.add(minutes);
+    figures.addAll(bought.figures());
     List<StockUse> used = materials.stream().flatMap(m -> m.stock().stream()).toList();
     boolean some = used.stream().anyMatch(u -> u.each().isPresent());
     if (some) {
@@ -52,7 +59,7 @@ final class Costs {
       figures.add(cost("stock-to-buy", which + " to buy", used, Counted.TO_BUY));
       Figure stock = cost("stock-used", which + " used, on hand and bought", used, Counted.ALL);
       figures.add(stock);
-      figures.add(price(stock, minutes, all ? "stock" : "the priced stock"));
+      figures.add(price(stock, minutes, bought, all ? "stock" : "the priced stock"));
     }
     return figures;
   }
@@ -151,21 +158,30 @@ final class Costs {
         "job/" + id, title, money(sum.doubleValue()), "n1 p1 + n2 p2 + ...", inputs, Source.STATED);
   }
 
-  private Figure price(Figure stock, Figure minutes, String which) {
+  private Figure price(Figure stock, Figure minutes, ToolCosts tools, String which) {
     double materials = stock.value().value() * share(Setting.WASTE) * share(Setting.MARK_UP);
     double work = minutes.value().value() / MINUTES_PER_HOUR * settings.number(Setting.RATE);
+    Optional<Figure> borne = tools.borne();
+    double bought = borne.map(f -> f.value().value()).orElse(0.0);
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(new Input("S", "stock used", stock.value(), Source.STATED));
+    inputs.add(setting("w", Setting.WASTE));
+    inputs.add(setting("u", Setting.MARK_UP));
+    inputs.add(new Input("t", "time to bore", minutes.value(), minutes.source()));
+    inputs.add(setting("r", Setting.RATE));
+    borne.ifPresent(f -> inputs.add(new Input("T", f.title(), f.value(), f.source())));
+    inputs.add(setting("c", Setting.CONTINGENCY));
     return new Figure(
         "job/price",
-        "price of " + which + " and boring; hardware and other work not counted",
-        money((materials + work) * share(Setting.CONTINGENCY)),
-        "(S (1 + w/100) (1 + u/100) + t r / 60) (1 + c/100)",
-        List.of(
-            new Input("S", "stock used", stock.value(), Source.STATED),
-            setting("w", Setting.WASTE),
-            setting("u", Setting.MARK_UP),
-            new Input("t", "time to bore", minutes.value(), minutes.source()),
-            setting("r", Setting.RATE),
-            setting("c", Setting.CONTINGENCY)),
+        "price of "
+            + which
+            + (borne.isPresent() ? ", tools to buy and boring" : " and boring")
+            + "; hardware and other work not counted",
+        money((materials + work + bought) * share(Setting.CONTINGENCY)),
+        "(S (1 + w/100) (1 + u/100) + t r / 60"
+            + (borne.isPresent() ? " + T" : "")
+            + ") (1 + c/100)",
+        inputs,
         Source.practice("cost, mark-up and contingency"));
   }
 

@@ -70,7 +70,7 @@ final class HardwareList {
       case Support.Pins pins -> add("shelf pin", pinSize(pins), seats, spare, where);
       case Support.Sleeved sleeved -> {
         add("shelf pin", pinSize(sleeved.pins()), seats, spare, where);
-        String size = style.text(sleeved.outside()) + " x " + style.text(sleeved.length());
+        String size = style.diameter(sleeved.outside()) + " x " + style.text(sleeved.length());
         add("sleeve", size, grid.levels().size() * ends, spare, where);
       }
       case Support.Standards standards -> standards(built, grid, standards, ends, seats, spare);
@@ -151,11 +151,11 @@ final class HardwareList {
   }
 
   private String pinSize(Support.Pins pins) {
-    return style.text(pins.diameter()) + " stem, " + style.text(pins.stem()) + " in the hole";
+    return style.diameter(pins.diameter()) + " stem, " + style.text(pins.stem()) + " in the hole";
   }
 
   private void screws(BuiltCase built) {
-    String diameter = style.text(built.order().settings().length(Setting.SCREW_DIAMETER));
+    String diameter = style.diameter(built.order().settings().length(Setting.SCREW_DIAMETER));
     for (Part part : built.parts()) {
       long count =
           part.features().stream()

@@ -56,6 +56,16 @@ final class MistakeFigures {
     return style.text(value);
   }
 
+  /** A diameter as the virtual bench measures it. */
+  String across(String what, String title, Length diameter) {
+    return across(what, title, diameter, "measured on the virtual panel");
+  }
+
+  String across(String what, String title, Length diameter, String formula) {
+    add(what, title, Quantity.across(diameter), formula);
+    return style.diameter(diameter);
+  }
+
   /** What a setting says. */
   String set(String what, Setting setting) {
     return length(what, setting.meaning(), settings.length(setting), "s", input("s", setting));

@@ -82,20 +82,20 @@ final class MistakeWords {
         bit instanceof OtherBit.Own
             ? "The shop's bit of %s is in, instead of %s."
             : "A bit of %s, which pins are sold for, is in, instead of %s.",
-        figures.length(
+        figures.across(
             "wrong-bit",
             "diameter of the bit that is in",
             bit.diameter().orElseThrow(),
             bit instanceof OtherBit.Own
                 ? "as the shop states it"
                 : "the next that pins are sold for"),
-        figures.measured("right-bit", "diameter of the right bit", right));
+        figures.across("right-bit", "diameter of the right bit", right));
   }
 
   /** Why no other bit gets in. */
   String noOther(OtherBit.None none) {
     String right =
-        figures.measured(
+        figures.across(
             "right-bit", "diameter of the right bit", rows.wanted().getFirst().diameter());
     String all = say("the shop has no other %s than that of %s", none.kind(), right);
     return none.refused().isEmpty()
@@ -107,9 +107,9 @@ final class MistakeWords {
     return say(
         "%s (%s) does not go into %s (%s)",
         bit.name(),
-        figures.length("refused", "size of a bit that does not fit", bit.size(), "as stated"),
+        figures.across("refused", "size of a bit that does not fit", bit.size(), "as stated"),
         bit.into(),
-        figures.length("room", "room for it", bit.room(), "as stated or planned"));
+        figures.across("room", "room for it", bit.room(), "as stated or planned"));
   }
 
   private boolean isGuided() {

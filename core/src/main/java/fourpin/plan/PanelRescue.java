@@ -119,7 +119,7 @@ final class PanelRescue {
           Rescue.BORE_AGAIN,
           say(
               "Bore every hole once more with the right bit, %s.",
-              figures.measured("right-bit", "diameter of the right bit", first.diameter())));
+              figures.across("right-bit", "diameter of the right bit", first.diameter())));
     }
     Length play = bit.minus(first.diameter());
     if (play.mm() <= names.settings().number(Setting.LOOSE_HOLE)) {
@@ -149,7 +149,7 @@ final class PanelRescue {
 
   /** Where no sleeve takes in the wrong holes. */
   private Answer wider(Length bit) {
-    String wide = figures.measured("wrong-bit", "diameter of the bit that is in", bit);
+    String wide = figures.across("wrong-bit", "diameter of the bit that is in", bit);
     if (rows.doMadeMeet()) {
       return new Answer(Rescue.LOST, "The holes run into each other: make the panel anew.");
     }

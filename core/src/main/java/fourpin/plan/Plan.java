@@ -27,6 +27,7 @@ import java.util.List;
  * @param cutList of all cases together, in the order of the cases and their parts
  * @param materials layouts and stock by material, in the order of the job
  * @param hardware pins, screws, standards, banding ...
+ * @param tools that the ways taken need and the shop does not have, or that no file states
  * @param steps in the order of work
  * @param totals figures of the whole job: weights, holes, minutes, costs, price
  * @param findings worst first
@@ -45,6 +46,7 @@ public record Plan(
     List<CutItem> cutList,
     List<MaterialPlan> materials,
     List<HardwareItem> hardware,
+    List<ToolItem> tools,
     List<PlannedStep> steps,
     List<Figure> totals,
     List<Finding> findings,
@@ -61,6 +63,7 @@ public record Plan(
     cutList = List.copyOf(cutList);
     materials = List.copyOf(materials);
     hardware = List.copyOf(hardware);
+    tools = List.copyOf(tools);
     steps = List.copyOf(steps);
     totals = List.copyOf(totals);
     findings = List.copyOf(findings);

@@ -82,7 +82,9 @@ public final class Planner {
     List<MaterialPlan> materials = stock.plan(cutList);
     findings.addAll(stock.findings());
     findings.addAll(Costs.findings(materials));
-    List<Figure> totals = totals(boring.cases(), materials, ways.borings());
+    List<ToolItem> tools = ToolItem.of(ways.borings());
+    findings.addAll(ToolCosts.findings(job, tools));
+    List<Figure> totals = totals(boring.cases(), materials, ways.borings(), tools);
     List<Levelness> levelness =
         LazyList.of(() -> levelness(tolerances, ways.borings(), boring.cases()));
     List<MistakeReport> mistakes =
@@ -100,6 +102,7 @@ public final class Planner {
         cutList,
         materials,
         HardwareList.of(job, boring.cases(), boring.grids()),
+        tools,
         new SmallCautions(cutList, materials).at(program.printed()),
         totals,
         sorted(all),
@@ -128,13 +131,16 @@ public final class Planner {
   }
 
   private List<Figure> totals(
-      List<BuiltCase> cases, List<MaterialPlan> materials, List<CaseBoring> borings) {
+      List<BuiltCase> cases,
+      List<MaterialPlan> materials,
+      List<CaseBoring> borings,
+      List<ToolItem> tools) {
     Weights weights = new Weights(job);
     List<Figure> totals = new ArrayList<>();
     for (BuiltCase built : cases) {
       totals.addAll(weights.figures(built, Figure.id(built.order().name())));
     }
-    totals.addAll(new Costs(job).figures(cases, materials, borings));
+    totals.addAll(new Costs(job).figures(cases, materials, borings, tools));
     return totals;
   }
 

@@ -51,6 +51,30 @@ class LengthStyleTest {
         .isEqualTo(printed);
   }
 
+  /** As on the bit, however coarse or fine lengths are printed. */
+  @ParameterizedTest
+  @CsvSource({
+    "INCH, 32, 13/64, 13/64 in, 13/64",
+    "INCH, 1, 25/64, 25/64 in, 25/64",
+    "INCH, 64, 1/4, 1/4 in, 1/4",
+    "INCH, 32, 1 33/64, 1 33/64 in, 1 33/64",
+    "INCH, 32, 0.19, 0.19 in, 0.19",
+    "INCH, 32, 5 mm, 5 mm, 5 mm",
+    "INCH, 32, 25.4 mm, 1 in, 1",
+    "INCH, 32, 4.826 mm, 0.19 in, 0.19",
+    "INCH, 32, 1/128, ≈ 0.008 in, ≈ 0.008",
+    "MILLIMETRE, 1, 6.5 mm, 6.5 mm, 6.5",
+    "MILLIMETRE, 10, 5 mm, 5 mm, 5",
+    "MILLIMETRE, 10, 13/64, 13/64 in, 13/64 in",
+    "MILLIMETRE, 10, 9.33 mm, ≈ 9.3 mm, ≈ 9.3"
+  })
+  void printsDiametersAsOnTheBit(Unit unit, int parts, String written, String text, String number) {
+    LengthStyle style = new LengthStyle(unit, parts);
+    Length diameter = READER.read(written).orThrow();
+    assertThat(style.diameter(diameter)).isEqualTo(text);
+    assertThat(style.diameterNumber(diameter)).isEqualTo(number);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

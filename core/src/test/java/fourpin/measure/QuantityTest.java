@@ -32,7 +32,7 @@ class QuantityTest {
    */
   private static double printed(QuantityUnit unit) {
     return switch (unit) {
-      case LENGTH -> 25.4; // inch, 2.54 E-02 m, exact
+      case LENGTH, DIAMETER -> 25.4; // inch, 2.54 E-02 m, exact
       case AREA -> 9.290304e-2; // square foot, exact
       case FORCE -> 4.448222; // pound-force
       case VOLUME -> 2.831685e-2; // cubic foot

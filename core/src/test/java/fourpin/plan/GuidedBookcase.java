@@ -83,6 +83,7 @@ final class GuidedBookcase {
                         List.of(),
                         List.of(),
                         Optional.of(method),
+                        List.of(),
                         List.of()))
             .toList(),
         way,

@@ -181,6 +181,7 @@ final class HandMadeWays {
         List.of(),
         List.of(),
         chosen ? Optional.of(method) : Optional.empty(),
+        List.of(),
         List.of());
   }
 

@@ -175,7 +175,7 @@ class OtherBitTest {
   @Test
   void bitsOfAShopThatStatesNoneAreUnknown() {
     assertThat(report(Optional.empty(), List.of()).what())
-        .isEqualTo("A bit of ≈ 0.276 in, which pins are sold for, is in, instead of 1/4 in.");
+        .isEqualTo("A bit of 7 mm, which pins are sold for, is in, instead of 1/4 in.");
   }
 
   /** With a nose of 3/8 in, whatever it bores. */

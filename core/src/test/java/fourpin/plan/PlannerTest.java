@@ -103,8 +103,9 @@ class PlannerTest {
     double pairs = plan.grids().size() * 1.5;
     double minutes = 10 + 5 + pairs + (holes * (16 - 5) + holes / 4 * 10) / 60;
     assertThat(figure(plan, "job/boring-time").value().value()).isCloseTo(minutes, within(1e-9));
-    // Defaults: no waste, 25 % mark-up, 60 an hour, 15 % contingency.
-    double expected = (stock * 1.25 + minutes / 60 * 60) * 1.15;
+    // Defaults: no waste, 25 % mark-up, 60 an hour, 15 % contingency, 8 for the bit that no file
+    // states; the hand drill has no price.
+    double expected = (stock * 1.25 + minutes / 60 * 60 + 8) * 1.15;
     assertThat(figure(plan, "job/price").value().value()).isCloseTo(expected, within(1e-9));
     assertThat(holes)
         .isEqualTo(plan.grids().stream().mapToDouble(g -> g.levels().size() * 4).sum());
@@ -182,7 +183,9 @@ class PlannerTest {
     Job some = without(priced, "back");
     Plan plan = Planner.plan(some);
     assertThat(figure(plan, "job/price").title())
-        .isEqualTo("price of the priced stock and boring; hardware and other work not counted");
+        .isEqualTo(
+            "price of the priced stock, tools to buy and boring; hardware and other work not"
+                + " counted");
     assertThat(figure(plan, "job/stock-used").title()).startsWith("priced stock used");
     assertThat(figure(plan, "job/stock-used").value().value())
         .isLessThan(figure(Planner.plan(priced), "job/stock-used").value().value());

@@ -66,6 +66,7 @@ public final class SampleBorings {
         plan.cutList(),
         plan.materials(),
         plan.hardware(),
+        plan.tools(),
         BenchProgram.of(plan.job(), boring, borings).printed(),
         plan.totals(),
         plan.findings(),
@@ -96,13 +97,20 @@ public final class SampleBorings {
   private static WayAnswer answer(BuiltCase built, Way way, Way chosen, Method method) {
     return way == chosen || way == Way.STORY_STICK
         ? new WayAnswer(
-            way, Verdict.POSSIBLE, List.of(), List.of(), Optional.of(method), figures(built, way))
+            way,
+            Verdict.POSSIBLE,
+            List.of(),
+            List.of(),
+            Optional.of(method),
+            List.of(),
+            figures(built, way))
         : new WayAnswer(
             way,
             Verdict.NOT_POSSIBLE,
             List.of(new Reason("no tool of this kind is at hand", "state one in the shop file")),
             List.of(),
             Optional.empty(),
+            List.of(),
             List.of());
   }
 

@@ -3,6 +3,7 @@ package fourpin.boring.tolerance;
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Seat;
 import fourpin.boring.tolerance.Change.Effect;
+import fourpin.boring.tolerance.Change.Least;
 import fourpin.boring.tolerance.Change.Outcome;
 import fourpin.boring.tolerance.ErrorModel.Position;
 import fourpin.boring.way.CaseBoring;
@@ -47,6 +48,10 @@ final class BaysAlike {
 
   private double resolution() {
     return settings.length(Setting.LEAST_GAIN).mm();
+  }
+
+  private double leastOdds() {
+    return settings.number(Setting.LEAST_ODDS_GAIN) / PER_CENT;
   }
 
   private Optional<Tolerances.Told> told(Way way, Method method, Alteration alteration) {
@@ -95,28 +100,32 @@ final class BaysAlike {
     List<Figure> figures = new ArrayList<>(writer.ofPlaces());
     figures.addAll(writer.ofEachPlace());
     figures.addAll(writer.simulated(tally));
-    figures.add(writer.leastGain());
+    figures.addAll(writer.leastGains());
     List<Change> changes = changes(boring, table.outcome());
     String id = prefix(boring.chosen());
     figures.addAll(ChangeFigures.of(id + "/gain", with(Effect.GAIN, changes)));
+    figures.addAll(ChangeFigures.of(id + "/mixed", with(Effect.MIXED, changes)));
     figures.addAll(ChangeFigures.of(id + "/harm", with(Effect.HARM, changes)));
     return new Levelness(
         boring.caseName(),
         boring.chosen(),
         limit(),
         resolution(),
+        leastOdds(),
         table.places(),
         table.worst(),
         table.expected(),
         tally.oddsOfAny(),
         tally.oddsOfAnyApart(),
         with(Effect.GAIN, changes),
+        with(Effect.MIXED, changes),
         with(Effect.HARM, changes),
         figures);
   }
 
   private List<Change> with(Effect effect, List<Change> changes) {
-    return changes.stream().filter(c -> c.effect(resolution()) == effect).toList();
+    Least least = new Least(leastOdds(), resolution());
+    return changes.stream().filter(c -> c.effect(least) == effect).toList();
   }
 
   /** Whether the plan lays a shelf there. */

@@ -139,9 +139,14 @@ final class GapFigures {
   }
 
   /** From which gain on a change is told. */
-  Figure leastGain() {
-    Setting setting = Setting.LEAST_GAIN;
-    Quantity value = Quantity.of(settings.length(setting));
+  List<Figure> leastGains() {
+    Setting odds = Setting.LEAST_ODDS_GAIN;
+    return List.of(
+        leastGain(Setting.LEAST_GAIN, Quantity.of(settings.length(Setting.LEAST_GAIN))),
+        leastGain(odds, Quantity.of(settings.number(odds), QuantityUnit.PER_CENT)));
+  }
+
+  private Figure leastGain(Setting setting, Quantity value) {
     return figure(
         setting.key(),
         setting.meaning(),

@@ -9,12 +9,14 @@ import java.util.List;
  *
  * @param limit gap that is felt, mm
  * @param resolution differences of gaps and slopes up to this are none, mm
+ * @param leastOdds differences of odds up to this are none, 0 to 1
  * @param places every place that a shelf can lie at, bay by bay from the bottom up
  * @param worst the one with the widest gap
  * @param expected mean number of places in a case that rock so that it is felt
  * @param anyPlace odds that at least one of all places does, 0 to 1; from simulated cases
  * @param anyShelf odds that at least one shelf does where the plan lays it; from simulated cases
  * @param gains what to do otherwise, and what each brings; only what brings something
+ * @param mixed what makes shelves rock less and lie less level from left to right, or the other way
  * @param harms what not to do otherwise, and what each would cost
  * @param figures with their working
  */
@@ -23,18 +25,21 @@ public record Levelness(
     Way way,
     double limit,
     double resolution,
+    double leastOdds,
     List<PositionGap> places,
     PositionGap worst,
     double expected,
     double anyPlace,
     double anyShelf,
     List<Change> gains,
+    List<Change> mixed,
     List<Change> harms,
     List<Figure> figures) {
 
   public Levelness {
     places = List.copyOf(places);
     gains = List.copyOf(gains);
+    mixed = List.copyOf(mixed);
     harms = List.copyOf(harms);
     figures = List.copyOf(figures);
   }

@@ -90,6 +90,7 @@ final class Answers {
                   reasons,
                   List.of(),
                   Optional.empty(),
+                  List.of(),
                   LazyList.of(() -> figures(way, reasons))),
               Optional.empty(),
               Lazy.of(Optional::empty));
@@ -112,10 +113,11 @@ final class Answers {
     return new Answered(
         new WayAnswer(
             way,
-            can.work().bought().isEmpty() ? Verdict.POSSIBLE : Verdict.TO_BUY,
+            verdict(can.work().bought()),
             can.notes(),
             together,
             Optional.of(can.method()),
+            can.work().bought(),
             LazyList.of(
                 () ->
                     Stream.of(
@@ -129,6 +131,13 @@ final class Answers {
                         .toList())),
         Optional.of(reckoning),
         rocking);
+  }
+
+  /** What is taken for granted costs, but nobody has said that the shop lacks it. */
+  private static Verdict verdict(List<Purchase> bought) {
+    return bought.stream().anyMatch(p -> p.need() == Purchase.Need.STATED)
+        ? Verdict.TO_BUY
+        : Verdict.POSSIBLE;
   }
 
   private TogetherGain gain(

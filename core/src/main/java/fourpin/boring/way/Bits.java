@@ -62,7 +62,7 @@ final class Bits {
 
   /** A bit that the shop does not state. */
   static BitSetting assumed(Group group) {
-    String name = "plain bit of " + group.text(group.diameter()) + " (assumed)";
+    String name = "plain bit of " + group.across(group.diameter()) + " (assumed)";
     Length point = group.settings().length(Setting.BIT_POINT);
     return setting(group, name, Length.ZERO, Length.ZERO, point);
   }

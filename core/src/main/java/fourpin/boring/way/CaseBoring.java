@@ -72,9 +72,17 @@ public record CaseBoring(
 
   /** Time that the chosen way takes for all copies; none where there is no level to bore. */
   public Optional<Figure> minutes() {
-    boolean some = grids.stream().anyMatch(g -> !g.levels().isEmpty());
     return answer(chosen).figures().stream()
-        .filter(f -> some && f.id().endsWith("/" + Reckoning.MINUTES))
+        .filter(f -> hasLevels() && f.id().endsWith("/" + Reckoning.MINUTES))
         .findFirst();
+  }
+
+  /** Tools that the chosen way needs bought; none where there is no level to bore. */
+  public List<Purchase> purchases() {
+    return hasLevels() ? answer(chosen).purchases() : List.of();
+  }
+
+  private boolean hasLevels() {
+    return grids.stream().anyMatch(g -> !g.levels().isEmpty());
   }
 }

@@ -2,7 +2,6 @@ package fourpin.boring.way;
 
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
-import fourpin.job.Tool;
 import fourpin.job.Tool.CentringBit;
 import fourpin.job.Tool.GuideStock;
 import fourpin.job.Tool.HandDrill;
@@ -27,7 +26,7 @@ final class CentringWay implements WayCheck {
     List<Reason> missing =
         Choosing.missing(
             new Choosing.Need("hand drill", drills),
-            new Choosing.Need("self-centring bit of " + group.text(group.diameter()), bits),
+            new Choosing.Need("self-centring bit of " + group.across(group.diameter()), bits),
             new Choosing.Need("stock for guides", stocks));
     if (!missing.isEmpty()) {
       return Proposal.cannot(missing);
@@ -49,7 +48,7 @@ final class CentringWay implements WayCheck {
     List<Reason> against = new ArrayList<>(new Nose(group, bit).inGuide(setting));
     against.addAll(Room.lacking(group, drill.name(), drill.length()));
     against.addAll(new Chuck(group, drill.name(), setting.over()).against());
-    List<Tool> bought = Choosing.bought(drill, bit, stock);
+    List<Purchase> bought = bore.with(Purchase.of(group.style(), drill, bit, stock));
     return WORK.proposal(
         group,
         setting,

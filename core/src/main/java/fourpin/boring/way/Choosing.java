@@ -2,8 +2,6 @@ package fourpin.boring.way;
 
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.boring.way.WayAnswer.Verdict;
-import fourpin.job.Tool;
-import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,7 +10,7 @@ import java.util.stream.Stream;
 final class Choosing {
 
   private static final Comparator<Proposal.Can> DEAREST =
-      Comparator.comparing(can -> price(can.work()));
+      Comparator.comparing(can -> Purchase.sum(can.work().bought()));
   private static final Comparator<Proposal.Can> LONGEST =
       Comparator.comparing(can -> can.work().clampings());
 
@@ -33,12 +31,6 @@ final class Choosing {
         .orElseGet(() -> nearest(proposals));
   }
 
-  private static BigDecimal price(Work work) {
-    return work.bought().stream()
-        .flatMap(t -> t.toBuy().stream())
-        .reduce(BigDecimal.ZERO, BigDecimal::add);
-  }
-
   private static Proposal nearest(List<Proposal> proposals) {
     return proposals.stream()
         .map(Proposal.Cannot.class::cast)
@@ -51,11 +43,6 @@ final class Choosing {
   /** A case gives way for one reason, which need not be worked out to be counted. */
   private static int reasons(Proposal.Cannot cannot) {
     return cannot.verdict() == Verdict.IF_CHANGED ? 1 : cannot.reasons().size();
-  }
-
-  /** Those of the tools that are not at hand. */
-  static List<Tool> bought(Tool... tools) {
-    return Stream.of(tools).filter(t -> t.toBuy().isPresent()).toList();
   }
 
   /** That the shop states no tool of a kind. */

@@ -7,7 +7,6 @@ import fourpin.casework.Part;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.job.Support.Cleats;
-import fourpin.job.Tool;
 import fourpin.job.Tool.DrillPress;
 import fourpin.job.Tool.PlainBit;
 import fourpin.measure.Length;
@@ -108,7 +107,7 @@ final class CleatsWay implements WayCheck {
     private BitSetting setting(Optional<PlainBit> bit, int stack) {
       return new BitSetting(
           bit.map(PlainBit::name)
-              .orElseGet(() -> "large bit of " + group.text(cleats.bore()) + " (assumed)"),
+              .orElseGet(() -> "large bit of " + group.across(cleats.bore()) + " (assumed)"),
           cleats.bore(),
           Length.ZERO,
           Length.ZERO,
@@ -125,7 +124,8 @@ final class CleatsWay implements WayCheck {
           press.isPresent() ? Setting.PRESS_SECONDS : Setting.HOLE_SECONDS,
           new Work.Making(Setting.STICK_MINUTES),
           Optional.empty(),
-          bit.stream().filter(b -> b.toBuy().isPresent()).map(Tool.class::cast).toList());
+          bit.map(b -> Purchase.of(group.style(), b))
+              .orElseGet(() -> List.of(Purchase.bit(group, setting(bit, stack).tool()))));
     }
 
     private long holes(Part strip) {
@@ -150,7 +150,7 @@ final class CleatsWay implements WayCheck {
     private List<Reason> notes(Optional<PlainBit> bit, Optional<DrillPress> press) {
       List<Reason> notes = new ArrayList<>();
       Telling tell = new Telling(group, "through-strip", "what bit and quill go through");
-      String size = tell.stated("b", "diameter that is bored", cleats.bore());
+      String size = tell.across("b", "diameter that is bored", cleats.bore());
       String deep = tell.stated("t", "thickness of the strips", cleats.thickness());
       if (bit.isEmpty()) {
         notes.add(

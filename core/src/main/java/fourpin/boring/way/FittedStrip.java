@@ -1,13 +1,17 @@
 package fourpin.boring.way;
 
+import fourpin.bench.Numbers;
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
-import fourpin.job.Tool;
 import fourpin.job.Tool.PerforatedStrip;
 import fourpin.job.Tool.StripKind;
 import fourpin.job.Way;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
 import fourpin.measure.Lazy;
 import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.Source;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -45,7 +49,7 @@ final class FittedStrip {
       List<Reason> notes,
       BitSetting bit,
       GuidedWork work,
-      List<Tool> bought) {
+      List<Purchase> bought) {
     if (group.pitch().remainder(strip.pitch()).isZero()) {
       Designed guide = SoldGuide.of(group, strip);
       List<Reason> all = Stream.concat(cutDown().stream(), notes.stream()).toList();
@@ -79,7 +83,50 @@ final class FittedStrip {
     Optional<Designed> guide = same(others).map(g -> SoldGuide.of(g, strip));
     return guide.isPresent() && guide.get() instanceof Designed.Failed(Reason reason)
         ? Proposal.cannot(List.of(reason))
-        : Proposal.changed(() -> reason(given, others));
+        : Proposal.changed(() -> reasons(given, others, guide));
+  }
+
+  private List<Reason> reasons(Length given, List<Group> others, Optional<Designed> guide) {
+    return Stream.concat(
+            Stream.of(reason(given, others)), guide.stream().flatMap(d -> holes(given, d).stream()))
+        .toList();
+  }
+
+  /** Which holes the guide of the changed case would use, since no page shows that guide. */
+  private Optional<Reason> holes(Length given, Designed designed) {
+    return designed instanceof Designed.Made(Guide guide, _, _)
+            && guide.make() instanceof Guide.Make.Sold(_, int first)
+        ? Optional.of(holes(given, guide, first))
+        : Optional.empty();
+  }
+
+  private Reason holes(Length given, Guide guide, int first) {
+    List<Integer> bored =
+        guide.holes().stream()
+            .filter(h -> h.use() == Guide.Use.BORED)
+            .map(h -> h.number() + first - 1)
+            .toList();
+    Figure figure =
+        new Figure(
+            "holes-of-strip",
+            "holes of the strip that are bored through at its pitch",
+            Quantity.count(bored.size()),
+            "counted",
+            List.of(
+                new Input("f", "first of them", Quantity.count(bored.getFirst()), Source.GEOMETRY),
+                new Input("l", "last of them", Quantity.count(bored.getLast()), Source.GEOMETRY),
+                new Input("p", "pitch that the strip gives", Quantity.of(given), Source.GEOMETRY)),
+            Source.GEOMETRY);
+    return new Reason(
+        "at "
+            + group.text(given)
+            + " the holes of "
+            + strip.name()
+            + " to bore through, counted from its end at the foot of the panel, are "
+            + Numbers.words(bored, "hole")
+            + "; mask all others",
+        "",
+        List.of(figure));
   }
 
   private Reason reason(Length given, List<Group> others) {

@@ -6,11 +6,11 @@ import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.casework.Feature;
 import fourpin.casework.Part;
 import fourpin.job.Setting;
-import fourpin.job.Tool;
 import fourpin.job.Tool.Router;
 import fourpin.job.Tool.RouterBit;
 import fourpin.job.Tool.TableSaw;
 import fourpin.measure.Length;
+import fourpin.measure.Quantity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -40,7 +40,7 @@ final class Grooves {
   }
 
   /** What cuts the grooves. @param notes what to know before taking it */
-  record Choice(Grooved method, List<Tool> bought, List<Reason> notes) {
+  record Choice(Grooved method, List<Purchase> bought, List<Reason> notes) {
     int cuts() {
       return method.passes() * method.depths().size();
     }
@@ -98,12 +98,15 @@ final class Grooves {
     tell.stated("g", "width of the groove", width());
     notes.add(
         tell.reason(
-            "a router with a straight bit of " + group.text(cut) + " is taken for granted",
+            "a router with a straight bit of " + group.across(cut) + " is taken for granted",
             "state router and bit among the tools",
             "the less of b and g",
-            cut));
-    String name = "straight bit of " + group.text(cut) + " (assumed)";
-    return new Choice(grooved(Cutter.ROUTER, name, cut), List.of(), notes);
+            Quantity.across(cut)));
+    String name = "straight bit of " + group.across(cut) + " (assumed)";
+    return new Choice(
+        grooved(Cutter.ROUTER, name, cut),
+        List.of(Purchase.unpriced("router"), Purchase.bit(group, name)),
+        notes);
   }
 
   private Length width() {
@@ -128,7 +131,7 @@ final class Grooves {
       possible.add(
           new Choice(
               grooved(Cutter.ROUTER, bit.name(), bit.diameter()),
-              toBuy(bit, router.get()),
+              Purchase.of(group.style(), bit, router.get()),
               List.of()));
     }
   }
@@ -148,7 +151,11 @@ final class Grooves {
                   + saw.name(),
               "rout them"));
     } else {
-      possible.add(new Choice(grooved(Cutter.SAW, saw.name(), saw.cut()), toBuy(saw), List.of()));
+      possible.add(
+          new Choice(
+              grooved(Cutter.SAW, saw.name(), saw.cut()),
+              Purchase.of(group.style(), saw),
+              List.of()));
     }
   }
 
@@ -176,10 +183,6 @@ final class Grooves {
             "take one that reaches deeper",
             "g - c",
             group.depth().minus(reach)));
-  }
-
-  private static List<Tool> toBuy(Tool... tools) {
-    return Stream.of(tools).filter(t -> t.toBuy().isPresent()).toList();
   }
 
   private Grooved grooved(Cutter cutter, String tool, Length cut) {

@@ -16,6 +16,7 @@ import fourpin.job.Support;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
+import fourpin.measure.LengthStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -183,12 +184,22 @@ record Group(Job job, BuiltCase built, String name, List<BayGrid> grids) {
     return Figure.id(built.order().name(), at, what);
   }
 
+  /** How the job prints lengths. */
+  LengthStyle style() {
+    return job.style();
+  }
+
   /** The least that the job's unit writes exactly and that is not less. */
   Length roundedUp(Length length) {
-    return job.style().roundedUp(length);
+    return style().roundedUp(length);
   }
 
   String text(Length length) {
-    return job.style().text(length);
+    return style().text(length);
+  }
+
+  /** A diameter as it stands on the bit. */
+  String across(Length diameter) {
+    return style().diameter(diameter);
   }
 }

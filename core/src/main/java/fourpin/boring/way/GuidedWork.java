@@ -2,7 +2,6 @@ package fourpin.boring.way;
 
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
-import fourpin.job.Tool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +28,7 @@ record GuidedWork(Method.How how, Setting seconds, Setting making, Setting wear)
       Designed designed,
       List<Reason> against,
       List<Reason> notes,
-      List<Tool> bought) {
+      List<Purchase> bought) {
     List<Reason> reasons = new ArrayList<>(against);
     if (designed instanceof Designed.Failed(Reason reason)) {
       reasons.add(reason);
@@ -49,7 +48,7 @@ record GuidedWork(Method.How how, Setting seconds, Setting making, Setting wear)
       Method.Guided method,
       Designed.Made made,
       List<Reason> notes,
-      List<Tool> bought) {
+      List<Purchase> bought) {
     int pins = method.needsSteppedPin() ? 1 : 0;
     return new Proposal.Can(method, work(group, made, pins, bought), notes, together(group));
   }
@@ -65,7 +64,7 @@ record GuidedWork(Method.How how, Setting seconds, Setting making, Setting wear)
                 + " Holes that stop in the wood can't be bored in a stack");
   }
 
-  private Work work(Group group, Designed.Made made, int pins, List<Tool> bought) {
+  private Work work(Group group, Designed.Made made, int pins, List<Purchase> bought) {
     boolean bored = made.guide().make() instanceof Guide.Make.Bored;
     return new Work(
         1,

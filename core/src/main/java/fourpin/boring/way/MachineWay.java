@@ -38,7 +38,7 @@ final class MachineWay implements WayCheck {
                         Setting.MACHINE_SECONDS,
                         new Work.Making(Setting.PROGRAM_MINUTES),
                         Optional.empty(),
-                        Choosing.bought(machine)),
+                        Purchase.of(group.style(), machine)),
                     List.of(),
                     Proposal.Together.no(
                         "each lies at the machine's own stops; one program serves all that are"
@@ -47,7 +47,7 @@ final class MachineWay implements WayCheck {
 
   private static BitSetting bit(Group group, Machine machine) {
     Length point = group.settings().length(Setting.BIT_POINT);
-    String name = machine.name() + ", bit of " + group.text(group.diameter());
+    String name = machine.name() + ", bit of " + group.across(group.diameter());
     return Bits.setting(group, name, Length.ZERO, Length.ZERO, point);
   }
 
@@ -60,7 +60,7 @@ final class MachineWay implements WayCheck {
     if (!machine.diameters().contains(group.diameter())) {
       reasons.add(
           new Reason(
-              machine.name() + " has no bit of " + group.text(group.diameter()),
+              machine.name() + " has no bit of " + group.across(group.diameter()),
               "buy one and state it, or choose other pins"));
     }
     bed(group, machine, Axis.Z, machine.bedLength(), "long").ifPresent(reasons::add);

@@ -5,6 +5,7 @@ import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
 import fourpin.job.Tool.GuideStock;
 import fourpin.measure.Length;
+import fourpin.measure.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -120,7 +121,7 @@ final class MadeGuide {
   private Reason atTheBack(Across across) {
     Telling tell =
         new Telling(group, "guide-behind-row", "what the guide needs between a row and its edge");
-    String wide = tell.derived("d", "diameter of the guide's holes", hole);
+    String wide = tell.across("d", "diameter of the guide's holes", hole, Source.GEOMETRY);
     tell.set("w", Setting.GUIDE_WEB);
     return tell.reason(
         "the back row lies too near to the back for a guide with holes of " + wide,

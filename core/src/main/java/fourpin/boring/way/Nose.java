@@ -76,9 +76,9 @@ record Nose(Group group, CentringBit bit) {
 
   private Reason tipFirst(Length down, PerforatedStrip strap) {
     Telling tell = new Telling(group, "nose-in-strap", "how far the tip is down when it seats");
-    tell.stated("h", "diameter of the strap's holes", strap.hole());
-    tell.stated("a", "diameter of the nose at its tip", bit.tip());
-    tell.stated("b", "diameter of the nose", bit.nose());
+    tell.across("h", "diameter of the strap's holes", strap.hole());
+    tell.across("a", "diameter of the nose at its tip", bit.tip());
+    tell.across("b", "diameter of the nose", bit.nose());
     bit.noseLength().ifPresent(l -> tell.stated("l", "length of the taper", l));
     String thick = tell.stated("t", "thickness of the strap", strap.thickness());
     return tell.reason(

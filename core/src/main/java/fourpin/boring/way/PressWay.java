@@ -4,7 +4,6 @@ import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.casework.Axis;
 import fourpin.casework.Part;
 import fourpin.job.Setting;
-import fourpin.job.Tool;
 import fourpin.job.Tool.DrillPress;
 import fourpin.job.Tool.PlainBit;
 import fourpin.measure.Length;
@@ -22,7 +21,7 @@ final class PressWay implements WayCheck {
     List<Reason> missing =
         Choosing.missing(
             new Choosing.Need("drill press", presses),
-            new Choosing.Need("plain bit of " + group.text(group.diameter()), bits));
+            new Choosing.Need("plain bit of " + group.across(group.diameter()), bits));
     if (!missing.isEmpty()) {
       return Proposal.cannot(missing);
     }
@@ -41,12 +40,12 @@ final class PressWay implements WayCheck {
                 group,
                 Method.How.DRILL_PRESS,
                 Bits.set(group, bit),
-                work(group, Choosing.bought(press, bit)),
+                work(group, Purchase.of(group.style(), press, bit)),
                 overhang(group, press))
         : Proposal.cannot(against);
   }
 
-  private static Work work(Group group, List<Tool> bought) {
+  private static Work work(Group group, List<Purchase> bought) {
     return new Work(
         fences(group),
         group.columns().size(),

@@ -70,7 +70,7 @@ sealed interface Proposal {
   }
 
   /** The same where it takes a while to say what would be lost. */
-  static Proposal changed(Supplier<Reason> reason) {
-    return new Cannot(Verdict.IF_CHANGED, LazyList.of(() -> List.of(reason.get())));
+  static Proposal changed(Supplier<List<Reason>> reasons) {
+    return new Cannot(Verdict.IF_CHANGED, LazyList.of(reasons));
   }
 }

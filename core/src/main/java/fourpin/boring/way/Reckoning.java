@@ -2,14 +2,12 @@ package fourpin.boring.way;
 
 import fourpin.job.Setting;
 import fourpin.job.Settings;
-import fourpin.job.Tool;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,6 +23,7 @@ final class Reckoning {
   private static final double SECONDS_PER_MINUTE = 60;
   private static final double MINUTES_PER_HOUR = 60;
   private static final double PER_WEAR = 100;
+  private static final double PER_CENT = 100;
 
   private final Group group;
   private final Way way;
@@ -174,25 +173,38 @@ final class Reckoning {
   }
 
   private Figure prices() {
-    BigDecimal sum = BigDecimal.ZERO;
     List<Input> inputs = new ArrayList<>();
-    for (Tool tool : work.bought()) {
-      BigDecimal price = tool.toBuy().orElse(BigDecimal.ZERO);
-      sum = sum.add(price);
-      String symbol = "p" + (inputs.size() + 1);
-      inputs.add(new Input(symbol, tool.name(), money(price.doubleValue()), Source.STATED));
+    for (Purchase purchase : work.bought()) {
+      for (Purchase.Price price : purchase.price().stream().toList()) {
+        String symbol = "p" + (inputs.size() + 1);
+        Quantity amount = money(price.amount().doubleValue());
+        inputs.add(new Input(symbol, purchase.name(), amount, price.source()));
+      }
     }
-    return add("to-buy", "to be bought", money(sum.doubleValue()), "p1 + p2 + ...", inputs);
+    Quantity sum = money(Purchase.sum(work.bought()).doubleValue());
+    return add("to-buy", "tools to buy" + unpriced(), sum, "p1 + p2 + ...", inputs);
+  }
+
+  /** ", router not counted": what stands in no sum for want of a price; else empty. */
+  String unpriced() {
+    List<String> without =
+        work.bought().stream().filter(p -> p.price().isEmpty()).map(Purchase::name).toList();
+    return without.isEmpty() ? "" : ", " + String.join(" and ", without) + " not counted";
   }
 
   private Figure cost() {
     double labour = minutes.value().value() / MINUTES_PER_HOUR * settings.number(Setting.RATE);
+    double borne = settings.number(Setting.TOOLS_BORNE) / PER_CENT;
     return add(
         "cost",
-        "cost of boring this way",
-        money(labour + purchases.value().value()),
-        "t r / 60 + p",
-        List.of(of("t", minutes), number("r", Setting.RATE), of("p", purchases)));
+        "cost of boring this way" + unpriced(),
+        money(labour + purchases.value().value() * borne),
+        "t r / 60 + p b / 100",
+        List.of(
+            of("t", minutes),
+            number("r", Setting.RATE),
+            of("p", purchases),
+            number("b", Setting.TOOLS_BORNE)));
   }
 
   private static Quantity money(double amount) {

@@ -101,7 +101,7 @@ final class Recommendation {
     Unit unit = group.job().unit();
     Reckoning reckoning = answered.reckoning().orElseThrow();
     String money = group.job().currency() + reckoning.total().value().text(unit);
-    return reckoning.minutes().value().text(unit) + ", " + money + " in all";
+    return reckoning.minutes().value().text(unit) + ", " + money + " in all" + reckoning.unpriced();
   }
 
   /** The next in cost, to compare with: never one that is left for its rocking shelves. */

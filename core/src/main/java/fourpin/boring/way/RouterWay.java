@@ -2,7 +2,6 @@ package fourpin.boring.way;
 
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
-import fourpin.job.Tool;
 import fourpin.job.Tool.Bushing;
 import fourpin.job.Tool.GuideStock;
 import fourpin.job.Tool.Router;
@@ -34,7 +33,7 @@ final class RouterWay implements WayCheck {
         Choosing.missing(
             new Choosing.Need("plunge router", routers),
             new Choosing.Need("guide bushing", bushings),
-            new Choosing.Need("router bit of " + group.text(group.diameter()), bits),
+            new Choosing.Need("router bit of " + group.across(group.diameter()), bits),
             new Choosing.Need("stock for guides", stocks));
     if (!missing.isEmpty()) {
       return Proposal.cannot(missing);
@@ -62,7 +61,7 @@ final class RouterWay implements WayCheck {
               bushing.outside(),
               stock.thickness(),
               Length.ZERO);
-      List<Tool> bought = Choosing.bought(router, bushing, bit, stock);
+      List<Purchase> bought = bore.with(Purchase.of(group.style(), router, bushing, bit, stock));
       Designed guide = MadeGuide.of(group, stock, bore.hole(), Passing.base(group, router));
       List<Reason> notes = new ArrayList<>(notes(guide));
       notes.addAll(bore.notes());
@@ -109,9 +108,9 @@ final class RouterWay implements WayCheck {
         reasons.add(
             tell.reason(
                 "bit "
-                    + tell.stated("d", "diameter of the bit", bit.diameter())
+                    + tell.across("d", "diameter of the bit", bit.diameter())
                     + " does not run free in the bushing's bore of "
-                    + tell.stated("b", "bore of the bushing", bushing.bore()),
+                    + tell.across("b", "bore of the bushing", bushing.bore()),
                 "use a wider bushing",
                 "b - d",
                 bushing.bore().minus(bit.diameter())));

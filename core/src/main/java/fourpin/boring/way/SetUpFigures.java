@@ -59,8 +59,9 @@ final class SetUpFigures {
   }
 
   private void bit(BitSetting bit) {
-    add("bit/diameter", "diameter of the bit", bit.diameter(), "diameter of the holes");
-    add("bit/runs", "diameter of what runs in the guide", bit.runs(), "as stated; 0 without one");
+    across("bit/diameter", "diameter of the bit", bit.diameter(), "diameter of the holes");
+    across(
+        "bit/runs", "diameter of what runs in the guide", bit.runs(), "as stated; 0 without one");
     add("bit/over", "guide between stop and panel", bit.over(), "as stated; 0 without one");
     add("bit/depth", "depth of the hole", bit.depth(), "d", depth(bit));
     add("bit/point", "point of the bit beyond the full diameter", bit.point(), "as stated");
@@ -161,12 +162,12 @@ final class SetUpFigures {
         "from the front edge of a guide to the middle of its holes",
         first.across(),
         "set by the rows that it serves, or by the strip");
-    add(
+    across(
         "guide/holes/diameter",
         "diameter of the holes of a guide",
         first.diameter(),
         "c + s",
-        stated("c", "diameter of what runs in them", bit.runs()),
+        new Input("c", "diameter of what runs in them", Quantity.across(bit.runs()), Source.STATED),
         derived(
             "s",
             "play; below zero where a taper finds the middle",
@@ -352,6 +353,10 @@ final class SetUpFigures {
 
   private void count(String what, String title, long value, String formula, Input... inputs) {
     add(what, title, Quantity.count(value), formula, inputs);
+  }
+
+  private void across(String what, String title, Length diameter, String formula, Input... inputs) {
+    add(what, title, Quantity.across(diameter), formula, inputs);
   }
 
   private void add(String what, String title, Length value, String formula, Input... inputs) {

@@ -3,7 +3,6 @@ package fourpin.boring.way;
 import fourpin.boring.BayGrid.Run;
 import fourpin.job.Setting;
 import fourpin.job.Support;
-import fourpin.job.Tool;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,7 +47,7 @@ final class StandardsWay implements WayCheck {
   }
 
   private static Work work(
-      int setUps, long clampings, long cuts, Setting seconds, List<Tool> bought) {
+      int setUps, long clampings, long cuts, Setting seconds, List<Purchase> bought) {
     return new Work(
         setUps,
         clampings,

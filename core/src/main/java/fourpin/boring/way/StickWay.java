@@ -4,11 +4,11 @@ import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.casework.Axis;
 import fourpin.casework.BaySpace;
 import fourpin.job.Setting;
-import fourpin.job.Tool;
 import fourpin.job.Tool.HandDrill;
 import fourpin.job.Tool.PlainBit;
 import fourpin.measure.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,7 +24,7 @@ final class StickWay implements WayCheck {
     if (bit.isEmpty()) {
       notes.add(
           new Reason(
-              "a plain bit of " + group.text(group.diameter()) + " is taken for granted",
+              "a plain bit of " + group.across(group.diameter()) + " is taken for granted",
               "state it among the tools"));
     }
     List<HandDrill> drills = group.shop().all(HandDrill.class);
@@ -34,10 +34,13 @@ final class StickWay implements WayCheck {
     narrow(group, drills).ifPresent(notes::add);
     notes.addAll(chuck(group, bit, setting));
     notes.addAll(new Stiles(group).gauged());
-    List<Tool> bought =
-        Stream.concat(bit.stream(), drills.stream().limit(1))
-            .filter(t -> t.toBuy().isPresent())
-            .map(Tool.class::cast)
+    List<Purchase> bought =
+        Stream.concat(
+                bit
+                    .map(b -> Purchase.of(group.style(), b))
+                    .orElseGet(() -> List.of(Purchase.bit(group, setting.tool())))
+                    .stream(),
+                drill(group, drills).stream())
             .toList();
     Work work =
         new Work(
@@ -49,6 +52,18 @@ final class StickWay implements WayCheck {
             Optional.empty(),
             bought);
     return Gangs.of(group).marked(group, Method.How.BY_HAND, setting, work, notes);
+  }
+
+  /** One at hand before one to buy; a shop that states no tool at all has one. */
+  private static List<Purchase> drill(Group group, List<HandDrill> drills) {
+    return drills.stream()
+        .min(Comparator.comparing(d -> d.toBuy().isPresent()))
+        .map(d -> Purchase.of(group.style(), d))
+        .orElseGet(
+            () ->
+                group.shop().tools().isEmpty()
+                    ? List.of()
+                    : List.of(Purchase.unpriced("hand drill")));
   }
 
   /** One that is taken for granted is taken to be long enough. */

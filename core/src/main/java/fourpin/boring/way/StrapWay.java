@@ -33,7 +33,7 @@ final class StrapWay implements WayCheck {
     List<Reason> missing =
         Choosing.missing(
             new Choosing.Need("hand drill or drill press", drills),
-            new Choosing.Need("self-centring bit of " + group.text(group.diameter()), bits),
+            new Choosing.Need("self-centring bit of " + group.across(group.diameter()), bits),
             new Choosing.Need("perforated steel strap", straps));
     if (!missing.isEmpty()) {
       return Proposal.cannot(missing);
@@ -65,7 +65,7 @@ final class StrapWay implements WayCheck {
           case DrillPress at -> PressWay.against(group, at, strap.thickness(), bit.point());
           default -> List.<Reason>of();
         });
-    List<Tool> bought = Choosing.bought(drill, bit, strap);
+    List<Purchase> bought = Purchase.of(group.style(), drill, bit, strap);
     return fitted.proposal(against, nose.untold(), setting, press ? AT_THE_PRESS : BY_HAND, bought);
   }
 
@@ -76,9 +76,9 @@ final class StrapWay implements WayCheck {
       return List.of(
           tell.reason(
               "the nose does not enter the strap's holes of "
-                  + tell.stated("h", "diameter of the strap's holes", strap.hole())
+                  + tell.across("h", "diameter of the strap's holes", strap.hole())
                   + ": it is "
-                  + tell.stated("t", "diameter of the nose at its tip", bit.tip())
+                  + tell.across("t", "diameter of the nose at its tip", bit.tip())
                   + " at its tip",
               "take a strap with wider holes, or a bit with a finer nose",
               "t - h",
@@ -89,9 +89,9 @@ final class StrapWay implements WayCheck {
         ? List.of(
             tell.reason(
                 "the nose of "
-                    + tell.stated("n", "diameter of the nose", bit.nose())
+                    + tell.across("n", "diameter of the nose", bit.nose())
                     + " falls through the strap's holes of "
-                    + tell.stated("h", "diameter of the strap's holes", strap.hole()),
+                    + tell.across("h", "diameter of the strap's holes", strap.hole()),
                 "take a strap with narrower holes, or a bit with a wider nose",
                 "h - n",
                 strap.hole().minus(bit.nose())))

@@ -2,7 +2,6 @@ package fourpin.boring.way;
 
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
-import fourpin.job.Tool;
 import fourpin.job.Tool.HandDrill;
 import fourpin.job.Tool.PerforatedStrip;
 import fourpin.job.Tool.PlainBit;
@@ -26,7 +25,7 @@ final class StripWay implements WayCheck {
     List<Reason> missing =
         Choosing.missing(
             new Choosing.Need("hand drill", drills),
-            new Choosing.Need("plain bit of " + group.text(group.diameter()), bits),
+            new Choosing.Need("plain bit of " + group.across(group.diameter()), bits),
             new Choosing.Need("strip of perforated hardboard", strips));
     if (!missing.isEmpty()) {
       return Proposal.cannot(missing);
@@ -48,7 +47,7 @@ final class StripWay implements WayCheck {
     against.addAll(Bits.tooShort(group, bit.name(), setting, bit.reach()));
     against.addAll(Room.lacking(group, drill.name(), drill.length()));
     against.addAll(Chuck.of(group, drill.name(), bit, setting).against());
-    List<Tool> bought = Choosing.bought(drill, bit, strip);
+    List<Purchase> bought = Purchase.of(group.style(), drill, bit, strip);
     return fitted.proposal(against, List.of(), setting, WORK, bought);
   }
 
@@ -56,9 +55,9 @@ final class StripWay implements WayCheck {
     Length play = strip.hole().minus(bit.diameter());
     Length most = group.settings().length(Setting.STRIP_PLAY);
     Telling tell = new Telling(group, "play-in-strip", "play of the bit in the strip's holes");
-    String size = "bit " + tell.stated("b", "diameter of the bit", bit.diameter());
+    String size = "bit " + tell.across("b", "diameter of the bit", bit.diameter());
     String holes =
-        "the strip's holes of " + tell.stated("h", "diameter of the strip's holes", strip.hole());
+        "the strip's holes of " + tell.across("h", "diameter of the strip's holes", strip.hole());
     if (play.isNegative()) {
       return List.of(
           tell.reason(

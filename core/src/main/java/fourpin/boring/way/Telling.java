@@ -41,6 +41,16 @@ final class Telling {
     return input(symbol, meaning, length, Source.GEOMETRY);
   }
 
+  /** A diameter that the job or the shop states, as it stands on the bit. */
+  String across(String symbol, String meaning, Length diameter) {
+    return across(symbol, meaning, diameter, Source.STATED);
+  }
+
+  String across(String symbol, String meaning, Length diameter, Source source) {
+    inputs.add(new Input(symbol, meaning, Quantity.across(diameter), source));
+    return group.across(diameter);
+  }
+
   String set(String symbol, Setting setting) {
     return input(
         symbol,

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param together whether several panels are worked on together and what that brings, or why not
  *     and what would allow it; empty where it is not possible or there is nothing to bore
  * @param method how, where it is possible
+ * @param purchases tools that it takes and the shop does not have, or that no file states
  * @param figures set-ups, clampings, holes, minutes, cost, every size that is set or made, and,
  *     once the tolerance is known, the gap and the odds; where it is not possible those of the
  *     reasons
@@ -23,12 +24,14 @@ public record WayAnswer(
     List<Reason> reasons,
     List<Reason> together,
     Optional<Method> method,
+    List<Purchase> purchases,
     List<Figure> figures) {
 
   /** Whether a way can be taken. */
   public enum Verdict {
+    /** With the tools at hand, and with what is taken for granted. */
     POSSIBLE,
-    /** With the tools at hand and those named, once they are bought or made. */
+    /** With the tools at hand and those that the shop file states with a price, once bought. */
     TO_BUY,
     /** If the case gives way: another pitch, another support. */
     IF_CHANGED,
@@ -55,6 +58,7 @@ public record WayAnswer(
   public WayAnswer {
     reasons = LazyList.copyOf(reasons);
     together = LazyList.copyOf(together);
+    purchases = List.copyOf(purchases);
     figures = LazyList.copyOf(figures);
   }
 }

@@ -1,7 +1,6 @@
 package fourpin.boring.way;
 
 import fourpin.job.Setting;
-import fourpin.job.Tool;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +16,7 @@ import java.util.Optional;
  * @param lines squared across panels that are marked together; none where they are not
  * @param wear of a guide's hole by 100 holes, {@code uses} how often the most used of its holes is
  *     bored through; none without a guide
- * @param bought tools that are needed and not at hand
+ * @param bought what is needed and not at hand, or taken for granted
  */
 record Work(
     int setUps,
@@ -27,7 +26,7 @@ record Work(
     Making making,
     Optional<Lines> lines,
     Optional<Wear> wear,
-    List<Tool> bought) {
+    List<Purchase> bought) {
 
   Work {
     bought = List.copyOf(bought);
@@ -41,7 +40,7 @@ record Work(
       Setting seconds,
       Making making,
       Optional<Wear> wear,
-      List<Tool> bought) {
+      List<Purchase> bought) {
     this(setUps, clampings, holes, seconds, making, Optional.empty(), wear, bought);
   }
 

@@ -41,7 +41,7 @@ class TolerancesTest {
     for (Way way : Way.values()) {
       Optional<Method> method = Optional.ofNullable(methods.get(way));
       Verdict verdict = method.isPresent() ? Verdict.POSSIBLE : Verdict.NOT_POSSIBLE;
-      answers.add(new WayAnswer(way, verdict, List.of(), List.of(), method, List.of()));
+      answers.add(new WayAnswer(way, verdict, List.of(), List.of(), method, List.of(), List.of()));
     }
     return new CaseBoring("North", shop.grids(), answers, chosen, "tested", List.of());
   }
@@ -70,7 +70,7 @@ class TolerancesTest {
   }
 
   private static Change change(Levelness level, String what) {
-    return Stream.of(level.gains(), level.harms())
+    return Stream.of(level.gains(), level.mixed(), level.harms())
         .flatMap(List::stream)
         .filter(c -> c.what().contains(what))
         .findFirst()
@@ -143,11 +143,11 @@ class TolerancesTest {
     assertThat(level.anyShelf()).isGreaterThan(0);
     long kinds = level.places().stream().map(PositionGap::gap).distinct().count();
     assertThat(kinds).as("one for each place of the guide").isGreaterThan(1);
-    int changes = level.gains().size() + level.harms().size();
+    int changes = level.gains().size() + level.mixed().size() + level.harms().size();
     assertThat(level.figures())
         .extracting(Figure::id)
         .doesNotHaveDuplicates()
-        .hasSize(8 + 2 * (int) kinds + 3 * changes)
+        .hasSize(9 + 2 * (int) kinds + 3 * changes)
         .contains("north/boring/centring-guide/gain-1/gap");
     assertThat(figure(level.figures(), "odds-any-shelf").value().value())
         .isCloseTo(100 * level.anyShelf(), within(1e-9));
@@ -190,11 +190,12 @@ class TolerancesTest {
         .noneMatch(c -> c.what().contains("steel sleeves"))
         .allSatisfy(
             c ->
-                assertThat(
-                        Math.max(
-                            c.before().gap() - c.after().gap(),
-                            c.before().slope() - c.after().slope()))
-                    .isGreaterThan(level.resolution()));
+                assertThat(c)
+                    .matches(
+                        b ->
+                            b.before().odds() - b.after().odds() > level.leastOdds()
+                                || b.before().gap() - b.after().gap() > level.resolution()
+                                || b.before().slope() - b.after().slope() > level.resolution()));
     assertThat(level.harms())
         .allSatisfy(
             c ->
@@ -202,21 +203,63 @@ class TolerancesTest {
                     .isGreaterThan(c.before().gap() + c.before().slope()));
   }
 
+  /** No gain costs what counts, no harm brings it, and what does both is told apart. */
+  @Test
+  void nothingThatRocksLessIsAHarm() {
+    Levelness level = stepped();
+    assertThat(level.gains()).allMatch(c -> worse(level, c) == 0);
+    assertThat(level.harms()).allMatch(c -> better(level, c) == 0);
+    assertThat(level.mixed()).isNotEmpty().allMatch(c -> better(level, c) * worse(level, c) == 1);
+  }
+
+  private static int better(Levelness level, Change change) {
+    return worse(level, new Change("", change.after(), change.before(), ""));
+  }
+
+  /** How many of the two get worse: rocking that is felt, and the slope. */
+  private static int worse(Levelness level, Change change) {
+    double odds = change.after().odds() - change.before().odds();
+    double slope = change.after().slope() - change.before().slope();
+    return (odds > level.leastOdds() ? 1 : 0) + (slope > level.resolution() ? 1 : 0);
+  }
+
   @ParameterizedTest
   @CsvSource({
-    // gap and slope before and after, effect
-    "1, 1, 0.9, 1, GAIN",
-    "1, 1, 0.98, 1, NONE",
-    "1, 1, 1.04, 0.5, GAIN",
-    "1, 1, 1.1, 0.5, HARM",
-    "1, 1, 1, 1.1, HARM",
-    "1, 1, 1, 1, NONE"
+    // odds, gap and slope before and after, effect
+    "0.5, 1, 1, 0.5, 0.9, 1, GAIN",
+    "0.5, 1, 1, 0.5, 0.98, 1, NONE",
+    "0.5, 1, 1, 0.5, 1.04, 0.5, GAIN",
+    "0.5, 1, 1, 0.5, 1.1, 0.5, MIXED",
+    "0.5, 1, 1, 0.5, 1, 1.1, HARM",
+    "0.5, 1, 1, 0.5, 1, 1, NONE",
+    "0.0736, 0.87, 1, 0.0588, 0.82, 1.5, MIXED",
+    "0.0736, 0.87, 1, 0.0588, 0.86, 1, GAIN",
+    "0.0588, 0.82, 1, 0.0736, 0.81, 1, HARM",
+    "0.0588, 0.82, 1, 0.0736, 0.7, 0.9, MIXED",
+    "0.0588, 0.82, 1, 0.0598, 0.7, 1, GAIN",
+    "0.0736, 0.87, 1, 0.0588, 0.82, 1.04, GAIN"
   })
-  void theGapCountsFirst(
-      double gap, double slope, double gapThen, double slopeThen, Effect effect) {
+  void feltRockingCountsBeforeTheGapAndTheSlopeBesideIt(
+      double odds,
+      double gap,
+      double slope,
+      double oddsThen,
+      double gapThen,
+      double slopeThen,
+      Effect effect) {
     Change change =
-        new Change("", new Outcome(0.5, gap, slope), new Outcome(0.5, gapThen, slopeThen), "");
-    assertThat(change.effect(0.05)).isEqualTo(effect);
+        new Change(
+            "", new Outcome(odds, gap, slope), new Outcome(oddsThen, gapThen, slopeThen), "");
+    assertThat(change.effect(new Change.Least(0.005, 0.05))).isEqualTo(effect);
+  }
+
+  /** What rocks less and leans more is neither a gain nor a harm, and says which is which. */
+  @Test
+  void mixedChangesSayWhichIsBetter() {
+    Change drill = new Change("", new Outcome(0.07, 1, 1), new Outcome(0.05, 0.9, 2), "");
+    assertThat(drill.mixed()).isEqualTo("rocks less, and lies less level from left to right");
+    Change other = new Change("", new Outcome(0.05, 0.9, 2), new Outcome(0.07, 1, 1), "");
+    assertThat(other.mixed()).isEqualTo("lies more level from left to right, and rocks more");
   }
 
   @Test

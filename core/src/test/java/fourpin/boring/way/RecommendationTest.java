@@ -81,7 +81,10 @@ class RecommendationTest {
   @Test
   void should_name_the_only_way() {
     assertThat(boring(draft(), List.of(), Map.of()).because())
-        .isEqualTo("The only way with these tools: 87.5 min, $87.53 in all.");
+        .isEqualTo("The only way with these tools: 87.5 min, $95.53 in all.");
+    assertThat(boring(draft(), List.of(strip("1/4", "1")), Map.of()).because())
+        .isEqualTo(
+            "The only way with these tools: 87.5 min, $95.53 in all, hand drill not counted.");
   }
 
   /** The limit is 5 per cent; what is at the limit stays. */
@@ -147,6 +150,36 @@ class RecommendationTest {
     assertThat(figure(boring, Way.DRILL_PRESS, "to-buy")).isEqualTo(4.5);
     assertThat(figure(boring, Way.DRILL_PRESS, "cost")).isCloseTo(71.333 + 4.5, within(1e-3));
     assertThat(boring.chosen()).isEqualTo(Way.STORY_STICK);
+  }
+
+  /**
+   * 8 for a bit that no file states, and no sum is silent about a drill without a price. A shop
+   * that states nothing has a drill.
+   */
+  @Test
+  void should_price_what_is_taken_for_granted() {
+    assertThat(boring(draft(), List.of(), Map.of()).purchases())
+        .extracting(Purchase::name)
+        .containsExactly("plain bit of 1/4 in (assumed)");
+    CaseBoring boring = boring(draft(), List.of(strip("1/4", "1")), Map.of());
+    assertThat(boring.answer(Way.STORY_STICK).verdict()).isEqualTo(Verdict.POSSIBLE);
+    assertThat(boring.purchases())
+        .extracting(Purchase::name)
+        .containsExactly("plain bit of 1/4 in (assumed)", "hand drill");
+    assertThat(boring.purchases().getFirst().price().orElseThrow().source())
+        .isEqualTo(Setting.BIT_PRICE.origin());
+    assertThat(boring.purchases().getLast().price()).isEmpty();
+    assertThat(figure(boring, Way.STORY_STICK, "to-buy")).isEqualTo(8);
+  }
+
+  /** A stated part of the price; what is to be bought stays the whole. */
+  @Test
+  void should_bear_as_much_of_a_tool_as_is_stated() {
+    CaseDraft half = draft();
+    half.settings = half.settings.with(Setting.TOOLS_BORNE, new SettingValue.OfNumber(50));
+    CaseBoring boring = boring(half, List.of(drill(), bit(), dear("4.50")), Map.of());
+    assertThat(figure(boring, Way.DRILL_PRESS, "to-buy")).isEqualTo(4.5);
+    assertThat(figure(boring, Way.DRILL_PRESS, "cost")).isCloseTo(71.333 + 2.25, within(1e-3));
   }
 
   /** One set-up and one guide serve all copies; holes, clampings and wear are theirs each. */

@@ -33,7 +33,6 @@ import fourpin.job.Tool.StripKind;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import fourpin.measure.Quantity;
-import fourpin.measure.QuantityUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -226,7 +225,8 @@ class WayReasonsTest {
             Way.HARDBOARD_STRIP,
             _ -> {},
             List.of(drill(), bit(), strip("1/4", "3/4")),
-            "strip gives 3/4 in, not 1 in: 90 levels instead of 68|set pitch to 3/4 in"),
+            "strip gives 3/4 in, not 1 in: 90 levels instead of 68|set pitch to 3/4 in",
+            HOLES_AT_ITS_PITCH),
         changed(
             "no pins",
             Way.HARDBOARD_STRIP,
@@ -513,7 +513,8 @@ class WayReasonsTest {
             Way.STEEL_STRAP,
             _ -> {},
             List.of(drill(), centring("3/8", "9/32", "1"), strap("3/4")),
-            "strip gives 3/4 in, not 1 in: 90 levels instead of 68|set pitch to 3/4 in"),
+            "strip gives 3/4 in, not 1 in: 90 levels instead of 68|set pitch to 3/4 in",
+            HOLES_AT_ITS_PITCH),
         can(
             "tools that fit",
             Way.STEEL_STRAP,
@@ -771,6 +772,11 @@ class WayReasonsTest {
             List.of(bit("1 1/2", "2"), press("6", "10", "2"))));
   }
 
+  /** Hole 15 lies 11 in up the strip, block of 3/4 in off: over the lowest level, 90 levels. */
+  private static final String HOLES_AT_ITS_PITCH =
+      "at 3/4 in the holes of strip to bore through, counted from its end at the foot of the"
+          + " panel, are 15 to 104; mask all others|";
+
   private static final String WITHOUT_PRESS =
       "without a drill press holes as large as these are hard to bore square|state a drill press"
           + " whose quill travels 3/4 in";
@@ -819,8 +825,7 @@ class WayReasonsTest {
     Set<String> known =
         Stream.concat(answer.figures().stream(), ToolKit.patterns(job))
             .flatMap(f -> Stream.concat(Stream.of(f.value()), inputs(f)))
-            .filter(q -> q.unit() == QuantityUnit.LENGTH)
-            .map(q -> job.style().text(q.length().abs()))
+            .flatMap(q -> printed(job, q))
             .collect(Collectors.toSet());
     assertThat(answer.reasons())
         .allSatisfy(
@@ -828,6 +833,14 @@ class WayReasonsTest {
                 assertThat(LENGTHS.matcher(reason.what() + " " + reason.remedy()).results())
                     .extracting(MatchResult::group)
                     .isSubsetOf(known));
+  }
+
+  private static Stream<String> printed(Job job, Quantity quantity) {
+    return switch (quantity.unit()) {
+      case LENGTH -> Stream.of(job.style().text(quantity.length().abs()));
+      case DIAMETER -> Stream.of(job.style().diameter(quantity.length()));
+      default -> Stream.empty();
+    };
   }
 
   private static Stream<Quantity> inputs(Figure figure) {

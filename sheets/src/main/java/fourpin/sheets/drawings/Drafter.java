@@ -43,6 +43,11 @@ public record Drafter(LengthStyle style, double width, double height) {
     return style.number(length);
   }
 
+  /** A diameter as it stands on the bit. */
+  String diameter(Length diameter) {
+    return style.diameterNumber(diameter);
+  }
+
   /** What a reader must know about the numbers. */
   String note() {
     return style.unit().customary() ? "dimensions in inches" : "dimensions in mm";

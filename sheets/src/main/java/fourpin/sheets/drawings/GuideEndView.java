@@ -175,7 +175,7 @@ public final class GuideEndView {
 
   private void words(Sketch sketch) {
     double top = sketch.extent().top() + TOOTH;
-    String holes = "side A · holes Ø " + drafter.number(shown().getFirst().diameter());
+    String holes = "side A · holes Ø " + drafter.diameter(shown().getFirst().diameter());
     Box edge = sketch.onPaper(edge(sketch.scale()));
     sketch.add(above(holes, Lettering.Align.START).at(new Point(0, top)));
     sketch.add(above("front edge", Lettering.Align.END).at(new Point(edge.right(), top)));

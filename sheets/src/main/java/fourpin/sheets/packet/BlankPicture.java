@@ -54,7 +54,7 @@ record BlankPicture(Words words, DrillingSheet sheet) {
     List<SetUp.Line> lines = new ArrayList<>();
     if (method instanceof Method.Blanks blanks) {
       BitSetting bit = blanks.bit();
-      lines.add(new SetUp.Line("Bit", words.length(bit.diameter()) + ", " + bit.tool()));
+      lines.add(new SetUp.Line("Bit", words.diameter(bit.diameter()) + ", " + bit.tool()));
       lines.add(new SetUp.Line("Blanks", number(lie(method))));
       if (blanks.how() == Method.How.DRILL_PRESS) {
         bores().limit(1).forEach(row -> lines.add(fence(row)));

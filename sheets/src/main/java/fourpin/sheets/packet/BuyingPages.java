@@ -1,9 +1,11 @@
 package fourpin.sheets.packet;
 
+import fourpin.boring.way.Purchase.Price;
 import fourpin.plan.HardwareItem;
 import fourpin.plan.HardwareItem.Amount;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.Plan;
+import fourpin.plan.ToolItem;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Table;
@@ -14,6 +16,10 @@ import java.util.Optional;
 
 /** What to take from the rack and what to buy. */
 final class BuyingPages {
+
+  private static final String STAYS =
+      "Each is bought once, however many cases it serves, and stays in the shop. How much of it this"
+          + " job bears is the setting tools-borne.";
 
   private final Plan plan;
   private final Words words;
@@ -42,6 +48,11 @@ final class BuyingPages {
     if (!plan.hardware().isEmpty()) {
       blocks.add(new Block.Heading("Hardware"));
       blocks.add(hardware());
+    }
+    if (!plan.tools().isEmpty()) {
+      blocks.add(new Block.Heading("Tools to buy"));
+      blocks.add(tools());
+      blocks.add(Block.Paragraph.of(STAYS));
     }
     return blocks.isEmpty()
         ? Optional.empty()
@@ -81,6 +92,27 @@ final class BuyingPages {
       case Amount.Running running ->
           row(item, words.length(running.needed()), words.length(running.buy()));
     };
+  }
+
+  private Table tools() {
+    return new Table(
+        List.of(
+            Table.left("Tool"),
+            Table.left("What to ask for"),
+            Table.right("Price"),
+            Table.left("Price from"),
+            Table.left("Where")),
+        plan.tools().stream().map(this::row).toList());
+  }
+
+  private Row row(ToolItem item) {
+    Optional<Price> price = item.tool().price();
+    return Table.row(
+        item.tool().name(),
+        item.tool().size(),
+        price.map(p -> words.money(p.amount())).orElse("not stated"),
+        price.map(p -> p.source().text()).orElse("state it in the shop file"),
+        item.where());
   }
 
   private static Row row(HardwareItem item, String needed, String buy) {

@@ -33,7 +33,7 @@ record CoordinateTables(Words words, PanelRows panel) {
         List.of(
             Table.row(
                 bit.tool(),
-                words.length(bit.diameter()),
+                words.diameter(bit.diameter()),
                 words.length(bit.depth()),
                 Integer.toString(holes()))));
   }

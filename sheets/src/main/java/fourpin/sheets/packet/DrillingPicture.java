@@ -259,7 +259,7 @@ record DrillingPicture(
             ? words.length(bit.stop())
             : words.sum(bit.stopSum()) + " " + words.unit();
     return List.of(
-        new SetUp.Line("Bit", words.length(diameter) + ", " + bit.tool()),
+        new SetUp.Line("Bit", words.diameter(diameter) + ", " + bit.tool()),
         new SetUp.Line(
             "Stop", to + (bit.point().isZero() ? "" : ", to the full diameter, not to the point")));
   }

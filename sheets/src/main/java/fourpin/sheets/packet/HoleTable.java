@@ -56,7 +56,7 @@ record HoleTable(Words words, List<Bored> alike) {
   }
 
   private String setting() {
-    return words.length(grid().diameter())
+    return words.diameter(grid().diameter())
         + " across, "
         + words.length(grid().depth())
         + " deep, "

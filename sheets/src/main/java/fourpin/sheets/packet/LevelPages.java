@@ -17,6 +17,8 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** How level shelves will lie at each place, and what would make them lie better. */
 final class LevelPages {
@@ -87,17 +89,23 @@ final class LevelPages {
     List<Block> blocks = new ArrayList<>();
     if (!level.gains().isEmpty()) {
       blocks.add(new Block.Heading("What each change would bring" + there(level)));
-      blocks.add(table(level.gains()));
+      blocks.add(table(level.gains(), Change::what));
     }
     blocks.add(
         Block.Paragraph.of(
             (level.gains().isEmpty() ? "No change" : "No other change")
                 + " gains more than "
                 + length(level.resolution())
-                + "."));
+                + " or "
+                + percent(level.leastOdds())
+                + " without losing elsewhere."));
+    if (!level.mixed().isEmpty()) {
+      blocks.add(new Block.Heading("Better in one way, worse in another" + there(level)));
+      blocks.add(table(level.mixed(), change -> change.what() + ": " + change.mixed()));
+    }
     if (!level.harms().isEmpty()) {
       blocks.add(new Block.Heading("What would make it worse" + there(level)));
-      blocks.add(table(level.harms()));
+      blocks.add(table(level.harms(), Change::what));
     }
     return blocks;
   }
@@ -173,7 +181,7 @@ final class LevelPages {
 
   /** Those stand in the tables of changes. */
   private static boolean isOfChange(Figure figure) {
-    return figure.id().contains("/gain-") || figure.id().contains("/harm-");
+    return Stream.of("/gain-", "/mixed-", "/harm-").anyMatch(figure.id()::contains);
   }
 
   /** Where places differ by less than can be told, one of them stands for all. */
@@ -181,7 +189,7 @@ final class LevelPages {
     return figure.id().matches(".*/bay-\\d+-level-\\d+/[a-z]+");
   }
 
-  private Table table(List<Change> changes) {
+  private Table table(List<Change> changes, Function<Change, String> what) {
     return new Table(
         List.of(
             Table.left("Change"),
@@ -192,12 +200,12 @@ final class LevelPages {
             Table.right("Left to right now"),
             Table.right("then"),
             Table.left("Cost")),
-        changes.stream().map(this::row).toList());
+        changes.stream().map(change -> row(change, what.apply(change))).toList());
   }
 
-  private Row row(Change change) {
+  private Row row(Change change, String what) {
     return Table.row(
-        change.what(),
+        what,
         length(change.before().gap()),
         length(change.after().gap()),
         percent(change.before().odds()),

@@ -98,7 +98,7 @@ record PanelTables(Words words, Part part) {
   private Line line(Hole hole) {
     return new Line(
         hole.purpose(),
-        words.number(hole.diameter()),
+        words.diameterNumber(hole.diameter()),
         depth(hole.depth()),
         distance(hole.centre().along(part.widthAxis()), part.widthAxis()));
   }

@@ -2,9 +2,9 @@ package fourpin.sheets.packet;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Purchase;
 import fourpin.boring.way.WayAnswer;
 import fourpin.boring.way.WayAnswer.Reason;
-import fourpin.boring.way.WayAnswer.Verdict;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import fourpin.sheets.pages.Block;
@@ -71,6 +71,11 @@ final class WayPages {
       blocks.add(new Block.Paragraph(Prose.bold("What speaks against a way, and what would help")));
       blocks.add(new Block.Bullets(reasons));
     }
+    List<Prose> tools = tools(boring);
+    if (!tools.isEmpty()) {
+      blocks.add(new Block.Paragraph(Prose.bold("Tools to buy, counted in the cost of a way")));
+      blocks.add(new Block.Bullets(tools));
+    }
     List<Prose> together = together(boring);
     if (!together.isEmpty()) {
       blocks.add(new Block.Paragraph(Prose.bold("Several panels worked on together")));
@@ -105,6 +110,26 @@ final class WayPages {
     if (!value.isEmpty() && !list.contains(value)) {
       list.add(value);
     }
+  }
+
+  /** Ways that need the same tools stand in one line. */
+  private List<Prose> tools(CaseBoring boring) {
+    Map<String, List<String>> ways = new LinkedHashMap<>();
+    for (WayAnswer answer : boring.answers()) {
+      String tools = String.join("; ", answer.purchases().stream().map(this::tool).toList());
+      add(ways, tools, tools.isEmpty() ? "" : answer.way().key());
+    }
+    return ways.entrySet().stream()
+        .filter(e -> !e.getKey().isEmpty())
+        .map(e -> Prose.bold(String.join(", ", e.getValue()) + ": ").then(Prose.plain(e.getKey())))
+        .toList();
+  }
+
+  private String tool(Purchase tool) {
+    return tool.name()
+        + tool.price()
+            .map(p -> ", " + words.money(p.amount()) + ": " + p.source().text())
+            .orElse(", price not stated and not counted");
   }
 
   /** Ways of which the same holds stand in one line. */
@@ -154,7 +179,7 @@ final class WayPages {
     boolean taken = answer.way() == chosen;
     List<String> cells = new ArrayList<>();
     cells.add((taken ? "→ " : "") + answer.way().title());
-    cells.add(words(answer.verdict()) + (taken ? ", taken" : ""));
+    cells.add(words(answer) + (taken ? ", taken" : ""));
     shown.forEach(s -> cells.add(figure(answer, s.what).map(words::bare).orElse("")));
     return new Row(
         Table.Kind.ITEM,
@@ -167,9 +192,9 @@ final class WayPages {
     return answer.figures().stream().filter(f -> f.id().endsWith(own)).findFirst();
   }
 
-  private static String words(Verdict verdict) {
-    return switch (verdict) {
-      case POSSIBLE -> "yes";
+  private static String words(WayAnswer answer) {
+    return switch (answer.verdict()) {
+      case POSSIBLE -> "yes" + (answer.purchases().isEmpty() ? "" : ", with a tool to buy");
       case TO_BUY -> "with tools to buy";
       case IF_CHANGED -> "if the case changes";
       case NOT_POSSIBLE -> "no";

@@ -29,6 +29,16 @@ public record Words(Job job) {
     return job.style().text(length);
   }
 
+  /** A diameter as it stands on the bit. */
+  public String diameter(Length diameter) {
+    return job.style().diameter(diameter);
+  }
+
+  /** The same without its unit, where that is the job's. */
+  public String diameterNumber(Length diameter) {
+    return job.style().diameterNumber(diameter);
+  }
+
   public String number(Length length) {
     return job.style().number(length);
   }
@@ -38,8 +48,11 @@ public record Words(Job job) {
   }
 
   public String quantity(Quantity quantity) {
-    String text = quantity.text(job.unit());
-    return quantity.unit() == QuantityUnit.MONEY ? job.currency() + " " + text : text;
+    return switch (quantity.unit()) {
+      case MONEY -> job.currency() + " " + quantity.text(job.unit());
+      case DIAMETER -> diameter(quantity.length());
+      default -> quantity.text(job.unit());
+    };
   }
 
   /** What a setting is in force as. */

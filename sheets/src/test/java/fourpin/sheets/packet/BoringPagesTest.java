@@ -124,6 +124,7 @@ class BoringPagesTest {
             old.reasons(),
             old.together(),
             Optional.of(method),
+            old.purchases(),
             old.figures()));
     return new CaseBoring(
         boring.caseName(),

@@ -80,10 +80,11 @@ class PacketTest {
             .forEach(r -> assertThat(text).contains(plain(r.what()), plain(r.remedy())));
       }
       plan.levelness().stream()
-          .flatMap(l -> Stream.concat(l.gains().stream(), l.harms().stream()))
+          .flatMap(l -> Stream.of(l.gains(), l.mixed(), l.harms()).flatMap(List::stream))
           .forEach(c -> assertThat(text).contains(plain(c.what())));
       plan.mistakes().forEach(m -> assertThat(text).contains(plain(m.shows()), plain(m.test())));
       plan.hardware().forEach(h -> assertThat(text).contains(plain(h.name())));
+      plan.tools().forEach(t -> assertThat(text).contains(plain(t.tool().name())));
       plan.totals().forEach(f -> assertThat(text).contains(plain(f.title())));
     }
   }

@@ -46,13 +46,22 @@ public final class ExplainCommand extends Task {
   }
 
   private int explain(Plan plan, String id) {
-    Optional<Figure> found = plan.figures().stream().filter(f -> f.id().equals(id)).findFirst();
-    if (found.isEmpty()) {
+    List<String> lines = answer(plan, id);
+    if (lines.isEmpty()) {
       err().println("fourpin: the plan has no figure '" + id + "'. " + remedy(plan, id));
       return INPUT_WRONG;
     }
-    working(plan).lines(found.get()).forEach(out()::println);
+    lines.forEach(out()::println);
     return GOOD;
+  }
+
+  /** The working of a figure, line by line; none where the plan has no such figure. */
+  static List<String> answer(Plan plan, String id) {
+    return plan.figures().stream()
+        .filter(f -> f.id().equals(id))
+        .findFirst()
+        .map(working(plan)::lines)
+        .orElse(List.of());
   }
 
   /** Ids that hold the word, else the one that is written alike, else where all are listed. */

@@ -73,7 +73,21 @@ final class Summary {
     worst().ifPresent(this::write);
     weights();
     total("job/stock-to-buy").ifPresent(sum -> write("to buy", money(sum) + " of stock"));
-    total("job/price").ifPresent(sum -> write("price", money(sum) + ", stock and boring only"));
+    tools();
+    total("job/price").ifPresent(sum -> write("price", money(sum) + ", " + priced() + " only"));
+  }
+
+  private void tools() {
+    String names =
+        plan.tools().stream().map(t -> t.tool().name()).collect(Collectors.joining("; "));
+    String sum = total("job/tools-to-buy").map(t -> money(t) + " of tools: ").orElse("");
+    write("tools", names.isEmpty() ? "" : (sum.isEmpty() ? "to buy: " : sum) + names);
+  }
+
+  private String priced() {
+    return total("job/tools-borne").isPresent()
+        ? "stock, tools to buy and boring"
+        : "stock and boring";
   }
 
   private void write(String label, String text) {

@@ -16,6 +16,7 @@ import fourpin.boring.way.Clamping.Reach;
 import fourpin.boring.way.Gang;
 import fourpin.boring.way.Guide;
 import fourpin.boring.way.Method;
+import fourpin.boring.way.Purchase;
 import fourpin.boring.way.WayAnswer;
 import fourpin.measure.Figure;
 import fourpin.plan.MistakeReport;
@@ -46,6 +47,7 @@ final class BoringJson {
         "reasons", all(answer.reasons(), BoringJson::reason),
         "together", all(answer.together(), BoringJson::reason),
         "method", answer.method().map(BoringJson::method),
+        "toBuy", all(answer.purchases(), Purchase::name),
         "figures", all(answer.figures(), Figure::id));
   }
 
@@ -174,6 +176,7 @@ final class BoringJson {
         "way", level.way().key(),
         "limit", level.limit(),
         "resolution", level.resolution(),
+        "leastOdds", level.leastOdds(),
         "worst", object("bay", level.worst().bay(), "level", level.worst().level()),
         "expected", level.expected(),
         "anyPlace", level.anyPlace(),
@@ -188,6 +191,7 @@ final class BoringJson {
                         "gap", p.usual(),
                         "odds", p.odds())),
         "gains", all(level.gains(), BoringJson::change),
+        "mixed", all(level.mixed(), BoringJson::mixed),
         "harms", all(level.harms(), BoringJson::change),
         "figures", all(level.figures(), Figure::id));
   }
@@ -197,6 +201,15 @@ final class BoringJson {
         "what", change.what(),
         "before", outcome(change.before()),
         "after", outcome(change.after()),
+        "cost", change.cost());
+  }
+
+  private static Map<String, Object> mixed(Change change) {
+    return object(
+        "what", change.what(),
+        "before", outcome(change.before()),
+        "after", outcome(change.after()),
+        "which", change.mixed(),
         "cost", change.cost());
   }
 

@@ -1,6 +1,7 @@
 package fourpin.shop.packet;
 
 import fourpin.boring.BayGrid;
+import fourpin.boring.way.Purchase;
 import fourpin.casework.BaySpace;
 import fourpin.casework.Box;
 import fourpin.casework.BuiltCase;
@@ -22,6 +23,7 @@ import fourpin.plan.HardwareItem;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
+import fourpin.plan.ToolItem;
 import fourpin.strength.ShelfAnswer;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -65,6 +67,7 @@ final class PlanJson {
                     "cutList", all(plan.cutList(), PlanJson::item),
                     "materials", all(plan.materials(), PlanJson::material),
                     "hardware", all(plan.hardware(), PlanJson::hardware),
+                    "tools", all(plan.tools(), PlanJson::tool),
                     "steps", all(plan.steps(), PlanJson::step),
                     "totals", all(plan.totals(), Figure::id),
                     "findings", all(plan.findings(), PlanJson::finding),
@@ -322,6 +325,17 @@ final class PlanJson {
         "name", item.name(),
         "size", item.size(),
         "amount", amount(item.amount()),
+        "where", item.where());
+  }
+
+  private static Map<String, Object> tool(ToolItem item) {
+    Purchase tool = item.tool();
+    return object(
+        "name", tool.name(),
+        "size", tool.size(),
+        "need", plain(tool.need()),
+        "price", tool.price().map(Purchase.Price::amount),
+        "priceFrom", tool.price().map(p -> source(p.source())),
         "where", item.where());
   }
 

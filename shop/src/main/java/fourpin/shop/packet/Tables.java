@@ -107,7 +107,28 @@ final class Tables {
             "where");
     Stream<List<String>> stock =
         plan.materials().stream().flatMap(m -> m.stock().stream().map(s -> row(m, s)));
-    return new Csv(header, Stream.concat(stock, plan.hardware().stream().map(this::row)).toList());
+    return new Csv(
+        header,
+        Stream.of(stock, plan.hardware().stream().map(this::row), tools())
+            .flatMap(rows -> rows)
+            .toList());
+  }
+
+  /** Each is bought once. */
+  private Stream<List<String>> tools() {
+    return plan.tools().stream()
+        .map(
+            item ->
+                List.of(
+                    "tool: " + item.tool().name(),
+                    item.tool().size(),
+                    "1",
+                    "1",
+                    item.tool().price().map(p -> p.amount().toPlainString()).orElse(""),
+                    "",
+                    "",
+                    "",
+                    item.where()));
   }
 
   private static List<String> row(MaterialPlan material, StockUse use) {

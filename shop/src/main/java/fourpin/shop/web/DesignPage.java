@@ -31,7 +31,7 @@ public final class DesignPage implements FieldPage {
   public record Sum(String title, Cell cell) {}
 
   private static final List<String> FIRST_SUMS =
-      List.of("job/holes", "job/boring-time", "job/stock-to-buy", "job/price");
+      List.of("job/holes", "job/boring-time", "job/stock-to-buy", "job/tools-to-buy", "job/price");
 
   private final AtCase at;
   private final State state;

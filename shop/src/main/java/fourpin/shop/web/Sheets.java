@@ -1,14 +1,17 @@
 package fourpin.shop.web;
 
 import fourpin.boring.BayGrid;
+import fourpin.boring.way.Purchase;
 import fourpin.job.CaseOrder;
 import fourpin.measure.Figure;
 import fourpin.plan.CutItem;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.Plan;
+import fourpin.plan.ToolItem;
 import fourpin.sheets.packet.Words;
 import fourpin.strength.ShelfAnswer;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,7 +29,7 @@ final class Sheets {
   }
 
   List<Sheet> all() {
-    return Stream.of(shelves(), rows(), cutList(), stock(), sums())
+    return Stream.of(shelves(), rows(), cutList(), stock(), tools(), sums())
         .filter(s -> !s.rows().isEmpty())
         .toList();
   }
@@ -85,7 +88,7 @@ final class Sheets {
             words.number(grid.levels().getFirst().height()),
             words.number(grid.levels().getLast().height()),
             words.number(grid.pitch()),
-            words.number(grid.diameter()),
+            words.diameterNumber(grid.diameter()),
             words.number(grid.depth()),
             grid.rows().stream()
                 .map(
@@ -142,6 +145,27 @@ final class Sheets {
             Long.toString(use.count()),
             Long.toString(use.buy()),
             use.each().map(words::money).orElse("no price stated"))
+        .map(Cell::of)
+        .toList();
+  }
+
+  private Sheet tools() {
+    return new Sheet(
+        "tools",
+        "Tools to buy for the whole job",
+        "What the ways of boring need and the shop does not state as its own. They stay in the shop.",
+        List.of("Tool", "What to ask for", "Price", "Price from", "Where"),
+        plan.tools().stream().map(this::row).toList());
+  }
+
+  private List<Cell> row(ToolItem item) {
+    Optional<Purchase.Price> price = item.tool().price();
+    return Stream.of(
+            item.tool().name(),
+            item.tool().size(),
+            price.map(p -> words.money(p.amount())).orElse("no price stated"),
+            price.map(p -> p.source().text()).orElse(""),
+            item.where())
         .map(Cell::of)
         .toList();
   }

@@ -3,7 +3,10 @@ package fourpin.shop.line;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.bench.Step;
+import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.WayAnswer;
 import fourpin.job.Job;
+import fourpin.job.Way;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
@@ -14,6 +17,7 @@ import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.plan.PlannedStep.Stage;
 import fourpin.plan.Planner;
+import fourpin.plan.ToolItem;
 import fourpin.shop.packet.PacketFile;
 import fourpin.shop.packet.PlanFiles;
 import java.io.ByteArrayOutputStream;
@@ -46,6 +50,9 @@ class ExplainedFiguresTest {
 
   private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final Path EXAMPLES = Path.of("..", "examples");
+
+  private static final Set<QuantityUnit> LENGTHS_OF_ANY_KIND =
+      Set.of(QuantityUnit.LENGTH, QuantityUnit.DIAMETER);
 
   /** Numbers that count things off, and are no figures. */
   private static final Set<String> ORDINALS =
@@ -178,6 +185,128 @@ class ExplainedFiguresTest {
     assertThat(leaves).isNotEmpty();
   }
 
+  /** Fields of plan.json that hold ids of figures. */
+  private static final Set<String> HOLD_IDS =
+      Set.of("figures", "totals", "sheets", "gap", "sagNow", "sagYears", "limitNow", "limitYears");
+
+  private static Set<String> ids(String name, JsonNode node) {
+    Set<String> ids = new TreeSet<>();
+    if (node.isString() && (HOLD_IDS.contains(name) || name.equals("id"))) {
+      ids.add(node.stringValue());
+    }
+    for (int i = 0; i < node.size() && node.isArray(); i++) {
+      ids.addAll(ids(name, node.get(i)));
+    }
+    if (node.isObject()) {
+      node.propertyNames().forEach(inner -> ids.addAll(ids(inner, node.get(inner))));
+    }
+    return ids;
+  }
+
+  /** Each with its title, its id, its formula, a line for each input, and its source. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyIdOfThePacketIsAnswered(Path example) throws IOException {
+    Plan plan = plan(example);
+    Map<String, Figure> figures = byId(plan);
+    Set<String> ids = ids("", json(plan));
+    assertThat(ids).hasSizeGreaterThan(100).containsAll(figures.keySet());
+    for (String id : ids) {
+      List<String> lines = ExplainCommand.answer(plan, id);
+      assertThat(lines).as(id).hasSizeGreaterThan(3).contains("  id      " + id);
+      assertThat(lines).hasSize(4 + figures.get(id).inputs().size());
+    }
+    assertThat(ExplainCommand.answer(plan, "job/no-such-figure")).isEmpty();
+  }
+
+  /** So that nobody who asks for a figure on one page is told of another. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void noIdStandsForTwoFigures(Path example) {
+    Plan plan = plan(example);
+    Map<String, Figure> known = byId(plan);
+    Stream.of(
+            plan.totals().stream(),
+            plan.shelves().stream().flatMap(s -> s.figures().stream()),
+            plan.standing().stream().flatMap(c -> c.figures().stream()),
+            plan.borings().stream().flatMap(b -> b.figures().stream()),
+            plan.borings().stream()
+                .flatMap(b -> b.answers().stream())
+                .flatMap(a -> a.figures().stream()),
+            plan.levelness().stream().flatMap(l -> l.figures().stream()),
+            plan.mistakes().stream().flatMap(m -> m.figures().stream()),
+            plan.findings().stream().flatMap(f -> f.figures().stream()))
+        .flatMap(figures -> figures)
+        .forEach(f -> assertThat(known.get(f.id())).as(f.id()).isEqualTo(f));
+  }
+
+  /** What a way's figures are called, without what stands before them. */
+  private static Set<String> own(WayAnswer answer) {
+    String before = "/" + answer.way().key() + "/";
+    return answer.figures().stream()
+        .map(Figure::id)
+        .filter(id -> id.contains(before))
+        .map(id -> id.substring(id.indexOf(before) + before.length()))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /**
+   * Set-ups, clampings, holes, minutes, cost, tolerance, life of a guide; or why not, and a cure.
+   */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyWaySaysWhatItTakesOrWhyItCanNotBeDone(Path example) {
+    for (CaseBoring boring : plan(example).borings()) {
+      assertThat(boring.because()).isNotBlank();
+      assertThat(boring.answer(boring.chosen()).method()).isPresent();
+      for (WayAnswer answer : boring.answers()) {
+        Set<String> figures = own(answer);
+        if (answer.method().isPresent()) {
+          assertThat(figures)
+              .as(answer.way().key())
+              .contains("set-ups", "clampings", "making", "minutes", "to-buy", "cost")
+              .containsAnyOf("holes", "cuts")
+              .contains("gap", "odds");
+          assertThat(figures.contains("guide-life"))
+              .as(answer.way().key())
+              .isEqualTo(WEARS.contains(answer.way()));
+        } else {
+          assertThat(answer.reasons())
+              .as(answer.way().key())
+              .isNotEmpty()
+              .allSatisfy(reason -> assertThat(reason.what()).isNotBlank());
+          assertThat(answer.reasons().getFirst().remedy()).isNotBlank();
+        }
+      }
+    }
+  }
+
+  /** Through guides, whose holes wear. */
+  private static final Set<Way> WEARS =
+      Set.of(Way.HARDBOARD_STRIP, Way.CENTRING_GUIDE, Way.ROUTER_GUIDE, Way.STEEL_STRAP);
+
+  /** What a tool costs is in the list, in the price of the job, and in what explains them. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyToolToBuyIsPricedOrSaidToBeWithoutPrice(Path example) {
+    Plan plan = plan(example);
+    Map<String, Figure> figures = byId(plan);
+    for (ToolItem item : plan.tools()) {
+      String name = item.tool().name();
+      if (item.tool().price().isPresent()) {
+        assertThat(ExplainCommand.answer(plan, "job/tools-to-buy"))
+            .anyMatch(line -> line.contains(name));
+        assertThat(figures.get("job/price").formula()).contains("+ T");
+      } else {
+        assertThat(plan.findings())
+            .filteredOn(f -> f.kind().equals("tool-not-stated"))
+            .anyMatch(f -> f.what().contains("no price is stated for " + name));
+      }
+    }
+    assertThat(figures.containsKey("job/tools-to-buy"))
+        .isEqualTo(plan.tools().stream().anyMatch(t -> t.tool().price().isPresent()));
+  }
+
   /** Values of figures and of what they are worked out from. */
   private static List<Quantity> quantities(List<Figure> figures) {
     return figures.stream()
@@ -225,6 +354,9 @@ class ExplainedFiguresTest {
       printed.add(quantity.text(style.unit()));
       if (quantity.unit() == QuantityUnit.LENGTH) {
         printed.add(style.text(Length.nearestMm(Math.abs(quantity.value()))));
+      }
+      if (quantity.unit() == QuantityUnit.DIAMETER) {
+        printed.add(style.diameter(quantity.length()));
       }
     }
     return printed;
@@ -319,7 +451,7 @@ class ExplainedFiguresTest {
             Stream.of("bay-", "boring/")
                 .flatMap(what -> about(plan, step.caseName(), what))
                 .map(Figure::value)
-                .filter(v -> v.unit() == QuantityUnit.LENGTH)
+                .filter(v -> LENGTHS_OF_ANY_KIND.contains(v.unit()))
                 .map(v -> style.text(Length.nearestMm(Math.abs(v.value()))))
                 .collect(Collectors.toSet());
         for (Step typed : step.typed()) {

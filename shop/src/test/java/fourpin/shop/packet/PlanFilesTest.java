@@ -209,7 +209,7 @@ class PlanFilesTest {
     return value.setScale(3, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
   }
 
-  /** Stock and hardware, line by line as the plan has them, and no sums. */
+  /** Stock, hardware and tools, line by line as the plan has them, and no sums. */
   @ParameterizedTest
   @MethodSource("examples")
   void theBuyingListHoldsTheRowsOfThePage(Path example) throws IOException {
@@ -217,6 +217,7 @@ class PlanFilesTest {
     List<String> whats = new ArrayList<>();
     plan.materials().forEach(m -> m.stock().forEach(_ -> whats.add(m.material().name())));
     plan.hardware().forEach(h -> whats.add(h.name()));
+    plan.tools().forEach(t -> whats.add("tool: " + t.tool().name()));
     assertThat(new Tables(plan).buying().rows())
         .extracting(List::getFirst)
         .containsExactlyElementsOf(whats);
