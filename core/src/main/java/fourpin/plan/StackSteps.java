@@ -11,6 +11,7 @@ import fourpin.plan.PlannedStep.Stage;
 import fourpin.strength.StackedCase;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The steps that set a case on another one and join them. */
 final class StackSteps {
@@ -104,11 +105,17 @@ final class StackSteps {
     return stack.gap().isPositive()
         ? "Join it to %s through strips as high as the gap under its bottom (%s), glued under it along front and back: they are in no cut list."
             .formatted(name(), style.text(stack.gap()))
-        : ("Join it to %s from inside: %d screws through its bottom into the top below, %d evenly along"
+        : String.format(
+            Locale.ROOT,
+            "Join it to %s from inside: %d screws through its bottom into the top below, %d evenly along"
                 + " the back and %d in front, %s from back, front and sides."
                 + " Bore clearance holes through the bottom and lead holes in the top, with a stop so"
-                + " that no bit or point comes out underneath.")
-            .formatted(name(), screws(), alongBack(), IN_FRONT, style.text(inset()));
+                + " that no bit or point comes out underneath.",
+            name(),
+            screws(),
+            alongBack(),
+            IN_FRONT,
+            style.text(inset()));
   }
 
   /** Far enough from edges not to split them, near enough for the back screws to have their arm. */
