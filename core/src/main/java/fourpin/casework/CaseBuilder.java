@@ -50,9 +50,9 @@ final class CaseBuilder {
     parts.addAll(shelves);
     new SpaceChecks(carcass, findings).run(parts);
     carcass.order().doors().ifPresent(d -> new PlateChecks(carcass, d, findings).run(bays, blocks));
-    return findings.refused()
-        ? Optional.empty()
-        : Optional.of(new BuiltCase(carcass.order(), outside(parts), parts, bays));
+    BuiltCase built = new BuiltCase(carcass.order(), outside(parts), parts, bays);
+    carcass.order().doors().ifPresent(d -> new PlateChecks(carcass, d, findings).reach(built));
+    return findings.refused() ? Optional.empty() : Optional.of(built);
   }
 
   /** The clear left edge of each bay. */

@@ -6,7 +6,10 @@ import fourpin.job.Doors;
 import fourpin.measure.Length;
 import java.util.List;
 
-/** Whether hinge plates have a place on the uprights, clear of the fixed shelves. */
+/**
+ * Whether hinge plates have a place on the uprights, clear of the fixed shelves, and overlay doors
+ * on what surrounds their openings.
+ */
 final class PlateChecks {
 
   private final Carcass carcass;
@@ -83,6 +86,25 @@ final class PlateChecks {
             "move the plate to " + text(up) + " or above, or to " + text(down) + " or below",
             "nothing"),
         new Remedy("move the fixed shelf", "room"));
+  }
+
+  /** Doors that would strike each other or stand out beside the case. */
+  void reach(BuiltCase built) {
+    DoorLeaf.most(built, doors)
+        .filter(most -> doors.over().filter(over -> over.isMoreThan(most)).isPresent())
+        .ifPresent(
+            most ->
+                findings.error(
+                    "doors-over",
+                    "the doors lie "
+                        + text(doors.over().orElseThrow())
+                        + " over what surrounds their openings, where there is room for "
+                        + text(most),
+                    built.bays().getFirst().left(),
+                    DoorLeaf.of(built).getFirst().shut(),
+                    new Remedy("state over as " + text(most) + " or less", "looks"),
+                    new Remedy(
+                        "leave over out: each side then reaches as far as it can", "looks")));
   }
 
   private String text(Length length) {

@@ -3,6 +3,7 @@ package fourpin.sheets.drawings;
 import fourpin.casework.Axis;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.DoorLeaf;
 import fourpin.casework.Face;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
@@ -36,6 +37,8 @@ import java.util.TreeMap;
 public final class CaseViews {
 
   private static final double LEAST_FLAG = 3;
+
+  private static final String DOORS = "doors: room only, not planned";
 
   /** Doors are drawn so far inside their opening that their dashes keep off its edges. */
   private static final double WITHIN = 1.2;
@@ -95,7 +98,8 @@ public final class CaseViews {
     Projection view = new Projection(Face.FRONT);
     Sketch sketch = new Sketch(scale);
     parts(sketch, view);
-    DoorRoom.of(built)
+    DoorLeaf.of(built).stream()
+        .map(DoorLeaf::opening)
         .forEach(
             room ->
                 sketch.add(
@@ -310,11 +314,12 @@ public final class CaseViews {
           new Point(scale.toPaper(middle), scale.toPaper(seenTop(bay).mm()) - Drafter.LABEL);
       marks.addAll(labels.on(under, Drafter.label("bay " + bay.number())));
     }
-    DoorRoom.of(built).stream()
+    DoorLeaf.of(built).stream()
+        .map(DoorLeaf::opening)
         .limit(1)
         .map(room -> new Projection(Face.FRONT).box(room).centre())
         .map(at -> new Point(scale.toPaper(at.x()), scale.toPaper(at.y())))
-        .forEach(at -> marks.addAll(labels.on(at, Drafter.small(DoorRoom.WORDS))));
+        .forEach(at -> marks.addAll(labels.on(at, Drafter.small(DOORS))));
     for (Part part : built.parts()) {
       if (part.role() == Role.SHELF || part.role() == Role.FIXED_SHELF) {
         marks.addAll(labels.on(above(scale, part), Drafter.small(part.mark())));

@@ -3,13 +3,13 @@ package fourpin.sheets.solid;
 import fourpin.boring.BayGrid;
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.DoorLeaf;
 import fourpin.casework.Part;
 import fourpin.casework.Point;
 import fourpin.job.Job;
 import fourpin.measure.Counted;
 import fourpin.measure.Length;
 import fourpin.plan.Plan;
-import fourpin.sheets.drawings.DoorRoom;
 import fourpin.sheets.drawings.Drafter;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -93,7 +93,7 @@ public record Solid(String name, String about, List<Body> bodies) {
 
   /** A case in a sentence: "bookcase: 3 bays, 12 shelves to move". */
   public static String about(BuiltCase built) {
-    int doors = DoorRoom.of(built).size();
+    int doors = DoorLeaf.of(built).size();
     long shelves = built.parts().stream().filter(p -> p.role() == Part.Role.SHELF).count();
     return built.order().name()
         + ": "

@@ -3,6 +3,7 @@ package fourpin.sheets.drawings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.casework.BuiltCase;
+import fourpin.casework.DoorLeaf;
 import fourpin.casework.Face;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
@@ -76,16 +77,17 @@ class CaseViewsTest {
   @Test
   void doorsAreDashedInTheirOpenings() {
     BuiltCase framed = framed();
-    assertThat(DoorRoom.of(framed)).hasSize(6);
+    assertThat(DoorLeaf.of(framed)).hasSize(6);
     for (Part member : FaceFrameView.members(framed)) {
-      for (fourpin.casework.Box room : DoorRoom.of(framed)) {
+      for (fourpin.casework.Box room :
+          DoorLeaf.of(framed).stream().map(DoorLeaf::opening).toList()) {
         Box seen = new Projection(Face.FRONT).box(room);
         assertThat(seen.overlaps(new Projection(Face.FRONT).box(member.box()))).isFalse();
       }
     }
     assertThat(words(new CaseViews(drafter, framed).front()))
         .contains("doors: room only, not planned");
-    assertThat(DoorRoom.of(built)).isEmpty();
+    assertThat(DoorLeaf.of(built)).isEmpty();
   }
 
   private static BuiltCase framed() {

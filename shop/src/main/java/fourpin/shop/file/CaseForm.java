@@ -121,9 +121,20 @@ final class CaseForm {
         EdgingForm.on(v.find(EDGING).orElse(List.of()), v.context().material(v.get(MATERIAL)));
     Settings settings = v.context().settings().with(v.find(SETTINGS).orElse(Map.of()));
     Optional<Load> load = all.flatMap(BayForm.Stated::load);
+    v.find(DOORS).ifPresent(doors -> hung(v, doors, bays.size()));
     return v.spot().problems().size() == before
         ? Optional.of(order(v, bays, edging, load, settings))
         : Optional.empty();
+  }
+
+  private static void hung(Values v, Doors doors, int bays) {
+    if (doors.hangs().size() > 1 && doors.hangs().size() != bays) {
+      v.spot(DOORS)
+          .refuse(
+              "it is stated how %d doors hang, and there are %d bays"
+                  .formatted(doors.hangs().size(), bays),
+              "state hangs once for all bays, or once for each");
+    }
   }
 
   private static List<Bay> bays(Values v, BayForm.Stated all) {

@@ -1,6 +1,7 @@
 package fourpin.shop.file;
 
 import fourpin.job.Back;
+import fourpin.job.CaseOrder;
 import fourpin.job.Doors;
 import fourpin.job.FaceFrame;
 import fourpin.job.Joint;
@@ -172,6 +173,18 @@ final class PanelForms {
   private static final Key<Length> PLATE_WIDTH =
       Key.required(
           "plate-width", Words.length("5 mm", "120 mm"), "of a hinge plate, across the side");
+  private static final Key<List<Doors.Hang>> HANGS =
+      Key.optional(
+          "hangs",
+          new ListOf<>(Words.choice(Doors.Hang.class), CaseOrder.MOST_BAYS),
+          "left",
+          "on which side of its bay a single door hangs: one for all, or one for each bay");
+  private static final Key<Length> OVER =
+      Key.optional(
+          "over",
+          Words.length("1 mm", "100 mm"),
+          "to the outside of the case, and to half a gap from the middle between two bays",
+          "how far an overlay door lies over what surrounds its opening");
   static final Form<Doors> DOORS =
       new Form<>(
           "doors",
@@ -183,7 +196,9 @@ final class PanelForms {
               PLATE_HEIGHTS,
               PLATE_SETBACK,
               PLATE_LENGTH,
-              PLATE_WIDTH),
+              PLATE_WIDTH,
+              HANGS,
+              OVER),
           List.of(),
           PanelForms::doors);
 
@@ -203,6 +218,14 @@ final class PanelForms {
   }
 
   private static Optional<Doors> doors(Values v) {
+    if (v.get(DOOR_KIND) == Doors.Kind.INSET && v.find(OVER).isPresent()) {
+      return v.spot(OVER)
+          .refuse("an inset door lies over nothing", "leave it out, or choose overlay");
+    }
+    if (v.find(PER_BAY).orElse(1) > 1 && v.find(HANGS).isPresent()) {
+      return v.spot(HANGS)
+          .refuse("of two doors, one hangs on either side", "leave it out, or choose one per bay");
+    }
     return Heights.areRising(v.get(PLATE_HEIGHTS), v.spot(PLATE_HEIGHTS))
         ? Optional.of(
             new Doors(
@@ -213,7 +236,9 @@ final class PanelForms {
                 v.get(PLATE_HEIGHTS),
                 v.get(PLATE_SETBACK),
                 v.get(PLATE_LENGTH),
-                v.get(PLATE_WIDTH)))
+                v.get(PLATE_WIDTH),
+                v.find(HANGS).orElse(List.of(Doors.Hang.LEFT)),
+                v.find(OVER)))
         : Optional.empty();
   }
 }

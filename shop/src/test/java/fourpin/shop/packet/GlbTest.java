@@ -12,6 +12,7 @@ import fourpin.boring.BayGrid;
 import fourpin.casework.Axis;
 import fourpin.casework.Box;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.DoorLeaf;
 import fourpin.casework.Feature;
 import fourpin.casework.Part;
 import fourpin.job.CaseOrder;
@@ -234,6 +235,23 @@ class GlbTest {
       double thick = stated.thickness().mm() * MM;
       assertThat(ends[3] - ends[0]).as("its thickness lies across").isCloseTo(thick, within(CLOSE));
       assertThat(ends[2]).as("it stands before its hinge").isGreaterThanOrEqualTo(front - CLOSE);
+    }
+  }
+
+  /** They hang and lie as the plan has them: overlay doors too, which reach over the sides. */
+  @Test
+  void shutDoorsAreWhereThePlanHasThem() throws IOException {
+    for (Pair pair : pairs(plan(Path.of("..", "examples", "music-library.yaml")))) {
+      for (DoorLeaf leaf : DoorLeaf.of(pair.built())) {
+        String name =
+            pair.solid().names().stream()
+                .filter(n -> n.endsWith("bay " + leaf.bay() + " door " + leaf.number()))
+                .findFirst()
+                .orElseThrow();
+        double[] ends = ReadSolid.ends(pair.solid().triangles(name, _ -> true));
+        assertThat(ends[3] - ends[0]).isCloseTo(leaf.shut().size(Axis.X).mm() * MM, within(CLOSE));
+        assertThat(ends[4] - ends[1]).isCloseTo(leaf.shut().size(Axis.Z).mm() * MM, within(CLOSE));
+      }
     }
   }
 
