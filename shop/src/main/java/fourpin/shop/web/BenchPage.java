@@ -3,6 +3,7 @@ package fourpin.shop.web;
 import fourpin.bench.Caution;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
+import fourpin.sheets.packet.BenchNumbers;
 import fourpin.sheets.packet.BenchPictures;
 import fourpin.sheets.packet.Codes;
 import fourpin.sheets.paint.SvgWriter;
@@ -31,6 +32,7 @@ public record BenchPage(
    *
    * @param where case and parts; may be empty
    * @param parts what codes call its parts, with blanks between
+   * @param numbers that are set for it; may be empty
    * @param cautions before the work
    * @param pictures the set-up or the panel, as SVG; may be empty
    * @param holes that are bored in all copies of the case, to be counted; may be none
@@ -43,12 +45,31 @@ public record BenchPage(
       String parts,
       String words,
       List<String> items,
+      List<Number> numbers,
       List<Warning> cautions,
       String check,
       List<String> pictures,
       int holes,
       int each,
-      int copies) {}
+      int copies) {
+
+    /** Kinds of cautions, for a line that is always in sight. */
+    public String hazards() {
+      return cautions.stream().map(Warning::hazard).distinct().collect(Collectors.joining(", "));
+    }
+  }
+
+  /** A number that is set. @param value the shorter, the larger it is shown */
+  public record Number(String what, String value) {
+
+    private static final int SHORT = 8;
+    private static final int MIDDLING = 14;
+
+    /** How large. */
+    public String size() {
+      return value.length() <= SHORT ? "large" : value.length() <= MIDDLING ? "middling" : "small";
+    }
+  }
 
   /**
    * A caution, with the whole text at hand at each step.
@@ -69,16 +90,22 @@ public record BenchPage(
 
   static BenchPage of(Plan plan, String job) {
     BenchPictures pictures = new BenchPictures(plan);
+    BenchNumbers numbers = new BenchNumbers(plan);
     Set<Caution> told = new HashSet<>();
     return new BenchPage(
         plan.job().title(),
         job,
         Judgement.of(plan),
         digest(plan.steps()),
-        plan.steps().stream().map(step -> card(plan, step, pictures, told)).toList());
+        plan.steps().stream().map(step -> card(plan, step, numbers, pictures, told)).toList());
   }
 
-  private static Card card(Plan plan, PlannedStep step, BenchPictures pictures, Set<Caution> told) {
+  private static Card card(
+      Plan plan,
+      PlannedStep step,
+      BenchNumbers numbers,
+      BenchPictures pictures,
+      Set<Caution> told) {
     String parts = step.parts().isEmpty() ? "" : " " + String.join(", ", step.parts());
     return new Card(
         step.number(),
@@ -89,6 +116,7 @@ public record BenchPage(
             .collect(Collectors.joining(" ")),
         step.words(),
         step.items(),
+        numbers.of(step).stream().map(l -> new Number(l.what(), l.to())).toList(),
         step.cautions().stream().map(c -> Warning.of(c, told.add(c))).toList(),
         step.check(),
         pictures.of(step).stream().map(SvgWriter::write).toList(),

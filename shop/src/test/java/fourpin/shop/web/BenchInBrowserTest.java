@@ -11,6 +11,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** A phone at the bench: let in by a code, away from the network for a while, and back. */
 @ExtendWith(OneBrowser.class)
@@ -124,6 +126,48 @@ class BenchInBrowserTest {
     browser.awaitText("#done", "2 of ");
     browser.run("location.hash = 'step-" + second + "'; return 1");
     browser.awaitText(".step.now .by", "Done, says bench phone");
+  }
+
+  /** Steps of few numbers with a picture, each as it comes up: what does not lie in sight. */
+  private static final String OUT_OF_SIGHT =
+      """
+      const hidden = [];
+      for (const step of document.querySelectorAll('.step:has(.few):has(.pictures)')) {
+        location.hash = step.id;
+        dispatchEvent(new HashChangeEvent('hashchange'));
+        scrollTo(0, 0);
+        const bar = (step.querySelector('.counter') || document.querySelector('.moves')).getBoundingClientRect();
+        const seen = [...step.querySelectorAll('.hazards, .numbers dd, .pictures figure:first-child')];
+        if (seen.some((s) => s.getBoundingClientRect().bottom > bar.top + 1)) hidden.push(step.id);
+        if (bar.top < innerHeight * 0.75) hidden.push(step.id + ' under buttons');
+      }
+      return hidden.join(' ');
+      """;
+
+  @ParameterizedTest
+  @EnumSource(names = {"PHONE", "REFLOW"})
+  void pictureNumbersAndKindsOfCautionsAreSeenAtOnce(Screen screen) {
+    browser.openAnew(caller.origin() + job + "/bench");
+    browser.on(screen, Screen.Scheme.LIGHT);
+    assertThat(browser.all(".step .few")).isNotEmpty();
+    assertThat(browser.run(OUT_OF_SIGHT)).isEqualTo("");
+  }
+
+  @Test
+  void thePartsCodeOpensItsFirstStepThatIsNotDone() throws IOException {
+    String own = caller.bring(Files.readString(Path.of("..", "examples", "reading-room.yaml")));
+    browser.openAnew(caller.origin() + own + "/bench#part-bookcase.p2");
+    String first = shown();
+    assertThat(browser.attribute(".step.now", "data-parts")).contains("bookcase.p2");
+    browser.press("Done");
+    browser.await("the next step", () -> !shown().equals(first));
+    browser.run("location.hash = 'part-bookcase.p2'; return 1");
+    browser.await(
+        "another step of it",
+        () -> browser.attribute(".step.now", "data-parts").contains("bookcase.p2"));
+    assertThat(shown()).isNotEqualTo(first);
+    browser.run("location.hash = 'part-%E0%A4%A'; return 1");
+    assertThat(browser.attribute(".step.now", "data-parts")).contains("bookcase.p2");
   }
 
   private String held() {
