@@ -7,6 +7,9 @@ import fourpin.bench.Span;
 import fourpin.bench.WorkedPiece;
 import fourpin.boring.BayGrid;
 import fourpin.job.Job;
+import fourpin.job.Shop;
+import fourpin.job.Tool;
+import fourpin.job.Tool.PerforatedStrip;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.plan.Mistake;
@@ -141,6 +144,46 @@ class ExampleMistakesTest {
       assertThat(report.how()).as(report.mistake().title()).isNotEmpty();
     }
     assertThat(pages(plan)).isEqualTo(1);
+  }
+
+  /**
+   * Strips no longer than their pitch was measured over, 24 and 18 in, are moved along sides of 48
+   * in; in the strap every second hole of 3/4 in is used, so that the next hole is 1 1/2 in off.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "ways/hardboard-strip, 1 in less",
+    "ways/steel-strap, 1 1/2 in less",
+  })
+  void aPinInTheWrongHoleIsSeenWhereStripsAreShort(String example, String off) {
+    Job job = plan(example).job();
+    List<Tool> tools = job.shop().tools().stream().map(ExampleMistakesTest::shortened).toList();
+    Plan plan = Planner.plan(job.with(new Shop(job.shop().name(), tools)));
+    MistakeReport report =
+        plan.mistakes().stream()
+            .filter(r -> r.mistake() == Mistake.PIN_IN_WRONG_HOLE)
+            .findFirst()
+            .orElseThrow();
+    differs(plan, report, (Outcome.Spoilt) report.outcome());
+    assertThat(report.test()).contains("(" + off + ") would be this mistake");
+    assertThat(report.shows()).containsPattern(PLACE);
+  }
+
+  private static Tool shortened(Tool tool) {
+    return tool instanceof PerforatedStrip s
+        ? new PerforatedStrip(
+            s.name(),
+            s.kind(),
+            s.hole(),
+            s.over(),
+            s.spaces(),
+            s.fromEnd(),
+            s.fromEdge(),
+            s.thickness(),
+            s.over(),
+            s.width(),
+            s.toBuy())
+        : tool;
   }
 
   private static void saysWhy(MistakeReport report, String why, String said) {
