@@ -17,10 +17,22 @@ import java.util.stream.Stream;
  * The steps of a case as they are done when something goes wrong with one panel.
  *
  * @param piece mark of the panel, {@code length} and {@code width} its size
+ * @param turned where a place on the panel comes when what it is marked from lies end for end
  * @param rows purposes of its rows
  * @param steps as they should be
  */
-record Blunder(String piece, Length length, Length width, Set<String> rows, List<Step> steps) {
+record Blunder(
+    String piece, Length length, Length width, Turned turned, Set<String> rows, List<Step> steps) {
+
+  /** What lies end for end. */
+  interface Turned {
+
+    /**
+     * @param purpose of a row, {@code up} how far a hole of it belongs from the panel's index end
+     * @return how far it comes
+     */
+    Length place(String purpose, Length up);
+  }
 
   /** The guide's far end where its block belongs, or the stick's zero at the far end. */
   List<Step> endForEnd() {
@@ -32,9 +44,13 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
               case Step.ShiftGuide s when mine(s.piece()) ->
                   new Step.ShiftGuide(s.guide(), s.piece(), s.into(), s.pin());
               case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
-                  row(r, r.surface(), r.offset(), fromFarEnd(r.surface(), r.spacing()));
+                  row(
+                      r,
+                      r.surface(),
+                      r.offset(),
+                      fromFarEnd(r.purpose(), r.surface(), r.spacing()));
               case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
-                  row(r, r.surface(), r.edge(), fromFarEnd(r.surface(), r.spacing()));
+                  row(r, r.surface(), r.edge(), fromFarEnd(r.purpose(), r.surface(), r.spacing()));
               default -> step;
             });
   }
@@ -49,9 +65,13 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
               case Step.SquareAcross s ->
                   laid(s, l -> laid(l, l.up(), other(l.end()), other(l.edge())));
               case Step.BoreRow r when isMarked(r.piece(), r.purpose(), r.spacing()) ->
-                  row(r, r.surface(), r.offset(), fromFarEnd(r.surface(), r.spacing()));
+                  row(
+                      r,
+                      r.surface(),
+                      r.offset(),
+                      fromFarEnd(r.purpose(), r.surface(), r.spacing()));
               case Step.BoreAtFence r when isMarked(r.piece(), r.purpose(), r.spacing()) ->
-                  row(r, r.surface(), r.edge(), fromFarEnd(r.surface(), r.spacing()));
+                  row(r, r.surface(), r.edge(), fromFarEnd(r.purpose(), r.surface(), r.spacing()));
               default -> step;
             });
   }
@@ -273,7 +293,7 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
     };
   }
 
-  private Spacing fromFarEnd(Surface surface, Spacing spacing) {
+  private Spacing fromFarEnd(String purpose, Surface surface, Spacing spacing) {
     Stream<Length> distances =
         switch (spacing) {
           case Spacing.Each each -> each.distances().stream();
@@ -281,7 +301,7 @@ record Blunder(String piece, Length length, Length width, Set<String> rows, List
               from.numbers().stream().map(n -> mark(from, n).minus(from.datum()));
           case Spacing.OnLines on -> on.numbers().stream().map(n -> line(surface, n));
         };
-    return new Spacing.Each(distances.map(length::minus).sorted().toList());
+    return new Spacing.Each(distances.map(up -> turned.place(purpose, up)).sorted().toList());
   }
 
   /** From the panel's end to a line that was squared across its surface. */

@@ -34,7 +34,12 @@ final class CleatMistakes {
     Part wood = bench.blank().wood();
     this.blunder =
         new Blunder(
-            wood.mark(), wood.length().total(), wood.width().total(), bench.rows(), bench.steps());
+            wood.mark(),
+            wood.length().total(),
+            wood.width().total(),
+            (_, up) -> wood.length().total().minus(up),
+            bench.rows(),
+            bench.steps());
   }
 
   static List<MistakeReport> of(Job job, BuiltCase built, List<Step> steps, List<BayGrid> grids) {

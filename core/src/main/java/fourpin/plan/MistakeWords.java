@@ -36,12 +36,7 @@ final class MistakeWords {
     Bore first = rows.wanted().getFirst();
     String mark = names.part().mark();
     return switch (mistake) {
-      case END_FOR_END ->
-          isGuided()
-              ? say(
-                  "The guide lies on %s with its far end where its zero belongs, its block off.",
-                  mark)
-              : say("The stick lies on %s with its zero at the far end.", mark);
+      case END_FOR_END -> say(endForEnd(), mark);
       case WRONG_EDGE -> say("The %s of %s is set out from the wrong edge.", first.purpose(), mark);
       case PANEL_TURNED ->
           say("%s lies turned end for end: all is measured from its far end.", mark);
@@ -57,6 +52,15 @@ final class MistakeWords {
           say("The stop slips and lets the bit %s deeper.", figures.set("slip", Setting.STOP_SLIP));
       case OTHER_BIT -> otherBit(otherBit, first.diameter());
     };
+  }
+
+  private String endForEnd() {
+    if (isGuided()) {
+      return "The guide lies on %s with its far end where its zero belongs, its block off.";
+    }
+    return names.isStanding()
+        ? "The stick stands at %s upside down, its zero at the panel above."
+        : "The stick lies on %s with its zero at the far end.";
   }
 
   private String skipped(String mark) {

@@ -8,6 +8,7 @@ import fourpin.bench.WorkedPiece;
 import fourpin.casework.Feature.Hole;
 import fourpin.job.Job;
 import fourpin.job.Setting;
+import fourpin.measure.Length;
 import fourpin.plan.MistakeReport.Outcome.Spoilt;
 import java.util.Comparator;
 import java.util.List;
@@ -43,7 +44,18 @@ final class PanelMistakes {
     this.wanted = wanted;
     this.rows = rows;
     this.other = new OtherBits(job.shop()).than(firstHole(), ways);
-    this.blunder = new Blunder(wanted.mark(), wanted.length(), wanted.width(), rows, steps);
+    this.blunder =
+        new Blunder(wanted.mark(), wanted.length(), wanted.width(), this::turned, rows, steps);
+  }
+
+  /** From the other end; in a standing case from the panel above in place of that below. */
+  private Length turned(String purpose, Length up) {
+    return names.isStanding()
+        ? names
+            .opening(purpose, up)
+            .map(o -> names.up(o.clear().low()).plus(names.up(o.clear().high())).minus(up))
+            .orElse(up)
+        : wanted.length().minus(up);
   }
 
   /** Nothing where the way of boring has not even a place for the mistake. */

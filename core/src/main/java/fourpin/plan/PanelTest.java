@@ -4,7 +4,6 @@ import fourpin.bench.Removal.Bore;
 import fourpin.bench.Surface;
 import fourpin.bench.WorkedPiece;
 import fourpin.casework.BaySpace.Opening;
-import fourpin.casework.Face;
 import fourpin.casework.Hand;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
@@ -99,13 +98,10 @@ final class PanelTest {
 
   /** In a standing case the panel below is in the way of the end. */
   private From from(Bore wanted) {
-    Optional<Opening> opening = names.isStanding() ? names.opening(wanted) : Optional.empty();
+    Optional<Opening> opening =
+        names.isStanding() ? names.opening(wanted.purpose(), wanted.length()) : Optional.empty();
     return opening
-        .map(
-            o ->
-                new From(
-                    "the top of " + o.below(),
-                    o.clear().low().z().minus(names.part().box().at(Face.BOTTOM))))
+        .map(o -> new From("the top of " + o.below(), names.up(o.clear().low())))
         .orElseGet(() -> new From(names.indexEnd(), Length.ZERO));
   }
 

@@ -9,6 +9,7 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
+import fourpin.casework.Point;
 import fourpin.job.Settings;
 import fourpin.measure.Length;
 import java.util.List;
@@ -24,16 +25,20 @@ record RowNames(BuiltCase built, Part part, List<BayGrid> grids) {
 
   /** The bay whose rows a hole belongs to. */
   BayGrid grid(Bore hole) {
+    return grid(hole.purpose());
+  }
+
+  private BayGrid grid(String purpose) {
     return grids.stream()
         .filter(g -> g.caseName().equals(built.order().name()))
-        .filter(g -> isFor(g, hole))
+        .filter(g -> isFor(g, purpose))
         .findFirst()
         .orElseThrow();
   }
 
-  private static boolean isFor(BayGrid grid, Bore hole) {
-    return grid.notch().equals(hole.purpose())
-        || grid.rows().stream().anyMatch(r -> grid.purpose(r).equals(hole.purpose()));
+  private static boolean isFor(BayGrid grid, String purpose) {
+    return grid.notch().equals(purpose)
+        || grid.rows().stream().anyMatch(r -> grid.purpose(r).equals(purpose));
   }
 
   /** The level that a hole is wanted for. */
@@ -68,10 +73,19 @@ record RowNames(BuiltCase built, Part part, List<BayGrid> grids) {
     return built.bays().get(grid.bay() - 1);
   }
 
-  /** The opening that a hole is wanted in. */
-  Optional<Opening> opening(Bore hole) {
-    Length height = part.box().at(Face.BOTTOM).plus(hole.length());
-    return bay(grid(hole)).openings().stream()
+  /** How far a place lies above the lower end of the part. */
+  Length up(Point place) {
+    return place.z().minus(part.box().at(Face.BOTTOM));
+  }
+
+  /**
+   * The opening that a hole lies in.
+   *
+   * @param purpose of its row
+   */
+  Optional<Opening> opening(String purpose, Length up) {
+    Length height = part.box().at(Face.BOTTOM).plus(up);
+    return bay(grid(purpose)).openings().stream()
         .filter(o -> o.clear().low().z().isLessThan(height))
         .filter(o -> height.isLessThan(o.clear().high().z()))
         .findFirst();

@@ -167,6 +167,26 @@ class MistakesTest {
     assertThat(report.how()).contains("at least 1 3/8 in clear");
   }
 
+  /**
+   * In a case that stands the stick goes between bottom and top, from 4 7/32 to 83 9/32 in: upside
+   * down the highest hole comes to 87 1/2 - 10 7/32 = 77 9/32, 1/16 in higher.
+   */
+  @Test
+  void should_stand_the_stick_upside_down() {
+    CaseDraft draft = draft(bay(2));
+    draft.settings =
+        draft.settings.with(Setting.DRILL, new SettingValue.OfChoice("after-assembly"));
+    MistakeReport report = of(marked(draft), Mistake.END_FOR_END);
+    assertThat(report.what())
+        .isEqualTo("The stick stands at L upside down, its zero at the panel above.");
+    assertThat(report.test())
+        .startsWith(
+            "From the top of B to the highest hole of the front row, bay 1: 73 in; 73 1/16 in (1/16 in"
+                + " more) would be this mistake.");
+    assertThat(of(marked(draft), Mistake.PANEL_TURNED).outcome())
+        .isInstanceOf(Outcome.Impossible.class);
+  }
+
   @Test
   void should_call_a_turned_panel_with_balanced_rows_harmless() {
     CaseDraft draft = draft(bay(2));
