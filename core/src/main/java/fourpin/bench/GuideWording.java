@@ -130,8 +130,7 @@ final class GuideWording {
   }
 
   String fit() {
-    return "take it off the panel and screw its block on again by the same holes, both battens on"
-        + " zero and square to the index edge, so that it can be clamped in its first place again.";
+    return "off the panel with it, and its block on again by the same holes, both battens on zero.";
   }
 
   String bore(Step.BoreThrough bore) {

@@ -803,6 +803,15 @@ public enum Setting {
       "240",
       "time to put an index block on a strip that is sold with holes, number and mask it, minutes",
       memory("with a test in scrap")),
+  BLOCK_MINUTES(
+      "block-minutes",
+      Kind.NUMBER,
+      "2",
+      "2",
+      "0",
+      "60",
+      "time to take the block off a guide that is moved along a row, and to screw it on again, minutes",
+      memory("two screws, out and in")),
   GUIDE_MINUTES(
       "guide-minutes",
       Kind.NUMBER,

@@ -130,7 +130,7 @@ final class GuideMaking {
   private String block(GuidedBoring boring) {
     Guide guide = boring.method().guide();
     if (guide.block().isZero()) {
-      return " Its index end, cut square, is zero.";
+      return " Its index end, cut square, is zero: write DOWN on both sides of it.";
     }
     return " For the block screw two battens, each "
         + text(guide.block())

@@ -414,9 +414,8 @@ class GuidedWorkTest {
             "Guide “G”: take its block off.",
             move,
             move,
-            "Guide “G”: take it off the panel and screw its block on again by the same holes, both"
-                + " battens on zero and square to the index edge, so that it can be clamped in its"
-                + " first place again.",
+            "Guide “G”: off the panel with it, and its block on again by the same holes, both battens"
+                + " on zero.",
             "A: guide “G” on the reverse, its side A showing: its block against the index end; its"
                 + " index edge against spacer “K5” (5 mm), which lies flush with the far edge.",
             "A: front row: through guide “G” bore holes 4 to 6, 8: 4 holes in all.",

@@ -21,6 +21,13 @@ sealed interface Designed {
     long places() {
       return clampings.stream().mapToLong(c -> c.reaches().size()).sum();
     }
+
+    /** Times that its block comes off, to move it along, and goes on again. */
+    long refits() {
+      return guide.block().isPositive()
+          ? clampings.stream().filter(Clamping::isMovedAlong).count()
+          : 0;
+    }
   }
 
   /** There is none that serves. */

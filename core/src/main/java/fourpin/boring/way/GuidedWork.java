@@ -67,12 +67,13 @@ record GuidedWork(Method.How how, Setting seconds, Setting making, Setting wear)
   private Work work(Group group, Designed.Made made, int pins, List<Purchase> bought) {
     boolean bored = made.guide().make() instanceof Guide.Make.Bored;
     return new Work(
-        1,
-        made.places(),
-        group.holes(),
-        seconds,
-        new Work.Making(making, bored ? made.guide().holes().size() : 0, pins),
-        Optional.of(new Work.Wear(wear, made.uses())),
-        bought);
+            1,
+            made.places(),
+            group.holes(),
+            seconds,
+            new Work.Making(making, bored ? made.guide().holes().size() : 0, pins),
+            Optional.of(new Work.Wear(wear, made.uses())),
+            bought)
+        .withRefits(made.refits());
   }
 }

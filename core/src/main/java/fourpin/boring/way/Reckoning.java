@@ -142,9 +142,23 @@ final class Reckoning {
             number("k", Setting.CLAMP_MINUTES),
             of("n", holes),
             number("s", work.seconds()));
+    if (work.refits() > 0) {
+      return withRefits(value, inputs);
+    }
     return work.lines()
         .map(lines -> withLines(lines, value, inputs))
         .orElseGet(() -> minutes(value, "m + u t + c k + n s / 60", inputs));
+  }
+
+  /** Guides, whose panels are not marked by lines. */
+  private Figure withRefits(double value, List<Input> inputs) {
+    Figure refits = copies("refits", "times that the guide's block comes off", work.refits());
+    List<Input> all = new ArrayList<>(inputs);
+    all.addAll(List.of(of("f", refits), number("b", Setting.BLOCK_MINUTES)));
+    return minutes(
+        value + refits.value().value() * settings.number(Setting.BLOCK_MINUTES),
+        "m + u t + c k + n s / 60 + f b",
+        all);
   }
 
   /** Lines across panels save the marks of single holes, which take no more than all of a hole. */

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param lines squared across panels that are marked together; none where they are not
  * @param wear of a guide's hole by 100 holes, {@code uses} how often the most used of its holes is
  *     bored through; none without a guide
+ * @param refits times that the block of a guide comes off and goes on again
  * @param bought what is needed and not at hand, or taken for granted
  */
 record Work(
@@ -26,13 +27,14 @@ record Work(
     Making making,
     Optional<Lines> lines,
     Optional<Wear> wear,
+    long refits,
     List<Purchase> bought) {
 
   Work {
     bought = List.copyOf(bought);
   }
 
-  /** Without lines across several panels. */
+  /** Without lines across several panels, and without a block that comes off. */
   Work(
       int setUps,
       long clampings,
@@ -41,13 +43,26 @@ record Work(
       Making making,
       Optional<Wear> wear,
       List<Purchase> bought) {
-    this(setUps, clampings, holes, seconds, making, Optional.empty(), wear, bought);
+    this(setUps, clampings, holes, seconds, making, Optional.empty(), wear, 0, bought);
   }
 
   /** The same with pairs of panels laid side by side and marked by lines across both. */
   Work inPairs(int pairs, Lines across) {
     return new Work(
-        setUps, clampings + pairs, holes, seconds, making, Optional.of(across), wear, bought);
+        setUps,
+        clampings + pairs,
+        holes,
+        seconds,
+        making,
+        Optional.of(across),
+        wear,
+        refits,
+        bought);
+  }
+
+  /** The same with a block that comes off so many times. */
+  Work withRefits(long times) {
+    return new Work(setUps, clampings, holes, seconds, making, lines, wear, times, bought);
   }
 
   /** Lines squared across panels. @param holes that need no mark of their own then */

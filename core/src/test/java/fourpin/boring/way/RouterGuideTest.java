@@ -9,10 +9,13 @@ import static fourpin.job.SampleJobs.in;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fourpin.job.Setting;
+import fourpin.job.Settings;
 import fourpin.job.Tool;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
+import fourpin.measure.Unit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -81,5 +84,29 @@ class RouterGuideTest {
         answer.figures().stream().filter(f -> f.id().endsWith("/making")).findFirst().orElseThrow();
     double holes = method.guide().holes().size();
     assertThat(making.value().value()).isCloseTo(20 + holes * 45 / 60 + pin, within(1e-9));
+  }
+
+  /** Two rows on each of two sides, 2 min each, beside what is clamped and bored anyway. */
+  @ParameterizedTest
+  @CsvSource({"96, 0", "32, 4"})
+  void should_count_the_time_that_the_block_takes(String stock, double refits) {
+    WayAnswer answer = routed(stock);
+    double minutes = figure(answer, "/router-guide/minutes").value().value();
+    double before =
+        figure(answer, "/making").value().value()
+            + figure(answer, "/set-ups").value().value() * standard(Setting.SET_UP_MINUTES)
+            + figure(answer, "/clampings").value().value() * standard(Setting.CLAMP_MINUTES)
+            + figure(answer, "/router-guide/holes").value().value()
+                * standard(Setting.ROUTER_SECONDS)
+                / 60;
+    assertThat(minutes - before).isCloseTo(refits * 2, within(1e-9));
+  }
+
+  private static double standard(Setting setting) {
+    return Settings.standard(Unit.INCH).number(setting);
+  }
+
+  private static Figure figure(WayAnswer answer, String end) {
+    return answer.figures().stream().filter(f -> f.id().endsWith(end)).findFirst().orElseThrow();
   }
 }

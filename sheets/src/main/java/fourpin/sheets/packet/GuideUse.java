@@ -38,11 +38,20 @@ final class GuideUse {
             Prose.bold("Where guide “" + guided.guide().mark() + "” lies. ")
                 .then(
                     Prose.plain(
-                        "Its front edge always lies towards the front of the panel. Serve every"
+                        "Its front edge always lies towards the front of the panel"
+                            + block()
+                            + ". Serve every"
                             + " panel with this one guide and these spacers, from the same end: then"
                             + " what is wrong in them is wrong alike in all four holes of a shelf,"
                             + " and the shelf still lies level."))),
         table());
+  }
+
+  private String block() {
+    return guided.guide().block().isPositive()
+        ? ", and its block at the lower end, so that it fits one way only: turned over, it keeps its"
+            + " block on, which stands proud of both sides"
+        : ", and the end that DOWN is written on below";
   }
 
   private Table table() {
