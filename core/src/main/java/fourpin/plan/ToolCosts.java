@@ -104,9 +104,7 @@ final class ToolCosts {
     return new Finding(
         Severity.NOTE,
         "tool-not-stated",
-        "No file states "
-            + names(tools)
-            + ", which the ways taken need: "
+        "The ways taken need what no file states: "
             + String.join("; ", tools.stream().map(t -> counted(job, t)).toList())
             + ".",
         List.of(),
@@ -116,14 +114,11 @@ final class ToolCosts {
                 "state each in the shop file, with its price if it is to be bought", "nothing")));
   }
 
-  private static String names(List<Purchase> tools) {
-    return String.join(" and ", tools.stream().map(Purchase::name).toList());
-  }
-
   private static String counted(Job job, Purchase tool) {
-    return tool.price()
-        .map(p -> money(p.amount().doubleValue()).text(job.unit()))
-        .map(p -> job.currency() + p + " is counted for " + tool.name() + ", by bit-price")
-        .orElseGet(() -> "no price is stated for " + tool.name() + ", so none is counted");
+    return tool.name()
+        + tool.price()
+            .map(p -> money(p.amount().doubleValue()).text(job.unit()))
+            .map(p -> ", counted at " + job.currency() + p + " by bit-price")
+            .orElse(", whose price is not stated and not counted");
   }
 }

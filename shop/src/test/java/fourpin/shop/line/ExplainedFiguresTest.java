@@ -300,7 +300,7 @@ class ExplainedFiguresTest {
       } else {
         assertThat(plan.findings())
             .filteredOn(f -> f.kind().equals("tool-not-stated"))
-            .anyMatch(f -> f.what().contains("no price is stated for " + name));
+            .anyMatch(f -> f.what().contains(name + ", whose price is not stated and not counted"));
       }
     }
     assertThat(figures.containsKey("job/tools-to-buy"))
