@@ -36,8 +36,16 @@ public record Material(
    * @param of its row in the reference tables
    * @param share of the width that it fills: 1, or less for ribs
    * @param turn how its grain lies to the panel's
+   * @param cutFrom the material of the job that the plan cuts it from; none if it is not cut here
    */
-  public record Layer(String of, Length thickness, double share, Turn turn) {}
+  public record Layer(
+      String of, Length thickness, double share, Turn turn, Optional<String> cutFrom) {
+
+    /** A layer that the plan does not cut. */
+    public Layer(String of, Length thickness, double share, Turn turn) {
+      this(of, thickness, share, turn, Optional.empty());
+    }
+  }
 
   /** How the grain of a layer lies. */
   public enum Turn {
@@ -73,6 +81,11 @@ public record Material(
   public enum Grain {
     LENGTHWISE,
     NONE
+  }
+
+  /** Whether the plan cuts all its layers, and has them glued up. */
+  public boolean isCutInLayers() {
+    return !layers.isEmpty() && layers.stream().allMatch(layer -> layer.cutFrom().isPresent());
   }
 
   /** The thickness that parts are made to. */

@@ -1221,6 +1221,15 @@ public enum Setting {
       "6 mm",
       "how much wider edge strips are ripped than finished, to be planed off",
       practice("about 1/16 in; saw marks don't glue")),
+  LAYER_TRIM(
+      "layer-trim",
+      Kind.LENGTH,
+      "1 in",
+      "25 mm",
+      "0 mm",
+      "100 mm",
+      "how much longer and wider layers are cut than the panel that is glued up of them, to be trimmed off",
+      practice("half an inch on every edge, since layers slide in the press")),
   SCREW_SPACING(
       "screw-spacing",
       Kind.LENGTH,

@@ -146,8 +146,14 @@ final class CaseProgram {
         parts.stream()
             .sorted(Comparator.comparing((Part p) -> p.cutLength().total()).reversed())
             .toList();
+    printed.addAll(new LayerSteps(job, built).all(stage, material, longestFirst));
     boolean glass = material.kind() == Material.Kind.GLASS;
-    String start = glass ? "Order from the glazier: " : byTheLayouts(stage, material);
+    String start =
+        glass
+            ? "Order from the glazier: "
+            : material.isCutInLayers()
+                ? "Straighten one long edge of each panel that was glued up, and cut it to size: "
+                : byTheLayouts(stage, material);
     List<Caution> cautions = new ArrayList<>();
     cautions.addAll(glass ? List.of(Cautions.GLASS) : List.of(Cautions.SAW, Cautions.DUST));
     if (parts.stream().anyMatch(p -> p.role() == Role.STRIP || p.role() == Role.CLEAT)) {

@@ -87,6 +87,12 @@ final class Cautions {
           "Fasten the case to studs or masonry as local codes and the wall ask, before anything is"
               + " put on it; children climb shelves. Whether an anchor holds is for someone who"
               + " knows the wall.");
+  static final Caution GLUE =
+      new Caution(
+          "glue",
+          "Read the glue's label: gloves, eye protection and air where it says so. Keep fingers from"
+              + " between layers and cauls while clamps or a press close, and stand aside of a clamp"
+              + " under load.");
   static final Caution STACK =
       new Caution(
           "lifting",

@@ -48,8 +48,14 @@ final class CutListBuilder {
     for (Part part : CleatBlank.cut(built, built.parts())) {
       alike.computeIfAbsent(key(part), _ -> new ArrayList<>()).add(part);
     }
-    alike.values().forEach(parts -> items.add(item(built, parts)));
+    alike.values().forEach(parts -> addWithLayers(built, item(built, parts)));
     strips(built);
+  }
+
+  /** The panel as it is cut when it is glued up, then what it is glued up of. */
+  private void addWithLayers(BuiltCase built, CutItem item) {
+    items.add(item);
+    items.addAll(new LayerItems(job, built.order().settings(), item).all());
   }
 
   private List<Object> key(Part part) {

@@ -18,6 +18,7 @@ final class MaterialChecks {
     List<String> unmeasured =
         job.materials().stream()
             .filter(m -> m.kind() == Material.Kind.SHEET && m.measured().isEmpty())
+            .filter(m -> !m.isCutInLayers())
             .filter(m -> cutList.stream().anyMatch(i -> i.material().equals(m.name())))
             .map(m -> m.name() + " (" + job.style().text(m.nominal()) + ")")
             .toList();

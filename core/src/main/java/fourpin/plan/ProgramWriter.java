@@ -44,8 +44,20 @@ final class ProgramWriter {
   /** Thickness decides every joint, so it comes first. */
   private void measure(Boring boring) {
     Stream<String> used =
-        boring.cases().stream().flatMap(c -> c.parts().stream()).map(Part::material).distinct();
+        boring.cases().stream()
+            .flatMap(c -> c.parts().stream())
+            .map(Part::material)
+            .flatMap(this::sold)
+            .distinct();
     used.map(job::material).forEach(this::measure);
+  }
+
+  /** What a material is cut from: itself, or what its layers come from. */
+  private Stream<String> sold(String name) {
+    Material material = job.material(name);
+    return material.isCutInLayers()
+        ? material.layers().stream().flatMap(layer -> layer.cutFrom().stream())
+        : Stream.of(name);
   }
 
   private void measure(Material material) {

@@ -40,7 +40,8 @@ final class StockPlanner {
     for (Material material : job.materials()) {
       List<CutItem> items =
           cutList.stream().filter(i -> i.material().equals(material.name())).toList();
-      if (!items.isEmpty() && material.kind() != Material.Kind.GLASS) {
+      boolean comesInStock = material.kind() != Material.Kind.GLASS && !material.isCutInLayers();
+      if (!items.isEmpty() && comesInStock) {
         wanted.add(wanted(material, items));
       }
     }

@@ -26,12 +26,30 @@ final class LayeredPanels {
     this.job = job;
   }
 
-  /** One for each such material: its layers are not cut by the plan, and how it bends. */
+  /** One for each such material: whether the plan cuts its layers, and how it bends. */
   List<Finding> findings() {
     return job.materials().stream().filter(m -> !m.layers().isEmpty()).map(this::gluedUp).toList();
   }
 
   private Finding gluedUp(Material material) {
+    return material.isCutInLayers() ? cutHere(material) : cutElsewhere(material);
+  }
+
+  private Finding cutHere(Material material) {
+    return new Finding(
+        Severity.NOTE,
+        "glued-up",
+        "'%s' is glued up of %s; it is taken to bend as one piece, which holds only if the glue covers every face that touches another and is pressed all over"
+            .formatted(material.name(), words(material)),
+        figures(material),
+        Place.JOB,
+        List.of(
+            new Remedy(
+                "glue up a test piece from offcuts and load it before the shelves are made",
+                "glue and a day")));
+  }
+
+  private Finding cutElsewhere(Material material) {
     return new Finding(
         Severity.NOTE,
         "glued-up",
@@ -40,6 +58,9 @@ final class LayeredPanels {
         figures(material),
         Place.JOB,
         List.of(
+            new Remedy(
+                "state what each of its layers is cut from (cut-from), so that the plan cuts and glues them",
+                "nothing"),
             new Remedy(
                 "glue panels of it up larger than their parts, and state them as its stock",
                 "the layers' stock, glue and time")));

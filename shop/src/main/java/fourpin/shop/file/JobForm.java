@@ -126,6 +126,7 @@ final class JobForm {
 
   private static Optional<Job> checked(Values v) {
     v.get(CASES).forEach(order -> order.standsOn().ifPresent(below -> stands(v, order, below)));
+    new LayerChecks(v.get(MATERIALS), v.spot(MATERIALS)).run();
     return Optional.of(make(v));
   }
 

@@ -51,6 +51,7 @@ final class MaterialForm {
           "as the reference tables say",
           "weight of a cubic metre or foot");
 
+  private static final int LONGEST_NAME = 30;
   private static final int MOST_LAYERS = 20;
   private static final int PER_CENT = 100;
   private static final Key<String> LAYER_OF =
@@ -70,13 +71,19 @@ final class MaterialForm {
   private static final Key<Material.Turn> TURN =
       Key.optional(
           "grain", Words.choice(Material.Turn.class), "along", "how its grain lies to the panel's");
-  private static final Key<List<Material.Layer>> LAYERS =
+  private static final Key<String> CUT_FROM =
+      Key.optional(
+          "cut-from",
+          Words.free("the name of a material", "ply-9", LONGEST_NAME),
+          "not cut by the plan",
+          "the material of the job that the layer, or its ribs, are cut from; state it for all layers of a panel");
+  static final Key<List<Material.Layer>> LAYERS =
       Key.optional(
           "layers",
           new ListOf<>(
               new Form<>(
                   "a layer",
-                  List.of(LAYER_OF, LAYER_THICKNESS, SHARE, TURN),
+                  List.of(LAYER_OF, LAYER_THICKNESS, SHARE, TURN, CUT_FROM),
                   List.of(),
                   v -> Optional.of(layer(v))),
               MOST_LAYERS),
@@ -100,7 +107,8 @@ final class MaterialForm {
         v.get(LAYER_OF),
         v.get(LAYER_THICKNESS),
         v.find(SHARE).orElse(PER_CENT) / (double) PER_CENT,
-        v.find(TURN).orElse(Material.Turn.ALONG));
+        v.find(TURN).orElse(Material.Turn.ALONG),
+        v.find(CUT_FROM));
   }
 
   /** Whether the layers are as thick together as the material, to the twentieth. */

@@ -1,0 +1,102 @@
+package fourpin.plan;
+
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.job.Material.Layer;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Length;
+import fourpin.measure.Sum;
+import fourpin.plan.CutItem.Direction;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The layers and ribs that panels of one line of the cut list are glued up of: over size each way,
+ * since pressed layers slide, and are trimmed together.
+ */
+record LayerItems(Job job, Settings settings, CutItem panel) {
+
+  private static final String OVER = "to trim when glued";
+
+  /** A box has a rib along each of its edges at the least. */
+  private static final long LEAST_RIBS = 2;
+
+  /** Nothing where the panel is of one piece, or its layers are not cut by the plan. */
+  List<CutItem> all() {
+    Material material = job.material(panel.material());
+    List<CutItem> items = new ArrayList<>();
+    if (material.isCutInLayers()) {
+      for (Layer layer : material.layers()) {
+        items.add(layer.share() < 1 ? ribs(layer, items.size()) : sheet(layer, items.size()));
+      }
+    }
+    return items;
+  }
+
+  private CutItem sheet(Layer layer, int before) {
+    return item(
+        layer,
+        "layer " + (before + 1) + " of " + panel.name(),
+        panel.quantity(),
+        over(along(layer)),
+        over(across(layer)),
+        layer.thickness(),
+        before);
+  }
+
+  /** Ripped to the height of the layer, as thick as what they are ripped from. */
+  private CutItem ribs(Layer layer, int before) {
+    Length thickness = cutFrom(layer).thickness();
+    long count = ribCount(layer, across(layer).total(), thickness);
+    return item(
+        layer,
+        "rib in layer " + (before + 1) + " of " + panel.name(),
+        Math.toIntExact(count * panel.quantity()),
+        over(along(layer)),
+        Sum.of("rib", layer.thickness()),
+        thickness,
+        before);
+  }
+
+  private static long ribCount(Layer layer, Length width, Length thickness) {
+    return Math.max(LEAST_RIBS, (long) Math.ceil(width.mm() * layer.share() / thickness.mm()));
+  }
+
+  private Material cutFrom(Layer layer) {
+    return job.material(layer.cutFrom().orElseThrow());
+  }
+
+  private Sum along(Layer layer) {
+    return layer.turn() == Material.Turn.ALONG ? panel.cutLength() : panel.cutWidth();
+  }
+
+  private Sum across(Layer layer) {
+    return layer.turn() == Material.Turn.ALONG ? panel.cutWidth() : panel.cutLength();
+  }
+
+  private Sum over(Sum size) {
+    return size.plus(OVER, settings.length(Setting.LAYER_TRIM));
+  }
+
+  private CutItem item(
+      Layer layer, String name, int quantity, Sum length, Sum width, Length thickness, int before) {
+    Material from = cutFrom(layer);
+    return new CutItem(
+        panel.line() + before + 1,
+        panel.caseName(),
+        panel.marks(),
+        name,
+        panel.role(),
+        from.name(),
+        quantity,
+        length,
+        width,
+        thickness,
+        length,
+        width,
+        from.grain() == Material.Grain.LENGTHWISE ? Direction.ALONG_LENGTH : Direction.EITHER_WAY,
+        List.of(),
+        panel.when());
+  }
+}
