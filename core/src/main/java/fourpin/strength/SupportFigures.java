@@ -123,7 +123,10 @@ final class SupportFigures {
             stress(bearing),
             law.source()));
     inputs.add(
-        gravity.input("G", "specific gravity of the side, the low end of its range for panels"));
+        gravity.input(
+            "G",
+            "specific gravity of the side; for panels the low end of its range, in the formula for solid"
+                + " wood, since the table of the NDS for plywood was not found"));
     inputs.addAll(sizes(in));
     inputs.add(duration.input("C_D", "for loads that stay"));
     inputs.add(reduction.input("R_d", "from yield to what is allowed"));
