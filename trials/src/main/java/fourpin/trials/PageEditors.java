@@ -5,7 +5,6 @@ import fourpin.shop.store.Edit;
 import fourpin.shop.store.Revision;
 import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.WebServer;
-import fourpin.shop.web.guard.Reach;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -76,7 +75,7 @@ record PageEditors(
             .map(Revision::document)
             .toList();
     List<String> wrong = Collections.synchronizedList(new ArrayList<>());
-    try (WebServer server = WebServer.start(store, Reach.loopback(), 0)) {
+    try (WebServer server = WebServer.start(store, 0)) {
       List<Work> work = all(server.port(), ids, wrong);
       List<Change> saved = work.stream().flatMap(w -> w.changes().stream()).toList();
       ids.forEach(id -> wrong.addAll(lost(id, saved)));

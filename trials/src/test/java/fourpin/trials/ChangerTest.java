@@ -8,7 +8,6 @@ import fourpin.shop.store.Edit;
 import fourpin.shop.store.Written;
 import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.WebServer;
-import fourpin.shop.web.guard.Reach;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
@@ -29,7 +28,7 @@ class ChangerTest {
     DataPlace place = new DataPlace.InFile(folder.resolve("shop.db"));
     String example = Files.readString(Path.of("..", "examples", "reading-room.yaml"));
     try (SqlStore store = SqlStore.open(place, InstantSource.system());
-        WebServer server = WebServer.start(store, Reach.loopback(), 0)) {
+        WebServer server = WebServer.start(store, 0)) {
       DocumentId job =
           store.documents().create(new Edit("Job", example, "trial", "begun")).document();
       URI page = URI.create("http://127.0.0.1:" + server.port() + "/jobs/" + job.value());

@@ -15,7 +15,7 @@ final class BenchAddress {
   private static final int LONGEST = 120;
 
   private static final String REMEDY =
-      "open the job from a phone and copy its address, as http://192.168.7.2:7404/jobs/NUMBER";
+      "open the job from a phone and copy its address, as https://192.168.7.2:7404/jobs/NUMBER";
 
   private static final String PATH = "/jobs/[A-Za-z0-9-]+(/|/bench|/bench/)?";
 

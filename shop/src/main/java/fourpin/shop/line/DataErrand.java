@@ -5,6 +5,7 @@ import fourpin.shop.store.DataPlace;
 import fourpin.shop.store.StoreException;
 import fourpin.shop.store.sql.SqlStore;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import picocli.CommandLine.Mixin;
 
@@ -13,8 +14,17 @@ abstract class DataErrand extends Errand {
 
   @Mixin private DataOption data = new DataOption();
 
-  /** With the store open. @return the exit code */
+  /**
+   * With the store open.
+   *
+   * @return the exit code
+   */
   abstract int work(SqlStore store) throws IOException;
+
+  /** Where the shop's certificate authority is kept: with the data, but in no backup. */
+  final Path authority() {
+    return data.authority(System.getenv());
+  }
 
   @Override
   final int run() throws IOException {

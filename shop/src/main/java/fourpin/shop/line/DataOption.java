@@ -33,6 +33,18 @@ final class DataOption {
         .orElseGet(() -> Reading.good(new DataPlace.InFile(standard(environment))));
   }
 
+  /**
+   * Where the certificate authority is kept: beside the file, and for data on a server where the
+   * file would be.
+   */
+  Path authority(Map<String, String> environment) {
+    Path beside =
+        place(environment) instanceof Reading.Good<DataPlace>(DataPlace.InFile(Path file))
+            ? file
+            : standard(environment);
+    return beside.resolveSibling(beside.getFileName() + "-authority.p12");
+  }
+
   /** Where programs keep their users' data: XDG Base Directory Specification 0.8. */
   private static Path standard(Map<String, String> environment) {
     Path data =

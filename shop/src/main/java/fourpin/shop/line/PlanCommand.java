@@ -29,7 +29,7 @@ public final class PlanCommand extends Task {
       names = "--bench",
       paramLabel = "ADDRESS",
       description =
-          "Where phones find this very job at a server, as http://192.168.7.2:7404/jobs/NUMBER:"
+          "Where phones find this very job at a server, as https://192.168.7.2:7404/jobs/NUMBER:"
               + " the sheets get codes that open their steps and parts there.")
   private Optional<String> bench = Optional.empty();
 

@@ -2,9 +2,15 @@ package fourpin.shop.line;
 
 import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.WebServer;
+import fourpin.shop.web.guard.Guard;
 import fourpin.shop.web.guard.Reach;
+import fourpin.shop.web.trust.Authority;
+import fourpin.shop.web.trust.TrustException;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -39,16 +45,16 @@ public final class ServeCommand extends DataErrand {
     if (port < 0 || port > MOST_PORT) {
       return refused("there is no port " + port + "; choose one from 1024 to 65535");
     }
-    Reach reach = network ? Reach.network() : Reach.loopback();
-    try (WebServer server = WebServer.start(store, reach, port)) {
+    Optional<Authority> trusted = trusted();
+    try (WebServer server = start(store, trusted)) {
       out().println("Fourpin is at http://127.0.0.1:" + server.port() + "/ for this machine.");
-      if (network) {
-        tellDevices(reach, server);
-      }
+      trusted.ifPresent(authority -> tellDevices(authority, server));
       out().println("Stop it with Ctrl-C.");
       out().flush();
       untilStopped(server, store);
       return GOOD;
+    } catch (TrustException e) {
+      return refused(String.valueOf(e.getMessage()));
     } catch (JavalinBindException e) {
       return refused(
           "port "
@@ -57,11 +63,32 @@ public final class ServeCommand extends DataErrand {
     }
   }
 
-  private void tellDevices(Reach reach, WebServer server) {
-    reach
-        .addresses()
-        .map(address -> "http://" + address + ":" + server.port() + "/")
-        .forEach(at -> out().println("Devices of the network find it at " + at));
+  private Optional<Authority> trusted() {
+    return network ? Optional.of(Authority.keptIn(authority(), Instant.now())) : Optional.empty();
+  }
+
+  private WebServer start(SqlStore store, Optional<Authority> trusted) {
+    return trusted
+        .map(authority -> WebServer.start(store, authority, port))
+        .orElseGet(() -> WebServer.start(store, port));
+  }
+
+  private void tellDevices(Authority authority, WebServer server) {
+    List<String> addresses = Reach.network().addresses().toList();
+    addresses.forEach(
+        address ->
+            out()
+                .println(
+                    "Devices of the network begin at http://"
+                        + address
+                        + ":"
+                        + server.port()
+                        + Guard.TRUST));
+    if (addresses.isEmpty()) {
+      out().println("This machine has no address of a private network that devices could use.");
+    }
+    out().println("They trust this machine by the certificate with the fingerprint");
+    out().println(authority.fingerprint());
     out()
         .println(
             "The code that pairs one is "
@@ -69,7 +96,6 @@ public final class ServeCommand extends DataErrand {
                 + ", for five minutes. Others stand at http://127.0.0.1:"
                 + server.port()
                 + "/devices");
-    out().println("What goes over the network is not encrypted: use one that is your own.");
   }
 
   /** When the process is told to end, answers under way are finished and the store is closed. */

@@ -27,8 +27,13 @@ final class DeviceRoutes {
   private final Guard guard;
   private final Pages pages;
   private final InstantSource clock;
+  private final String fingerprint;
 
-  DeviceRoutes(Devices devices, Guard guard, Pages pages, InstantSource clock) {
+  /**
+   * @param fingerprint of whom devices are to trust; empty where there are no devices
+   */
+  DeviceRoutes(Devices devices, Guard guard, Pages pages, InstantSource clock, String fingerprint) {
+    this.fingerprint = fingerprint;
     this.devices = devices;
     this.guard = guard;
     this.pages = pages;
@@ -77,6 +82,8 @@ final class DeviceRoutes {
             all,
             "code",
             offer.map(PairingCodes.Offer::shown).orElse(""),
+            "fingerprint",
+            fingerprint,
             "token",
             pages.token(http)));
   }

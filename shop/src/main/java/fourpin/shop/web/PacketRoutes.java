@@ -13,15 +13,16 @@ import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 
 /** The packet of a job, as paper and as files. */
 final class PacketRoutes {
 
   private final Desk desk;
   private final Pages pages;
-  private final Reach reach;
+  private final Supplier<Reach> reach;
 
-  PacketRoutes(Desk desk, Pages pages, Reach reach) {
+  PacketRoutes(Desk desk, Pages pages, Supplier<Reach> reach) {
     this.desk = desk;
     this.pages = pages;
     this.reach = reach;
@@ -53,7 +54,8 @@ final class PacketRoutes {
     String host = Objects.requireNonNullElse(http.header("Host"), "");
     return new Codes(
         reach
-            .origin(host, http.port())
+            .get()
+            .origin(host)
             .map(at -> at + "/jobs/" + new Asked(http, desk).id().value() + "/bench"));
   }
 

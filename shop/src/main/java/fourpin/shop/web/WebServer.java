@@ -6,6 +6,8 @@ import fourpin.shop.web.guard.GuardHandler;
 import fourpin.shop.web.guard.Limits;
 import fourpin.shop.web.guard.PairingCodes;
 import fourpin.shop.web.guard.Reach;
+import fourpin.shop.web.trust.Authority;
+import fourpin.shop.web.trust.EncryptedLine;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
@@ -14,6 +16,8 @@ import io.javalin.http.HttpStatus;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** Answers browsers on this machine, and paired devices of its network if it is told to. */
@@ -27,27 +31,49 @@ public final class WebServer implements AutoCloseable {
 
   private final PairingCodes codes;
   private final Searches searches;
+  private final Optional<EncryptedLine> line;
   private final Javalin javalin;
 
-  private WebServer(PairingCodes codes, Searches searches, Javalin javalin) {
+  private WebServer(
+      PairingCodes codes, Searches searches, Optional<EncryptedLine> line, Javalin javalin) {
     this.codes = codes;
     this.searches = searches;
+    this.line = line;
     this.javalin = javalin;
   }
 
   /**
-   * Starts it; it stops when closed.
+   * Starts it for this machine; it stops when closed.
    *
-   * @param reach whom it serves
    * @param port 0 for any that is free
    * @throws io.javalin.util.JavalinBindException if the port is taken
    */
-  public static WebServer start(SqlStore store, Reach reach, int port) {
-    return start(store, reach, port, Limits.STANDARD);
+  public static WebServer start(SqlStore store, int port) {
+    return start(store, Reach::loopback, Optional.empty(), port, Limits.STANDARD);
   }
 
-  static WebServer start(SqlStore store, Reach reach, int port, Limits limits) {
+  /**
+   * Starts it for devices of the network too, encrypted.
+   *
+   * @param authority whom they trust
+   */
+  public static WebServer start(SqlStore store, Authority authority, int port) {
+    return start(store, Reach::network, Optional.of(authority), port, Limits.STANDARD);
+  }
+
+  /**
+   * @param reach whom it serves, at the moment
+   * @param authority of encrypted lines; nothing if there are none
+   */
+  static WebServer start(
+      SqlStore store,
+      Supplier<Reach> reach,
+      Optional<Authority> authority,
+      int port,
+      Limits limits) {
     InstantSource clock = InstantSource.system();
+    Optional<EncryptedLine> line =
+        authority.map(a -> new EncryptedLine(a, () -> reach.get().names(), clock));
     Guard guard = new Guard(reach, limits, store.devices(), clock);
     Pages pages = new Pages(guard);
     Desk desk = new Desk(store.documents(), store.layouts());
@@ -56,9 +82,15 @@ public final class WebServer implements AutoCloseable {
     return new WebServer(
         guard.codes(),
         searches,
+        line,
         Javalin.create(
                 config -> {
                   limit(config, guard);
+                  line.ifPresent(
+                      l ->
+                          config.jetty.addConnector(
+                              (server, http) ->
+                                  l.connector(server, http, reach.get().bind(), port)));
                   config.routes.before(new GuardHandler(guard));
                   ServerTiming.add(config.routes);
                   config.routes.get(Guard.ASSETS + "{name}", assets::serve);
@@ -72,12 +104,19 @@ public final class WebServer implements AutoCloseable {
                   new PacketRoutes(desk, pages, reach).add(config.routes);
                   new HistoryRoutes(desk, store.documents(), pages).add(config.routes);
                   new BenchRoutes(desk, store.ticks(), pages).add(config.routes);
-                  new DeviceRoutes(store.devices(), guard, pages, clock).add(config.routes);
+                  new DeviceRoutes(
+                          store.devices(),
+                          guard,
+                          pages,
+                          clock,
+                          authority.map(Authority::fingerprint).orElse(""))
+                      .add(config.routes);
+                  authority.ifPresent(a -> new TrustRoutes(a, reach, pages).add(config.routes));
                   config.routes.exception(
                       Exception.class, (failure, http) -> failed(failure, http, pages));
                   config.routes.error(HttpStatus.NOT_FOUND.getCode(), http -> missing(http, pages));
                 })
-            .start(reach.bind(), port));
+            .start(reach.get().bind(), port));
   }
 
   private static void limit(JavalinConfig config, Guard guard) {
@@ -130,6 +169,7 @@ public final class WebServer implements AutoCloseable {
   @Override
   public void close() {
     searches.close();
+    line.ifPresent(EncryptedLine::close);
     javalin.stop();
   }
 }

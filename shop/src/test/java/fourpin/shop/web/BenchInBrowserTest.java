@@ -21,6 +21,13 @@ class BenchInBrowserTest {
   /** Whether what keeps the page for when there is no network has come. */
   private static final String WORKER = "return navigator.serviceWorker.controller !== null";
 
+  /** Whether the browser lets the page keep the screen on. */
+  private static final String STAY_AWAKE =
+      """
+      const done = arguments[arguments.length - 1];
+      navigator.wakeLock.request("screen").then(() => done(["awake"]), (e) => done([String(e)]));
+      """;
+
   @TempDir static Path folder;
 
   private static Caller caller;
@@ -35,7 +42,7 @@ class BenchInBrowserTest {
 
   @BeforeAll
   static void start() throws IOException {
-    caller = Caller.at(folder);
+    caller = Caller.onNetwork(folder);
     relay = Relay.to(caller.port());
     job = caller.bring(Files.readString(Path.of("..", "examples", "reading-room.yaml")));
   }
@@ -51,6 +58,10 @@ class BenchInBrowserTest {
     assertThat(browser.faults()).isEmpty();
   }
 
+  private static String origin() {
+    return OneAuthority.origin(relay.port());
+  }
+
   private String code() {
     browser.openAnew(caller.origin() + "/devices");
     browser.press("Pair a device");
@@ -59,7 +70,7 @@ class BenchInBrowserTest {
   }
 
   private void openOnPhone(String path) {
-    browser.openAnew(relay.origin() + path);
+    browser.openAnew(origin() + path);
     browser.on(Screen.PHONE, Screen.Scheme.LIGHT);
   }
 
@@ -82,7 +93,7 @@ class BenchInBrowserTest {
     browser.press("Pair");
     browser.awaitText("h1", "Jobs");
 
-    browser.open(relay.origin() + job + "/bench");
+    browser.open(origin() + job + "/bench");
     browser.awaitText("#done", "0 of ");
     assertThat(browser.all(".step").stream().filter(s -> s.isDisplayed())).hasSize(1);
     String first = shown();
@@ -91,11 +102,13 @@ class BenchInBrowserTest {
     browser.await("the tick at the server", () -> held().contains("\"bench phone\""));
 
     browser.await("the worker", () -> (boolean) browser.run(WORKER));
+    assertThat(browser.wordsLater(STAY_AWAKE)).containsExactly("awake");
+    assertThat(browser.element("#sleeps").isDisplayed()).isFalse();
     relay.is(Relay.Line.AWAY);
     String second = shown();
     browser.press("Done");
     browser.awaitText("#net", "No network: 1 kept here until there is");
-    browser.open(relay.origin() + job + "/bench");
+    browser.open(origin() + job + "/bench");
     browser.awaitText("#done", "2 of ");
     browser.run(
         "location.hash = 'step-' + document.querySelector('.more').closest('.step').dataset.step; return 1");
@@ -168,6 +181,23 @@ class BenchInBrowserTest {
     assertThat(shown()).isNotEqualTo(first);
     browser.run("location.hash = 'part-%E0%A4%A'; return 1");
     assertThat(browser.attribute(".step.now", "data-parts")).contains("bookcase.p2");
+  }
+
+  /** Before it is encrypted, a device learns whom to trust, and nothing else. */
+  @Test
+  void aDeviceThatComesInPlainTextLearnsWhomToTrustAndGoesOnEncrypted() {
+    String plain = "http://" + OneAuthority.HOST + ":" + caller.port();
+    browser.openAnew(plain + "/");
+    assertThat(browser.address()).isEqualTo(plain + "/trust");
+    assertThat((boolean) browser.run("return isSecureContext")).isFalse();
+    assertThat(browser.text("#fingerprint")).isEqualTo(OneAuthority.get().fingerprint());
+    assertThat(Axe.violations(browser)).isEmpty();
+    browser.press("Go on, encrypted");
+    browser.awaitText("h1", "Pair this device");
+    assertThat(browser.address()).startsWith("https://" + OneAuthority.HOST);
+    assertThat((boolean) browser.run("return isSecureContext")).isTrue();
+    browser.openAnew(plain + job);
+    assertThat(browser.address()).startsWith("https://" + OneAuthority.HOST).endsWith("/pair");
   }
 
   private String held() {

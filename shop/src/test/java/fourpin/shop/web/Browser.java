@@ -99,6 +99,9 @@ final class Browser implements AutoCloseable {
     ChromeOptions options = new ChromeOptions();
     options.setBinary(browser);
     options.addArguments("--headless=new", "--no-sandbox", "--disable-dev-shm-usage");
+    options.addArguments(
+        "--host-resolver-rules=MAP " + OneAuthority.HOST + " 127.0.0.1",
+        "--ignore-certificate-errors-spki-list=" + OneAuthority.keysDigest());
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
     options.setExperimentalOption(
         "prefs",
@@ -238,6 +241,8 @@ final class Browser implements AutoCloseable {
         .map(LogEntry::getMessage)
         // Pages answer forms and what is missing with such codes on purpose.
         .filter(m -> !m.contains("Failed to load resource"))
+        // In plain text this header means nothing to a browser; it is sent with every answer.
+        .filter(m -> !m.contains("Cross-Origin-Opener-Policy header has been ignored"))
         .toList();
   }
 

@@ -4,6 +4,7 @@ import fourpin.shop.store.DataPlace;
 import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.guard.Limits;
 import fourpin.shop.web.guard.Reach;
+import fourpin.shop.web.trust.Authority;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -18,6 +19,7 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -44,14 +46,23 @@ final class Caller implements AutoCloseable {
   private final HttpClient client =
       HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
-  private Caller(SqlStore store) {
+  private Caller(SqlStore store, Reach reach, Optional<Authority> authority) {
     this.store = store;
-    this.server = WebServer.start(store, Reach.loopback(), 0, OFTEN);
+    this.server = WebServer.start(store, () -> reach, authority, 0, OFTEN);
   }
 
   static Caller at(Path folder) {
+    return new Caller(store(folder), Reach.loopback(), Optional.empty());
+  }
+
+  /** With a server that devices find as well; the caller is this machine. */
+  static Caller onNetwork(Path folder) {
+    return new Caller(store(folder), OneAuthority.REACH, Optional.of(OneAuthority.get()));
+  }
+
+  private static SqlStore store(Path folder) {
     Path file = folder.resolve("shop.db");
-    return new Caller(SqlStore.open(new DataPlace.InFile(file), InstantSource.system()));
+    return SqlStore.open(new DataPlace.InFile(file), InstantSource.system());
   }
 
   String origin() {

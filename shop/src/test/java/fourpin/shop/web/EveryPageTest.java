@@ -70,7 +70,7 @@ class EveryPageTest {
 
   @BeforeAll
   static void start() {
-    caller = Caller.at(folder);
+    caller = Caller.onNetwork(folder);
     relay = Relay.to(caller.port());
   }
 
@@ -108,6 +108,11 @@ class EveryPageTest {
     return example("reading-room.yaml");
   }
 
+  private static void trust(Browser browser) {
+    browser.open("http://" + OneAuthority.HOST + ":" + caller.port() + "/");
+    browser.awaitText("h1", "Trust this machine");
+  }
+
   static Stream<Page> pages() {
     return Stream.of(
         new Page("jobs", EveryPageTest::jobs),
@@ -140,6 +145,7 @@ class EveryPageTest {
         new Page("bench", EveryPageTest::bench),
         new Page("bench-away", EveryPageTest::benchAway),
         new Page("devices", EveryPageTest::devices),
+        new Page("trust", EveryPageTest::trust),
         new Page("pairing", EveryPageTest::pairing),
         at("nothing-here", "/jobs/none"),
         new Page("wrong-file", EveryPageTest::wrongFile));
@@ -276,11 +282,11 @@ class EveryPageTest {
   private static void benchAway(Browser browser) {
     String job = caller.bring(readingRoom());
     String code = code(browser);
-    browser.open(relay.origin() + job + "/bench");
+    browser.open(OneAuthority.origin(relay.port()) + job + "/bench");
     browser.type("#code", code);
     browser.press("Pair");
     browser.awaitText("h1", "Jobs");
-    browser.open(relay.origin() + job + "/bench");
+    browser.open(OneAuthority.origin(relay.port()) + job + "/bench");
     browser.await("the worker", () -> (boolean) browser.run(WORKER));
     relay.is(Relay.Line.AWAY);
     browser.press("Done");
@@ -297,7 +303,7 @@ class EveryPageTest {
 
   private static void devices(Browser browser) {
     String code = code(browser);
-    browser.open(relay.origin() + "/pair");
+    browser.open(OneAuthority.origin(relay.port()) + "/pair");
     browser.type("#code", code);
     browser.type("#name", "bench phone");
     browser.press("Pair");
@@ -306,7 +312,7 @@ class EveryPageTest {
   }
 
   private static void pairing(Browser browser) {
-    browser.open(relay.origin() + "/pair");
+    browser.open(OneAuthority.origin(relay.port()) + "/pair");
     browser.type("#code", "1");
     browser.press("Pair");
     browser.awaitText("#trouble", "not right");

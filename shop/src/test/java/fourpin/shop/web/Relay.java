@@ -1,20 +1,17 @@
 package fourpin.shop.web;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.net.SocketException;
-import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * A shop's network between a device and a server, without leaving this machine. It says of each
- * request that it came by way of it (Via, RFC 9110, 7.6.3), so that the guard takes whoever asks
- * for a device and not for the machine itself; and it can be away for a while.
+ * A shop's network between a device and a server, without leaving this machine: it passes on what
+ * it cannot read, and can be away for a while.
  */
 final class Relay implements AutoCloseable {
 
@@ -24,10 +21,9 @@ final class Relay implements AutoCloseable {
     AWAY
   }
 
-  private static final String END_OF_HEAD = "\r\n\r\n";
-
   private final ServerSocket door;
   private final int server;
+  private final Set<Socket> open = ConcurrentHashMap.newKeySet();
   private volatile Line line = Line.UP;
 
   private Relay(ServerSocket door, int server) {
@@ -48,12 +44,24 @@ final class Relay implements AutoCloseable {
     }
   }
 
-  String origin() {
-    return "http://127.0.0.1:" + door.getLocalPort();
+  int port() {
+    return door.getLocalPort();
   }
 
+  /** Lines that are open are cut when it goes away. */
   void is(Line wanted) {
     line = wanted;
+    if (wanted == Line.AWAY) {
+      open.forEach(Relay::shut);
+    }
+  }
+
+  private static void shut(Socket socket) {
+    try {
+      socket.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private void welcome() {
@@ -69,47 +77,28 @@ final class Relay implements AutoCloseable {
     }
   }
 
-  /** One request and its answer; the browser comes anew for the next. */
   private void pass(Socket client) {
+    open.add(client);
     try (client) {
       if (line == Line.AWAY) {
         return;
       }
       try (Socket there = new Socket(InetAddress.getLoopbackAddress(), server)) {
-        there.getOutputStream().write(marked(head(client.getInputStream())));
         Thread.ofVirtual().start(() -> pour(client, there));
         there.getInputStream().transferTo(client.getOutputStream());
       }
     } catch (IOException e) {
       // One of the two has gone, as on any network.
       return;
+    } finally {
+      open.remove(client);
     }
   }
 
-  private static String head(InputStream in) throws IOException {
-    ByteArrayOutputStream head = new ByteArrayOutputStream();
-    while (!head.toString(StandardCharsets.ISO_8859_1).endsWith(END_OF_HEAD)) {
-      int next = in.read();
-      if (next < 0) {
-        throw new IOException("no request");
-      }
-      head.write(next);
-    }
-    return head.toString(StandardCharsets.ISO_8859_1);
-  }
-
-  private static byte[] marked(String head) {
-    String ours = "\r\nVia: 1.1 relay\r\nConnection: close\r\n";
-    return head.replaceFirst("(?i)\r\nConnection: [^\r]*(?=\r\n)", "")
-        .replaceFirst("\r\n", ours)
-        .getBytes(StandardCharsets.ISO_8859_1);
-  }
-
-  /** What follows the head. */
   private static void pour(Socket client, Socket there) {
     try {
-      OutputStream out = there.getOutputStream();
-      client.getInputStream().transferTo(out);
+      client.getInputStream().transferTo(there.getOutputStream());
+      there.shutdownOutput();
     } catch (IOException e) {
       // The answer is through, and the line was shut.
       return;
@@ -118,6 +107,11 @@ final class Relay implements AutoCloseable {
 
   @Override
   public void close() {
+    shutDoor();
+    open.forEach(Relay::shut);
+  }
+
+  private void shutDoor() {
     try {
       door.close();
     } catch (IOException e) {

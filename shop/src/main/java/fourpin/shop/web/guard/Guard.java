@@ -17,14 +17,17 @@ public final class Guard {
   /** Where a device is paired. */
   public static final String PAIR = "/pair";
 
+  /** Where a device learns whom to trust, before it can be encrypted with. */
+  public static final String TRUST = "/trust";
+
   /** Where a whole backup is brought to, by who sits at the machine that serves. */
   public static final String BACKUP = "/backup/look";
 
   /** What every page shows itself with: scripts, styles, fonts. */
   public static final String ASSETS = "/own/";
 
-  /** The cookie of a paired device. */
-  static final String COOKIE = "fourpin-device";
+  /** The cookie of a paired device; by its name browsers take and send it encrypted only. */
+  static final String COOKIE = "__Host-fourpin-device";
 
   /** Where a form, or a script's request, shows that it comes from our page. */
   public static final String TOKEN_FIELD = "token";
@@ -38,12 +41,18 @@ public final class Guard {
       Set.of("application/x-www-form-urlencoded", FILE_TYPE, "application/json");
   private static final Set<String> FRAMES = Set.of("iframe", "frame", "object", "embed");
   private static final List<String> FORWARDED =
-      List.of("forwarded", "x-forwarded-for", "x-real-ip", "via");
+      List.of(
+          "forwarded",
+          "x-forwarded-for",
+          "x-forwarded-host",
+          "x-forwarded-proto",
+          "x-real-ip",
+          "via");
   private static final int MOST_LENGTH_DIGITS = 12;
   private static final int LONGEST_NAME = 40;
   private static final String NAMELESS = "a device";
 
-  private final Reach reach;
+  private final Supplier<Reach> reach;
   private final Limits limits;
   private final Rates rates;
   private final Sessions sessions;
@@ -58,7 +67,10 @@ public final class Guard {
           Guard::fromElsewhere,
           this::wrongBody);
 
-  public Guard(Reach reach, Limits limits, Devices devices, InstantSource clock) {
+  /**
+   * @param reach as it is at the moment
+   */
+  public Guard(Supplier<Reach> reach, Limits limits, Devices devices, InstantSource clock) {
     this.reach = reach;
     this.limits = limits;
     this.rates = new Rates(limits, clock);
@@ -88,20 +100,56 @@ public final class Guard {
   }
 
   private Ruling ofVisitor(Asked asked, Visitor visitor, Supplier<String> token) {
-    boolean open = asked.path().equals(PAIR) || asked.path().startsWith(ASSETS);
+    if (!(visitor instanceof Visitor.Host) && isOverheard(asked) && !saysWhomToTrust(asked)) {
+      return encryptedOnly(asked);
+    }
+    boolean open = asked.path().equals(PAIR) || saysWhomToTrust(asked);
     if (visitor instanceof Visitor.Stranger && !open) {
       return changes(asked)
           ? new Ruling.Refused(401, "Pair this device first.")
-          : new Ruling.PairFirst();
+          : new Ruling.Led(PAIR);
     }
     return changes(asked) && !sessions.isTokenOf(visitor, token.get())
         ? new Ruling.Refused(403, "The page is out of date: open it anew.")
         : new Ruling.Admitted(visitor);
   }
 
-  /** A request that came through another server may have come from anywhere. */
+  /**
+   * On a network nothing is told to whoever listens, and nothing is taken from whoever changes what
+   * is sent: what is not encrypted learns whom to trust, and where to go on.
+   */
+  private Ruling encryptedOnly(Asked asked) {
+    Optional<String> there = reach.get().origin(asked.header("host").orElse(""));
+    return changes(asked) || there.isEmpty()
+        ? new Ruling.Refused(403, "This is taken encrypted only: open it by https.")
+        : new Ruling.Led(
+            asked.path().equals("/") ? TRUST : there.get() + asked.path() + question(asked));
+  }
+
+  private static String question(Asked asked) {
+    return asked.query().isEmpty() ? "" : "?" + asked.query();
+  }
+
+  private boolean isOverheard(Asked asked) {
+    return asked.line() == Asked.Line.PLAIN && reach.get().devices() == Asked.Line.ENCRYPTED;
+  }
+
+  private static boolean saysWhomToTrust(Asked asked) {
+    return asked.path().equals(TRUST)
+        || asked.path().startsWith(TRUST + "/")
+        || asked.path().startsWith(ASSETS);
+  }
+
+  /**
+   * This machine asks itself in plain text, by a name that is good here only. A request that came
+   * through another server may have come from anywhere.
+   */
   private Visitor visitor(Asked asked) {
-    boolean here = asked.from().isLoopbackAddress() && FORWARDED.stream().noneMatch(asked::has);
+    boolean here =
+        asked.line() == Asked.Line.PLAIN
+            && asked.from().isLoopbackAddress()
+            && asked.header("host").filter(Reach::isHere).isPresent()
+            && FORWARDED.stream().noneMatch(asked::has);
     return here
         ? new Visitor.Host()
         : cookie(asked)
@@ -155,7 +203,7 @@ public final class Guard {
 
   private Optional<Ruling> wrongName(Asked asked) {
     return refuseIf(
-        asked.header("host").filter(reach::includes).isEmpty(),
+        asked.header("host").filter(host -> reach.get().includes(host)).isEmpty(),
         421,
         "Ask for this machine by its own name or address.");
   }
@@ -187,7 +235,9 @@ public final class Guard {
    */
   private static boolean otherOrigin(Asked asked) {
     return asked.has("origin")
-        && !asked.header("origin").equals(asked.header("host").map(host -> "http://" + host));
+        && !asked
+            .header("origin")
+            .equals(asked.header("host").map(host -> asked.line().scheme() + host));
   }
 
   private Optional<Ruling> wrongBody(Asked asked) {
@@ -258,7 +308,7 @@ public final class Guard {
     return COOKIE
         + "="
         + secret
-        + "; Path=/; HttpOnly; SameSite=Strict; Max-Age="
+        + "; Path=/; Secure; HttpOnly; SameSite=Strict; Max-Age="
         + limits.pairingLife().toSeconds();
   }
 }

@@ -45,6 +45,9 @@ public final class GuardHandler implements Handler {
           Map.entry("Permissions-Policy", "camera=(), microphone=(), geolocation=()"),
           Map.entry("Cache-Control", "no-store"));
 
+  /** Stands with what came encrypted (Servlet 6.0, section 3.9), whatever a request claims. */
+  private static final String ENCRYPTION = "jakarta.servlet.request.cipher_suite";
+
   private final Guard guard;
 
   public GuardHandler(Guard guard) {
@@ -76,8 +79,8 @@ public final class GuardHandler implements Handler {
     HEADERS.forEach(header -> http.header(header.getKey(), header.getValue()));
     switch (guard.rule(asked(http), () -> token(http))) {
       case Ruling.Admitted(Visitor visitor) -> http.attribute(VISITOR, visitor);
-      case Ruling.PairFirst() -> {
-        http.redirect(Guard.PAIR, HttpStatus.SEE_OTHER);
+      case Ruling.Led(String to) -> {
+        http.redirect(to, HttpStatus.SEE_OTHER);
         http.skipRemainingHandlers();
       }
       case Ruling.Refused(int status, String words, Optional<Duration> again) -> {
@@ -89,6 +92,7 @@ public final class GuardHandler implements Handler {
 
   private static Asked asked(Context http) {
     return new Asked(
+        http.req().getAttribute(ENCRYPTION) == null ? Asked.Line.PLAIN : Asked.Line.ENCRYPTED,
         http.req().getMethod(),
         http.req().getRequestURI(),
         Objects.requireNonNullElse(http.queryString(), ""),

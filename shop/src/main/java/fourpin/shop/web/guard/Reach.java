@@ -1,5 +1,6 @@
 package fourpin.shop.web.guard;
 
+import fourpin.shop.web.trust.Authority;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;
@@ -17,8 +18,9 @@ import java.util.stream.Stream;
  *
  * @param bind address that the server listens at
  * @param names in small letters; addresses of version 6 in brackets
+ * @param devices how they come; nothing of theirs is taken otherwise
  */
-public record Reach(String bind, Set<String> names) {
+public record Reach(String bind, Set<String> names, Asked.Line devices) {
 
   private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
 
@@ -31,39 +33,52 @@ public record Reach(String bind, Set<String> names) {
 
   /** For browsers on this machine only. */
   public static Reach loopback() {
-    return new Reach("127.0.0.1", LOOPBACK);
+    return new Reach("127.0.0.1", LOOPBACK, Asked.Line.PLAIN);
   }
 
   /** For the network that this machine is on: by its addresses and its name as well. */
-  public static Reach network() throws SocketException {
+  public static Reach network() {
     Set<String> names = new HashSet<>(LOOPBACK);
-    NetworkInterface.networkInterfaces()
-        .flatMap(NetworkInterface::inetAddresses)
-        .map(Reach::written)
-        .forEach(names::add);
+    interfaces().flatMap(NetworkInterface::inetAddresses).map(Reach::written).forEach(names::add);
     ownNames().forEach(names::add);
-    return new Reach("0.0.0.0", names);
+    return new Reach("0.0.0.0", names, Asked.Line.ENCRYPTED);
   }
 
-  /** Where devices of the network find this machine. */
+  /** Where devices of the network find this machine and can be sure that it is this machine. */
   public Stream<String> addresses() {
-    return names.stream()
-        .filter(name -> !LOOPBACK.contains(name))
-        .filter(IPV4.asMatchPredicate())
-        .sorted();
+    return names.stream().filter(IPV4.asMatchPredicate()).filter(Authority::speaksFor).sorted();
   }
 
   /**
    * Where devices of the network find what is asked for: by the name that it was asked by, unless
-   * that is good on this machine only. Nothing where no other device finds this machine.
+   * that is good on this machine only or no certificate can bear it. Nothing where no other device
+   * finds this machine.
    *
    * @param host as the request names it, with its port
-   * @param port that the server listens at
    */
-  public Optional<String> origin(String host, int port) {
-    boolean here = LOOPBACK.contains(PORT.matcher(host.toLowerCase(Locale.ROOT)).replaceFirst(""));
-    Optional<String> found = addresses().findFirst().map(address -> address + ":" + port);
-    return found.map(address -> "http://" + (here ? address : host));
+  public Optional<String> origin(String host) {
+    String name = name(host);
+    boolean good = names.contains(name) && !isHere(host) && Authority.speaksFor(name);
+    String port = host.substring(name.length());
+    return (good ? Optional.of(name) : addresses().findFirst()).map(n -> "https://" + n + port);
+  }
+
+  /** Whether it is asked for by a name that every machine calls itself. */
+  static boolean isHere(String host) {
+    return LOOPBACK.contains(name(host));
+  }
+
+  private static String name(String host) {
+    return PORT.matcher(host.toLowerCase(Locale.ROOT)).replaceFirst("");
+  }
+
+  private static Stream<NetworkInterface> interfaces() {
+    try {
+      return NetworkInterface.networkInterfaces();
+    } catch (SocketException e) {
+      // As where there is no network.
+      return Stream.of();
+    }
   }
 
   /** Without the zone that a link-local address may have. */
@@ -86,6 +101,6 @@ public record Reach(String bind, Set<String> names) {
    * @param host as a request names it, with or without a port
    */
   boolean includes(String host) {
-    return names.contains(PORT.matcher(host.toLowerCase(Locale.ROOT)).replaceFirst(""));
+    return names.contains(name(host));
   }
 }

@@ -9,8 +9,12 @@ public sealed interface Ruling {
   /** It may go on. */
   record Admitted(Visitor visitor) implements Ruling {}
 
-  /** The device is to be paired first. */
-  record PairFirst() implements Ruling {}
+  /**
+   * It is led elsewhere.
+   *
+   * @param to a path of this server, or a whole address
+   */
+  record Led(String to) implements Ruling {}
 
   /**
    * It is answered with this.

@@ -8,7 +8,6 @@ import fourpin.shop.store.Store;
 import fourpin.shop.store.TestClock;
 import fourpin.shop.store.sql.SqlStore;
 import java.net.InetAddress;
-import java.net.SocketException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.HashMap;
@@ -29,6 +28,9 @@ class PairingTest {
   private static final Instant NOON = Instant.parse("2026-03-04T12:00:00Z");
   private static final InetAddress PHONE = InetAddress.ofLiteral("192.168.1.30");
 
+  private static final Reach REACH =
+      new Reach("0.0.0.0", Set.of("localhost", "192.168.1.20", "[fd00::1]"), Asked.Line.ENCRYPTED);
+
   @TempDir private Path folder;
 
   private final TestClock clock = new TestClock(NOON);
@@ -38,12 +40,7 @@ class PairingTest {
   @BeforeEach
   void open() {
     store = SqlStore.open(new DataPlace.InFile(folder.resolve("shop.db")), clock);
-    guard =
-        new Guard(
-            new Reach("0.0.0.0", Set.of("localhost", "192.168.1.20", "[fd00::1]")),
-            Limits.STANDARD,
-            store.devices(),
-            clock);
+    guard = new Guard(() -> REACH, Limits.STANDARD, store.devices(), clock);
   }
 
   @AfterEach
@@ -63,7 +60,7 @@ class PairingTest {
   private Ruling asks(InetAddress from, Map<String, List<String>> more) {
     Map<String, List<String>> headers = new HashMap<>(more);
     headers.putIfAbsent("host", List.of("192.168.1.20:7404"));
-    return guard.rule(new Asked("GET", "/", "", from, headers), () -> "");
+    return guard.rule(new Asked(Asked.Line.ENCRYPTED, "GET", "/", "", from, headers), () -> "");
   }
 
   private Ruling shows(String setCookie) {
@@ -78,7 +75,7 @@ class PairingTest {
     String cookie = guard.pair(" " + offer.shown() + "-", "Bench <phone>\n").orElseThrow();
     assertThat(cookie)
         .matches(
-            "fourpin-device=[A-Za-z0-9_-]{43}; Path=/; HttpOnly; SameSite=Strict; Max-Age=2592000");
+            "__Host-fourpin-device=[A-Za-z0-9_-]{43}; Path=/; Secure; HttpOnly; SameSite=Strict; Max-Age=2592000");
     Device device = store.devices().all(NOON).getFirst();
     assertThat(device.name()).isEqualTo("Bench phone");
     assertThat(shows(cookie)).isEqualTo(new Ruling.Admitted(new Visitor.Paired(device)));
@@ -124,11 +121,11 @@ class PairingTest {
     String first = guard.pair(code(), "phone").orElseThrow();
     String second = guard.pair(code(), "tablet").orElseThrow();
     store.devices().unpair(store.devices().all(NOON).get(1).id());
-    assertThat(shows(second)).isEqualTo(new Ruling.PairFirst());
+    assertThat(shows(second)).isEqualTo(new Ruling.Led(Guard.PAIR));
     clock.pass(Limits.STANDARD.pairingLife().toMillis() - 1);
     assertThat(shows(first)).isInstanceOf(Ruling.Admitted.class);
     clock.pass(1);
-    assertThat(shows(first)).isEqualTo(new Ruling.PairFirst());
+    assertThat(shows(first)).isEqualTo(new Ruling.Led(Guard.PAIR));
   }
 
   @Test
@@ -145,7 +142,7 @@ class PairingTest {
   void whoAsksTooOftenWaitsAndOthersDoNot() {
     Map<String, List<String>> none = Map.of();
     for (int i = 0; i < Limits.STANDARD.requestsAtOnce(); i++) {
-      assertThat(asks(PHONE, none)).isEqualTo(new Ruling.PairFirst());
+      assertThat(asks(PHONE, none)).isEqualTo(new Ruling.Led(Guard.PAIR));
     }
     assertThat(asks(PHONE, none))
         .isInstanceOfSatisfying(
@@ -154,9 +151,12 @@ class PairingTest {
               assertThat(refused.status()).isEqualTo(429);
               assertThat(refused.again()).isPresent();
             });
-    assertThat(asks(InetAddress.ofLiteral("192.168.1.31"), none)).isEqualTo(new Ruling.PairFirst());
+    assertThat(asks(InetAddress.ofLiteral("192.168.1.31"), none))
+        .isEqualTo(new Ruling.Led(Guard.PAIR));
     clock.pass(60_000 / Limits.STANDARD.requestsPerMinute());
-    assertThat(asks(PHONE, none)).as("one more after a while").isEqualTo(new Ruling.PairFirst());
+    assertThat(asks(PHONE, none))
+        .as("one more after a while")
+        .isEqualTo(new Ruling.Led(Guard.PAIR));
     assertThat(asks(PHONE, none)).isInstanceOf(Ruling.Refused.class);
   }
 
@@ -168,7 +168,7 @@ class PairingTest {
     assertThat(asks(InetAddress.ofLiteral("2001:db8::ffff"), Map.of()))
         .isInstanceOf(Ruling.Refused.class);
     assertThat(asks(InetAddress.ofLiteral("2001:db8:0:1::1"), Map.of()))
-        .isEqualTo(new Ruling.PairFirst());
+        .isEqualTo(new Ruling.Led(Guard.PAIR));
   }
 
   @ParameterizedTest
@@ -186,7 +186,7 @@ class PairingTest {
   })
   void thisMachineIsCalledByItsNamesOnly(String host, boolean ours) {
     Ruling ruling = asks(PHONE, Map.of("host", List.of(host)));
-    assertThat(ruling).isEqualTo(ours ? new Ruling.PairFirst() : wrongName());
+    assertThat(ruling).isEqualTo(ours ? new Ruling.Led(Guard.PAIR) : wrongName());
   }
 
   private static Ruling wrongName() {
@@ -195,7 +195,7 @@ class PairingTest {
   }
 
   @Test
-  void theNetworksReachHasThisMachinesAddresses() throws SocketException {
+  void theNetworksReachHasThisMachinesAddresses() {
     assertThat(Reach.network().names()).containsAll(Reach.loopback().names());
     assertThat(Reach.network().includes("evil.example")).isFalse();
   }

@@ -11,22 +11,30 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ReachTest {
 
   private static final Reach NETWORK =
-      new Reach("0.0.0.0", Set.of("localhost", "127.0.0.1", "[::1]", "192.168.7.2", "bench.local"));
+      new Reach(
+          "0.0.0.0",
+          Set.of(
+              "localhost", "127.0.0.1", "[::1]", "192.168.7.2", "bench.local", "bench", "8.8.8.8"),
+          Asked.Line.ENCRYPTED);
 
   @ParameterizedTest
   @CsvSource({
-    "192.168.7.2:7404, http://192.168.7.2:7404",
-    "bench.local:7404, http://bench.local:7404",
-    "127.0.0.1:7404, http://192.168.7.2:7404",
-    "LOCALHOST:7404, http://192.168.7.2:7404",
-    "[::1]:7404, http://192.168.7.2:7404",
+    "192.168.7.2:7404, https://192.168.7.2:7404",
+    "bench.local:7404, https://bench.local:7404",
+    "BENCH.local, https://bench.local",
+    "127.0.0.1:7404, https://192.168.7.2:7404",
+    "LOCALHOST:7404, https://192.168.7.2:7404",
+    "[::1]:7404, https://192.168.7.2:7404",
+    "bench:7404, https://192.168.7.2:7404",
+    "8.8.8.8:7404, https://192.168.7.2:7404",
+    "other.local:7404, https://192.168.7.2:7404",
   })
-  void byTheNameAskedForUnlessThatIsGoodHereOnly(String host, String origin) {
-    assertThat(NETWORK.origin(host, 7404)).hasValue(origin);
+  void byTheNameAskedForUnlessNoDeviceCanBeSureOfIt(String host, String origin) {
+    assertThat(NETWORK.origin(host)).hasValue(origin);
   }
 
   @Test
   void nobodyElseFindsWhatServesThisMachineOnly() {
-    assertThat(Reach.loopback().origin("127.0.0.1:7404", 7404)).isEmpty();
+    assertThat(Reach.loopback().origin("127.0.0.1:7404")).isEmpty();
   }
 }
