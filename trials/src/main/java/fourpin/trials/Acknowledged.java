@@ -1,11 +1,14 @@
 package fourpin.trials;
 
 import fourpin.shop.store.DocumentId;
+import fourpin.shop.store.Documents;
 import fourpin.shop.store.HeldTick;
 import fourpin.shop.store.Racked;
 import fourpin.shop.store.RevisionId;
 import fourpin.shop.store.Store;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Something that a store has said is saved. */
 sealed interface Acknowledged {
@@ -16,8 +19,24 @@ sealed interface Acknowledged {
   /** In one line. */
   String line();
 
-  /** Whether a store has it. */
-  boolean isIn(Store store);
+  /** Whether it is kept. */
+  boolean isIn(Kept kept);
+
+  /**
+   * What is found afterwards, with lists read once.
+   *
+   * @param documents by which revisions are found
+   * @param steps of the job that are ticked
+   * @param pieces of the rack by their ids
+   */
+  record Kept(Documents documents, Set<String> steps, Set<String> pieces) {
+    static Kept of(Store store, DocumentId job) {
+      return new Kept(
+          store.documents(),
+          store.ticks().of(job, "plan").stream().map(HeldTick::step).collect(Collectors.toSet()),
+          store.rack().all().stream().map(Racked::id).collect(Collectors.toSet()));
+    }
+  }
 
   /** A revision with its text. */
   record Text(DocumentId job, RevisionId revision, String text) implements Acknowledged {
@@ -27,9 +46,8 @@ sealed interface Acknowledged {
     }
 
     @Override
-    public boolean isIn(Store store) {
-      return store
-          .documents()
+    public boolean isIn(Kept kept) {
+      return kept.documents()
           .revision(job, revision)
           .filter(w -> w.text().equals(text))
           .isPresent();
@@ -44,8 +62,8 @@ sealed interface Acknowledged {
     }
 
     @Override
-    public boolean isIn(Store store) {
-      return store.ticks().of(job, "plan").stream().map(HeldTick::step).anyMatch(step::equals);
+    public boolean isIn(Kept kept) {
+      return kept.steps().contains(step);
     }
   }
 
@@ -57,8 +75,8 @@ sealed interface Acknowledged {
     }
 
     @Override
-    public boolean isIn(Store store) {
-      return store.rack().all().stream().map(Racked::id).anyMatch(id::equals);
+    public boolean isIn(Kept kept) {
+      return kept.pieces().contains(id);
     }
   }
 

@@ -19,9 +19,9 @@ final class FaultsReport {
         "Killed in the middle of saving",
         "`trials/run store` starts processes that save texts, ticks and pieces of stock as fast as they can and print"
             + " each once the\nstore says that it is saved. After 1 to 40 of those and up to 3 ms the process is killed"
-            + " (SIGKILL), and whatever it printed is\nlooked for. Every tenth time every process of the PostgreSQL server"
+            + " (SIGKILL), and whatever it printed is\nlooked for; at the end of a round of 50 all of it is looked for once more. Every tenth time every process of\nthe PostgreSQL server"
             + " is killed at once as well. A killed process loses what it has not\nhanded to the system; it is not a power"
-            + " cut, for which the databases are set to write through to the disk (ARCHITECTURE.md)."),
+            + " cut, for which the databases are set to write through to the disk (ARCHITECTURE.md).\nEach round is noted in `docs/faults-kills.csv`."),
     EDITORS(
         "Many people at the same jobs",
         "`trials/run editors` lets 50 people change 20 jobs for a minute: first straight in the store, each adding lines,"

@@ -8,21 +8,23 @@ import fourpin.shop.store.Store;
 import fourpin.shop.store.sql.SqlStore;
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.LongStream;
 
 /**
  * Kills processes in the middle of saving, and looks for what they were told is saved.
  *
  * @param place with an empty store at first
+ * @param savers how the processes are started
  * @param crash what dies besides the process
  * @param crashEach every so many kills
  */
-record Kills(DataPlace place, Crash crash, int crashEach) {
+record Kills(DataPlace place, Savers savers, Crash crash, int crashEach) {
 
   /** Kills a database server and starts it again. */
   interface Crash {
@@ -38,36 +40,38 @@ record Kills(DataPlace place, Crash crash, int crashEach) {
   /**
    * What came of it.
    *
-   * @param acknowledged saves in all
+   * @param acknowledged saves in all; each is looked for after its kill and again at the end
    * @param lost what was acknowledged and is not there
    */
-  record Tally(int kills, int acknowledged, List<String> lost) {}
+  record Tally(int kills, int acknowledged, Set<String> lost) {}
 
   Tally run(int kills, long seed) throws IOException {
     Random random = new Random(seed);
-    DocumentId job = begin();
-    List<String> lost = new ArrayList<>();
-    int acknowledged = 0;
+    DocumentId job = begin(place);
+    Set<String> lost = new LinkedHashSet<>();
+    List<Acknowledged> all = new ArrayList<>();
     for (int i = 1; i <= kills; i++) {
       List<Acknowledged> told = killed(job, random, i % crashEach == 0 ? crash : Crash.NONE);
-      acknowledged += told.size();
       lost.addAll(missing(job, told));
+      all.addAll(told);
     }
-    return new Tally(kills, acknowledged, List.copyOf(lost));
+    lost.addAll(missing(job, all));
+    return new Tally(kills, all.size(), lost);
   }
 
-  private DocumentId begin() {
-    try (SqlStore store = open()) {
+  /** A job to be saved. */
+  static DocumentId begin(DataPlace place) {
+    try (SqlStore store = open(place)) {
       return store.documents().create(new Edit("Box", "first", "trial", "new")).document();
     }
   }
 
-  private SqlStore open() {
+  private static SqlStore open(DataPlace place) {
     return SqlStore.open(place, InstantSource.system());
   }
 
   private List<Acknowledged> killed(DocumentId job, Random random, Crash also) throws IOException {
-    Process process = start(job);
+    Process process = savers.start(place, job);
     List<Acknowledged> told = new ArrayList<>();
     List<String> complaints = new ArrayList<>();
     try (BufferedReader said = process.inputReader()) {
@@ -107,36 +111,12 @@ record Kills(DataPlace place, Crash crash, int crashEach) {
     }
   }
 
-  private Process start(DocumentId job) throws IOException {
-    ProcessBuilder builder =
-        new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+UseSerialGC",
-            "--enable-native-access=ALL-UNNAMED",
-            "-cp",
-            System.getProperty("java.class.path"),
-            SavingProcess.class.getName(),
-            name(),
-            job.value());
-    if (place instanceof DataPlace.OnServer server) {
-      server.password().ifPresent(p -> builder.environment().put(DataPlace.PASSWORD_VARIABLE, p));
-    }
-    return builder.redirectErrorStream(true).start();
-  }
-
-  private String name() {
-    return switch (place) {
-      case DataPlace.InFile(Path file) -> file.toString();
-      case DataPlace.OnServer server -> server.url();
-    };
-  }
-
   private List<String> missing(DocumentId job, List<Acknowledged> told) {
-    try (SqlStore store = open()) {
+    try (SqlStore store = open(place)) {
+      Acknowledged.Kept kept = Acknowledged.Kept.of(store, job);
       List<String> missing =
           new ArrayList<>(
-              told.stream().filter(t -> !t.isIn(store)).map(Acknowledged::line).toList());
+              told.stream().filter(t -> !t.isIn(kept)).map(Acknowledged::line).toList());
       if (!gapless(store, job)) {
         missing.add("a revision of " + job);
       }

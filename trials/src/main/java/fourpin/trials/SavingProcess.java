@@ -17,8 +17,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A process that saves and saves until it is killed, and prints what it was told is saved, a line
- * for each, after it was told so.
+ * A process that saves and saves, in trials until it is killed, and prints what it was told is
+ * saved, a line for each, after it was told so.
  */
 public final class SavingProcess {
 
@@ -31,19 +31,19 @@ public final class SavingProcess {
   }
 
   /**
-   * @param args where the data are; the job to save
+   * @param args where the data are; the job to save; how many rounds of text, tick and piece
    */
   public static void main(String[] args) {
     Optional<String> password = Optional.ofNullable(System.getenv(DataPlace.PASSWORD_VARIABLE));
     DataPlace place = DataPlace.read(args[0], password).orThrow();
     try (SqlStore store = SqlStore.open(place, InstantSource.system())) {
-      new SavingProcess(store, System.out).saveForEver(new DocumentId(args[1]));
+      new SavingProcess(store, System.out).save(new DocumentId(args[1]), Integer.parseInt(args[2]));
     }
   }
 
-  private void saveForEver(DocumentId job) {
+  private void save(DocumentId job, int rounds) {
     RevisionId newest = store.documents().newest(job).orElseThrow().revision().id();
-    for (int i = 0; ; i++) {
+    for (int i = 0; i < rounds; i++) {
       newest = save(job, newest);
       tick(job, i);
       rack();

@@ -21,16 +21,16 @@ class KillsTest {
 
   @Test
   void nothingAcknowledgedIsLostInAFile() throws IOException {
-    check(new Kills(new DataPlace.InFile(folder.resolve("shop.db")), Kills.Crash.NONE, 3));
+    check(new DataPlace.InFile(folder.resolve("shop.db")), Kills.Crash.NONE);
   }
 
   @Test
   void nothingAcknowledgedIsLostOnAServerThatIsKilledToo(PostgresServer server) throws IOException {
-    check(new Kills(server.database(), server::crash, 3));
+    check(server.database(), server::crash);
   }
 
-  private static void check(Kills kills) throws IOException {
-    Kills.Tally tally = kills.run(KILLS, 7);
+  private static void check(DataPlace place, Kills.Crash crash) throws IOException {
+    Kills.Tally tally = new Kills(place, Savers.plain(), crash, KILLS).run(KILLS, 7);
     assertThat(tally.lost()).isEmpty();
     assertThat(tally.acknowledged()).isGreaterThan(KILLS);
   }
