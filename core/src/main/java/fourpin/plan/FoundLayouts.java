@@ -2,11 +2,12 @@ package fourpin.plan;
 
 import fourpin.cutting.Layout;
 import fourpin.cutting.SheetProblem;
+import fourpin.job.Job;
 import java.util.Optional;
 
 /**
- * Layouts that were found by a longer search before. One that answers the very problem of a plan,
- * and passes the virtual saw, stands in the plan in place of a search.
+ * Layouts that were found before, by a longer search or for a former plan. One that answers the
+ * very problem of a plan, and passes the virtual saw, stands in the plan in place of a search.
  */
 @FunctionalInterface
 public interface FoundLayouts {
@@ -17,10 +18,31 @@ public interface FoundLayouts {
   /**
    * A layout that was found.
    *
-   * @param origin where it comes from, as a clause: "found by a longer search for change 12"
+   * @param origin where it comes from, as a clause: "found by a longer search for change 12";
+   *     nothing where the planner itself found it and so would again
    */
-  record Found(Layout layout, String origin) {}
+  record Found(Layout layout, Optional<String> origin) {}
 
   /** The one for a problem, if there is one. */
   Optional<Found> of(SheetProblem problem);
+
+  /**
+   * These, and what the planner found for a former plan: the same problems need no search, as long
+   * as the same counts as good.
+   *
+   * @param job that is to be planned
+   */
+  default FoundLayouts andOf(Plan former, Job job) {
+    boolean same =
+        StockCutter.aims(former.job().settings()).equals(StockCutter.aims(job.settings()));
+    return same ? problem -> of(problem).or(() -> found(former, problem)) : this;
+  }
+
+  private static Optional<Found> found(Plan former, SheetProblem problem) {
+    return former.materials().stream()
+        .flatMap(material -> material.layouts().stream())
+        .filter(l -> l.origin().isEmpty() && l.problem().equals(problem))
+        .findFirst()
+        .map(l -> new Found(l.layout(), Optional.empty()));
+  }
 }

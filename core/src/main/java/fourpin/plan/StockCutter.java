@@ -202,7 +202,7 @@ final class StockCutter {
             figures.gap(layout),
             kept(layout, setUps),
             small(setUps),
-            found.map(FoundLayouts.Found::origin)));
+            found.flatMap(FoundLayouts.Found::origin)));
   }
 
   /** Fractions of an inch make no levels. */

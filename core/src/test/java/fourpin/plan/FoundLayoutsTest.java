@@ -1,5 +1,6 @@
 package fourpin.plan;
 
+import static fourpin.job.SampleJobs.in;
 import static fourpin.job.SampleJobs.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,6 +8,10 @@ import fourpin.cutting.Layout;
 import fourpin.cutting.SheetPattern;
 import fourpin.job.CaseDraft;
 import fourpin.job.Job;
+import fourpin.job.JobDraft;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Sizes;
 import fourpin.plan.MaterialPlan.StockLayout;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +45,7 @@ class FoundLayoutsTest {
             .map(StockLayout::layout)
             .filter(l -> !l.patterns().isEmpty())
             .map(l -> new Layout(done.apply(l.patterns()), l.unplaced(), l.bound()))
-            .map(l -> new FoundLayouts.Found(l, "found before"));
+            .map(l -> new FoundLayouts.Found(l, Optional.of("found before")));
   }
 
   @Test
@@ -61,6 +66,26 @@ class FoundLayoutsTest {
   void one_that_cannot_be_sawn_is_none() {
     List<StockLayout> planned = layouts(Planner.plan(JOB, found(p -> p.subList(1, p.size()))));
     assertThat(planned).isEqualTo(OWN).allMatch(l -> l.origin().equals(Optional.empty()));
+  }
+
+  /** Wider by an inch, its sides are the same, but not what lies between them. */
+  @Test
+  void a_former_plan_spares_searches_and_changes_nothing() {
+    Plan former = Planner.plan(JOB);
+    CaseDraft wider = three();
+    wider.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("73"), in("84"), in("12"));
+    Job otherOffcuts =
+        JobDraft.changed(
+            JOB,
+            d ->
+                d.settings =
+                    d.settings.with(Setting.OFFCUT_WIDTH, new SettingValue.OfLength(in("20"))));
+    for (Job job : List.of(JOB, job(wider.order()), otherOffcuts)) {
+      Plan plan = Planner.plan(job, FoundLayouts.NONE.andOf(former, job));
+      assertThat(layouts(plan)).isEqualTo(layouts(Planner.plan(job)));
+    }
+    Plan kept = Planner.plan(JOB, found(List::reversed));
+    assertThat(layouts(Planner.plan(JOB, FoundLayouts.NONE.andOf(kept, JOB)))).isEqualTo(OWN);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package fourpin.shop.web;
 
 import fourpin.job.Job;
+import fourpin.plan.FoundLayouts;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
 import fourpin.shop.edit.Change;
@@ -65,7 +66,7 @@ final class Desk {
             () ->
                 switch (read(written.text())) {
                   case JobReader.Outcome.Good(Job job) ->
-                      planned(JobText.of(written.text()), job, found);
+                      planned(JobText.of(written.text()), job, found, found);
                   case JobReader.Outcome.Refused refused ->
                       throw new UnreadableException(problems(refused));
                 });
@@ -88,10 +89,18 @@ final class Desk {
     }
   }
 
-  private Read planned(JobText text, Job job, FoundBefore found) {
+  /** What comes of a text in place of another: much of that stays as it was. */
+  private Read planned(JobText text, Job job, State former) {
+    return planned(text, job, former.found(), former.found().andOf(former.plan(), job));
+  }
+
+  /**
+   * @param spares layouts that need no search; {@code found} are among them
+   */
+  private Read planned(JobText text, Job job, FoundBefore found, FoundLayouts spares) {
     turns.acquireUninterruptibly();
     try {
-      return new Read(text, job, Planner.plan(job, found), found);
+      return new Read(text, job, Planner.plan(job, spares), found);
     } finally {
       turns.release();
     }
@@ -144,7 +153,7 @@ final class Desk {
     return switch (read(text)) {
       case JobReader.Outcome.Refused refused -> new Answer.Wrong(newest, problems(refused));
       case JobReader.Outcome.Good(Job job) ->
-          saved(newest, planned(JobText.of(text), job, newest.found()), by, "file put in its place")
+          saved(newest, planned(JobText.of(text), job, newest), by, "file put in its place")
               .orElseGet(() -> replace(seen, text, by));
     };
   }
@@ -257,7 +266,7 @@ final class Desk {
       case JobReader.Outcome.Refused refused ->
           Optional.of(new Answer.Wrong(newest, problems(refused)));
       case JobReader.Outcome.Good(Job job) -> {
-        Read would = planned(made, job, newest.found());
+        Read would = planned(made, job, newest);
         Optional<String> against = objection.apply(would.plan());
         yield against.isPresent()
             ? Optional.of(new Answer.Refused(newest, against.get()))

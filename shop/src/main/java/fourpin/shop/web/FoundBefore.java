@@ -35,7 +35,11 @@ record FoundBefore(List<KeptLayout> kept) implements FoundLayouts {
         .flatMap(
             k ->
                 WrittenLayout.read(problem, k.body())
-                    .map(l -> new Found(l, "found by a longer search for change " + k.change())));
+                    .map(
+                        l ->
+                            new Found(
+                                l,
+                                Optional.of("found by a longer search for change " + k.change()))));
   }
 
   /** Materials of a plan for which better layouts were found, but for other parts or stock. */
