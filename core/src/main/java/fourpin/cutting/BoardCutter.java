@@ -10,9 +10,9 @@ import java.util.stream.IntStream;
 /**
  * Cuts parts of one section to length from boards: a first answer as for sheets, then repair (see
  * {@link BoardRepair}), then patterns by column generation, which also raise the bound (see {@link
- * Generation} and {@link Dive}), until the bound is reached or the work is spent. The answer is a
- * layout of the problem {@link BoardProblem#asSheets() as sheets}, so the saw order and the virtual
- * saw serve for boards as well. The same problem gives the same layout.
+ * Generation}, {@link BoardFinish} and {@link Dive}), until the bound is reached or the work is
+ * spent. The answer is a layout of the problem {@link BoardProblem#asSheets() as sheets}, so the
+ * saw order and the virtual saw serve for boards as well. The same problem gives the same layout.
  */
 public final class BoardCutter {
   /** Steps for each part; some milliseconds for the boards of a few cases. */
@@ -74,9 +74,10 @@ public final class BoardCutter {
       long steps = steps(problem);
       Found first = repaired(start, bound, steps / FIRST_REPAIR);
       Work work = work(steps / 2, bound);
+      BoardPricing pricing = new BoardPricing(problem, work);
       Found second =
           new PatternSearch(problem, work)
-              .better(first.outcome(), bound, new BoardPricing(problem, work));
+              .better(first.outcome(), bound, pricing, new BoardFinish(problem, pricing, work));
       return repaired(second.outcome(), second.bound(), steps / LAST_REPAIR);
     }
 

@@ -2,6 +2,7 @@ package fourpin.cutting;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -140,27 +141,34 @@ final class BoardPricing implements Pricing {
 
     /** The longest parts first; what the rounding let in too much is left out. */
     private Draft draft(int[] counts) {
-      List<Draft.Slice> slices = new ArrayList<>();
       long left = capacity;
-      for (int kind : byLength()) {
+      for (int kind : byLength(problem)) {
         counts[kind] = (int) Math.min(counts[kind], left / length(kind));
         left -= counts[kind] * length(kind);
-        for (int i = 0; i < counts[kind]; i++) {
-          slices.add(new Draft.Slice(length(kind), new Draft.Place(kind, Lay.STRAIGHT)));
-        }
       }
-      return new Draft.Split(Direction.CROSSCUT, List.copyOf(slices));
+      return BoardPricing.draft(problem, counts);
     }
+  }
+
+  /** One board with so many parts of each kind, the longest first. */
+  static Draft draft(Inflated problem, int[] counts) {
+    List<Draft.Slice> slices = new ArrayList<>();
+    for (int kind : byLength(problem)) {
+      Draft.Place place = new Draft.Place(kind, Lay.STRAIGHT);
+      long length = problem.kinds.get(kind).length();
+      slices.addAll(Collections.nCopies(counts[kind], new Draft.Slice(length, place)));
+    }
+    return new Draft.Split(Direction.CROSSCUT, List.copyOf(slices));
   }
 
   private long length(int kind) {
     return problem.kinds.get(kind).length();
   }
 
-  private int[] byLength() {
+  private static int[] byLength(Inflated problem) {
     return IntStream.range(0, problem.kinds.size())
         .boxed()
-        .sorted(Comparator.comparingLong((Integer k) -> length(k)).reversed())
+        .sorted(Comparator.comparingLong((Integer k) -> problem.kinds.get(k).length()).reversed())
         .mapToInt(Integer::intValue)
         .toArray();
   }

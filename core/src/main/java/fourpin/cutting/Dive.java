@@ -80,13 +80,20 @@ final class Dive {
     return Objects.requireNonNull(indices.get(panel));
   }
 
-  /** Dives until the bound is reached or the work is spent. */
-  Outcome search() {
+  /**
+   * Dives until the bound is reached or the work is spent.
+   *
+   * @param finish tried before the first dive
+   */
+  Outcome search(Finish finish) {
     for (Drafted drafted : best.drafts()) {
       int panel = index(drafted.panel());
       generation.add(Column.of(panel, drafted.draft(), problem.kinds.size()));
     }
     Optional<Relaxed> top = top();
+    top.filter(relaxed -> hopeful(relaxed, 0))
+        .flatMap(relaxed -> finish.finish(relaxed, generation, cost(best.drafts())))
+        .ifPresent(this::offerAll);
     for (int dive = 0; top.isPresent() && hopeful(top.get(), 0) && !work.spent(); dive++) {
       new Descent(dive).run(top.get());
     }
@@ -131,6 +138,16 @@ final class Dive {
       best = next;
       work.better(next);
     }
+  }
+
+  /** A cutting of all parts. */
+  private void offerAll(List<Column> columns) {
+    List<Drafted> drafts =
+        columns.stream()
+            .map(c -> new Drafted(problem.panels.get(c.panel()), c.draft(), 1))
+            .toList();
+    int[] nothing = new int[problem.kinds.size()];
+    offer(new Outcome(drafts, nothing, Score.of(problem, drafts, nothing)));
   }
 
   /** One way down. */

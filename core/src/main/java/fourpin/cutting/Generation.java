@@ -65,6 +65,20 @@ final class Generation {
     return bound.longValueExact();
   }
 
+  /** To the next cost possible; for a caller who knows that the bound can't be reached. */
+  void raise() {
+    bound = bound.add(step());
+  }
+
+  long[] costs() {
+    return costs;
+  }
+
+  /** What a cost of one counts as where worths are whole numbers. */
+  long scale() {
+    return scale;
+  }
+
   /**
    * Solves for what is wanted.
    *

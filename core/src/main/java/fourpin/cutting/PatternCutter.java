@@ -81,7 +81,8 @@ public final class PatternCutter implements SheetCutter {
     long least = Math.max(steps / 2, steps - REPAIR_STEPS_PER_KIND * problem.kinds.size());
     Outcome repaired = new SheetRepair(problem, start).repair(bound, work, least);
     Found found =
-        new PatternSearch(problem, work).better(repaired, bound, new SheetPricing(problem, work));
+        new PatternSearch(problem, work)
+            .better(repaired, bound, new SheetPricing(problem, work), Finish.NONE);
     Outcome last = new SheetRepair(problem, found.outcome()).repair(found.bound(), work, 0);
     return new Found(last, found.bound());
   }

@@ -30,10 +30,11 @@ final class PatternSearch {
    *
    * @param bound valid for the outcome
    */
-  Found better(Outcome start, LowerBound bound, Pricing pricing) {
+  Found better(Outcome start, LowerBound bound, Pricing pricing, Finish finish) {
     long[] costs = costs();
     Generation generation = new Generation(problem, costs, pricing, work);
-    Outcome outcome = new Dive(problem, costs, generation, pricing, tools(), work, start).search();
+    Outcome outcome =
+        new Dive(problem, costs, generation, pricing, tools(), work, start).search(finish);
     return new Found(outcome, raised(bound, generation.bound(), costs));
   }
 
