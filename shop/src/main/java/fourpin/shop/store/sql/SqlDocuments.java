@@ -63,11 +63,14 @@ final class SqlDocuments implements Documents {
    * @throws NoSuchElementException if there is no such document
    */
   static void require(Handle db, DocumentId id) {
-    db.createQuery("select id from document where id = :id")
-        .bind("id", id.value())
-        .mapTo(String.class)
-        .findFirst()
-        .orElseThrow(() -> missing(id));
+    var found =
+        db.createQuery("select id from document where id = :id")
+            .bind("id", id.value())
+            .mapTo(String.class)
+            .findFirst();
+    if (found.isEmpty()) {
+      throw missing(id);
+    }
   }
 
   private static NoSuchElementException missing(DocumentId id) {
