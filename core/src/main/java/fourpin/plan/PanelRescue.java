@@ -2,6 +2,8 @@ package fourpin.plan;
 
 import fourpin.bench.Removal.Bore;
 import fourpin.bench.Surface;
+import fourpin.casework.Face;
+import fourpin.casework.Part.Role;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.measure.Length;
@@ -229,10 +231,12 @@ final class PanelRescue {
         figures.input("m", Setting.LEAST_WEB));
   }
 
-  /** The datum is moved, if the wrong rows keep clear of all that the panel has. */
+  /**
+   * The datum is moved, if the wrong rows keep clear of all that the panel has, and others meet.
+   */
   private Optional<Answer> othersAlike() {
     boolean clear = rows.leastRound() >= setting(Setting.LEAST_EDGE).mm();
-    if (!clear || rows.made().size() != rows.wanted().size()) {
+    if (!clear || rows.made().size() != rows.wanted().size() || !othersMeet()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -243,6 +247,20 @@ final class PanelRescue {
                     + " ends, edges and joints. All levels then lie otherwise than planned; measure"
                     + " them before shelves are placed.",
                 round())));
+  }
+
+  /**
+   * Whether rows of all uprights, each bored from its other end, come to the same heights: a
+   * partition that ends lower or higher than the sides would have its holes elsewhere.
+   */
+  private boolean othersMeet() {
+    return names.isStanding()
+        || names.built().parts().stream()
+                .filter(p -> p.role() == Role.SIDE || p.role() == Role.PARTITION)
+                .map(p -> List.of(p.box().at(Face.BOTTOM), p.box().at(Face.TOP)))
+                .distinct()
+                .count()
+            == 1;
   }
 
   private String round() {

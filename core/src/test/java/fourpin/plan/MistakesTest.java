@@ -168,6 +168,20 @@ class MistakesTest {
   }
 
   /**
+   * The partition of the same case ends at 4 - 7/32 = 3 25/32 and, the dado in the top as deep, at
+   * 83 1/2 in: bored from there its holes would come 3 9/32 in higher than those of the sides,
+   * which end at 0 and 84 in. 77 7/32 is then 7/16 in from the nearest wrong hole, 3/16 between
+   * rims.
+   */
+  @ParameterizedTest
+  @CsvSource({"PANEL_TURNED", "END_FOR_END"})
+  void should_not_turn_sides_with_partitions_that_end_elsewhere(Mistake mistake) {
+    MistakeReport report = of(marked(draft(bay(2), bay(2))), mistake);
+    assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
+    assertThat(report.how()).contains("only 3/16 in of wood lies between rims");
+  }
+
+  /**
    * In a case that stands the stick goes between bottom and top, from 4 7/32 to 83 9/32 in: upside
    * down the highest hole comes to 87 1/2 - 10 7/32 = 77 9/32, 1/16 in higher.
    */

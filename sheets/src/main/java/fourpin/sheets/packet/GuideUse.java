@@ -41,9 +41,10 @@ final class GuideUse {
                         "Its front edge always lies towards the front of the panel"
                             + block()
                             + ". Serve every"
-                            + " panel with this one guide and these spacers, from the same end: then"
-                            + " what is wrong in them is wrong alike in all four holes of a shelf,"
-                            + " and the shelf still lies level."))),
+                            + " panel with "
+                            + these()
+                            + " is wrong alike in all four holes of a shelf, and the shelf still lies"
+                            + " level."))),
         table());
   }
 
@@ -52,6 +53,12 @@ final class GuideUse {
         ? ", and its block at the lower end, so that it fits one way only: turned over, it keeps its"
             + " block on, which stands proud of both sides"
         : ", and the end that DOWN is written on below";
+  }
+
+  private String these() {
+    return spacers.list().isEmpty()
+        ? "this one guide, from the same end: then what is wrong in it"
+        : "this one guide and these spacers, from the same end: then what is wrong in them";
   }
 
   private Table table() {
