@@ -1230,6 +1230,15 @@ public enum Setting {
       "100 mm",
       "how much longer and wider layers are cut than the panel that is glued up of them, to be trimmed off",
       practice("half an inch on every edge, since layers slide in the press")),
+  OVER_SIZE(
+      "over-size",
+      Kind.LENGTH,
+      "1/2 in",
+      "12 mm",
+      "0 mm",
+      "100 mm",
+      "how much longer parts are cut at first that are cut to measure when the case stands; backs wider too",
+      practice("enough to cut both ends square once more")),
   SCREW_SPACING(
       "screw-spacing",
       Kind.LENGTH,

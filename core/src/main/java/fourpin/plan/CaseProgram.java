@@ -13,6 +13,8 @@ import fourpin.casework.Part.CutWhen;
 import fourpin.casework.Part.Role;
 import fourpin.job.Job;
 import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.measure.Length;
 import fourpin.plan.PlannedStep.FaceUp;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.ArrayList;
@@ -170,16 +172,31 @@ final class CaseProgram {
         "Cut by the layouts"
             + EdgeStrips.copies(built)
             + ", equal parts at one setting of the fence. ";
-    boolean waiting =
-        parts(CutWhen.AFTER_ASSEMBLY).stream().anyMatch(p -> p.material().equals(material.name()));
-    if (stage == Stage.SHELVES) {
-      return start + "They come out of the pieces kept for them, which the layouts mark “waits”.";
+    List<Part> waiting =
+        parts(CutWhen.AFTER_ASSEMBLY).stream()
+            .filter(p -> p.material().equals(material.name()))
+            .toList();
+    if (waiting.isEmpty()) {
+      return start;
     }
-    return waiting
+    return stage == Stage.SHELVES
         ? start
-            + "Keep the pieces that the layouts mark “waits”, over size and marked: they are cut to"
-            + " measure when the case stands."
-        : start;
+            + "Cut them out of the pieces kept for them, which the layouts mark “waits” and have"
+            + overSize(waiting)
+            + "."
+        : start
+            + "Mark and keep the pieces that the layouts mark “waits”, there"
+            + overSize(waiting)
+            + ": they are cut to measure when the case stands.";
+  }
+
+  private String overSize(List<Part> waiting) {
+    Length over = built.order().settings().length(Setting.OVER_SIZE);
+    boolean backs = waiting.stream().anyMatch(p -> p.role() == Role.BACK);
+    return " "
+        + job.style().text(over)
+        + (backs ? " longer and wider" : " longer")
+        + " than planned";
   }
 
   private void edge(Stage stage, List<Part> parts) {

@@ -12,7 +12,7 @@ import java.util.List;
  * @param marks of the parts, as they are written on them
  * @param quantity in all copies of the case together
  * @param length finished, along the grain, and the sum that it comes from
- * @param cutLength to cut: less the edging
+ * @param cutLength to cut at first: less the edging, and over size where it is cut to measure later
  * @param grain whether the part must lie along the sheet
  * @param banded edges that get edging, in words with its kind: "front: oak strip 1/4 in"
  */

@@ -83,11 +83,19 @@ final class CutListBuilder {
         first.length(),
         first.width(),
         first.thickness(),
-        first.cutLength(),
-        first.cutWidth(),
+        overSize(built, first, first.cutLength()),
+        first.role() == Role.BACK ? overSize(built, first, first.cutWidth()) : first.cutWidth(),
         direction(first.material()),
         notes(first),
         first.when());
+  }
+
+  /** What waits until the case stands is trimmed then; glass is ordered to measure. */
+  private Sum overSize(BuiltCase built, Part part, Sum size) {
+    boolean waits = part.when() == Part.CutWhen.AFTER_ASSEMBLY;
+    boolean glass = job.material(part.material()).kind() == Material.Kind.GLASS;
+    Length over = built.order().settings().length(Setting.OVER_SIZE);
+    return waits && !glass && over.isPositive() ? size.plus("to trim", over) : size;
   }
 
   private static String name(Part part) {
@@ -176,7 +184,9 @@ final class CutListBuilder {
         first.length(),
         rip,
         onEdge ? edging.height() : edging.thickness(),
-        first.length(),
+        first.band().face().axis() == Axis.Y
+            ? overSize(built, first.part(), first.length())
+            : first.length(),
         ripped(rip, edging.material(), built),
         Direction.ALONG_LENGTH,
         List.of(),

@@ -32,7 +32,9 @@ record EdgeStrips(Job job, BuiltCase built) {
             stage,
             built.order().name(),
             edged,
-            "Rip the edge strips by the layouts"
+            (stage == Stage.SHELVES
+                    ? "Take the edge strips that the layouts mark “waits”"
+                    : "Rip the edge strips by the layouts")
                 + copies(built)
                 + ", plane off the saw marks to the finished size, and cut them to length."
                 + " Length follows the edge that a strip is glued to.",

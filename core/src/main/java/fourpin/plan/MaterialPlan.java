@@ -68,6 +68,18 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
           .toList();
     }
 
+    /**
+     * The small pieces of one sheet.
+     *
+     * @param number of the pattern, from 1
+     */
+    public List<String> small(int number) {
+      String sheet = "S" + number;
+      return small.stream()
+          .filter(piece -> piece.equals(sheet) || piece.startsWith(sheet + "-"))
+          .toList();
+    }
+
     List<Figure> figures() {
       return List.of(sheets, gap);
     }

@@ -31,11 +31,15 @@ final class SmallCautions {
   }
 
   private boolean cutsSmall(PlannedStep step) {
+    return !step.cautions().contains(Cautions.SMALL)
+        && cutList.stream()
+            .anyMatch(item -> materials.contains(item.material()) && cuts(step, item));
+  }
+
+  /** Whether a step saws a line of the cut list. */
+  static boolean cuts(PlannedStep step, CutItem item) {
     boolean cuts = step.stage() == Stage.CUT || step.stage() == Stage.SHELVES;
-    return cuts
-        && step.cautions().contains(Cautions.SAW)
-        && !step.cautions().contains(Cautions.SMALL)
-        && cutList.stream().anyMatch(item -> materials.contains(item.material()) && of(item, step));
+    return cuts && step.cautions().contains(Cautions.SAW) && of(item, step);
   }
 
   /** The step for strips names the parts that they go on. */

@@ -175,7 +175,7 @@ class BenchProgramTest {
     assertThat(hazards(List.of(rip))).containsExactly("saw", "narrow rips", "planer", "dust");
     List<PlannedStep> later = at(steps, Stage.SHELVES);
     List<String> starts = later.stream().map(p -> p.words().split(" ")[0]).toList();
-    assertThat(starts).containsExactly("Measure", "Cut", "Rip", "Glue", "Choose");
+    assertThat(starts).containsExactly("Measure", "Cut", "Take", "Glue", "Choose");
     assertThat(later.get(2).items())
         .containsExactly(
             "1-S1 front, 1-S2 front: oak, ripped 5/16 in wide from 3/4 in stock, planed to 1/4 x"
@@ -292,8 +292,12 @@ class BenchProgramTest {
     List<PlannedStep> steps = printed(draft(bay(2)));
     assertThat(at(steps, Stage.CUT).getFirst().words())
         .endsWith(
-            "Keep the pieces that the layouts mark “waits”, over size and marked: they are cut to"
-                + " measure when the case stands.");
+            "Mark and keep the pieces that the layouts mark “waits”, there 1/2 in longer than planned:"
+                + " they are cut to measure when the case stands.");
+    assertThat(at(steps, Stage.SHELVES).get(1).words())
+        .endsWith(
+            "Cut them out of the pieces kept for them, which the layouts mark “waits” and have 1/2 in"
+                + " longer than planned.");
     // Nothing of the back's plywood waits.
     assertThat(at(steps, Stage.CUT).get(1).words()).doesNotContain("waits");
   }

@@ -68,13 +68,22 @@ public record Clamping(
     return zeros;
   }
 
+  /**
+   * From the panel's lower end up to a hole of the guide in one of its places.
+   *
+   * @param place from 0
+   * @param hole number
+   */
+  public Length up(Guide guide, int place, int hole) {
+    return zeros(guide).get(place).plus(guide.hole(hole).along());
+  }
+
   /** From the panel's lower end up to each hole that is bored, in the order of work. */
   public List<Length> bored(Guide guide) {
-    List<Length> zeros = zeros(guide);
     List<Length> bored = new ArrayList<>();
     for (int i = 0; i < reaches.size(); i++) {
-      Length zero = zeros.get(i);
-      reaches.get(i).holes().forEach(h -> bored.add(zero.plus(guide.hole(h).along())));
+      int place = i;
+      reaches.get(i).holes().forEach(h -> bored.add(up(guide, place, h)));
     }
     return bored;
   }

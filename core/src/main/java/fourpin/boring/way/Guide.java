@@ -70,6 +70,16 @@ public record Guide(
         .orElseThrow(() -> new IllegalArgumentException(mark + " has no hole " + number));
   }
 
+  /** From a hole's centre to the edge that is not the index edge. */
+  public Length behind(GuideHole hole) {
+    return width.minus(hole.across());
+  }
+
+  /** Along the guide from one hole's centre to another's. */
+  public static Length step(GuideHole from, GuideHole to) {
+    return to.along().minus(from.along());
+  }
+
   private Optional<GuideHole> find(int number) {
     return holes.stream().filter(h -> h.number() == number).findFirst();
   }

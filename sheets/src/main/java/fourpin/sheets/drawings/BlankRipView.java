@@ -1,7 +1,7 @@
 package fourpin.sheets.drawings;
 
+import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
-import fourpin.casework.Face;
 import fourpin.casework.Feature.Hole;
 import fourpin.measure.Length;
 import fourpin.plan.CleatBlank;
@@ -150,7 +150,7 @@ public final class BlankRipView {
     Box kerf = kerf();
     double u = view.u(first.centre());
     double front = frontAtLeft() ? all.left() : all.right();
-    Length toLine = first.centre().y().minus(blank.wood().box().at(Face.FRONT));
+    Length toLine = blank.wood().from(Axis.Y, first.centre().y());
     Length strip = blank.front().width().total();
     return List.of(
         span(sketch, all.left(), kerf.left(), strip),

@@ -1,7 +1,7 @@
 package fourpin.sheets.drawings;
 
+import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
-import fourpin.casework.Face;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.measure.Length;
@@ -18,7 +18,6 @@ import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.Sketch;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -114,9 +113,11 @@ public final class BlankView {
   }
 
   private static List<Length> heights(Part wood) {
-    Length end = wood.box().at(Face.BOTTOM);
-    return List.copyOf(
-        new TreeSet<>(holes(wood).stream().map(h -> h.centre().z().minus(end)).toList()));
+    return holes(wood).stream()
+        .map(h -> wood.from(Axis.Z, h.centre().z()))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   private static void datum(Sketch sketch, Projection view, Box box) {

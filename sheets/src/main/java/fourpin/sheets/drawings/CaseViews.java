@@ -3,6 +3,8 @@ package fourpin.sheets.drawings;
 import fourpin.casework.Axis;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.CaseMeasures;
+import fourpin.casework.CaseMeasures.Extent;
 import fourpin.casework.DoorLeaf;
 import fourpin.casework.Face;
 import fourpin.casework.Part;
@@ -27,6 +29,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * A case seen straight from the front, from its right side and from above.
@@ -45,10 +48,12 @@ public final class CaseViews {
 
   private final Drafter drafter;
   private final BuiltCase built;
+  private final CaseMeasures measures;
 
   public CaseViews(Drafter drafter, BuiltCase built) {
     this.drafter = drafter;
     this.built = built;
+    this.measures = new CaseMeasures(built);
   }
 
   /** With the bays and the height of every shelf. */
@@ -232,62 +237,34 @@ public final class CaseViews {
   }
 
   private List<Span> widths(Scale scale) {
-    List<Span> spans = new ArrayList<>();
-    for (BaySpace bay : built.bays()) {
-      spans.add(span(scale, bay.clear().low().x(), bay.clear().high().x()));
-    }
-    spans.add(outside(scale, Axis.X));
-    return spans;
+    return spans(scale, measures.bayWidths(), Axis.X);
   }
 
   private List<Span> depths(Scale scale) {
-    List<Span> spans = new ArrayList<>();
-    built.parts().stream()
-        .filter(part -> part.role() == Role.SHELF)
-        .findFirst()
-        .ifPresent(shelf -> spans.add(span(scale, shelf.box().low().y(), shelf.box().high().y())));
-    spans.add(outside(scale, Axis.Y));
-    return spans;
+    return spans(scale, measures.shelfDepth().stream().toList(), Axis.Y);
   }
 
-  /**
-   * In the last bay, from the upper face of each shelf as it lies to what hangs lowest of the next.
-   */
+  /** In the last bay. */
   private List<Span> openings(Scale scale) {
-    List<Span> spans = new ArrayList<>();
-    BaySpace bay = built.bays().getLast();
-    Length from = bay.clear().low().z();
-    for (Part shelf : shelves(bay)) {
-      spans.add(span(scale, from, underside(shelf)));
-      from = shelf.box().high().z();
-    }
-    spans.add(span(scale, from, bay.clear().high().z()));
-    spans.add(outside(scale, Axis.Z));
-    return spans;
+    return spans(scale, measures.openings(built.bays().getLast()), Axis.Z);
   }
 
-  /** From the bottom up. */
-  private List<Part> shelves(BaySpace bay) {
-    return built.parts().stream()
-        .filter(part -> part.role() == Role.SHELF || part.role() == Role.FIXED_SHELF)
-        .filter(part -> part.box().overlaps(bay.clear()))
-        .sorted(Comparator.comparing(part -> part.box().high().z()))
+  /** The size over all at last. */
+  private List<Span> spans(Scale scale, List<Extent> extents, Axis axis) {
+    return Stream.concat(extents.stream(), Stream.of(measures.outside(axis)))
+        .map(extent -> span(scale, extent))
         .toList();
   }
 
-  private static Length underside(Part shelf) {
-    return HangingStrips.of(shelf).stream()
-        .map(strip -> strip.low().z())
-        .reduce(shelf.box().low().z(), Length::min);
-  }
-
   private Span outside(Scale scale, Axis axis) {
-    return span(scale, built.outside().low().along(axis), built.outside().high().along(axis));
+    return span(scale, measures.outside(axis));
   }
 
-  private Span span(Scale scale, Length from, Length to) {
+  private Span span(Scale scale, Extent extent) {
     return new Span(
-        scale.toPaper(from.mm()), scale.toPaper(to.mm()), drafter.number(to.minus(from)));
+        scale.toPaper(extent.from().mm()),
+        scale.toPaper(extent.to().mm()),
+        drafter.number(extent.size()));
   }
 
   /** The upper face of everything that lies level, each height once. */

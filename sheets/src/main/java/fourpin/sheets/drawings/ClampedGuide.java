@@ -259,7 +259,7 @@ final class ClampedGuide {
     for (int i = 0; i < clamping.reaches().size(); i++) {
       List<Integer> holes = clamping.reaches().get(i).holes();
       for (int number : List.of(holes.getFirst(), holes.getLast())) {
-        Length up = clamping.zeros(guide).get(i).plus(guide.hole(number).along());
+        Length up = clamping.up(guide, i, number);
         stations.put(up, station(sketch, up));
       }
     }

@@ -3,9 +3,8 @@ package fourpin.sheets.drawings;
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
+import fourpin.casework.FrameMeasures;
 import fourpin.casework.Part;
-import fourpin.casework.Part.Role;
-import fourpin.measure.Length;
 import fourpin.sheets.paint.Box;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Fill;
@@ -20,7 +19,6 @@ import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 
 /** The face frame alone from the front, with running dimensions from its lower left corner. */
 public final class FaceFrameView {
@@ -29,25 +27,12 @@ public final class FaceFrameView {
 
   private final Drafter drafter;
   private final BuiltCase built;
+  private final FrameMeasures frame;
 
   public FaceFrameView(Drafter drafter, BuiltCase built) {
     this.drafter = drafter;
     this.built = built;
-  }
-
-  /** Stiles and rails in the order of the case; none where there is no face frame. */
-  public static List<Part> members(BuiltCase built) {
-    return built.parts().stream()
-        .filter(part -> part.role() == Role.STILE || part.role() == Role.RAIL)
-        .toList();
-  }
-
-  /** Where the frame starts along an axis: at its left end, at its foot. */
-  public static Length datum(BuiltCase built, Axis axis) {
-    return members(built).stream()
-        .map(part -> part.box().low().along(axis))
-        .min(Length::compareTo)
-        .orElseThrow();
+    this.frame = new FrameMeasures(built);
   }
 
   /**
@@ -58,7 +43,7 @@ public final class FaceFrameView {
   }
 
   private Box outline() {
-    return members(built).stream().map(FaceFrameView::box).reduce(Box::with).orElseThrow();
+    return frame.members().stream().map(FaceFrameView::box).reduce(Box::with).orElseThrow();
   }
 
   private static Box box(Part part) {
@@ -67,7 +52,7 @@ public final class FaceFrameView {
 
   private Drawing draw(Scale scale) {
     Sketch sketch = new Sketch(scale);
-    members(built).forEach(part -> sketch.rectangle(box(part), Pen.OUTLINE, Fill.WHITE));
+    frame.members().forEach(part -> sketch.rectangle(box(part), Pen.OUTLINE, Fill.WHITE));
     Box work = sketch.onPaper(outline());
     sketch.addAll(
         RunningDimensions.beside(Side.LEFT, work.left(), work.bottom(), stations(scale, Axis.Z)));
@@ -78,32 +63,27 @@ public final class FaceFrameView {
     return Drawing.toScale(
         Drafter.name(name, "face-frame"),
         name + ", face frame",
-        members(built).size() + " stiles and rails from the front, outside towards you.",
+        frame.members().size() + " stiles and rails from the front, outside towards you.",
         scale,
         drafter.note(),
         sketch.marks());
   }
 
-  /** Both edges of every member, each place once, without the datum itself. */
+  /** Both edges of every member, each place once, without the corner itself. */
   private List<Station> stations(Scale scale, Axis axis) {
-    TreeMap<Length, Station> stations = new TreeMap<>();
-    for (Part part : members(built)) {
-      for (Length place : List.of(part.box().low().along(axis), part.box().high().along(axis))) {
-        Length distance = place.minus(datum(built, axis));
-        if (!distance.isZero()) {
-          stations.put(distance, new Station(scale.toPaper(place.mm()), drafter.number(distance)));
-        }
-      }
-    }
-    return List.copyOf(stations.values());
+    Box outline = outline();
+    double start = axis == Axis.Z ? outline.bottom() : outline.left();
+    return frame.edges(axis).stream()
+        .map(edge -> new Station(scale.toPaper(start + edge.mm()), drafter.number(edge)))
+        .toList();
   }
 
   /** In the member where that is broad enough, else beside it. */
   private List<Mark> marks(Sketch sketch) {
     Labels labels = new Labels();
-    members(built).forEach(part -> labels.reserve(sketch.onPaper(box(part))));
+    frame.members().forEach(part -> labels.reserve(sketch.onPaper(box(part))));
     List<Mark> marks = new ArrayList<>();
-    for (Part part : members(built)) {
+    for (Part part : frame.members()) {
       Box room = sketch.onPaper(box(part));
       Lettering mark = Drafter.label(part.mark());
       boolean fits =

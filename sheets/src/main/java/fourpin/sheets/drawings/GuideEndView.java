@@ -16,8 +16,12 @@ import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.Side;
 import fourpin.sheets.paint.Sketch;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The block's end of a guide, larger than the whole: from above on its side A, and at the left of
@@ -33,6 +37,9 @@ public final class GuideEndView {
 
   private static final int TEETH = 6;
   private static final double TOOTH = 1;
+
+  /** Of what is left out, on paper. */
+  private static final double GAP = 2;
 
   private final Drafter drafter;
   private final Guide guide;
@@ -73,10 +80,40 @@ public final class GuideEndView {
 
   /** As much as is drawn of the guide: half a step beyond the last hole that is shown. */
   private double length() {
+    double last = shown().getLast().along().mm();
+    return Math.min(guide.length().mm(), last + step() / 2) - leftOut();
+  }
+
+  private double step() {
     List<GuideHole> holes = shown();
     double last = holes.getLast().along().mm();
-    double step = holes.size() == 1 ? last : last - holes.getFirst().along().mm();
-    return Math.min(guide.length().mm(), last + step / 2);
+    return holes.size() == 1 ? last : last - holes.getFirst().along().mm();
+  }
+
+  /** Where the first hole lies far from the block, what is left out between them. */
+  private double leftOut() {
+    double out = shown().getFirst().along().mm() - below() - step() / 2;
+    return out > guide.width().mm() / 2 ? out : 0;
+  }
+
+  /** What is drawn of the guide below the gap. */
+  private double below() {
+    return Math.max(step() / 2, guide.block().mm());
+  }
+
+  /** Where a hole is drawn. */
+  private double v(GuideHole hole) {
+    return place.v(hole) - leftOut();
+  }
+
+  /** From the right to the left. */
+  private static List<Point> torn(Box work, double height) {
+    return IntStream.rangeClosed(0, TEETH)
+        .mapToObj(
+            i ->
+                new Point(
+                    work.right() - i * work.width() / TEETH, height + (i % 2 == 0 ? 0 : TOOTH)))
+        .toList();
   }
 
   private Box top() {
@@ -103,21 +140,31 @@ public final class GuideEndView {
     sketch.rectangle(new Box(left, -guide.block().mm(), right, 0), Pen.OUTLINE, Fill.HATCH);
   }
 
-  /** An outline with a torn upper end, unless the guide ends there. */
+  /**
+   * An outline with a torn upper end, unless the guide ends there; in two where some is left out.
+   */
   private void broken(Sketch sketch, Box box) {
-    boolean whole = box.top() >= guide.length().mm();
+    boolean whole = box.top() + leftOut() >= guide.length().mm();
     Box work = sketch.onPaper(box);
-    List<Point> outline = new ArrayList<>(List.of(work.corners().get(0), work.corners().get(1)));
-    for (int i = 0; i <= TEETH; i++) {
-      double x = work.right() - i * work.width() / TEETH;
-      outline.add(new Point(x, work.top() + (whole || i % 2 == 0 ? 0 : TOOTH)));
+    List<Point> foot = work.corners().subList(0, 2);
+    List<Point> end = whole ? work.corners().subList(2, 4) : torn(work, work.top());
+    if (leftOut() > 0) {
+      double gap = sketch.scale().toPaper(below());
+      outline(sketch, foot, torn(work, gap));
+      outline(sketch, torn(work, gap + GAP).reversed(), end);
+    } else {
+      outline(sketch, foot, end);
     }
-    sketch.add(Mark.Path.polygon(outline, Pen.OUTLINE, Fill.WHITE));
+  }
+
+  private static void outline(Sketch sketch, List<Point> lower, List<Point> upper) {
+    List<Point> around = Stream.concat(lower.stream(), upper.stream()).toList();
+    sketch.add(Mark.Path.polygon(around, Pen.OUTLINE, Fill.WHITE));
   }
 
   private void hole(Sketch sketch, GuideHole hole) {
     double u = place.u(hole);
-    double v = place.v(hole);
+    double v = v(hole);
     double arm = hole.diameter().mm();
     sketch
         .circle(u, v, hole.diameter().mm(), Pen.OUTLINE, Fill.WHITE)
@@ -137,17 +184,19 @@ public final class GuideEndView {
     List<Span> spans = new ArrayList<>();
     spans.add(span(sketch, edge.left(), edge.right(), guide.thickness()));
     spans.add(span(sketch, 0, width, guide.width()));
-    for (Length row : rows()) {
-      double at = width - row.mm();
-      spans.add(span(sketch, at, width, row));
-      spans.add(span(sketch, 0, at, guide.width().minus(row)));
+    for (GuideHole hole : columns()) {
+      double at = width - hole.across().mm();
+      spans.add(span(sketch, at, width, hole.across()));
+      spans.add(span(sketch, 0, at, guide.behind(hole)));
     }
     return spans;
   }
 
-  /** Distances of the columns of holes from the front edge, rising. */
-  private List<Length> rows() {
-    return guide.holes().stream().map(GuideHole::across).distinct().sorted().toList();
+  /** A hole of each column, from the front edge on. */
+  private Collection<GuideHole> columns() {
+    Map<Length, GuideHole> columns = new TreeMap<>();
+    guide.holes().forEach(hole -> columns.putIfAbsent(hole.across(), hole));
+    return columns.values();
   }
 
   private List<Span> along(Sketch sketch) {
@@ -156,7 +205,7 @@ public final class GuideEndView {
     if (guide.block().isPositive()) {
       spans.add(span(sketch, -guide.block().mm(), 0, guide.block()));
     }
-    spans.add(span(sketch, 0, place.v(holes.getFirst()), holes.getFirst().along()));
+    spans.add(span(sketch, 0, v(holes.getFirst()), holes.getFirst().along()));
     IntStream.range(1, holes.size())
         .filter(i -> holes.get(i).along().isMoreThan(holes.get(i - 1).along()))
         .mapToObj(i -> step(sketch, holes.get(i - 1), holes.get(i)))
@@ -165,7 +214,7 @@ public final class GuideEndView {
   }
 
   private Span step(Sketch sketch, GuideHole one, GuideHole next) {
-    return span(sketch, place.v(one), place.v(next), next.along().minus(one.along()));
+    return span(sketch, v(one), v(next), Guide.step(one, next));
   }
 
   private Span span(Sketch sketch, double from, double to, Length shown) {

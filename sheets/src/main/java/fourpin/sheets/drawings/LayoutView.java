@@ -71,7 +71,7 @@ public final class LayoutView {
   }
 
   public Drawing draw() {
-    return drafter.largest(sheet(), this::draw);
+    return drafter.fill(sheet(), this::draw);
   }
 
   private Drawing draw(Scale scale) {
@@ -94,7 +94,7 @@ public final class LayoutView {
             + drafter.number(pattern.sheet().width())
             + "; what is left over is hatched.",
         scale,
-        drafter.note() + (stretch() == 1 ? "" : " · widths drawn " + stretch() + " times"),
+        drafter.note(),
         sketch.marks());
   }
 
@@ -146,10 +146,17 @@ public final class LayoutView {
             List.of(
                 new Dimensions.Span(
                     work.bottom(), work.top(), drafter.number(pattern.sheet().width())))));
+    above(sketch, work, 0, "grain →  near edge below, near end at the left");
+    if (stretch() > 1) {
+      above(sketch, work, 1, "widths drawn " + stretch() + " times");
+    }
+  }
+
+  private static void above(Sketch sketch, Box work, int line, String words) {
     sketch.add(
-        Drafter.small("grain →  near edge below, near end at the left")
+        Drafter.small(words)
             .with(Lettering.Align.START, Lettering.Seat.BOTTOM)
-            .at(new Point(work.left(), work.top() + 1)));
+            .at(new Point(work.left(), work.top() + 1 + line * LINE)));
   }
 
   /** Writes name and size into the part, upright or turned as it fits, else the name or number. */

@@ -1,5 +1,6 @@
 package fourpin.sheets.drawings;
 
+import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Channel;
@@ -22,7 +23,6 @@ import fourpin.sheets.paint.Sketch;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -61,14 +61,13 @@ public final class PairView {
 
     /** Heights of its holes from the stop, rising. */
     private List<Length> lines() {
-      Length stop = part.box().at(Face.BOTTOM).minus(gap);
-      return List.copyOf(
-          new TreeSet<>(
-              part.features().stream()
-                  .flatMap(f -> f instanceof Hole h ? Stream.of(h) : Stream.empty())
-                  .filter(h -> h.use() == Hole.Use.SUPPORT && h.face() == up)
-                  .map(h -> h.centre().z().minus(stop))
-                  .toList()));
+      return part.features().stream()
+          .flatMap(f -> f instanceof Hole h ? Stream.of(h) : Stream.empty())
+          .filter(h -> h.use() == Hole.Use.SUPPORT && h.face() == up)
+          .map(h -> part.from(Axis.Z, h.centre().z()).plus(gap))
+          .distinct()
+          .sorted()
+          .toList();
     }
   }
 

@@ -1,5 +1,6 @@
 package fourpin.sheets.drawings;
 
+import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Channel;
@@ -24,7 +25,6 @@ import fourpin.sheets.paint.Sketch;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -159,16 +159,20 @@ public final class RowsView {
 
   /** From the front edge. */
   private List<Length> rows() {
-    Length front = part.box().at(Face.FRONT);
-    return List.copyOf(
-        new TreeSet<>(holes().stream().map(h -> h.centre().y().minus(front)).toList()));
+    return places(Axis.Y);
   }
 
   /** From the lower end. */
   private List<Length> heights() {
-    Length end = part.box().at(Face.BOTTOM);
-    return List.copyOf(
-        new TreeSet<>(holes().stream().map(h -> h.centre().z().minus(end)).toList()));
+    return places(Axis.Z);
+  }
+
+  private List<Length> places(Axis axis) {
+    return holes().stream()
+        .map(h -> part.from(axis, h.centre().along(axis)))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   private void panel(Sketch sketch) {

@@ -2,9 +2,11 @@ package fourpin.sheets.packet;
 
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.FrameMeasures;
 import fourpin.casework.Part;
 import fourpin.plan.Plan;
 import fourpin.sheets.drawings.CaseViews;
+import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.drawings.FaceFrameView;
 import fourpin.sheets.drawings.Picture;
 import fourpin.sheets.drawings.StackView;
@@ -19,7 +21,13 @@ import java.util.Optional;
 /** Each case from the front, from the side, from above, and in three dimensions. */
 final class CasePages {
 
-  private static final double PICTURE_HEIGHT = 130;
+  private static final double VIEW_HEIGHT = 130;
+  private static final double PICTURE_HEIGHT = 70;
+
+  /** Of the page's width, for the front and for what is seen from above. */
+  private static final double SHARE = 0.69;
+
+  private static final double GAP = 5;
   private static final double FRAME_HEIGHT = 150;
   private static final double STACK_HEIGHT = 110;
 
@@ -36,7 +44,7 @@ final class CasePages {
     Stacks.high(plan.cases()).forEach(stack -> blocks.addAll(together(stack)));
     for (BuiltCase built : plan.cases()) {
       blocks.addAll(views(built));
-      if (!FaceFrameView.members(built).isEmpty()) {
+      if (!new FrameMeasures(built).members().isEmpty()) {
         blocks.addAll(faceFrame(built));
       }
     }
@@ -56,31 +64,42 @@ final class CasePages {
   }
 
   private List<Block> views(BuiltCase built) {
-    CaseViews views = new CaseViews(words.fullPage(), built);
+    Drafter whole = words.fullPage();
+    double wide = whole.width() - GAP;
+    double left = SHARE * wide;
     String name = built.order().name();
-    return List.of(
-        new Block.NewPage(),
-        new Block.Heading(name + ": front"),
+    Block front =
         new Block.Figure(
-            views.front(),
+            views(whole.wide(left), built).front(),
             "Heights at the left run from the floor to the upper face of each shelf; at the right"
                 + " the clear heights of the last bay, between its shelves as they lie first."
                 + (built.order().doors().isPresent()
                     ? " Dashed: doors, their room only; they are not planned."
-                    : "")),
+                    : ""));
+    Block side =
+        new Block.Figure(
+            views(whole.wide(wide - left), built).side(),
+            "From the right side; depth of the adjustable shelves above the depth over all.");
+    Block top = new Block.Figure(views(whole.wide(left), built).top(), "From above.");
+    Block picture =
+        new Block.Figure(
+            Picture.of(whole.wide(wide - left).high(PICTURE_HEIGHT), name, List.of(built)),
+            "The case with its shelves where they lie first.");
+    return List.of(
         new Block.NewPage(),
-        new Block.Heading(name + ": side and top"),
-        new Block.Figure(
-            views.side(),
-            "From the right side; depth of the adjustable shelves above the depth over all."),
-        new Block.Figure(views.top(), "From above."),
-        new Block.Figure(
-            Picture.of(words.fullPage().high(PICTURE_HEIGHT), name, List.of(built)),
-            "The case with its shelves where they lie first."));
+        new Block.Together(
+            List.of(
+                new Block.Heading(name + ": front, side and top"),
+                new Block.Beside(List.of(front), SHARE, List.of(side)),
+                new Block.Beside(List.of(top), SHARE, List.of(picture)))));
+  }
+
+  private static CaseViews views(Drafter drafter, BuiltCase built) {
+    return new CaseViews(drafter.high(VIEW_HEIGHT), built);
   }
 
   private List<Block> faceFrame(BuiltCase built) {
-    List<Part> members = FaceFrameView.members(built);
+    List<Part> members = new FrameMeasures(built).members();
     return List.of(
         new Block.NewPage(),
         new Block.Heading(built.order().name() + ": face frame"),
@@ -113,6 +132,6 @@ final class CasePages {
   }
 
   private String from(BuiltCase built, Part part, Axis axis) {
-    return words.number(part.box().low().along(axis).minus(FaceFrameView.datum(built, axis)));
+    return words.number(new FrameMeasures(built).from(part, axis));
   }
 }

@@ -41,8 +41,15 @@ final class CautionSigns {
     if (cautions.isEmpty()) {
       return List.of();
     }
+    boolean known = told.containsAll(cautions);
     List<Prose> texts = cautions.stream().map(this::text).toList();
-    return List.of(new Block.Callout(Block.Sign.CAUTION, "Caution", texts));
+    return List.of(
+        new Block.Callout(Block.Sign.CAUTION, "Caution", known ? List.of(run(texts)) : texts));
+  }
+
+  /** One after the other in a line: what was read before needs little room. */
+  private static Prose run(List<Prose> texts) {
+    return texts.stream().reduce((a, b) -> a.then(Prose.plain(" ")).then(b)).orElseThrow();
   }
 
   private Prose text(Caution caution) {

@@ -31,12 +31,18 @@ final class CutListPages {
         Block.Paragraph.of(
             "Sizes to cut, in "
                 + words.units()
-                + ", length along the grain. Parts marked \"wait\" are cut after assembly: "
-                + "measure the standing case first."));
+                + ", length along the grain. Parts marked \"wait\" are over size: they are cut to"
+                + " measure when the case stands."));
     plan.cases().forEach(built -> blocks.addAll(sizes(built)));
-    blocks.add(new Block.Heading("How the finished sizes come about"));
-    blocks.add(Block.Paragraph.of("Cut sizes are these less the edging on their own edges."));
-    blocks.add(sums());
+    blocks.add(
+        new Block.Columns(
+            1,
+            Block.Print.SMALL,
+            List.of(
+                new Block.Heading("How the finished sizes come about"),
+                Block.Paragraph.of(
+                    "Cut sizes are these less the edging on their own edges, and more by the setting over-size where they wait."),
+                sums())));
     return Optional.of(new Section("Cut list", blocks));
   }
 
@@ -57,7 +63,8 @@ final class CutListPages {
                 Table.left("Grain"),
                 Table.left("Edges"),
                 Table.left("Cut")),
-            items.stream().map(this::row).toList());
+            items.stream().map(this::row).toList(),
+            Table.Lettering.SMALL);
     return List.of(new Block.Heading("Parts of " + Words.counted(built)), table);
   }
 

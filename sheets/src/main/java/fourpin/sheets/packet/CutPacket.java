@@ -9,6 +9,7 @@ import fourpin.job.Setting;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
 import fourpin.plan.Finished;
+import fourpin.plan.LayoutCautions;
 import fourpin.plan.MaterialPlan.StockUse;
 import fourpin.plan.Wanted;
 import fourpin.plan.Yield;
@@ -60,7 +61,7 @@ public final class CutPacket {
 
   private Booklet booklet() {
     LayoutPages layouts =
-        new LayoutPages(plan.materials(), plan.cautions(), LayoutPages.Told.OF_PARTS, words);
+        new LayoutPages(plan.materials(), LayoutCautions::of, LayoutPages.Told.OF_PARTS, words);
     return new Booklet(
         plan.job().title(),
         "Cutting layouts",

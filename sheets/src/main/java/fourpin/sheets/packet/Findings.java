@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
 /** The findings, numbered F1, F2 ... as the plan orders them, with their places drawn. */
 final class Findings {
 
-  private static final double VIEW_HEIGHT = 130;
+  private static final double VIEW_HEIGHT = 80;
 
   private final Plan plan;
   private final Words words;
@@ -123,10 +123,11 @@ final class Findings {
   private Block block(int index) {
     Finding finding = plan.findings().get(index);
     List<Prose> text = new ArrayList<>();
-    text.add(Prose.plain(finding.what()));
+    text.add(Prose.plain(Words.whole(finding.what())));
     if (!finding.figures().isEmpty()) {
       text.add(
-          Prose.plain(Words.list(finding.figures().stream().map(this::figure).toList()) + "."));
+          Prose.plain(
+              Words.whole(Words.list(finding.figures().stream().map(this::figure).toList()))));
     }
     finding.remedies().forEach(remedy -> text.add(remedy(remedy)));
     String title = label(index) + ": " + words(finding.severity()) + where(finding.place());

@@ -6,6 +6,7 @@ import fourpin.plan.Plan;
 import fourpin.sheets.drawings.Picture;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Measure;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
 import java.util.ArrayList;
@@ -14,7 +15,16 @@ import java.util.List;
 /** What it is, and what to know before anything is cut. */
 final class FirstPages {
 
-  private static final double PICTURE_HEIGHT = 100;
+  private static final double PICTURE_HEIGHT = 75;
+
+  /** Of the page's width, for the picture. */
+  private static final double SHARE = 0.4;
+
+  private static final double GAP = 5;
+
+  private static final double MOST_BESIDE = 110;
+
+  private static final Block FIGURES = new Block.Paragraph(Prose.bold("Figures of the whole job"));
 
   private final Plan plan;
   private final Words words;
@@ -30,17 +40,31 @@ final class FirstPages {
     List<Block> blocks = new ArrayList<>();
     blocks.add(findings.verdict());
     if (!plan.cases().isEmpty()) {
-      blocks.add(
-          new Block.Figure(
-              Picture.of(words.fullPage().high(PICTURE_HEIGHT), "all", plan.cases()), ""));
       blocks.add(cases());
     }
-    blocks.add(new Block.Heading("Figures of the whole job"));
-    blocks.add(totals());
+    blocks.addAll(figures());
     blocks.addAll(cautions());
-    blocks.add(new Block.Heading("Contents"));
-    blocks.add(new Block.Contents());
+    blocks.add(new Block.Heading("What is in here, and which pages to take where"));
+    blocks.add(new Block.Columns(2, Block.Print.SMALL, List.of(new Block.Contents())));
     return new Section("What it is, and what to know first", blocks);
+  }
+
+  /** Beside the picture, where they are no higher than it by much. */
+  private List<Block> figures() {
+    List<Block> told = List.of(FIGURES, totals());
+    double width = (1 - SHARE) * (words.fullPage().width() - GAP);
+    if (plan.cases().isEmpty()) {
+      return told;
+    }
+    return Measure.height(told, width) > MOST_BESIDE
+        ? List.of(picture(), FIGURES, totals())
+        : List.of(new Block.Beside(List.of(picture()), SHARE, told));
+  }
+
+  private Block picture() {
+    double width = SHARE * (words.fullPage().width() - GAP);
+    return new Block.Figure(
+        Picture.of(words.fullPage().wide(width).high(PICTURE_HEIGHT), "all", plan.cases()), "");
   }
 
   private Table cases() {
@@ -68,7 +92,8 @@ final class FirstPages {
         List.of(Table.left("Figure"), Table.right("Value"), Table.left("From")),
         plan.totals().stream()
             .map(f -> Table.row(f.title(), words.value(f), f.source().text()))
-            .toList());
+            .toList(),
+        Table.Lettering.SMALL);
   }
 
   /** Each hazard of the work once; the same words stand again at the steps. */
@@ -81,7 +106,9 @@ final class FirstPages {
             .toList();
     return texts.isEmpty()
         ? List.of()
-        : List.of(new Block.Heading("Cautions, each again at its step"), new Block.Bullets(texts));
+        : List.of(
+            new Block.Heading("Cautions, each again at its step"),
+            new Block.Columns(2, Block.Print.SMALL, List.of(new Block.Bullets(texts))));
   }
 
   static Prose prose(Caution caution) {

@@ -8,6 +8,7 @@ import fourpin.measure.Figure;
 import fourpin.plan.Plan;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
 import fourpin.sheets.pages.Table.Row;
 import java.util.ArrayList;
@@ -42,6 +43,8 @@ final class GroundsPages {
           Setting.RATE,
           Setting.CONTINGENCY);
 
+  private static final Block SETTINGS = new Block.Heading("Settings in force");
+
   private final Plan plan;
   private final Words words;
 
@@ -54,19 +57,23 @@ final class GroundsPages {
     return new Section(
         "What this rests on",
         List.of(
-            Block.Paragraph.of(
-                "Structure and fastening follow local codes and whoever is licensed to judge them."
-                    + " What was checked was checked under the following."),
-            new Block.Heading("Materials"),
-            materials(),
-            new Block.Heading("Settings in force"),
-            settings(),
-            new Block.Heading("Working of the totals"),
-            Block.Paragraph.of(
-                "The command explain shows each figure with its sources, by the id beside it:"
-                    + " explain JOB ID. Without an id it lists all figures of the plan, those of"
-                    + " shelves among them."),
-            workings()));
+            new Block.Columns(1, Block.Print.SMALL, opening()),
+            new Block.Columns(2, Block.Print.SMALL, List.of(SETTINGS, settings()))));
+  }
+
+  private List<Block> opening() {
+    return List.of(
+        Block.Paragraph.of(
+            "Structure and fastening follow local codes and whoever is licensed to judge them."
+                + " What was checked was checked under the following."),
+        new Block.Heading("Materials"),
+        materials(),
+        new Block.Heading("Working of the totals"),
+        Block.Paragraph.of(
+            "The command explain shows each figure with its sources, by the id beside it:"
+                + " explain JOB ID. Without an id it lists all figures of the plan, those of"
+                + " shelves among them."),
+        workings());
   }
 
   private Table materials() {
@@ -91,11 +98,7 @@ final class GroundsPages {
 
   private Table settings() {
     return new Table(
-        List.of(
-            Table.left("Setting"),
-            Table.right("Value"),
-            Table.left("What it is"),
-            Table.left("From")),
+        List.of(Table.left("Setting and value"), Table.left("What it is, and from where")),
         Stream.of(Setting.values()).flatMap(setting -> rows(setting).stream()).toList());
   }
 
@@ -125,11 +128,13 @@ final class GroundsPages {
   }
 
   private Row row(Setting setting, Settings settings, String where) {
-    return Table.row(
-        setting.key() + where,
-        words.value(settings, setting),
-        setting.meaning(),
-        settings.source(setting).text());
+    String value = words.value(settings, setting);
+    Prose from = Prose.plain(Words.sentence(settings.source(setting).text()) + ".");
+    return new Row(
+        Table.Kind.ITEM,
+        List.of(
+            Prose.plain(setting.key() + where + "  ").then(Prose.bold(value)),
+            Prose.plain(Words.sentence(setting.meaning()) + ". ").then(from)));
   }
 
   private Table workings() {

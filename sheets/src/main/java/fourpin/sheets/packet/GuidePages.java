@@ -67,7 +67,7 @@ final class GuidePages {
     if (blocks.isEmpty()) {
       return Optional.empty();
     }
-    blocks.add(new Block.Together(new DrillingSetUp(plan, words, codes).blocks(signs)));
+    blocks.add(compact(new DrillingSetUp(plan, words, codes).blocks(signs)));
     return Optional.of(new Section("The guide", blocks));
   }
 
@@ -78,7 +78,7 @@ final class GuidePages {
     blocks.addAll(drawn(guided));
     CautionSigns making = new CautionSigns();
     making(plan, guided.guide())
-        .forEach(s -> blocks.add(new Block.Together(told(s, making.at(s.cautions())))));
+        .forEach(s -> blocks.add(compact(told(s, making.at(s.cautions())))));
     return blocks;
   }
 
@@ -131,8 +131,9 @@ final class GuidePages {
     Block figure =
         new Block.Figure(
             new GuideView(whole.wide(left), guide).draw(), "Side A up." + masked(guide));
-    List<Block> few = List.of(end, holes(guide, BESIDE));
-    List<Block> all = Stream.concat(few.stream(), use.stream()).toList();
+    Block holes = small(List.of(holes(guide, BESIDE)));
+    List<Block> few = List.of(end, holes);
+    List<Block> all = List.of(end, holes, small(use));
     if (Measure.height(all, right) <= whole.height()) {
       return List.of(new Block.Beside(List.of(figure), SHARE, all));
     }
@@ -144,6 +145,14 @@ final class GuidePages {
     below.add(holes(guide, ALONE));
     below.add(new Block.Together(use));
     return below;
+  }
+
+  private static Block compact(List<Block> blocks) {
+    return new Block.Together(List.of(new Block.Columns(1, Block.Print.COMPACT, blocks)));
+  }
+
+  private static Block small(List<Block> blocks) {
+    return new Block.Columns(1, Block.Print.SMALL, blocks);
   }
 
   private static String masked(Guide guide) {

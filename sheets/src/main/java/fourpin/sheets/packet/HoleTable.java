@@ -36,14 +36,30 @@ record HoleTable(Words words, List<Bored> alike) {
     }
   }
 
+  /** Whether the same holes are bored in another's panels. */
+  boolean isLike(HoleTable other) {
+    return holes().equals(other.holes()) && setting().equals(other.setting());
+  }
+
+  private List<String> holes() {
+    return IntStream.range(0, grid().levels().size())
+        .mapToObj(i -> grid().levels().get(i).number() + " " + distance(i))
+        .toList();
+  }
+
+  HoleTable with(HoleTable other) {
+    return new HoleTable(words, Stream.concat(alike.stream(), other.alike.stream()).toList());
+  }
+
   /** How many lines the holes of a bay take. */
   static int lines(BayGrid grid) {
     return Math.ceilDiv(grid.levels().size(), SIDE_BY_SIDE);
   }
 
   List<Block> blocks() {
-    String bays = Words.list(alike.stream().map(b -> Integer.toString(b.grid.bay())).toList());
-    String title = (alike.size() == 1 ? "Holes of bay " : "Holes of bays ") + bays + ": ";
+    List<Integer> bays = alike.stream().map(b -> b.grid.bay()).distinct().sorted().toList();
+    String list = Words.list(bays.stream().map(bay -> Integer.toString(bay)).toList());
+    String title = (bays.size() == 1 ? "Holes of bay " : "Holes of bays ") + list + ": ";
     return List.of(new Block.Paragraph(Prose.bold(title).then(Prose.plain(setting()))), table());
   }
 
@@ -107,7 +123,7 @@ record HoleTable(Words words, List<Bored> alike) {
     String where =
         seats.size() == alike.size()
             ? ""
-            : " " + Words.list(seats.stream().map(b -> b.part.mark()).toList());
+            : " " + Words.list(seats.stream().map(b -> b.part.mark()).distinct().toList());
     return number + " shelf" + where;
   }
 

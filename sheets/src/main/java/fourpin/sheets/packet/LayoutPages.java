@@ -8,24 +8,34 @@ import fourpin.cutting.SetUp;
 import fourpin.cutting.SheetPattern;
 import fourpin.cutting.Unplaced;
 import fourpin.plan.CutMaterial;
+import fourpin.plan.LayoutCautions;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.Plan;
-import fourpin.plan.PlannedStep;
 import fourpin.sheets.drawings.LayoutView;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
+import fourpin.sheets.pages.Measure;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** How each sheet and board is cut, and in which order. */
 final class LayoutPages {
 
-  private static final double VIEW_HEIGHT = 110;
+  private static final double VIEW_HEIGHT = 100;
+
+  /** Of the page's width, for the picture beside its set-ups. */
+  private static final double SHARE = 0.47;
+
+  private static final double GAP = 5;
+
+  /** Millimetres; more set-ups stand below the picture, where they may go over the page. */
+  private static final double MOST_BESIDE = 130;
 
   private static final String HOW_TO_READ =
       "Each cut goes through the whole piece. Pieces are lettered as they come off, trimmed edges"
@@ -35,8 +45,8 @@ final class LayoutPages {
   /** What is told besides. */
   enum Told {
     OF_CASES(
-        " What waits is cut when the case stands and has been measured: leave its piece of the"
-            + " sheet whole until then."),
+        " What waits is cut to measure when the case stands: until then its piece is as much longer"
+            + " as its step says."),
     OF_PARTS("");
 
     private final String more;
@@ -48,18 +58,31 @@ final class LayoutPages {
     String more() {
       return more;
     }
+
+    /** Marks of cases begin with the line of the cut list, which is enough at the saw. */
+    String name(String mark) {
+      return switch (this) {
+        case OF_CASES -> mark.replaceFirst("^(\\d+) [^,]*", "$1");
+        case OF_PARTS -> mark;
+      };
+    }
+  }
+
+  /** What can hurt while the sheets of a pattern, counted from 1, are cut. */
+  interface Hazards {
+    List<Caution> of(StockLayout layout, int number);
   }
 
   private final List<CutMaterial> materials;
-  private final List<Caution> cautions;
+  private final Hazards cautions;
   private final Told told;
   private final Words words;
   private final CautionSigns signs = new CautionSigns();
 
   /**
-   * @param cautions of the steps that send the maker to these pages
+   * @param cautions that stand at each sheet
    */
-  LayoutPages(List<CutMaterial> materials, List<Caution> cautions, Told told, Words words) {
+  LayoutPages(List<CutMaterial> materials, Hazards cautions, Told told, Words words) {
     this.materials = materials;
     this.cautions = cautions;
     this.told = told;
@@ -69,11 +92,7 @@ final class LayoutPages {
   static LayoutPages of(Plan plan, Words words) {
     return new LayoutPages(
         plan.materials().stream().map(MaterialPlan::cut).toList(),
-        plan.steps().stream()
-            .filter(step -> step.stage() == PlannedStep.Stage.CUT)
-            .flatMap(step -> step.cautions().stream())
-            .distinct()
-            .toList(),
+        (layout, number) -> LayoutCautions.of(plan, layout, number),
         Told.OF_CASES,
         words);
   }
@@ -86,6 +105,7 @@ final class LayoutPages {
     blocks.add(howNear());
     blocks.addAll(origins());
     blocks.add(Block.Paragraph.of(HOW_TO_READ + told.more()));
+    blocks.addAll(signs.at(all()));
     blocks.addAll(keep());
     for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
@@ -106,6 +126,19 @@ final class LayoutPages {
         .toList();
   }
 
+  /** In full before the first sheet, and in short again at each sheet that they belong to. */
+  private List<Caution> all() {
+    return materials.stream()
+        .flatMap(material -> material.layouts().stream())
+        .flatMap(
+            layout ->
+                IntStream.rangeClosed(1, layout.layout().patterns().size())
+                    .mapToObj(number -> cautions.of(layout, number)))
+        .flatMap(List::stream)
+        .distinct()
+        .toList();
+  }
+
   private static String title(CutMaterial material, StockLayout layout) {
     return material.material() + ", " + layout.title();
   }
@@ -122,14 +155,18 @@ final class LayoutPages {
         ? List.of()
         : List.of(
             new Block.Heading("Worth keeping of what is left over"),
-            new Table(
+            new Block.Columns(
+                2,
+                Block.Print.SMALL,
                 List.of(
-                    Table.left("Cut from"),
-                    Table.left("Piece"),
-                    Table.right("Length, " + words.unit()),
-                    Table.right("Width"),
-                    Table.right("How many")),
-                rows));
+                    new Table(
+                        List.of(
+                            Table.left("Cut from"),
+                            Table.left("Piece"),
+                            Table.right("Length, " + words.unit()),
+                            Table.right("Width"),
+                            Table.right("How many")),
+                        rows))));
   }
 
   private Table.Row row(String title, MaterialPlan.Kept kept) {
@@ -188,27 +225,29 @@ final class LayoutPages {
 
   private Block pattern(String title, StockLayout layout, int number, List<SetUp> setUps) {
     SheetPattern pattern = layout.layout().patterns().get(number - 1);
-    LayoutView view = new LayoutView(words.fullPage().high(VIEW_HEIGHT), pattern, number, title);
+    double width = SHARE * (words.fullPage().width() - GAP);
+    LayoutView view =
+        new LayoutView(words.fullPage().wide(width).high(VIEW_HEIGHT), pattern, number, title);
     String count = pattern.quantity() == 1 ? "" : ", cut " + pattern.quantity() + " alike";
     List<Block> page = new ArrayList<>();
     page.add(new Block.Heading(title + ", layout S" + number + count));
-    page.add(
+    Block figure =
         new Block.Figure(
             view.draw(),
-            "Stock " + pattern.sheet().name() + ". Numbers are lines of the cut list."));
-    page.add(order(setUps));
+            "Stock " + pattern.sheet().name() + ". Numbers are lines of the cut list.");
+    Table order = order(setUps);
+    page.addAll(
+        Measure.height(List.of(order), words.fullPage().width() - GAP - width) > MOST_BESIDE
+            ? List.of(figure, order)
+            : List.of(new Block.Beside(List.of(figure), SHARE, List.of(order))));
     small(layout, number).ifPresent(page::add);
-    page.addAll(signs.at(cautions));
+    page.addAll(signs.at(cautions.of(layout, number)));
     return new Block.Together(page);
   }
 
   /** The pieces of one sheet that are too small to be held. */
   private static Optional<Block> small(StockLayout layout, int number) {
-    String sheet = "S" + number;
-    List<String> small =
-        layout.small().stream()
-            .filter(piece -> piece.equals(sheet) || piece.startsWith(sheet + "-"))
-            .toList();
+    List<String> small = layout.small(number);
     return small.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -219,19 +258,40 @@ final class LayoutPages {
 
   private Table order(List<SetUp> setUps) {
     List<Table.Row> rows = new ArrayList<>();
-    for (SetUp setUp : setUps) {
-      rows.add(Table.row(Integer.toString(rows.size() + 1), setting(setUp), passes(setUp)));
+    int next = 0;
+    while (next < setUps.size()) {
+      List<SetUp> alike = alike(setUps.subList(next, setUps.size()));
+      rows.add(
+          Table.row(numbers(next + 1, alike.size()), setting(alike), passes(alike.getFirst())));
+      next += alike.size();
     }
     return new Table(
         List.of(Table.right("Set-up"), Table.left("Saw, " + words.unit()), Table.left("Passes")),
-        rows);
+        rows,
+        Table.Lettering.SMALL);
   }
 
-  private String setting(SetUp setUp) {
-    return switch (setUp) {
+  /** The first, with those after it that trim the same by as much. */
+  private List<SetUp> alike(List<SetUp> setUps) {
+    SetUp first = setUps.getFirst();
+    return first instanceof SetUp.TrimEdge trim
+        ? setUps.stream().takeWhile(s -> s instanceof SetUp.TrimEdge t && isAlike(t, trim)).toList()
+        : List.of(first);
+  }
+
+  private boolean isAlike(SetUp.TrimEdge one, SetUp.TrimEdge other) {
+    return one.off().equals(other.off()) && passes(one).equals(passes(other));
+  }
+
+  private static String numbers(int first, int count) {
+    return count == 1 ? Integer.toString(first) : first + " to " + (first + count - 1);
+  }
+
+  private String setting(List<SetUp> alike) {
+    return switch (alike.getFirst()) {
       case SetUp.TrimEdge trim ->
           "trim "
-              + Words.lower(trim.edge())
+              + Words.list(alike.stream().map(LayoutPages::edge).toList())
               + " by "
               + words.number(trim.off())
               + ", kerf included";
@@ -241,11 +301,15 @@ final class LayoutPages {
     };
   }
 
-  private static String passes(SetUp setUp) {
+  private static String edge(SetUp setUp) {
+    return setUp instanceof SetUp.TrimEdge trim ? Words.lower(trim.edge()) : "";
+  }
+
+  private String passes(SetUp setUp) {
     return setUp.steps().stream().map(step -> pass(setUp, step)).collect(Collectors.joining("; "));
   }
 
-  private static String pass(SetUp setUp, SawStep step) {
+  private String pass(SetUp setUp, SawStep step) {
     if (setUp instanceof SetUp.TrimEdge) {
       return step.from().name();
     }
@@ -255,10 +319,10 @@ final class LayoutPages {
         + step.far().map(far -> " + " + named(far)).orElse("");
   }
 
-  private static String named(Piece piece) {
+  private String named(Piece piece) {
     return switch (piece.content()) {
       case Piece.Content.ToCut _ -> piece.name();
-      case Piece.Content.FinishedPart part -> "[" + part.mark() + "]";
+      case Piece.Content.FinishedPart part -> "[" + told.name(part.mark()) + "]";
       case Piece.Content.LeftOver _ -> "left over " + piece.name();
       case Piece.Content.TrimWaste _ -> "waste";
     };

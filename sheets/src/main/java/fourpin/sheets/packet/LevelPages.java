@@ -66,7 +66,10 @@ final class LevelPages {
       blocks.add(Block.Paragraph.of(ON_SIX));
     }
     levels.forEach(level -> blocks.addAll(blocks(level)));
-    return Optional.of(new Section("How level shelves will lie", blocks));
+    return Optional.of(
+        new Section(
+            "How level shelves will lie",
+            List.of(new Block.Columns(1, Block.Print.SMALL, blocks))));
   }
 
   private List<Block> blocks(Levelness level) {

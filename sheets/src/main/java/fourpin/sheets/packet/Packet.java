@@ -3,9 +3,11 @@ package fourpin.sheets.packet;
 import fourpin.plan.Plan;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet;
+import fourpin.sheets.pages.Booklet.Opening;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.SvgWriter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +16,9 @@ import java.util.stream.Stream;
 
 /** Everything for the bench: what is printed, and each drawing by itself. */
 public record Packet(Booklet booklet) {
+
+  private static final String SAW = "To the rack and the saw";
+  private static final String ROWS = "To the bench where the rows are made";
 
   /** The same plan gives the same packet. Every figure in it stands in the plan. */
   public static Packet compose(Plan plan) {
@@ -25,25 +30,33 @@ public record Packet(Booklet booklet) {
     Words words = new Words(plan.job());
     Findings findings = new Findings(plan, words);
     CautionSigns boring = new CautionSigns();
-    List<Optional<Section>> sections =
-        List.of(
-            Optional.of(new FirstPages(plan, words, findings).section()),
-            findings.section(),
-            new CasePages(plan, words).section(),
-            new PanelPages(plan, words).section(),
-            new WayPages(plan.borings(), words).section(),
-            new GuidePages(plan, words, codes).section(boring),
-            new DrillingPages(plan, words, codes).section(boring),
-            new LevelPages(plan, plan.levelness(), words).section(),
-            new MistakePages(plan.mistakes(), words).section(),
-            new ShelfPages(plan, words).section(),
-            new SpanPages(plan, words).section(),
-            new CutListPages(plan, words).section(),
-            LayoutPages.of(plan, words).section(),
-            new BuyingPages(plan, words).section(),
-            new StepPages(plan, words, codes).section(),
-            new LabelPages(plan, codes).section(),
-            Optional.of(new GroundsPages(plan, words).section()));
+    List<Section> sections =
+        Stream.of(
+                to(
+                    "To the desk, before anything is cut",
+                    Optional.of(new FirstPages(plan, words, findings).section()),
+                    findings.section()),
+                to(
+                    SAW,
+                    new BuyingPages(plan, words).section(),
+                    new CutListPages(plan, words).section(),
+                    LayoutPages.of(plan, words).section()),
+                to(SAW, new LabelPages(plan, codes).section()),
+                to("To every bench", new StepPages(plan, words, codes).section()),
+                to("To the bench where joints are cut", new PanelPages(plan, words).section()),
+                to(ROWS, new GuidePages(plan, words, codes).section(boring)),
+                to(ROWS, new DrillingPages(plan, words, codes).section(boring)),
+                to(ROWS, new MistakePages(plan.mistakes(), words).section()),
+                to("To where it is put together", new CasePages(plan, words).section()),
+                to(
+                    "To keep: how it was worked out",
+                    new WayPages(plan.borings(), words).section(),
+                    new LevelPages(plan, plan.levelness(), words).section(),
+                    new ShelfPages(plan, words).section(),
+                    new SpanPages(plan, words).section(),
+                    Optional.of(new GroundsPages(plan, words).section())))
+            .flatMap(List::stream)
+            .toList();
     return new Packet(
         new Booklet(
             plan.job().title(),
@@ -52,7 +65,18 @@ public record Packet(Booklet booklet) {
             plan.job().revision(),
             findings.warning(),
             words.paper(),
-            sections.stream().flatMap(Optional::stream).toList()));
+            sections));
+  }
+
+  /** What is taken to one place; its sections share pages where they are short. */
+  @SafeVarargs
+  private static List<Section> to(String place, Optional<Section>... sections) {
+    List<Section> there = new ArrayList<>();
+    for (Optional<Section> section : sections) {
+      Opening opening = there.isEmpty() ? Opening.NEW_PAGE : Opening.GOES_ON;
+      section.map(s -> s.at(place, opening)).ifPresent(there::add);
+    }
+    return there;
   }
 
   /** Every drawing in the order of the pages. */
@@ -84,6 +108,7 @@ public record Packet(Booklet booklet) {
     return switch (block) {
       case Block.Figure figure -> Stream.of(figure.drawing());
       case Block.Together together -> drawings(together.blocks());
+      case Block.Columns columns -> drawings(columns.blocks());
       case Block.Beside beside -> Stream.concat(drawings(beside.left()), drawings(beside.right()));
       case Block.Steps steps -> steps.steps().stream().flatMap(step -> drawings(step.more()));
       default -> Stream.empty();

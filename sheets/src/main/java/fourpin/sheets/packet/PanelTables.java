@@ -1,6 +1,7 @@
 package fourpin.sheets.packet;
 
 import fourpin.casework.Axis;
+import fourpin.casework.Feature;
 import fourpin.casework.Feature.Channel;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
@@ -19,8 +20,31 @@ import java.util.Map;
  * What is cut into one face of a part, in numbers: joints and notches with where they start and
  * end, and the holes that the table of rows does not have. Along is counted from the lower or left
  * end, across from the front edge.
+ *
+ * @param alike panels that differ at most in what their joints are for; at least one
  */
-record PanelTables(Words words, Part part) {
+record PanelTables(Words words, List<Part> alike) {
+
+  private Part part() {
+    return alike.getFirst();
+  }
+
+  /** Of each panel by itself, where it is not the same. */
+  private String purpose(Feature feature) {
+    int index = part().features().indexOf(feature);
+    Map<String, List<String>> marks = new LinkedHashMap<>();
+    alike.forEach(
+        part ->
+            marks
+                .computeIfAbsent(part.features().get(index).purpose(), _ -> new ArrayList<>())
+                .add(part.mark()));
+    return marks.size() == 1
+        ? feature.purpose()
+        : Words.list(
+            marks.entrySet().stream()
+                .map(e -> e.getKey() + " (" + Words.list(e.getValue()) + ")")
+                .toList());
+  }
 
   List<Block> blocks(PanelView view) {
     List<Block> blocks = new ArrayList<>();
@@ -50,17 +74,18 @@ record PanelTables(Words words, Part part) {
     Channel channel = joint.channel();
     return Table.row(
         joint.letter(),
-        Words.lower(channel.kind()) + " for " + channel.purpose(),
-        range(channel, part.lengthAxis()),
-        range(channel, part.widthAxis()),
+        Words.lower(channel.kind()) + " for " + purpose(channel),
+        range(channel, part().lengthAxis()),
+        range(channel, part().widthAxis()),
         words.number(
             Length.min(
-                channel.volume().size(part.lengthAxis()), channel.volume().size(part.widthAxis()))),
-        depth(channel.volume().size(part.thicknessAxis())));
+                channel.volume().size(part().lengthAxis()),
+                channel.volume().size(part().widthAxis()))),
+        depth(channel.volume().size(part().thicknessAxis())));
   }
 
   private String range(Channel channel, Axis axis) {
-    return channel.volume().size(axis).equals(part.box().size(axis))
+    return channel.volume().size(axis).equals(part().box().size(axis))
         ? "all"
         : distance(channel.volume().low().along(axis), axis)
             + " to "
@@ -68,11 +93,11 @@ record PanelTables(Words words, Part part) {
   }
 
   private String distance(Length place, Axis axis) {
-    return words.number(part.from(axis, place));
+    return words.number(part().from(axis, place));
   }
 
   private String depth(Length depth) {
-    return depth.equals(part.thickness()) ? "through" : words.number(depth);
+    return depth.equals(part().thickness()) ? "through" : words.number(depth);
   }
 
   private record Line(String purpose, String diameter, String depth, String across) {}
@@ -83,7 +108,7 @@ record PanelTables(Words words, Part part) {
     for (Hole hole : holes) {
       lines
           .computeIfAbsent(line(hole), _ -> new ArrayList<>())
-          .add(distance(hole.centre().along(part.lengthAxis()), part.lengthAxis()));
+          .add(distance(hole.centre().along(part().lengthAxis()), part().lengthAxis()));
     }
     return new Table(
         List.of(
@@ -97,10 +122,10 @@ record PanelTables(Words words, Part part) {
 
   private Line line(Hole hole) {
     return new Line(
-        hole.purpose(),
+        purpose(hole),
         words.diameterNumber(hole.diameter()),
         depth(hole.depth()),
-        distance(hole.centre().along(part.widthAxis()), part.widthAxis()));
+        distance(hole.centre().along(part().widthAxis()), part().widthAxis()));
   }
 
   private static Row row(Line line, List<String> along) {

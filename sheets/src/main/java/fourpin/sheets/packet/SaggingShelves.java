@@ -41,7 +41,7 @@ final class SaggingShelves {
     return new Block.Together(blocks);
   }
 
-  private static String title(List<ShelfAnswer> alike) {
+  static String title(List<ShelfAnswer> alike) {
     String marks = Words.list(alike.stream().map(ShelfAnswer::mark).toList());
     return alike.getFirst().caseName() + (alike.size() == 1 ? ", shelf " : ", shelves ") + marks;
   }

@@ -76,7 +76,12 @@ record SheetPage(
     return beside(more, high)
         .or(() -> beside(told, high))
         .or(() -> across(told, high))
+        .or(() -> beside(compact(told), high))
         .map(page -> Stream.concat(head.stream(), page.stream()).toList());
+  }
+
+  private static List<Block> compact(List<Block> told) {
+    return List.of(new Block.Columns(1, Block.Print.COMPACT, told));
   }
 
   /** As many steps beside the picture as find room; the rest goes on on the next page. */

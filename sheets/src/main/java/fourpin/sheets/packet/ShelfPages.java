@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What each shelf does under its load; shelves of the same figures stand together. */
 final class ShelfPages {
@@ -59,11 +60,13 @@ final class ShelfPages {
                 + "a case is safe: loads, woods and rules are those listed under \"What this rests on\"."));
     SaggingShelves drawn = new SaggingShelves(plan, words);
     alike.values().forEach(shelves -> blocks.add(drawn.of(shelves)));
-    blocks.addAll(tables(alike));
-    blocks.addAll(StandingCases.limits());
+    blocks.add(new Block.Columns(1, Block.Print.SMALL, tables(alike)));
+    blocks.add(new Block.Columns(2, Block.Print.SMALL, others(alike)));
     StandingCases standing = new StandingCases(plan, words);
-    blocks.addAll(standing.glass());
-    blocks.addAll(standing.blocks());
+    List<Block> allowed =
+        Stream.concat(StandingCases.limits().stream(), standing.glass().stream()).toList();
+    blocks.add(new Block.Columns(1, Block.Print.SMALL, allowed));
+    blocks.add(new Block.Columns(2, Block.Print.SMALL, standing.blocks()));
     return Optional.of(new Section("Will it hold", blocks));
   }
 
@@ -87,11 +90,7 @@ final class ShelfPages {
             inSides(alike)));
     blocks.addAll(inJoints(alike));
     blocks.addAll(
-        List.of(
-            new Block.Heading("The same shelves at other loads"),
-            atReferenceLoads(alike),
-            new Block.Heading("Loads on supports, and limits"),
-            others(alike)));
+        List.of(new Block.Heading("The same shelves at other loads"), atReferenceLoads(alike)));
     return blocks;
   }
 
@@ -242,23 +241,22 @@ final class ShelfPages {
         rows);
   }
 
-  private Table others(Map<List<String>, List<ShelfAnswer>> alike) {
-    List<Row> rows = new ArrayList<>();
+  private List<Block> others(Map<List<String>, List<ShelfAnswer>> alike) {
+    List<Block> blocks =
+        new ArrayList<>(List.of(new Block.Heading("Loads on supports, and limits")));
     for (List<ShelfAnswer> shelves : alike.values()) {
-      List<Figure> figures = new ArrayList<>(shelves.getFirst().supports());
-      figures.addAll(shelves.getFirst().others());
-      shelves.getFirst().plate().stream()
-          .filter(figure -> !PLATE_COLUMNS.contains(last(figure)))
-          .forEach(figures::add);
-      figures.forEach(
-          f ->
-              rows.add(
-                  Table.row(
-                      shelves.getFirst().caseName(), marks(shelves), f.title(), words.value(f))));
+      blocks.add(
+          StandingCases.table(words, SaggingShelves.title(shelves), others(shelves.getFirst())));
     }
-    return new Table(
-        List.of(
-            Table.left("Case"), Table.left("Shelves"), Table.left("Figure"), Table.right("Value")),
-        rows);
+    return blocks;
+  }
+
+  private static List<Figure> others(ShelfAnswer shelf) {
+    List<Figure> figures = new ArrayList<>(shelf.supports());
+    figures.addAll(shelf.others());
+    shelf.plate().stream()
+        .filter(figure -> !PLATE_COLUMNS.contains(last(figure)))
+        .forEach(figures::add);
+    return figures;
   }
 }

@@ -35,7 +35,9 @@ final class SpanPages {
     }
     List<Block> blocks = new ArrayList<>(List.of(Block.Paragraph.of(ABOUT)));
     tables.forEach(table -> blocks.addAll(of(table)));
-    return Optional.of(new Section("How far shelves span", blocks));
+    return Optional.of(
+        new Section(
+            "How far shelves span", List.of(new Block.Columns(1, Block.Print.SMALL, blocks))));
   }
 
   private List<Block> of(SpanTable table) {

@@ -67,8 +67,12 @@ final class StandingCases {
   }
 
   private Table table(List<Figure> figures) {
+    return table(words, "Figure", figures);
+  }
+
+  static Table table(Words words, String title, List<Figure> figures) {
     return new Table(
-        List.of(Table.left("Figure"), Table.right("Value")),
+        List.of(Table.left(title), Table.right("Value")),
         figures.stream().map(f -> Table.row(f.title(), words.value(f))).toList());
   }
 

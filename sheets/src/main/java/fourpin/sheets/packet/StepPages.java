@@ -17,6 +17,8 @@ import java.util.Optional;
  */
 final class StepPages {
 
+  private static final int COLUMNS = 2;
+
   private final Plan plan;
   private final Words words;
   private final Codes codes;
@@ -49,7 +51,16 @@ final class StepPages {
         runs(steps).forEach(run -> add(blocks, run, signs));
       }
     }
-    return plan.steps().isEmpty() ? Optional.empty() : Optional.of(new Section("Steps", blocks));
+    return plan.steps().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Section(
+                "Steps", List.of(new Block.Columns(columns(), Block.Print.COMPACT, blocks))));
+  }
+
+  /** Codes beside the steps take the room of a second column. */
+  private int columns() {
+    return codes.bench().isEmpty() ? COLUMNS : 1;
   }
 
   /** Steps one by one, but those that follow each other on one sheet together. */

@@ -55,7 +55,8 @@ final class WayPages {
                 + words.job().shop().name()
                 + ". Figures are for all copies; “explain” shows their working."));
     borings.forEach(boring -> blocks.addAll(group(boring)));
-    return Optional.of(new Section("Ways to bore", blocks));
+    return Optional.of(
+        new Section("Ways to bore", List.of(new Block.Columns(1, Block.Print.SMALL, blocks))));
   }
 
   private List<Block> group(CaseBoring boring) {

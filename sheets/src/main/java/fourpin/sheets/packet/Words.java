@@ -122,6 +122,11 @@ public record Words(Job job) {
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
+  /** The same with a full stop, where it has none. */
+  static String whole(String words) {
+    return sentence(words) + (words.endsWith(".") ? "" : ".");
+  }
+
   static String list(List<String> items) {
     return String.join(", ", items);
   }

@@ -15,6 +15,7 @@ public sealed interface Block
         Block.Figure,
         Block.Together,
         Block.Beside,
+        Block.Columns,
         Block.NewPage,
         Block.Contents,
         Table {
@@ -102,8 +103,32 @@ public sealed interface Block
     }
   }
 
+  /** How large words are set. */
+  enum Print {
+    USUAL,
+    /** For many words at the bench. */
+    COMPACT,
+    /** For what is looked up rather than read at the bench. */
+    SMALL
+  }
+
+  /**
+   * Blocks one below the other in columns of equal width, which go on from page to page; where they
+   * end they are about equally long. Nothing in them begins a page.
+   *
+   * @param count at least one
+   */
+  record Columns(int count, Print print, List<Block> blocks) implements Block {
+    public Columns {
+      blocks = List.copyOf(blocks);
+      if (count < 1 || blocks.stream().anyMatch(NewPage.class::isInstance)) {
+        throw new IllegalArgumentException("Columns begin no pages, and there is one at least");
+      }
+    }
+  }
+
   record NewPage() implements Block {}
 
-  /** The table of contents. */
+  /** The table of contents, by the places that sections are taken to. */
   record Contents() implements Block {}
 }

@@ -21,10 +21,30 @@ public record Booklet(
     Paper paper,
     List<Section> sections) {
 
-  /** A part with a bookmark and a line in the contents; it starts a page. */
-  public record Section(String title, List<Block> blocks) {
+  /** Where a section may begin. */
+  public enum Opening {
+    NEW_PAGE,
+    /** Below the section before it, where there is room. */
+    GOES_ON
+  }
+
+  /**
+   * A part with a bookmark and a line in the contents.
+   *
+   * @param place where it is taken to, which the contents tell above its line; may be empty
+   */
+  public record Section(String title, String place, Opening opening, List<Block> blocks) {
     public Section {
       blocks = List.copyOf(blocks);
+    }
+
+    /** It starts a page. */
+    public Section(String title, List<Block> blocks) {
+      this(title, "", Opening.NEW_PAGE, blocks);
+    }
+
+    public Section at(String newPlace, Opening newOpening) {
+      return new Section(title, newPlace, newOpening, blocks);
     }
   }
 

@@ -28,26 +28,28 @@ record Layout(Booklet booklet, Tag root, List<Leaf> leaves) {
   static Layout of(Booklet booklet) {
     Tag root = Tag.root();
     Box body = booklet.paper().body();
-    List<Strip> strips = new Typesetter(body.width(), anchors(booklet)).booklet(booklet, root);
+    List<Strip> strips = new Typesetter(body.width(), outline(booklet)).booklet(booklet, root);
     return new Layout(booklet, root, Breaker.leaves(strips, body)).numbered();
   }
 
   /** All headings in reading order, numbered as the typesetter will meet them. */
-  private static List<Anchor> anchors(Booklet booklet) {
-    List<Anchor> anchors = new ArrayList<>();
+  private static List<Outlined> outline(Booklet booklet) {
+    List<Outlined> outline = new ArrayList<>();
     for (Booklet.Section section : booklet.sections()) {
-      anchors.add(new Anchor(anchors.size(), 1, section.title()));
-      addHeadings(section.blocks(), anchors);
+      outline.add(new Outlined(new Anchor(outline.size(), 1, section.title()), section.place()));
+      addHeadings(section.blocks(), outline);
     }
-    return anchors;
+    return outline;
   }
 
-  private static void addHeadings(List<Block> blocks, List<Anchor> anchors) {
+  private static void addHeadings(List<Block> blocks, List<Outlined> outline) {
     for (Block block : blocks) {
       switch (block) {
-        case Block.Heading heading -> anchors.add(new Anchor(anchors.size(), 2, heading.text()));
-        case Block.Together together -> addHeadings(together.blocks(), anchors);
-        case Block.Steps steps -> steps.steps().forEach(step -> addHeadings(step.more(), anchors));
+        case Block.Heading heading ->
+            outline.add(new Outlined(new Anchor(outline.size(), 2, heading.text()), ""));
+        case Block.Together together -> addHeadings(together.blocks(), outline);
+        case Block.Columns columns -> addHeadings(columns.blocks(), outline);
+        case Block.Steps steps -> steps.steps().forEach(step -> addHeadings(step.more(), outline));
         default -> {
           // holds no headings
         }

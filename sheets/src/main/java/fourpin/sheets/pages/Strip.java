@@ -15,6 +15,7 @@ import java.util.stream.Stream;
  * @param gap millimetres above it, dropped at the head of a page
  * @param start where it may begin
  * @param head what is repeated above it when it begins a page
+ * @param columns how many columns side by side it is one strip of; 1 across the page
  */
 record Strip(
     double gap,
@@ -22,7 +23,8 @@ record Strip(
     List<Piece> pieces,
     Start start,
     Optional<Strip> head,
-    Optional<Anchor> anchor) {
+    Optional<Anchor> anchor,
+    int columns) {
 
   /** Where a strip may begin. */
   enum Start {
@@ -64,15 +66,16 @@ record Strip(
    *
    * @param target number of an anchor
    * @param end of the number's baseline
+   * @param type that the number is set in
    */
-  record Link(int target, Point end) {
+  record Link(int target, Point end, Wrap.Type type) {
 
     Link moved(double dx, double dy) {
-      return new Link(target, end.moved(dx, dy));
+      return new Link(target, end.moved(dx, dy), type);
     }
 
     Mark number(String page) {
-      return Lettering.of(page, Types.BODY.plain(), Types.BODY.size())
+      return Lettering.of(page, type.plain(), type.size())
           .with(Lettering.Align.END, Lettering.Seat.BASELINE)
           .at(end);
     }
@@ -86,23 +89,27 @@ record Strip(
   }
 
   static Strip of(double height, List<Piece> pieces) {
-    return new Strip(0, height, pieces, Start.ANYWHERE, Optional.empty(), Optional.empty());
+    return new Strip(0, height, pieces, Start.ANYWHERE, Optional.empty(), Optional.empty(), 1);
   }
 
   Strip withGap(double newGap) {
-    return new Strip(newGap, height, pieces, start, head, anchor);
+    return new Strip(newGap, height, pieces, start, head, anchor, columns);
   }
 
   Strip starting(Start newStart) {
-    return new Strip(gap, height, pieces, newStart, head, anchor);
+    return new Strip(gap, height, pieces, newStart, head, anchor, columns);
   }
 
   Strip under(Strip newHead) {
-    return new Strip(gap, height, pieces, start, Optional.of(newHead), anchor);
+    return new Strip(gap, height, pieces, start, Optional.of(newHead), anchor, columns);
   }
 
   Strip anchored(Anchor newAnchor) {
-    return new Strip(gap, height, pieces, start, head, Optional.of(newAnchor));
+    return new Strip(gap, height, pieces, start, head, Optional.of(newAnchor), columns);
+  }
+
+  Strip inColumns(int count) {
+    return new Strip(gap, height, pieces, start, head, anchor, count);
   }
 
   Strip moved(double dx) {
@@ -112,7 +119,8 @@ record Strip(
         pieces.stream().map(p -> p.moved(dx, 0)).toList(),
         start,
         head.map(h -> h.moved(dx)),
-        anchor);
+        anchor,
+        columns);
   }
 
   /** The same strip with a label that is read before it. */
@@ -123,7 +131,8 @@ record Strip(
         Stream.concat(Stream.of(label), pieces.stream()).toList(),
         start,
         head,
-        anchor);
+        anchor,
+        columns);
   }
 
   /** The same strip with more marks on it. */
@@ -134,7 +143,8 @@ record Strip(
         Stream.concat(pieces.stream(), Stream.of(piece)).toList(),
         start,
         head,
-        anchor);
+        anchor,
+        columns);
   }
 
   /** The strips with all but the first kept on the page of the first, which may begin anywhere. */

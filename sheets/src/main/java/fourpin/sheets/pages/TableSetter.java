@@ -18,6 +18,8 @@ final class TableSetter {
 
   private static final double PAD = 1.2;
   private static final double RISE = 0.6;
+  private static final double SMALL_RISE = 0.4;
+  private static final double SMALL_LEADING = 1.2;
   private static final double ROUNDING = 0.01;
   private static final int HALVINGS = 50;
 
@@ -27,9 +29,13 @@ final class TableSetter {
   /** A row of more lines may go on on the next page. */
   private static final int MOST_LINES = 24;
 
-  private static final List<Double> SIZES = List.of(3.5, 3.2, 2.9, 2.6);
+  private static final List<Double> SIZES = List.of(3.5, 3.2, 2.9, 2.65);
 
-  private static double largest(Table.Lettering lettering) {
+  /** In small print tables are set in the least type. */
+  private static double largest(Table.Lettering lettering, Block.Print print) {
+    if (print == Block.Print.SMALL) {
+      return SIZES.getLast();
+    }
     return switch (lettering) {
       case USUAL -> SIZES.getFirst();
       case SMALL -> SIZES.get(2);
@@ -40,6 +46,9 @@ final class TableSetter {
   private final Table table;
   private final Wrap.Type type;
   private final double[] widths;
+
+  /** Above and below the text of a row. */
+  private final double rise;
 
   /**
    * What a column takes, in ems: its widest word, its widest cell on one line, and its title on one
@@ -60,16 +69,20 @@ final class TableSetter {
     }
   }
 
-  private TableSetter(Table table, double width) {
+  private TableSetter(Table table, double width, Block.Print print) {
     this.table = table;
     List<Needs> needs =
         IntStream.range(0, table.columns().size()).mapToObj(i -> needs(table, i)).toList();
-    this.type = Types.TABLE.sized(size(table, needs, width));
+    this.type =
+        Types.TABLE
+            .sized(size(needs, width, largest(table.lettering(), print)))
+            .led(print == Block.Print.SMALL ? SMALL_LEADING : Types.TABLE.leading());
+    this.rise = print == Block.Print.SMALL ? SMALL_RISE : RISE;
     this.widths = widths(needs, type.size(), width);
   }
 
-  static List<Strip> strips(Table table, Tag parent, double width) {
-    return new TableSetter(table, width).strips(parent.add(Tag.Role.TABLE));
+  static List<Strip> strips(Table table, Tag parent, double width, Block.Print print) {
+    return new TableSetter(table, width, print).strips(parent.add(Tag.Role.TABLE));
   }
 
   private static Needs needs(Table table, int index) {
@@ -85,9 +98,9 @@ final class TableSetter {
     return new Needs(word, line, Wrap.natural(title, em));
   }
 
-  private static double size(Table table, List<Needs> needs, double width) {
+  private double size(List<Needs> needs, double width, double largest) {
     return SIZES.stream()
-        .filter(size -> size <= largest(table.lettering()))
+        .filter(size -> size <= largest)
         .filter(size -> needs.stream().mapToDouble(n -> n.least(size)).sum() <= width)
         .findFirst()
         .orElseThrow(
@@ -216,7 +229,7 @@ final class TableSetter {
       pieces.add(Piece.of(cells.get(i).tag, marks(cells.get(i).between(from, to), left, i)));
       left += widths[i];
     }
-    return Strip.of((to - from) * type.lineHeight() + 2 * RISE, pieces);
+    return Strip.of((to - from) * type.lineHeight() + 2 * rise, pieces);
   }
 
   private List<Mark> marks(List<Wrap.Line> lines, double left, int column) {
@@ -224,7 +237,7 @@ final class TableSetter {
     for (int i = 0; i < lines.size(); i++) {
       double slack = widths[column] - 2 * PAD - lines.get(i).width();
       double indent = table.columns().get(column).align() == Table.Align.RIGHT ? slack : 0;
-      marks.addAll(lines.get(i).marks(left + PAD + indent, type, RISE + i * type.lineHeight()));
+      marks.addAll(lines.get(i).marks(left + PAD + indent, type, rise + i * type.lineHeight()));
     }
     return marks;
   }

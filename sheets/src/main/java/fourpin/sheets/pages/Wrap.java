@@ -26,6 +26,10 @@ final class Wrap {
       return size * leading;
     }
 
+    Type led(double newLeading) {
+      return new Type(plain, bold, size, newLeading);
+    }
+
     Type sized(double newSize) {
       return new Type(plain, bold, newSize, leading);
     }
@@ -51,7 +55,7 @@ final class Wrap {
       return marks;
     }
 
-    private static double baseline(Type type) {
+    static double baseline(Type type) {
       return type.lineHeight() / 2 + type.size() * 0.35;
     }
   }

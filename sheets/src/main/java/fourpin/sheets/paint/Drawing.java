@@ -15,6 +15,7 @@ public record Drawing(
 
   private static final double LEGEND_SIZE = 2.5;
   private static final double LEGEND_GAP = 3;
+  private static final double LEADING = 1.2;
 
   public Drawing {
     marks = List.copyOf(marks);
@@ -42,17 +43,24 @@ public record Drawing(
       String name, String title, String description, Scale scale, String note, List<Mark> marks) {
     List<Mark> all = new ArrayList<>(marks);
     Box box = Mark.around(marks);
-    all.add(
-        Lettering.of(legend(scale, note), Typeface.BOLD, LEGEND_SIZE)
-            .with(Lettering.Align.START, Lettering.Seat.TOP)
-            .at(new Point(box.left(), box.bottom() - LEGEND_GAP)));
+    List<String> lines = legend(scale, note, box.width());
+    for (int i = 0; i < lines.size(); i++) {
+      double down = LEGEND_GAP + i * LEGEND_SIZE * LEADING;
+      all.add(legend(lines.get(i)).at(new Point(box.left(), box.bottom() - down)));
+    }
     return new Drawing(name, title, description, scale, all);
   }
 
-  private static String legend(Scale scale, String note) {
-    return "DRAWING, DO NOT MEASURE · scale "
-        + scale.label()
-        + (note.isEmpty() ? "" : " · " + note);
+  /** On two lines where one would make the drawing wider. */
+  private static List<String> legend(Scale scale, String note, double width) {
+    String always = "DRAWING, DO NOT MEASURE · scale " + scale.label();
+    String line = note.isEmpty() ? always : always + " · " + note;
+    return note.isEmpty() || legend(line).width() <= width ? List.of(line) : List.of(always, note);
+  }
+
+  private static Lettering legend(String words) {
+    return Lettering.of(words, Typeface.BOLD, LEGEND_SIZE)
+        .with(Lettering.Align.START, Lettering.Seat.TOP);
   }
 
   /** What the drawing covers on paper. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.DoorLeaf;
 import fourpin.casework.Face;
+import fourpin.casework.FrameMeasures;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
 import fourpin.cutting.SheetPattern;
@@ -68,7 +69,9 @@ class CaseViewsTest {
   @Test
   void theFaceFrameIsDrawnWithEveryMember() {
     BuiltCase framed = framed();
-    assertThat(FaceFrameView.members(framed)).extracting(Part::mark).contains("FL", "FR", "FT");
+    assertThat(new FrameMeasures(framed).members())
+        .extracting(Part::mark)
+        .contains("FL", "FR", "FT");
     List<String> words = words(new FaceFrameView(drafter, framed).draw());
     assertThat(words).contains("FL", "FR", "FM1", "FT", "FB", "60", "84", Fractions.set("58 1/4"));
   }
@@ -78,7 +81,7 @@ class CaseViewsTest {
   void doorsAreDashedInTheirOpenings() {
     BuiltCase framed = framed();
     assertThat(DoorLeaf.of(framed)).hasSize(6);
-    for (Part member : FaceFrameView.members(framed)) {
+    for (Part member : new FrameMeasures(framed).members()) {
       for (fourpin.casework.Box room :
           DoorLeaf.of(framed).stream().map(DoorLeaf::opening).toList()) {
         Box seen = new Projection(Face.FRONT).box(room);

@@ -27,6 +27,7 @@ final class StepNumbers {
     return switch (block) {
       case Block.Steps steps -> steps.steps().stream().flatMap(StepNumbers::in);
       case Block.Together together -> together.blocks().stream().flatMap(StepNumbers::in);
+      case Block.Columns columns -> columns.blocks().stream().flatMap(StepNumbers::in);
       case Block.Beside beside ->
           Stream.concat(beside.left().stream(), beside.right().stream()).flatMap(StepNumbers::in);
       default -> Stream.of();

@@ -54,7 +54,7 @@ public record Remark(
         finding.severity().name().toLowerCase(java.util.Locale.ROOT),
         word(finding.severity()),
         finding.place().caseName() + part,
-        finding.what(),
+        DesignPage.capital(finding.what()),
         finding.figures().stream().map(f -> figure(f, words)).toList(),
         IntStream.range(0, finding.remedies().size())
             .mapToObj(i -> cure(index, i, finding.remedies().get(i)))
