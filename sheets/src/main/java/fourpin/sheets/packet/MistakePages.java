@@ -73,7 +73,7 @@ final class MistakePages {
       String name, List<MistakeReport> reports, Table.Lettering lettering) {
     return List.of(
         new Block.Heading(name),
-        Block.Paragraph.of(INTRODUCTION),
+        new Block.Columns(1, Block.Print.COMPACT, List.of(Block.Paragraph.of(INTRODUCTION))),
         new Table(
             List.of(
                 Table.left("Mistake, and what is seen"),
