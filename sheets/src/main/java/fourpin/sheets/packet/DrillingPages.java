@@ -18,6 +18,9 @@ final class DrillingPages {
   /** Clampings whose pictures find room side by side, if they do. */
   private static final int BESIDE = 2;
 
+  /** The section's title with the room round it, in mm. */
+  private static final double TITLE = 14;
+
   private final Plan plan;
   private final Words words;
   private final Codes codes;
@@ -38,7 +41,7 @@ final class DrillingPages {
       blocks.addAll(new DrillingSetUp(plan, words, codes).blocks(signs));
     }
     for (DrillingSheet sheet : sheets) {
-      for (List<Block> page : pages(sheet, signs)) {
+      for (List<Block> page : pages(sheet, signs, blocks.isEmpty() ? TITLE : 0)) {
         if (!blocks.isEmpty()) {
           blocks.add(new Block.NewPage());
         }
@@ -50,16 +53,20 @@ final class DrillingPages {
         : Optional.of(new Section("Drilling sheets", blocks));
   }
 
-  /** Clampings side by side where that leaves room for all their steps, else one by one. */
-  private List<List<Block>> pages(DrillingSheet sheet, CautionSigns signs) {
-    return SheetPage.whole(pages(sheet, BESIDE), signs)
-        .orElseGet(() -> pages(sheet, 1).stream().map(page -> page.blocks(signs)).toList());
+  /**
+   * Clampings side by side where that leaves room for all their steps, else one by one.
+   *
+   * @param above what stands on the first page before it, in mm
+   */
+  private List<List<Block>> pages(DrillingSheet sheet, CautionSigns signs, double above) {
+    return SheetPage.whole(pages(sheet, BESIDE, above), signs)
+        .orElseGet(() -> pages(sheet, 1, above).stream().map(page -> page.blocks(signs)).toList());
   }
 
-  private List<SheetPage> pages(DrillingSheet sheet, int most) {
+  private List<SheetPage> pages(DrillingSheet sheet, int most, double above) {
     List<DrillingPicture> pictures = DrillingPicture.of(plan, words, sheet, most);
     return IntStream.range(0, pictures.size())
-        .mapToObj(i -> new SheetPage(words, codes, sheet, pictures, i))
+        .mapToObj(i -> new SheetPage(words, codes, sheet, pictures, i, i == 0 ? above : 0))
         .toList();
   }
 }

@@ -18,9 +18,15 @@ import java.util.stream.Stream;
  * @param codes that open its first step
  * @param pictures of the whole sheet
  * @param index which of them this page is for
+ * @param above what stands on the page before it, in mm
  */
 record SheetPage(
-    Words words, Codes codes, DrillingSheet sheet, List<DrillingPicture> pictures, int index) {
+    Words words,
+    Codes codes,
+    DrillingSheet sheet,
+    List<DrillingPicture> pictures,
+    int index,
+    double above) {
 
   /** Of the height that a picture gets beside the steps, tried in turn until these find room. */
   private static final List<Double> HEIGHTS = List.of(1.0, 0.9, 0.8, 0.7);
@@ -35,7 +41,7 @@ record SheetPage(
   /** Of pictures that have so many words before them that they get a page of their own. */
   private static final double LEAST_HIGH = 80;
 
-  /** Between blocks, round a picture, and above the first sheet the section's title. */
+  /** Between blocks and round a picture. */
   private static final double SPACES = 6;
 
   SheetPage {
@@ -123,7 +129,10 @@ record SheetPage(
 
   /** What the head of a page leaves. */
   private double high(List<Block> head) {
-    return words.paper().body().height() - SPACES - Measure.height(head, words.fullPage().width());
+    return words.paper().body().height()
+        - above
+        - SPACES
+        - Measure.height(head, words.fullPage().width());
   }
 
   /** How the panel lies is a step of the first page. */
