@@ -147,13 +147,14 @@ final class GapFigures {
   }
 
   private Figure leastGain(Setting setting, Quantity value) {
+    Source origin = settings.source(setting);
     return figure(
         setting.key(),
         setting.meaning(),
         value,
         "g",
-        List.of(new Input("g", setting.meaning(), value, settings.source(setting))),
-        Source.GEOMETRY);
+        List.of(new Input("g", setting.meaning(), value, origin)),
+        origin);
   }
 
   private Figure usual(String id, PositionGap place, Manner manner, String at) {
