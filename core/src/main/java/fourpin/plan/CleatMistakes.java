@@ -245,7 +245,7 @@ final class CleatMistakes {
             () ->
                 figures.impossible(
                     bench.mark(),
-                    say("the shop has no other bit than that of %s", text),
+                    say("the shop file states no other bit than that of %s", text),
                     "A cleat's round end lies in the lowest hole.",
                     "Measure a borrowed bit before it goes in."));
   }

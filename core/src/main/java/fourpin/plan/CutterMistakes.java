@@ -172,7 +172,9 @@ final class CutterMistakes {
                 () ->
                     figures.impossible(
                         first.piece(),
-                        say("the shop has no other cutter for grooves than that of %s", right),
+                        say(
+                            "the shop file states no other cutter for grooves than that of %s",
+                            right),
                         "An offcut of the standard goes in without play.",
                         "Measure a borrowed cutter before it goes in.")));
   }

@@ -101,7 +101,7 @@ final class MistakeWords {
     String right =
         figures.across(
             "right-bit", "diameter of the right bit", rows.wanted().getFirst().diameter());
-    String all = say("the shop has no other %s than that of %s", none.kind(), right);
+    String all = say("the shop file states no other %s than that of %s", none.kind(), right);
     return none.refused().isEmpty()
         ? all
         : all + " that fits: " + String.join(", ", none.refused().stream().map(this::why).toList());

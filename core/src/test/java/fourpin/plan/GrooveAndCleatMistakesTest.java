@@ -278,7 +278,8 @@ class GrooveAndCleatMistakesTest {
             GrooveMistake.OTHER_CUTTER);
     assertThat(report.what())
         .isEqualTo(
-            "It cannot happen here: the shop has no other cutter for grooves than that of 1/4 in.");
+            "It cannot happen here: the shop file states no other cutter for grooves than that of"
+                + " 1/4 in.");
     assertThat(report.outcome()).isInstanceOf(Outcome.Impossible.class);
   }
 

@@ -165,7 +165,7 @@ class OtherBitTest {
     assertThat(narrow.rescue()).isEqualTo(Rescue.BORE_AGAIN);
     MistakeReport none = report(Optional.empty(), bits("1/4", OtherBitTest::plain));
     assertThat(none.what())
-        .isEqualTo("It cannot happen here: the shop has no other bit than that of 1/4 in.");
+        .isEqualTo("It cannot happen here: the shop file states no other bit than that of 1/4 in.");
     assertThat(none.outcome()).isInstanceOf(MistakeReport.Outcome.Impossible.class);
     assertThat(none.rescue()).isEqualTo(Rescue.NOT_NEEDED);
     assertThat(none.how()).contains("Measure a borrowed bit");
