@@ -21,11 +21,20 @@ public final class Borer {
    * @return findings of this work only, those of {@code casework} not among them
    */
   public static Boring bore(Job job, Casework casework) {
+    return bore(job, casework, Points.UNKNOWN);
+  }
+
+  /**
+   * The same, with cures that leave room for the points of the bits.
+   *
+   * @param points of the ways that are taken
+   */
+  public static Boring bore(Job job, Casework casework, Points points) {
     List<BuiltCase> cases = new ArrayList<>();
     List<BayGrid> grids = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
     for (BuiltCase built : casework.cases()) {
-      Trials trials = Trials.of(job, built.order());
+      Trials trials = Trials.of(job, built.order(), points);
       Reporter reporter = new Reporter(built.order().name(), job.style(), trials);
       CaseBorer borer = new CaseBorer(built, reporter);
       cases.add(borer.bored());

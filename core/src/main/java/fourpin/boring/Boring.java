@@ -16,4 +16,9 @@ public record Boring(List<BuiltCase> cases, List<BayGrid> grids, List<Finding> f
     grids = List.copyOf(grids);
     findings = List.copyOf(findings);
   }
+
+  /** Whether holes of neighbouring bays meet, so that cures ask how far a bit's point reaches. */
+  public boolean rowsMeet() {
+    return findings.stream().anyMatch(f -> f.kind().equals(ClashReport.ROWS_MEET));
+  }
 }

@@ -28,6 +28,9 @@ final class ClashReport {
   /** Starts of the rows that are tried before there is said to be none. */
   private static final int MOST_STARTS = 4;
 
+  /** The kind of finding of holes that meet. */
+  static final String ROWS_MEET = "rows-meet";
+
   private final Part upright;
   private final List<Clash> clashes;
   private final Clash worst;
@@ -77,7 +80,7 @@ final class ClashReport {
             reporter.text(worst.ours().depth()),
             reporter.text(worst.other().depth()),
             webWords());
-    String kind = grooves ? "grooves-meet" : "rows-meet";
+    String kind = grooves ? "grooves-meet" : ROWS_MEET;
     return finding(kind, what, List.of(web()), rowRemedies(other, kind));
   }
 
@@ -142,9 +145,7 @@ final class ClashReport {
     cures.setting(
         Setting.HOLE_DEPTH,
         depth,
-        Reporter.say(
-            ", on both faces: leaves %s, points of %s counted",
-            reporter.text(left), reporter.text(point(worst.row().grid()))),
+        Reporter.say(", on both faces: leaves %s, %s", reporter.text(left), pointWords(points)),
         ProudStems.cost(List.of(worst.row().grid(), other.grid()), depth, reporter));
     Length across = worst.row().grid().diameter().plus(other.grid().diameter()).over(2);
     Length stagger = reporter.roundedUp(across.plus(settings.length(Setting.LEAST_EDGE)));
@@ -161,7 +162,13 @@ final class ClashReport {
   }
 
   private Length point(BayGrid grid) {
-    return PlainBits.point(reporter.trials().shop(), settings, grid);
+    return reporter.trials().point(grid);
+  }
+
+  private String pointWords(Length points) {
+    return points.isZero()
+        ? "the bit has no point"
+        : "points of " + reporter.text(point(worst.row().grid())) + " counted";
   }
 
   private SecondBays secondBays() {

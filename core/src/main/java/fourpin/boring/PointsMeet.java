@@ -36,7 +36,7 @@ public final class PointsMeet {
 
   /** Holes whose floors meet already are found with the pattern. */
   public static List<Finding> findings(Job job, BuiltCase built, List<OppositeHoles> pairs) {
-    Trials trials = Trials.of(job, built.order());
+    Trials trials = Trials.of(job, built.order(), Points.UNKNOWN);
     Reporter reporter = new Reporter(built.order().name(), job.style(), trials);
     Settings settings = built.order().settings();
     return pairs.stream()

@@ -17,12 +17,15 @@ final class ProudStems {
     return grids.stream()
         .flatMap(g -> g.support() instanceof Support.Pins p ? Stream.of(p.stem()) : Stream.empty())
         .max(Length::compareTo)
-        .filter(stem -> stem.isMoreThan(depth))
-        .map(
-            stem ->
-                Reporter.say(
-                    "stems of %s then stand %s proud: shorter ones, or shorten them",
-                    reporter.text(stem), reporter.atLeast(stem.minus(depth))))
+        .map(stem -> cost(stem, depth, reporter))
         .orElse("less of each stem is held");
+  }
+
+  private static String cost(Length stem, Length depth, Reporter reporter) {
+    return stem.isMoreThan(depth)
+        ? Reporter.say(
+            "stems of %s then stand %s proud: shorter ones, or shorten them",
+            reporter.text(stem), reporter.atLeast(stem.minus(depth)))
+        : Reporter.say("nothing: stems of %s still go in whole", reporter.text(stem));
   }
 }

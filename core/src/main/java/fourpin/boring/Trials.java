@@ -7,6 +7,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.job.Shop;
+import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,6 +27,7 @@ final class Trials {
   private final Job job;
   private final CaseOrder order;
   private final Depth depth;
+  private final Points points;
 
   /** Whether cures are tried. */
   private enum Depth {
@@ -34,18 +36,27 @@ final class Trials {
     WITHIN_TRIAL
   }
 
-  private Trials(Job job, CaseOrder order, Depth depth) {
+  private Trials(Job job, CaseOrder order, Depth depth, Points points) {
     this.job = job;
     this.order = order;
     this.depth = depth;
+    this.points = points;
   }
 
-  static Trials of(Job job, CaseOrder order) {
-    return new Trials(job, order, Depth.TRIED);
+  /**
+   * @param points of the bits that the holes are bored with, as far as that is known
+   */
+  static Trials of(Job job, CaseOrder order, Points points) {
+    return new Trials(job, order, Depth.TRIED, points);
   }
 
   private static Trials within(Job job, CaseOrder order) {
-    return new Trials(job, order, Depth.WITHIN_TRIAL);
+    return new Trials(job, order, Depth.WITHIN_TRIAL, Points.UNKNOWN);
+  }
+
+  /** The point to be reckoned with: of the way that is taken, else of the first bit that fits. */
+  Length point(BayGrid grid) {
+    return points.of(grid).orElseGet(() -> PlainBits.point(job.shop(), order.settings(), grid));
   }
 
   /** What the cases are bored with. */

@@ -64,10 +64,10 @@ public final class Planner {
     Casework casework = CaseworkBuilder.build(job);
     findings.addAll(casework.findings());
     Boring boring = Borer.bore(job, casework);
-    findings.addAll(boring.findings());
-    findings.addAll(StripPitch.notes(stated));
     Tolerances tolerances = new Tolerances(job.currency());
     Ways ways = Ways.of(job, boring, tolerances.precision());
+    findings.addAll(known(casework, boring, ways));
+    findings.addAll(StripPitch.notes(stated));
     findings.addAll(ways.findings());
     Strength strength = StrengthChecker.check(job, boring.cases());
     findings.addAll(strength.findings());
@@ -117,6 +117,13 @@ public final class Planner {
                     mistakes,
                     materials,
                     all)));
+  }
+
+  /** Cures of holes that meet ask for the bit, which is known once the ways are. */
+  private List<Finding> known(Casework casework, Boring boring, Ways ways) {
+    return boring.rowsMeet()
+        ? Borer.bore(job, casework, ways.points()).findings()
+        : boring.findings();
   }
 
   private static List<Levelness> levelness(

@@ -208,6 +208,19 @@ class BorerTest {
             "bore one hole right through by hand, with a long pin that carries a shelf in both bays");
   }
 
+  /** A router bit has no point: (23/32 - 3/32) / 2 = 5/16, which takes stems of 5/16 whole. */
+  @Test
+  void should_cure_rows_that_meet_by_the_bit_that_bores() {
+    Support stems = new Support.Pins(in("1/4"), in("5/16"), in("3/8"), in("0"));
+    Job job = job(set(bookcase(bay(stems, 2), bay(stems, 2)), set("hole-depth", "3/8")));
+    Boring boring = Borer.bore(job, CaseworkBuilder.build(job), _ -> Optional.of(Length.ZERO));
+    assertThat(kind(boring, "rows-meet").getFirst().remedies().getFirst())
+        .extracting(Finding.Remedy::what, Finding.Remedy::cost)
+        .containsExactly(
+            "set hole-depth to 5/16 in, on both faces: leaves 3/32 in, the bit has no point",
+            "nothing: stems of 5/16 in still go in whole");
+  }
+
   @Test
   void should_be_content_with_rows_staggered_as_the_remedy_says() {
     Settings settings = Settings.standard(Unit.INCH);

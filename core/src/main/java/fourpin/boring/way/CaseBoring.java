@@ -5,6 +5,7 @@ import fourpin.boring.OppositeHoles;
 import fourpin.casework.BuiltCase;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
+import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -54,11 +55,13 @@ public record CaseBoring(
 
   /** None where the chosen way has no method or bores no holes into panels. */
   private Stream<OppositeHoles.Bored> bored() {
-    return answer(chosen)
-        .method()
-        .flatMap(Method::panelBit)
-        .map(bit -> grids.stream().map(g -> new OppositeHoles.Bored(g, bit.point())))
-        .orElseGet(Stream::empty);
+    return point().stream()
+        .flatMap(point -> grids.stream().map(g -> new OppositeHoles.Bored(g, point)));
+  }
+
+  /** Of the bit that bores panels; none where the chosen way bores none. */
+  Optional<Length> point() {
+    return answer(chosen).method().flatMap(Method::panelBit).map(BitSetting::point);
   }
 
   public WayAnswer answer(Way way) {

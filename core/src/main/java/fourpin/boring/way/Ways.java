@@ -2,6 +2,7 @@ package fourpin.boring.way;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.Boring;
+import fourpin.boring.Points;
 import fourpin.boring.PointsMeet;
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.casework.BuiltCase;
@@ -52,6 +53,15 @@ public record Ways(List<CaseBoring> borings, List<Finding> findings) {
         .forEach(
             c -> findings.addAll(PointsMeet.findings(job, c, CaseBoring.opposite(c, borings))));
     return new Ways(borings, findings);
+  }
+
+  /** Points of the bits that the ways taken bore with. */
+  public Points points() {
+    return grid ->
+        borings.stream()
+            .filter(b -> b.grids().contains(grid))
+            .findFirst()
+            .flatMap(CaseBoring::point);
   }
 
   private static List<BayGrid> grids(Boring boring, BuiltCase built) {
