@@ -42,9 +42,9 @@ final class SupportReader {
   }
 
   private Sourced stemInHole(Support.Pins pins) {
-    return new Sourced(
-        Quantity.of(Length.min(pins.stem(), settings.length(Setting.HOLE_DEPTH))),
-        settings.source(Setting.HOLE_DEPTH));
+    return settings.length(Setting.HOLE_DEPTH).isLessThan(pins.stem())
+        ? setting(Setting.HOLE_DEPTH)
+        : stated(pins.stem());
   }
 
   private Optional<PinInSide> pin(
