@@ -84,7 +84,6 @@ class MainTest {
     assertThat(run.err())
         .isEqualTo(
             """
-            JOB:1:1: error: the job: the key cases is missing. State cases: each under its name.
             JOB:3:36: error: materials.ply.of 'ply': the reference tables do not list it. Choose from the list in the documents.
             JOB:3:52: error: materials.ply.thickness 'thin': this is not a length. Write it like 31 1/2 in, 7' 2 1/4", 800 mm or 1.2 m.
             JOB:4:1: error: case: there is no such key in a job. Did you mean 'cases'?

@@ -1,5 +1,6 @@
 package fourpin.shop.file;
 
+import fourpin.measure.Spelling;
 import fourpin.shop.yaml.Yaml;
 import java.util.List;
 import java.util.Optional;
@@ -74,12 +75,20 @@ public record Form<T>(
           entry.key().place(),
           spot.at(entry).path().name(),
           "there is no such key in " + what,
-          splitByComma(entry, group) ? COMMA : meant(name));
+          splitByComma(entry, group) ? comma(name) : meant(name));
     }
   }
 
   private static final String COMMA =
       "between { } a comma ends a value: put quotes round a value that holds one";
+
+  private static final String DECIMAL =
+      "a comma ends a value between { }: decimals take a point, as in 9.5";
+
+  /** Digits alone after a comma are what stood behind a decimal comma. */
+  private static String comma(String name) {
+    return name.chars().allMatch(Character::isDigit) ? DECIMAL : COMMA;
+  }
 
   private static boolean splitByComma(Yaml.Entry entry, Yaml.Entries group) {
     return group.layout() == Yaml.Layout.BRACES
@@ -88,9 +97,19 @@ public record Form<T>(
   }
 
   private String meant(String name) {
-    return fourpin.measure.Spelling.nearest(name, keys.stream().map(Key::name).toList())
-        .map(k -> "did you mean '" + k + "'?")
-        .orElse("its keys are " + names());
+    return nearest(name).map(k -> "did you mean '" + k + "'?").orElse("its keys are " + names());
+  }
+
+  private Optional<String> nearest(String name) {
+    return Spelling.nearest(name, keys.stream().map(Key::name).toList());
+  }
+
+  /** Whether a key is there, but misspelt, which is told already. */
+  private boolean isMisspelt(Key<?> key, Yaml.Entries entries) {
+    return entries.entries().stream()
+        .map(e -> e.key().text())
+        .filter(name -> keys.stream().noneMatch(k -> k.name().equals(name)))
+        .anyMatch(name -> nearest(name).filter(key.name()::equals).isPresent());
   }
 
   private void check(Pick pick, Yaml.Entries entries, Spot spot) {
@@ -113,10 +132,10 @@ public record Form<T>(
     }
   }
 
-  private static <V> void readKey(Key<V> key, Yaml.Entries entries, Values values) {
+  private <V> void readKey(Key<V> key, Yaml.Entries entries, Values values) {
     Optional<Yaml.Entry> entry = entries.entry(key.name());
     entry.ifPresent(e -> values.read(key, e));
-    if (entry.isEmpty() && key.need() == Key.Need.REQUIRED) {
+    if (entry.isEmpty() && key.need() == Key.Need.REQUIRED && !isMisspelt(key, entries)) {
       values
           .spot()
           .refuseAt(

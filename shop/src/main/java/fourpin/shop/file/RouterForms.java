@@ -54,7 +54,7 @@ final class RouterForms {
     v.require(
         v.get(BORE).isLessThan(v.get(OUTSIDE)),
         BORE,
-        "a bushing's bore is smaller than its outside",
+        "a bushing's bore is smaller than its outside of " + v.stated(OUTSIDE),
         "check both, or swap them");
     return new Tool.Bushing(
         v.name(), v.get(OUTSIDE), v.get(BORE), v.get(BARREL), v.find(ToolForm.BUY));

@@ -1,5 +1,6 @@
 package fourpin.shop.file;
 
+import fourpin.shop.yaml.Problem;
 import fourpin.shop.yaml.Yaml;
 import java.util.IdentityHashMap;
 import java.util.Map;
@@ -29,6 +30,11 @@ final class Values {
   @SuppressWarnings("unchecked")
   <T> Optional<T> find(Key<T> key) {
     return Optional.ofNullable((T) read.get(key));
+  }
+
+  /** The value of a required key that is a single word, as it is written in the file. */
+  String stated(Key<?> key) {
+    return spot(key).value() instanceof Yaml.Text text ? Problem.quoted(text.text()) : "";
   }
 
   /** Notes at a key what does not hold between it and the other keys of the group. */
