@@ -21,8 +21,11 @@ final class Cautions {
           "Guard and riving knife stay on. Feed with a push block that holds the board down and"
               + " rides beside the blade, with a featherboard ahead of the blade, never beside it."
               + " Let a strip fall off on the side away from the fence; between fence and blade"
-              + " stays only what is wide enough for guard, riving knife and push block. Stop"
-              + " ripping when the board gets too narrow to hold.");
+              + " stays only what is wide enough for guard, riving knife and push block. Set the"
+              + " fence anew for each strip, by the width that remains, or clamp a stop block ahead"
+              + " of the blade, outside it by the width of a strip, and bring the board and then the"
+              + " fence up to it before each pass. Stop ripping when the board gets too narrow to"
+              + " hold.");
   static final Caution PLANER =
       new Caution(
           "planer",
@@ -108,6 +111,22 @@ final class Cautions {
   private static final int MOST_HANDS = 4;
 
   private Cautions() {}
+
+  /**
+   * For what a table saw can't hold square while it is crosscut: common practice.
+   *
+   * @param widest that it can, with where that comes from, in words
+   */
+  static Caution large(String widest) {
+    return new Caution(
+        "large pieces",
+        "Crosscut what is wider than "
+            + widest
+            + " with a track saw, a panel saw, or a hand-held circular saw along a clamped"
+            + " straightedge. On a table saw it turns between fence and blade and is thrown back."
+            + " Support the piece and what comes off on both sides of every cut, long rips too, and"
+            + " have a helper for a whole sheet, who carries and does not pull.");
+  }
 
   /**
    * For what weighs more than one person should lift; more than {@value #MOST_HANDS} people do not

@@ -47,6 +47,11 @@ final class CautionSigns {
         new Block.Callout(Block.Sign.CAUTION, "Caution", known ? List.of(run(texts)) : texts));
   }
 
+  /** Tells the whole of it when it next comes up: hands come too near for its essence. */
+  void again(Caution caution) {
+    told.remove(caution);
+  }
+
   /** One after the other in a line: what was read before needs little room. */
   private static Prose run(List<Prose> texts) {
     return texts.stream().reduce((a, b) -> a.then(Prose.plain(" ")).then(b)).orElseThrow();

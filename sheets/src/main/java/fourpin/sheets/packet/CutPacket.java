@@ -11,6 +11,7 @@ import fourpin.plan.CutPlan;
 import fourpin.plan.Finished;
 import fourpin.plan.LayoutCautions;
 import fourpin.plan.MaterialPlan.StockUse;
+import fourpin.plan.SawCare;
 import fourpin.plan.Wanted;
 import fourpin.plan.Yield;
 import fourpin.sheets.pages.Block;
@@ -38,6 +39,8 @@ public final class CutPacket {
           Setting.SMALL_PIECE,
           Setting.LONGEST_RIP,
           Setting.WIDEST_CROSSCUT,
+          Setting.HELD_CROSSCUT,
+          Setting.NARROW_RIP,
           Setting.FIRST_CUT,
           Setting.CUT_STAGES);
 
@@ -61,7 +64,12 @@ public final class CutPacket {
 
   private Booklet booklet() {
     LayoutPages layouts =
-        new LayoutPages(plan.materials(), LayoutCautions::of, LayoutPages.Told.OF_PARTS, words);
+        new LayoutPages(
+            plan.materials(),
+            (layout, number) -> LayoutCautions.of(plan.job(), layout, number),
+            new SawCare(plan.job()),
+            LayoutPages.Told.OF_PARTS,
+            words);
     return new Booklet(
         plan.job().title(),
         "Cutting layouts",

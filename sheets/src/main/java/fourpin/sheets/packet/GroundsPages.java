@@ -35,6 +35,8 @@ final class GroundsPages {
           Setting.SMALL_PIECE,
           Setting.LONGEST_RIP,
           Setting.WIDEST_CROSSCUT,
+          Setting.HELD_CROSSCUT,
+          Setting.NARROW_RIP,
           Setting.FIRST_CUT,
           Setting.CUT_STAGES,
           Setting.HOLE_SECONDS,

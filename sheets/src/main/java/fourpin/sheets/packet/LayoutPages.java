@@ -7,11 +7,13 @@ import fourpin.cutting.SawStep;
 import fourpin.cutting.SetUp;
 import fourpin.cutting.SheetPattern;
 import fourpin.cutting.Unplaced;
+import fourpin.measure.Length;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.LayoutCautions;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.Plan;
+import fourpin.plan.SawCare;
 import fourpin.sheets.drawings.LayoutView;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
@@ -75,6 +77,7 @@ final class LayoutPages {
 
   private final List<CutMaterial> materials;
   private final Hazards cautions;
+  private final SawCare care;
   private final Told told;
   private final Words words;
   private final CautionSigns signs = new CautionSigns();
@@ -82,9 +85,10 @@ final class LayoutPages {
   /**
    * @param cautions that stand at each sheet
    */
-  LayoutPages(List<CutMaterial> materials, Hazards cautions, Told told, Words words) {
+  LayoutPages(List<CutMaterial> materials, Hazards cautions, SawCare care, Told told, Words words) {
     this.materials = materials;
     this.cautions = cautions;
+    this.care = care;
     this.told = told;
     this.words = words;
   }
@@ -93,6 +97,7 @@ final class LayoutPages {
     return new LayoutPages(
         plan.materials().stream().map(MaterialPlan::cut).toList(),
         (layout, number) -> LayoutCautions.of(plan, layout, number),
+        new SawCare(plan.job()),
         Told.OF_CASES,
         words);
   }
@@ -241,6 +246,7 @@ final class LayoutPages {
             ? List.of(figure, order)
             : List.of(new Block.Beside(List.of(figure), SHARE, List.of(order))));
     small(layout, number).ifPresent(page::add);
+    care.narrow(setUps).ifPresent(signs::again);
     page.addAll(signs.at(cautions.of(layout, number)));
     return new Block.Together(page);
   }
@@ -294,11 +300,25 @@ final class LayoutPages {
               + Words.list(alike.stream().map(LayoutPages::edge).toList())
               + " by "
               + words.number(trim.off())
-              + ", kerf included";
-      case SetUp.CutTo cut ->
-          (cut.direction() == Direction.RIP ? "rip, fence at " : "crosscut, stop at ")
-              + words.number(cut.fence());
+              + ", kerf included"
+              + large(alike);
+      case SetUp.CutTo cut -> setting(cut) + large(alike);
     };
+  }
+
+  private String setting(SetUp.CutTo cut) {
+    if (care.isNarrow(cut)) {
+      return "rip strips of "
+          + words.number(cut.fence())
+          + " outside the blade, fence set anew for each"
+          + (care.isTooNarrow(cut) ? "; what is left too narrow for that by band saw or hand" : "");
+    }
+    return (cut.direction() == Direction.RIP ? "rip, fence at " : "crosscut, stop at ")
+        + words.number(cut.fence());
+  }
+
+  private String large(List<SetUp> setUps) {
+    return setUps.stream().anyMatch(care::isLarge) ? " (large: see the caution)" : "";
   }
 
   private static String edge(SetUp setUp) {
@@ -313,10 +333,20 @@ final class LayoutPages {
     if (setUp instanceof SetUp.TrimEdge) {
       return step.from().name();
     }
-    return step.from().name()
+    return fence(setUp, step)
+        + step.from().name()
         + " → "
         + named(step.near())
         + step.far().map(far -> " + " + named(far)).orElse("");
+  }
+
+  /** Where the fence stands for this pass alone. */
+  private String fence(SetUp setUp, SawStep step) {
+    return switch (care.fence(setUp, step)) {
+      case SawCare.Fence.AtSetting _ -> "";
+      case SawCare.Fence.AtRest(Length rest) -> "fence at " + words.number(rest) + ": ";
+      case SawCare.Fence.Nowhere _ -> "by band saw or hand: ";
+    };
   }
 
   private String named(Piece piece) {

@@ -60,6 +60,8 @@ public final class CutCommand extends Errand {
           Setting.SMALL_PIECE,
           Setting.LONGEST_RIP,
           Setting.WIDEST_CROSSCUT,
+          Setting.HELD_CROSSCUT,
+          Setting.NARROW_RIP,
           Setting.FIRST_CUT,
           Setting.CUT_STAGES);
 
