@@ -258,7 +258,7 @@ final class CaseProgram {
           List.of(part),
           start
               + "Set fence and depth for each cut; index edge to the fence, index end to the stop."
-              + EdgingCuts.words(part),
+              + EdgingCuts.words(part, cuts),
           cuts,
           "Try each cut in scrap of the same stock first: what goes in slides home by hand,"
               + " without rattling.",

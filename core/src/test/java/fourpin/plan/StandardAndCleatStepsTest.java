@@ -15,6 +15,7 @@ import fourpin.boring.Boring;
 import fourpin.boring.way.Ways;
 import fourpin.casework.CaseworkBuilder;
 import fourpin.casework.Face;
+import fourpin.casework.Part;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
@@ -219,5 +220,23 @@ class StandardAndCleatStepsTest {
     assertThat(cuts.getFirst().parts()).containsExactly("L");
     assertThat(cuts.getFirst().words().contains("runs out through the front edging"))
         .isEqualTo(edged);
+  }
+
+  /** A notch that waits for the rows is cut by a step of its own. */
+  @Test
+  void should_name_only_cuts_that_are_made_now() {
+    CaseDraft draft = new CaseDraft();
+    draft.edging = List.of(strip("1/4", "23/32"));
+    PlannedStep step = starting(program(job(draft.order())), "Set fence and depth").getFirst();
+    Part side = Planner.plan(job(draft.order())).cases().getFirst().part("L");
+    List<Step.Channel> bottom =
+        step.typed().stream()
+            .filter(Step.Channel.class::isInstance)
+            .map(Step.Channel.class::cast)
+            .filter(c -> c.purpose().equals("bottom"))
+            .toList();
+    assertThat(step.words()).contains("The cut for top, bottom");
+    assertThat(EdgingCuts.words(side, bottom)).startsWith(" The cut for bottom runs out");
+    assertThat(EdgingCuts.words(side, List.of())).isEmpty();
   }
 }
