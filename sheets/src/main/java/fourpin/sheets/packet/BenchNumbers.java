@@ -31,7 +31,7 @@ public final class BenchNumbers {
     return switch (step) {
       case Step.SetBit bit ->
           Stream.of(
-              new Line("bores", words.length(bit.diameter())),
+              new Line("bores", words.diameter(bit.diameter())),
               new Line("stop", words.length(bit.stop())));
       case Step.ClampGuide clamp -> clamped(clamp);
       case Step.BoreThrough bore -> Stream.of(new Line("holes", runs(bore.numbers())));
@@ -40,12 +40,12 @@ public final class BenchNumbers {
       case Step.MaskHoles mask -> Stream.of(new Line("mask", runs(mask.numbers())));
       case Step.BoreRow row ->
           Stream.of(
-              new Line("bit", words.length(row.diameter())),
+              new Line("bit", words.diameter(row.diameter())),
               new Line("deep", words.length(row.depth())));
       case Step.BoreAtFence row ->
           Stream.of(
               new Line("fence", words.length(row.offset())),
-              new Line("bit", words.length(row.diameter())),
+              new Line("bit", words.diameter(row.diameter())),
               new Line("deep", words.length(row.depth())));
       case Step.Channel channel ->
           Stream.of(

@@ -4,8 +4,8 @@ import fourpin.measure.Figure;
 import fourpin.sheets.drawings.SquareCode;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.paint.Drawing;
-import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,6 +21,8 @@ public record Codes(Optional<String> bench) {
   public static final Codes NONE = new Codes(Optional.empty());
 
   private static final double GAP = 5;
+
+  private static final HexFormat HEX = HexFormat.of().withUpperCase();
 
   /** What the bench page calls a part: "bookcase.1-s2". */
   public static String key(String caseName, String mark) {
@@ -44,7 +46,19 @@ public record Codes(Optional<String> bench) {
             SquareCode.of(
                 "code-part-" + Figure.id(key),
                 "Opens " + caseName + " " + mark + " at the bench",
-                address + "#part-" + URLEncoder.encode(key, StandardCharsets.UTF_8)));
+                address + "#part-" + escaped(key)));
+  }
+
+  /**
+   * A key as RFC 3986, section 2.1, lets it stand in an address: what is not plain ASCII, by its
+   * bytes.
+   */
+  private static String escaped(String key) {
+    StringBuilder address = new StringBuilder();
+    for (byte each : key.getBytes(StandardCharsets.UTF_8)) {
+      address.append(each > 0 ? String.valueOf((char) each) : "%" + HEX.toHexDigits(each));
+    }
+    return address.toString();
   }
 
   private static List<Block> beside(List<Block> blocks, Drawing code, double width) {
