@@ -131,8 +131,11 @@ final class CaseForm {
     if (doors.hangs().size() > 1 && doors.hangs().size() != bays) {
       v.spot(DOORS)
           .refuse(
-              "it is stated how %d doors hang, and there are %d bays"
-                  .formatted(doors.hangs().size(), bays),
+              "it is stated how "
+                  + doors.hangs().size()
+                  + " doors hang, and there are "
+                  + bays
+                  + " bays",
               "state hangs once for all bays, or once for each");
     }
   }

@@ -30,6 +30,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -214,7 +215,7 @@ class ExplainedFiguresTest {
     for (String id : ids) {
       List<String> lines = ExplainCommand.answer(plan, id);
       assertThat(lines).as(id).hasSizeGreaterThan(3).contains("  id      " + id);
-      assertThat(lines).hasSize(4 + figures.get(id).inputs().size());
+      assertThat(lines).hasSize(4 + Objects.requireNonNull(figures.get(id)).inputs().size());
     }
     assertThat(ExplainCommand.answer(plan, "job/no-such-figure")).isEmpty();
   }
@@ -296,7 +297,7 @@ class ExplainedFiguresTest {
       if (item.tool().price().isPresent()) {
         assertThat(ExplainCommand.answer(plan, "job/tools-to-buy"))
             .anyMatch(line -> line.contains(name));
-        assertThat(figures.get("job/price").formula()).contains("+ T");
+        assertThat(Objects.requireNonNull(figures.get("job/price")).formula()).contains("+ T");
       } else {
         assertThat(plan.findings())
             .filteredOn(f -> f.kind().equals("tool-not-stated"))
