@@ -154,7 +154,7 @@ class GuideViewTest {
             number(guide.holes().get(1).along().minus(guide.holes().getFirst().along())),
             Fractions.set(
                 "side A · holes Ø "
-                    + LengthStyle.FRACTIONS.number(guide.holes().getFirst().diameter())));
+                    + LengthStyle.FRACTIONS.diameterNumber(guide.holes().getFirst().diameter())));
     assertThat(drawing.fits(95, 65)).isTrue();
     assertApart(drawing);
     assertThat(SvgWriter.write(drawing)).contains("DRAWING, DO NOT MEASURE · scale 1:");

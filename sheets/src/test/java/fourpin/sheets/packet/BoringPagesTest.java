@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -288,8 +289,10 @@ class BoringPagesTest {
             sections));
   }
 
+  /** Without the footers of the pages, which part a sentence that goes on over the page. */
   private static String text(Job job, Optional<Section> section) throws IOException {
-    return String.join("", pages(job, section));
+    String footer = Pattern.quote(plain(job.title())) + "revision\\w+?(A4|Letter)page\\d+of\\d+";
+    return String.join("", pages(job, section)).replaceAll(footer, "");
   }
 
   private static List<String> pages(Job job, Optional<Section> section) throws IOException {
