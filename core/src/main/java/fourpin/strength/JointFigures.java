@@ -40,6 +40,8 @@ final class JointFigures {
   /** Specific gravity of a panel from its density at the moisture of rooms, 12 % by mass. */
   private static final double DENSITY_OF_ONE = 1120;
 
+  private static final String LARGER = "margin for loads that may be larger than stated";
+
   private static final Source STATICS =
       new Source("statics; glue not counted on", "", Standing.DERIVED);
 
@@ -145,14 +147,15 @@ final class JointFigures {
             wood.kind() == Wood.Kind.SOFTWOOD
                 ? "crush across the grain of softwood"
                 : "crush across the grain of hardwood");
-    Sourced duration = Reference.constant("EC5 duration for permanent loads").sourced();
-    Sourced margin = Reference.constant("EC5 material factor of connections").sourced();
+    Sourced duration = EurocodeMargins.duration(wood);
+    Sourced margin = EurocodeMargins.material();
+    Sourced larger = EurocodeMargins.load();
     double density = density(job.material(shelf.material()));
     return figure(
         "joint-bearing-allowed",
         "pressure allowed across the grain of the shelf, by Eurocode 5",
-        stress(crush.value() * density * duration.number() / margin.number()),
-        "c ρ k_mod / γ_M",
+        stress(crush.value() * density * duration.number() / (margin.number() * larger.number())),
+        "c ρ k_mod / (γ_M γ_Q)",
         List.of(
             crush.sourced().input("c", "characteristic strength over density"),
             new Input(
@@ -161,7 +164,8 @@ final class JointFigures {
                 Quantity.of(density, QuantityUnit.DENSITY),
                 wood.source()),
             duration.input("k_mod", "for loads that stay, indoors"),
-            margin.input("γ_M", "margin for solid wood")),
+            margin.input("γ_M", "margin for solid wood"),
+            larger.input("γ_Q", LARGER)),
         crush.source());
   }
 
@@ -232,8 +236,12 @@ final class JointFigures {
   }
 
   Figure ec5() {
-    Sourced duration = Reference.constant("EC5 duration for permanent loads").sourced();
-    Sourced margin = Reference.constant("EC5 material factor of connections").sourced();
+    Sourced duration =
+        EurocodeMargins.duration(
+            Matters.substance(job.material(side.material())),
+            Matters.substance(job.material(shelf.material())));
+    Sourced margin = EurocodeMargins.material();
+    Sourced larger = EurocodeMargins.load();
     Sourced end = Reference.constant("EC5 end grain").sourced();
     double effective = root() * number("EC5 effective diameter of screws");
     YieldedDowel screw =
@@ -247,8 +255,12 @@ final class JointFigures {
     return figure(
         "joint-screw-ec5",
         "load allowed on one screw in end grain, by Eurocode 5, a third as in secondary structures",
-        force(screw.yieldsAt() * duration.number() * end.number() / margin.number()),
-        "F k_mod k_e / γ_M",
+        force(
+            screw.yieldsAt()
+                * duration.number()
+                * end.number()
+                / (margin.number() * larger.number())),
+        "F k_mod k_e / (γ_M γ_Q)",
         List.of(
             new Input("F", "push at which screw or wood yields", force(screw.yieldsAt()), YIELD),
             new Input("d", "1.1 times the root of the screw", length(effective), rootSource()),
@@ -256,20 +268,21 @@ final class JointFigures {
             grip("p"),
             new Input("f₁", "embedment of the side", stress(screw.sideBearing()), YIELD),
             new Input("f₂", "embedment of the shelf", stress(screw.mainBearing()), YIELD),
-            duration.input("k_mod", "for loads that stay, indoors"),
+            duration.input("k_mod", "for loads that stay, indoors; of two materials √(k₁ k₂)"),
             end.input("k_e", "for end grain"),
-            margin.input("γ_M", "margin for connections")),
+            margin.input("γ_M", "margin for connections"),
+            larger.input("γ_Q", LARGER)),
         YIELD);
   }
 
   private double embedment(Part part, double diameter) {
     Material material = job.material(part.material());
     return switch (Matters.substance(material)) {
-      case Wood wood -> DowelBearing.ec5(wood.kind(), density(material), diameter, 0);
+      case Wood _ -> DowelBearing.ec5Along(density(material), diameter);
       case PanelProduct panel ->
           switch (panel.family()) {
-            case PLYWOOD, LAMINATED_WOOD, SOLID_WOOD, GLASS ->
-                DowelBearing.ec5Plywood(density(material), diameter);
+            case LAMINATED_WOOD, SOLID_WOOD -> DowelBearing.ec5Along(density(material), diameter);
+            case PLYWOOD, GLASS -> DowelBearing.ec5Plywood(density(material), diameter);
             case PARTICLEBOARD, FIBREBOARD, STRAND_BOARD ->
                 DowelBearing.ec5Board(diameter, material.thickness().mm());
           };

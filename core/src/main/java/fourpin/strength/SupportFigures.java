@@ -175,17 +175,25 @@ final class SupportFigures {
     double diameter = in.diameter().number();
     Sourced density = characteristic(in);
     return switch (Matters.substance(in.side())) {
-      case Wood wood ->
+      case Wood _ ->
           Optional.of(
               ec5(
                   in,
                   density,
                   "0.082 (1 - 0.01 d) ρ",
-                  DowelBearing.ec5(wood.kind(), density.number(), diameter, 0),
+                  DowelBearing.ec5Along(density.number(), diameter),
                   "EC5 embedment"));
       case PanelProduct panel ->
           switch (panel.family()) {
-            case PLYWOOD, LAMINATED_WOOD, SOLID_WOOD ->
+            case LAMINATED_WOOD, SOLID_WOOD ->
+                Optional.of(
+                    ec5(
+                        in,
+                        density,
+                        "0.082 (1 - 0.01 d) ρ",
+                        DowelBearing.ec5Along(density.number(), diameter),
+                        "EC5 embedment"));
+            case PLYWOOD ->
                 Optional.of(
                     ec5(
                         in,
@@ -208,8 +216,9 @@ final class SupportFigures {
 
   private Figure ec5(
       PinInSide in, Sourced density, String formula, double bearing, String constant) {
-    Sourced duration = Reference.constant("EC5 duration for permanent loads").sourced();
-    Sourced material = Reference.constant("EC5 material factor of connections").sourced();
+    Sourced duration = EurocodeMargins.duration(Matters.substance(in.side()));
+    Sourced material = EurocodeMargins.material();
+    Sourced load = EurocodeMargins.load();
     List<Input> inputs = new ArrayList<>();
     inputs.add(
         new Input(
@@ -219,13 +228,15 @@ final class SupportFigures {
             Reference.constant(constant).source()));
     inputs.add(density.input("ρ", "characteristic density of the side"));
     inputs.addAll(sizes(in));
-    inputs.add(duration.input("k_mod", "for loads that stay, indoors"));
+    inputs.add(duration.input("k_mod", "for loads that stay, indoors, in what the side is of"));
     inputs.add(material.input("γ_M", "margin for connections"));
+    inputs.add(load.input("γ_Q", "margin for loads that may be larger than stated"));
     return figure(
         "support-allowed-ec5",
         "load allowed on a support, by Eurocode 5",
-        force(in.dowel().yieldsAt(bearing) * duration.number() / material.number()),
-        "f d (" + DowelInWood.SHARE + ") k_mod / γ_M",
+        force(
+            in.dowel().yieldsAt(bearing) * duration.number() / (material.number() * load.number())),
+        "f d (" + DowelInWood.SHARE + ") k_mod / (γ_M γ_Q)",
         inputs,
         YIELD);
   }

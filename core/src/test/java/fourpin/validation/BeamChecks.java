@@ -264,7 +264,7 @@ final class BeamChecks {
             () -> withShear(1)));
   }
 
-  private static double withShear(double load) {
+  static double withShear(double load) {
     double bending = 11_000 * 75 * Math.pow(200, 3) / 12;
     double shear = 690 * 5.0 / 6 * 75 * 200;
     return Beam.simple(4500, bending, shear)

@@ -74,8 +74,13 @@ final class Validation {
             FrameChecks.racking()),
         new Topic(
             "Creep",
-            "The program's table of sag after years over sag at first.",
-            WoodChecks.creep()));
+            "The program's table of sag after years over sag at first, beside the same table as others quote it: this finds"
+                + " misprints, and proves no value. The last row is a worked example.",
+            WoodChecks.creep()),
+        new Topic(
+            "Loads that stay",
+            "The program's table beside the same table as others print it: this finds misprints, and proves no value.",
+            WoodChecks.duration()));
   }
 
   static List<Check> all() {

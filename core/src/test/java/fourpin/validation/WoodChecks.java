@@ -327,7 +327,34 @@ final class WoodChecks {
             1e-9,
             ec5,
             "Table 3.2",
-            () -> creep("eurocode, particleboard") - 1));
+            () -> creep("eurocode, particleboard") - 1),
+        published(
+            "C24, 75 x 200 mm over 4.5 m, 0.51 kN/m that stays: what creep adds, service class 1",
+            "3.06043",
+            "mm",
+            1e-5,
+            "Benoit, Legrand, Tastet, Calcul de structures en bois",
+            "ex. 2.3.1, in a public verification suite",
+            () -> (creep("eurocode, solid wood") - 1) * BeamChecks.withShear(0.51)));
+  }
+
+  static List<Check> duration() {
+    return List.of(
+        duration("solid wood and plywood", "0.60", ""),
+        duration("OSB/3", "0.40", ", strand board"),
+        duration("particleboard P4", "0.30", ", particleboard"),
+        duration("MDF.LA", "0.20", ", fibreboard"));
+  }
+
+  private static Check duration(String what, String printed, String row) {
+    return published(
+        what + ", k_mod, service class 1, permanent",
+        printed,
+        "",
+        1e-9,
+        "EN 1995-1-1:2004",
+        "Table 3.1, ICE Manual of Structural Design, Table 19.9",
+        () -> Reference.constant("EC5 duration for permanent loads" + row).value());
   }
 
   private static double creep(String name) {

@@ -50,8 +50,13 @@ public final class DowelBearing {
    * @param degrees between the push and the grain
    */
   public static double ec5(Wood.Kind kind, double density, double diameter, double degrees) {
-    double along = number("EC5 embedment") * shrunk(diameter) * density;
+    double along = ec5Along(density, diameter);
     return hankinson(along, along / k90(kind, diameter), degrees);
+  }
+
+  /** Along the grain of wood, solid or laminated. @param density characteristic, kg/m³ */
+  public static double ec5Along(double density, double diameter) {
+    return number("EC5 embedment") * shrunk(diameter) * density;
   }
 
   /** Along over across the grain. */
