@@ -622,6 +622,15 @@ public enum Setting {
       "2 mm",
       "the holes of a guide made in the shop are as wide as the next bit sold in such steps",
       practice("sets of twist bits go up by 1/64 in or 0.5 mm")),
+  CUTTER_STEP(
+      "cutter-step",
+      Kind.LENGTH,
+      "1/8 in",
+      "2 mm",
+      "0.5 mm",
+      "25 mm",
+      "bits wider than those for pins, and cutters for grooves, are sold in such steps",
+      practice("Forstner and router bits go up by 1/8 in or 2 mm")),
   STRIP_PLAY(
       "strip-play",
       Kind.LENGTH,

@@ -235,37 +235,41 @@ final class CleatMistakes {
 
   private MistakeReport otherBit() {
     Length right = bench.bores(bench.wanted()).getFirst().diameter();
-    OtherBit other = new OtherBits(bench.job().shop()).thanPlain(right);
+    OtherBit other = new OtherBits(bench.job().shop(), bench.names().settings()).thanPlain(right);
     MistakeFigures figures = bench.figures(CleatMistake.OTHER_BIT);
-    String text = figures.across("right-bit", "diameter of the right bit", right);
+    String what = new OtherBitWords(figures, right).what(other);
     return other
         .diameter()
-        .map(bit -> otherBit(figures, text, bit))
+        .map(bit -> otherBit(figures, what, bit, OtherBitWords.before(other)))
         .orElseGet(
             () ->
                 figures.impossible(
                     bench.mark(),
-                    say("the shop file states no other bit than that of %s", text),
+                    what,
                     "A cleat's round end lies in the lowest hole.",
-                    "Measure a borrowed bit before it goes in."));
+                    "No blank is spoilt."));
   }
 
-  private MistakeReport otherBit(MistakeFigures figures, String right, Length bit) {
+  private MistakeReport otherBit(MistakeFigures figures, String what, Length bit, String before) {
     List<Step> done = blunder.bored(bit);
     SpoiltRows spoilt = spoilt(done);
     Spoilt outcome = outcome(spoilt, bench.made(done), Mistake.OTHER_BIT);
-    boolean narrow = bit.isLessThan(spoilt.wanted().getFirst().diameter());
-    String wrong = figures.across("wrong-bit", "diameter of the bit that is in", bit);
+    Length right = spoilt.wanted().getFirst().diameter();
+    boolean narrow = bit.isLessThan(right);
     return figures.report(
         bench.mark(),
         outcome,
-        say("A bit of %s is in, instead of %s.", wrong, right),
+        what,
         shows(figures, spoilt),
-        figures.test(outcome.check()),
+        figures.test(outcome.check()) + before,
         narrow ? Rescue.BORE_AGAIN : Rescue.OTHERS_ALIKE,
         narrow
-            ? say("Before it is ripped, bore every hole once more with the right bit, %s.", right)
-            : say("Bore all blanks with this bit and make the cleats %s high.", wrong));
+            ? say(
+                "Before it is ripped, bore every hole once more with the right bit, %s.",
+                figures.across("right-bit", "diameter of the right bit", right))
+            : say(
+                "Bore all blanks with this bit and make the cleats %s high.",
+                figures.measured("cleats", "height of cleats for these notches", bit)));
   }
 
   private static String say(String words, Object... values) {

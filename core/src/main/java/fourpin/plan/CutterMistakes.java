@@ -158,29 +158,47 @@ final class CutterMistakes {
         GrooveBench.groove(made, first.purpose(), first.surface()).map(b -> b.thickness().size()));
   }
 
-  /** With another cutter of the shop at the same settings; a shop without tools has none to try. */
+  /** With another cutter at the same settings: of the shop, or else of the next size sold. */
   private Optional<MistakeReport> otherCutter(Step.Passes first) {
-    if (bench.job().shop().tools().isEmpty()) {
-      return Optional.empty();
-    }
     MistakeFigures figures = bench.figures(GrooveMistake.OTHER_CUTTER);
     String right = figures.measured("right-bit", "cut of the right cutter", first.cut());
-    return Optional.of(
-        other(first.cut())
-            .map(cut -> otherCutter(first, figures, right, cut))
-            .orElseGet(
-                () ->
-                    figures.impossible(
-                        first.piece(),
-                        say(
-                            "the shop file states no other cutter for grooves than that of %s",
-                            right),
-                        "An offcut of the standard goes in without play.",
-                        "Measure a borrowed cutter before it goes in.")));
+    return own(first.cut())
+        .map(cut -> otherCutter(first, figures, own(figures, right, cut), "", cut))
+        .or(
+            () ->
+                new SoldSizes(bench.built().order().settings())
+                    .cutterBeside(first.cut())
+                    .map(cut -> borrowed(first, figures, right, cut)));
+  }
+
+  private static String own(MistakeFigures figures, String right, Length cut) {
+    return say(
+        "A cutter of %s is in, instead of %s, at the same settings.",
+        figures.measured("wrong-bit", "cut of the cutter that is in", cut), right);
+  }
+
+  private MistakeReport borrowed(
+      Step.Passes first, MistakeFigures figures, String right, Length cut) {
+    String wrong =
+        figures.length(
+            "wrong-bit",
+            "cut of the cutter that is in",
+            cut,
+            "the next whole number of k",
+            figures.input("k", Setting.CUTTER_STEP));
+    String what =
+        say(
+            bench.job().shop().tools().isEmpty()
+                ? "A cutter of %s, the next size that is sold, is in, instead of %s."
+                : "A borrowed cutter of %s is in: the shop file states no other for grooves than"
+                    + " that of %s.",
+            wrong,
+            right);
+    return otherCutter(first, figures, what, " Measure a borrowed cutter before it goes in.", cut);
   }
 
   /** The nearest of the same kind; of two as near the wider. */
-  private Optional<Length> other(Length right) {
+  private Optional<Length> own(Length right) {
     return Stream.of(routerBits(), saws())
         .filter(cuts -> cuts.contains(right))
         .flatMap(List::stream)
@@ -205,23 +223,21 @@ final class CutterMistakes {
   }
 
   private MistakeReport otherCutter(
-      Step.Passes first, MistakeFigures figures, String right, Length cut) {
+      Step.Passes first, MistakeFigures figures, String what, String before, Length cut) {
     WorkedPiece made = bench.made(first.piece(), p -> p.with(cut));
     Check check = across(first, made);
     boolean wide = cut.isMoreThan(first.cut());
     return figures.report(
         first.piece(),
         new Spoilt(bench.wanted(first), made, check),
-        say(
-            "A cutter of %s is in, instead of %s, at the same settings.",
-            figures.measured("wrong-bit", "cut of the cutter that is in", cut), right),
+        what,
         say(
             "%s It shows at every shelf alike, the lowest %s.",
             wide
                 ? "The standard has play from side to side, so that the clips of panels do not line up."
                 : "The standard does not go home: wood stands between passes or at the wall.",
             bench.lowestShelf(first, figures)),
-        figures.test(check),
+        figures.test(check) + before,
         wide ? Rescue.USE : Rescue.BORE_AGAIN,
         wide
             ? "Glue a strip along the wall that is too far out, so that the standard goes in by hand."

@@ -61,8 +61,8 @@ final class MistakeFigures {
     return across(what, title, diameter, "measured on the virtual panel");
   }
 
-  String across(String what, String title, Length diameter, String formula) {
-    add(what, title, Quantity.across(diameter), formula);
+  String across(String what, String title, Length diameter, String formula, Input... inputs) {
+    add(what, title, Quantity.across(diameter), formula, inputs);
     return style.diameter(diameter);
   }
 

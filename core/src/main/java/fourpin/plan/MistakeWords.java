@@ -4,7 +4,6 @@ import fourpin.bench.BenchRun.Mishap;
 import fourpin.bench.Removal.Bore;
 import fourpin.job.Setting;
 import fourpin.job.Support;
-import fourpin.measure.Length;
 import fourpin.plan.MistakeReport.Check;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +49,7 @@ final class MistakeWords {
               first.purpose(), mark);
       case STOP_SLIPPED ->
           say("The stop slips and lets the bit %s deeper.", figures.set("slip", Setting.STOP_SLIP));
-      case OTHER_BIT -> otherBit(otherBit, first.diameter());
+      case OTHER_BIT -> new OtherBitWords(figures, first.diameter()).what(otherBit);
     };
   }
 
@@ -79,41 +78,6 @@ final class MistakeWords {
                     hole.purpose(),
                     mark))
         .orElseThrow();
-  }
-
-  private String otherBit(OtherBit bit, Length right) {
-    return say(
-        bit instanceof OtherBit.Own
-            ? "The shop's bit of %s is in, instead of %s."
-            : "A bit of %s, which pins are sold for, is in, instead of %s.",
-        figures.across(
-            "wrong-bit",
-            "diameter of the bit that is in",
-            bit.diameter().orElseThrow(),
-            bit instanceof OtherBit.Own
-                ? "as the shop states it"
-                : "the next that pins are sold for"),
-        figures.across("right-bit", "diameter of the right bit", right));
-  }
-
-  /** Why no other bit gets in. */
-  String noOther(OtherBit.None none) {
-    String right =
-        figures.across(
-            "right-bit", "diameter of the right bit", rows.wanted().getFirst().diameter());
-    String all = say("the shop file states no other %s than that of %s", none.kind(), right);
-    return none.refused().isEmpty()
-        ? all
-        : all + " that fits: " + String.join(", ", none.refused().stream().map(this::why).toList());
-  }
-
-  private String why(OtherBit.Refused bit) {
-    return say(
-        "%s (%s) does not go into %s (%s)",
-        bit.name(),
-        figures.across("refused", "size of a bit that does not fit", bit.size(), "as stated"),
-        bit.into(),
-        figures.across("room", "room for it", bit.room(), "as stated or planned"));
   }
 
   private boolean isGuided() {
@@ -168,7 +132,7 @@ final class MistakeWords {
   }
 
   /** First what is measured on the panel alone, then what others show. */
-  String test(Mistake mistake, Check check) {
+  String test(Mistake mistake, Check check, OtherBit otherBit) {
     return switch (mistake) {
       case END_FOR_END, PANEL_TURNED -> figures.test(check) + " " + beside();
       case HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> counted() + figures.test(check);
@@ -176,7 +140,9 @@ final class MistakeWords {
       case SECOND_LEFT -> lying() + figures.test(check);
       case STOP_SLIPPED -> figures.test(check) + " A rod marked so tells it.";
       case OTHER_BIT ->
-          figures.test(check) + say(" A %s goes in by hand and does not wobble.", plug());
+          figures.test(check)
+              + say(" A %s goes in by hand and does not wobble.", plug())
+              + OtherBitWords.before(otherBit);
     };
   }
 

@@ -10,17 +10,23 @@ sealed interface OtherBit {
   /** A bit of the shop's own. */
   record Own(Length bores) implements OtherBit {}
 
-  /** A bit that pins are sold for. */
-  record Sold(Length bores) implements OtherBit {}
+  /** A bit of the next size that is sold, in a shop that states no tools. */
+  record Unstated(Length bores) implements OtherBit {}
+
+  /** The same from elsewhere, since the shop has no other that fits. */
+  record Borrowed(Length bores, Lack lack) implements OtherBit {}
+
+  /** Not even a borrowed one fits. */
+  record None(Lack lack) implements OtherBit {}
 
   /**
-   * No other bit that the shop states fits.
+   * That no other bit that the shop states fits.
    *
    * @param kind of bit, in words
    * @param refused the shop's own of that kind and another size
    */
-  record None(String kind, List<Refused> refused) implements OtherBit {
-    public None {
+  record Lack(String kind, List<Refused> refused) {
+    public Lack {
       refused = List.copyOf(refused);
     }
   }
@@ -37,7 +43,8 @@ sealed interface OtherBit {
   default Optional<Length> diameter() {
     return switch (this) {
       case Own(Length bores) -> Optional.of(bores);
-      case Sold(Length bores) -> Optional.of(bores);
+      case Unstated(Length bores) -> Optional.of(bores);
+      case Borrowed(Length bores, _) -> Optional.of(bores);
       case None _ -> Optional.empty();
     };
   }

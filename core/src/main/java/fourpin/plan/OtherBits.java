@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.boring.way.Method;
 import fourpin.casework.Feature.Hole;
+import fourpin.job.Settings;
 import fourpin.job.Shop;
 import fourpin.job.Tool;
 import fourpin.job.Tool.Bushing;
@@ -9,31 +10,30 @@ import fourpin.job.Tool.CentringBit;
 import fourpin.job.Tool.Machine;
 import fourpin.job.Tool.PlainBit;
 import fourpin.job.Tool.RouterBit;
-import fourpin.job.Way;
 import fourpin.measure.Length;
 import fourpin.plan.CaseWays.GuidedBoring;
+import fourpin.plan.OtherBit.Lack;
 import fourpin.plan.OtherBit.Refused;
-import fourpin.reference.Reference;
-import fourpin.reference.ShelfPin;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
  * Looks for the bit that is taken by mistake: of the shop's own that fit into the same tool the
- * nearest in diameter, of two as near the wider. A shop that states no tools has unknown bits;
- * there it is the next wider one that pins are sold for, and for the widest the next narrower.
+ * nearest in diameter, of two as near the wider. A shop that states no tools has unknown bits, and
+ * one without another that fits may borrow: there it is the next size that is sold.
  */
-record OtherBits(Shop shop) {
+record OtherBits(Shop shop, Settings settings) {
 
   /** A bit of the shop's own, and why it does not fit, if so. */
   private record Candidate(Length bores, Optional<Refused> refused) {}
 
-  /** Of one kind. */
-  private record Rack(String kind, List<Candidate> bits) {
+  /** Of one kind. @param fits whether a borrowed bit that bores so wide goes in */
+  private record Rack(String kind, List<Candidate> bits, Predicate<Length> fits) {
 
-    OtherBit than(Length right) {
+    OtherBit than(Length right, SoldSizes sold) {
       List<Candidate> others = bits.stream().filter(b -> !b.bores().equals(right)).toList();
       return others.stream()
           .filter(b -> b.refused().isEmpty())
@@ -42,10 +42,14 @@ record OtherBits(Shop shop) {
               Comparator.comparing((Length d) -> d.minus(right).abs())
                   .thenComparing(Comparator.reverseOrder()))
           .<OtherBit>map(OtherBit.Own::new)
-          .orElseGet(
-              () ->
-                  new OtherBit.None(
-                      kind, others.stream().flatMap(b -> b.refused().stream()).toList()));
+          .orElseGet(() -> borrowed(right, sold, others));
+    }
+
+    private OtherBit borrowed(Length right, SoldSizes sold, List<Candidate> others) {
+      Lack lack = new Lack(kind, others.stream().flatMap(b -> b.refused().stream()).toList());
+      return sold.bitBeside(right, fits)
+          .<OtherBit>map(b -> new OtherBit.Borrowed(b, lack))
+          .orElseGet(() -> new OtherBit.None(lack));
     }
   }
 
@@ -53,23 +57,24 @@ record OtherBits(Shop shop) {
    * @param hole one that the right bit bores
    */
   OtherBit than(Hole hole, CaseWays ways) {
-    return shop.tools().isEmpty() ? sold(hole.diameter()) : rack(hole, ways).than(hole.diameter());
+    Length right = hole.diameter();
+    return shop.tools().isEmpty() ? unstated(right) : rack(hole, ways).than(right, sold());
   }
 
   /** A plain bit by hand or at the drill press. */
   OtherBit thanPlain(Length right) {
-    return shop.tools().isEmpty() ? sold(right) : plain().than(right);
+    return shop.tools().isEmpty() ? unstated(right) : plain().than(right, sold());
   }
 
-  private static OtherBit sold(Length right) {
-    Stream<Length> sizes = Reference.pins().rows().stream().map(ShelfPin::hole);
-    return sizes
-        .filter(s -> !s.equals(right))
-        .min(
-            Comparator.comparing((Length s) -> s.isLessThan(right))
-                .thenComparing(s -> s.minus(right).abs()))
-        .<OtherBit>map(OtherBit.Sold::new)
-        .orElseGet(() -> new OtherBit.None("bit", List.of()));
+  private SoldSizes sold() {
+    return new SoldSizes(settings);
+  }
+
+  private OtherBit unstated(Length right) {
+    return sold()
+        .bitBeside(right, _ -> true)
+        .<OtherBit>map(OtherBit.Unstated::new)
+        .orElseGet(() -> new OtherBit.None(new Lack("bit", List.of())));
   }
 
   private Rack rack(Hole hole, CaseWays ways) {
@@ -81,7 +86,8 @@ record OtherBits(Shop shop) {
   }
 
   private Rack plain() {
-    return new Rack("bit", own(PlainBit.class).map(b -> free(b.diameter())).toList());
+    return new Rack(
+        "bit", own(PlainBit.class).map(b -> free(b.diameter())).toList(), OtherBits::anySize);
   }
 
   private Rack machine(Optional<String> name) {
@@ -91,7 +97,12 @@ record OtherBits(Shop shop) {
             .filter(m -> name.equals(Optional.of(m.name())))
             .flatMap(m -> m.diameters().stream())
             .map(OtherBits::free)
-            .toList());
+            .toList(),
+        OtherBits::anySize);
+  }
+
+  private static boolean anySize(Length bores) {
+    return bores.isPositive();
   }
 
   private <T extends Tool> Stream<T> own(Class<T> kind) {
@@ -105,21 +116,23 @@ record OtherBits(Shop shop) {
   private Rack through(GuidedBoring boring) {
     Method.Guided method = boring.method();
     Length holes = method.guide().holes().getFirst().diameter();
-    if (boring.way() == Way.ROUTER_GUIDE) {
-      return new Rack(
-          "router bit", own(RouterBit.class).map(b -> inBushing(b, method.bit().runs())).toList());
-    }
-    return boring.way() == Way.HARDBOARD_STRIP
-        ? new Rack(
-            "bit",
-            own(PlainBit.class)
-                .map(b -> inGuide(b.name(), b.diameter(), b.diameter(), holes))
-                .toList())
-        : new Rack(
-            "self-centring bit",
-            own(CentringBit.class)
-                .map(b -> inGuide(b.name(), b.diameter(), b.tip(), holes))
-                .toList());
+    return switch (boring.way()) {
+      case ROUTER_GUIDE -> inBushing(method.bit().runs());
+      case HARDBOARD_STRIP ->
+          new Rack(
+              "bit",
+              own(PlainBit.class)
+                  .map(b -> inGuide(b.name(), b.diameter(), b.diameter(), holes))
+                  .toList(),
+              bit -> !bit.isMoreThan(holes));
+      default ->
+          new Rack(
+              "self-centring bit",
+              own(CentringBit.class)
+                  .map(b -> inGuide(b.name(), b.diameter(), b.tip(), holes))
+                  .toList(),
+              holes::isMoreThan);
+    };
   }
 
   private static Candidate inGuide(String name, Length bores, Length enters, Length holes) {
@@ -129,13 +142,20 @@ record OtherBits(Shop shop) {
     return new Candidate(bores, refused);
   }
 
-  /** It must run free in the bore of a bushing that is as thick as what runs in the guide. */
-  private Candidate inBushing(RouterBit bit, Length outside) {
+  /** They must run free in the bore of a bushing that is as thick as what runs in the guide. */
+  private Rack inBushing(Length outside) {
     Optional<Length> bore =
         shop.all(Bushing.class).stream()
             .filter(b -> b.outside().equals(outside))
             .map(Bushing::bore)
             .max(Length::compareTo);
+    return new Rack(
+        "router bit",
+        own(RouterBit.class).map(b -> inBushing(b, bore)).toList(),
+        bit -> bore.stream().allMatch(bit::isLessThan));
+  }
+
+  private static Candidate inBushing(RouterBit bit, Optional<Length> bore) {
     Optional<Refused> refused =
         bore.filter(b -> !bit.diameter().isLessThan(b))
             .map(b -> new Refused(bit.name(), bit.diameter(), "the bushing's bore", b));

@@ -43,7 +43,7 @@ final class PanelMistakes {
     this.names = names;
     this.wanted = wanted;
     this.rows = rows;
-    this.other = new OtherBits(job.shop()).than(firstHole(), ways);
+    this.other = new OtherBits(job.shop(), names.settings()).than(firstHole(), ways);
     this.blunder =
         new Blunder(wanted.mark(), wanted.length(), wanted.width(), this::turned, rows, steps);
   }
@@ -96,7 +96,7 @@ final class PanelMistakes {
         new Spoilt(wanted, made, new PanelTest(names, spoilt, job.style()).of(mistake));
     String what = words.what(mistake, other);
     String shows = words.shows(mistake);
-    String test = words.test(mistake, outcome.check());
+    String test = words.test(mistake, outcome.check(), other);
     PanelRescue.Answer answer = new PanelRescue(figures, names, ways, spoilt).from(mistake, other);
     return figures.report(wanted.mark(), outcome, what, shows, test, answer.rescue(), answer.how());
   }
@@ -125,7 +125,7 @@ final class PanelMistakes {
   }
 
   private Optional<MistakeReport> noOther(Mistake mistake) {
-    if (!(other instanceof OtherBit.None none)) {
+    if (!(other instanceof OtherBit.None)) {
       return Optional.empty();
     }
     MistakeFigures figures = figures(mistake);
@@ -134,9 +134,9 @@ final class PanelMistakes {
     return Optional.of(
         figures.impossible(
             wanted.mark(),
-            words.noOther(none),
+            words.what(mistake, other),
             say("A %s goes into the lowest hole by hand and does not wobble.", words.plug()),
-            "Measure a borrowed bit before it goes in."));
+            "No panel is spoilt."));
   }
 
   /** The steps with the mistake; nothing where it can't be made. */

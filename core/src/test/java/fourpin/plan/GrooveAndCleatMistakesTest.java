@@ -270,17 +270,38 @@ class GrooveAndCleatMistakesTest {
     assertThat(report.rescue()).isEqualTo(rescue);
   }
 
-  @Test
-  void should_say_that_a_shop_has_no_other_cutter() {
+  /**
+   * Passes of 1/4 in have their fences at 1 9/16, 1 5/16 and 1 3/16: with 3/8 in at the same fences
+   * they reach to 1 15/16, 1/8 in further than 1 13/16.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1/4, 'A borrowed cutter of 3/8 in is in: the shop file states no other for grooves than that of 1/4 in.'",
+    "'', 'A cutter of 3/8 in, the next size that is sold, is in, instead of 1/4 in.'",
+  })
+  void should_borrow_another_cutter(String bits, String what) {
+    Shop shop = bits.isEmpty() ? Shop.NONE : router(bits);
     MistakeReport report =
-        report(
-            reports(standards(Mounting.LET_IN, "3/16", "96"), router("1/4")),
-            GrooveMistake.OTHER_CUTTER);
-    assertThat(report.what())
+        report(reports(standards(Mounting.LET_IN, "3/16", "96"), shop), GrooveMistake.OTHER_CUTTER);
+    assertThat(report.what()).isEqualTo(what);
+    assertThat(report.test())
         .isEqualTo(
-            "It cannot happen here: the shop file states no other cutter for grooves than that of"
-                + " 1/4 in.");
-    assertThat(report.outcome()).isInstanceOf(Outcome.Impossible.class);
+            "Across the groove for standard, front row, bay 1: 5/8 in; 3/4 in (1/8 in more) would be"
+                + " this mistake. Measure a borrowed cutter before it goes in.");
+    assertThat(report.rescue()).isEqualTo(Rescue.USE);
+  }
+
+  /** The notches of 1 1/2 in are wider than all pins: the next bit is 1 5/8 in. */
+  @Test
+  void should_borrow_another_bit_for_cleats() {
+    Shop shop =
+        new Shop(
+            "shop",
+            List.of(new Tool.PlainBit("bit", in("1 1/2"), in("1/8"), in("3"), Optional.empty())));
+    MistakeReport report = report(reports(cleats(), shop), CleatMistake.OTHER_BIT);
+    assertThat(report.what()).startsWith("A borrowed bit of 1 5/8 in is in, instead of 1 1/2 in:");
+    assertThat(report.test()).contains("1 1/2 in; 1 5/8 in (1/8 in more) would be this mistake.");
+    assertThat(report.how()).endsWith("make the cleats 1 5/8 in high.");
   }
 
   /** The bottom lies lower than the top is thick: grooves are not the same from both ends. */

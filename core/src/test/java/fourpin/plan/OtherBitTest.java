@@ -14,11 +14,13 @@ import fourpin.job.CaseDraft;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.Settings;
 import fourpin.job.Shop;
 import fourpin.job.Support;
 import fourpin.job.Tool;
 import fourpin.job.Way;
 import fourpin.measure.Length;
+import fourpin.measure.Unit;
 import fourpin.plan.MistakeReport.Rescue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -56,9 +58,10 @@ class OtherBitTest {
   }
 
   private static String taken(MistakeReport report) {
-    return report.what().startsWith("The shop's bit of ")
-        ? report.what().replaceAll("The shop's bit of (.*) is in, instead of 1/4 in\\.", "$1")
-        : "none";
+    return report
+        .what()
+        .replaceAll("The shop's bit of (.*) is in, instead of 1/4 in\\.", "$1")
+        .replaceAll("A (borrowed) bit of (.*) is in, instead of 1/4 in: the shop .*", "$1 $2");
   }
 
   private static List<Tool> bits(String diameters, BitMaker maker) {
@@ -101,8 +104,8 @@ class OtherBitTest {
     "1/4 5/32 9/32, 9/32 in",
     "1/4 3/16 5/16, 5/16 in",
     "1/4 3/16 +9/32, 3/16 in",
-    "1/4 +9/32, none",
-    "1/4, none"
+    "1/4 +9/32, borrowed 7 mm",
+    "1/4, borrowed 7 mm"
   })
   void theNearestOtherBitOfTheShopIsTaken(String diameters, String expected) {
     assertThat(taken(report(Optional.empty(), bits(diameters, OtherBitTest::plain))))
@@ -114,7 +117,7 @@ class OtherBitTest {
   @CsvSource({
     "CENTRING_GUIDE, 1/4 3/8 1/8, 1/8 in",
     "STEEL_STRAP, 1/4 5/16 1/8, 5/16 in",
-    "CENTRING_GUIDE, 1/4 3/8, none"
+    "CENTRING_GUIDE, 1/4 3/8, borrowed 7 mm"
   })
   void aNoseMustEnterTheGuide(Way way, String diameters, String expected) {
     assertThat(taken(report(Optional.of(way), bits(diameters, OtherBitTest::centring))))
@@ -122,7 +125,7 @@ class OtherBitTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"1/4 5/16 3/8 7/16, 5/16 in", "1/4 7/16, none", "1/4 7/16 3/8, 3/8 in"})
+  @CsvSource({"1/4 5/16 3/8 7/16, 5/16 in", "1/4 7/16, borrowed 7 mm", "1/4 7/16 3/8, 3/8 in"})
   void aPlainBitMustGoThroughTheStrip(String diameters, String expected) {
     assertThat(
             taken(report(Optional.of(Way.HARDBOARD_STRIP), bits(diameters, OtherBitTest::plain))))
@@ -131,7 +134,7 @@ class OtherBitTest {
 
   /** The bushing of 3/8 in has a bore of 5/16 in. */
   @ParameterizedTest
-  @CsvSource({"1/4 5/16 3/16, 3/16 in", "1/4 5/16, none"})
+  @CsvSource({"1/4 5/16 3/16, 3/16 in", "1/4 5/16, borrowed 7 mm"})
   void aRouterBitMustRunFreeInTheBushing(String diameters, String expected) {
     List<Tool> bushing =
         List.of(
@@ -158,24 +161,76 @@ class OtherBitTest {
     assertThat(taken(report(Optional.of(Way.MACHINE), List.of(other, borer)))).isEqualTo("3/8 in");
   }
 
-  /** 1/16 in too narrow: once more with the right one; no other bit: nothing to save. */
+  /** 1/16 in too narrow: once more with the right one. */
   @Test
-  void whatIsNotThereSpoilsNothing() {
+  void aNarrowBitSpoilsNothing() {
     MistakeReport narrow = report(Optional.empty(), bits("1/4 3/16", OtherBitTest::plain));
     assertThat(narrow.rescue()).isEqualTo(Rescue.BORE_AGAIN);
-    MistakeReport none = report(Optional.empty(), bits("1/4", OtherBitTest::plain));
-    assertThat(none.what())
-        .isEqualTo("It cannot happen here: the shop file states no other bit than that of 1/4 in.");
-    assertThat(none.outcome()).isInstanceOf(MistakeReport.Outcome.Impossible.class);
-    assertThat(none.rescue()).isEqualTo(Rescue.NOT_NEEDED);
-    assertThat(none.how()).contains("Measure a borrowed bit");
+  }
+
+  /**
+   * 7 mm is the next size of pins over 1/4 in, 0.026 in wider; no wider sleeve for pins of 1/4 in
+   * is sold than 9/32 in, which takes it in.
+   */
+  @Test
+  void aShopWithoutAnotherBitMayBorrowOne() {
+    MistakeReport borrowed = report(Optional.empty(), bits("1/4", OtherBitTest::plain));
+    assertThat(borrowed.what())
+        .isEqualTo(
+            "A borrowed bit of 7 mm is in, instead of 1/4 in: the shop file states no other bit than"
+                + " that of 1/4 in.");
+    assertThat(borrowed.outcome()).isInstanceOf(MistakeReport.Outcome.Spoilt.class);
+    assertThat(borrowed.shows()).startsWith("136 of 136 holes are not as wanted.");
+    assertThat(borrowed.test())
+        .startsWith("Across the lowest hole: ")
+        .endsWith("does not wobble. Measure a borrowed bit before it goes in.");
+    assertThat(borrowed.rescue()).isEqualTo(Rescue.SLEEVE);
+    assertThat(borrowed.how()).contains("9/32 in for 1/4 in pins");
+  }
+
+  /** What is refused of the shop's own is told. */
+  @Test
+  void aBorrowedBitIsToldBesideThoseThatDoNotFit() {
+    MistakeReport report =
+        report(Optional.of(Way.HARDBOARD_STRIP), bits("1/4 7/16", OtherBitTest::plain));
+    assertThat(report.what())
+        .endsWith(
+            "the shop file states no other bit than that of 1/4 in that fits: 7/16 (7/16 in) does not"
+                + " go into the guide's holes (3/8 in).");
+  }
+
+  /**
+   * Sizes of pins are 3, 3/16 in (4.76), 5, 1/4 in (6.35) and 7 mm; wider bits go by 1/8 in (3.175
+   * mm) or 2 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "INCH, 3, 99, 4.7625",
+    "INCH, 4.7625, 99, 5",
+    "INCH, 4.7625, 4.9, 3",
+    "INCH, 7, 99, 6.35",
+    "INCH, 8, 99, 9.525",
+    "INCH, 25.4, 99, 28.575",
+    "INCH, 9.525, 10, 7",
+    "MILLIMETRE, 8, 99, 10",
+    "MILLIMETRE, 25, 99, 26",
+    "MILLIMETRE, 26, 99, 28",
+    "MILLIMETRE, 3, 3, none"
+  })
+  void theNextSizeThatIsSoldAndGoesInIsBorrowed(Unit unit, double mm, double most, String next) {
+    Length right = Length.nearestMm(mm);
+    assertThat(
+            new SoldSizes(Settings.standard(unit))
+                .bitBeside(right, b -> !b.isMoreThan(Length.nearestMm(most)))
+                .map(Length::mm))
+        .isEqualTo(next.equals("none") ? Optional.empty() : Optional.of(Double.valueOf(next)));
   }
 
   /** 7 mm. */
   @Test
   void bitsOfAShopThatStatesNoneAreUnknown() {
     assertThat(report(Optional.empty(), List.of()).what())
-        .isEqualTo("A bit of 7 mm, which pins are sold for, is in, instead of 1/4 in.");
+        .isEqualTo("A bit of 7 mm, the next size that is sold, is in, instead of 1/4 in.");
   }
 
   /** With a nose of 3/8 in, whatever it bores. */
