@@ -79,6 +79,7 @@ final class ClampedGuide {
     places.getFirst().columns().forEach(c -> line(sketch, c));
     for (int i = 0; i < places.size(); i++) {
       holes(sketch, places.get(i), clamping.reaches().get(i));
+      numbers(sketch, places.get(i), clamping.reaches().get(i), besideGuide(sketch, i));
     }
     datum(sketch);
     dimensions(sketch);
@@ -166,7 +167,6 @@ final class ClampedGuide {
     }
     reach.holes().forEach(number -> hole(sketch, place, guide.hole(number)));
     reach.step().ifPresent(step -> pin(sketch, place, guide.hole(step.pin())));
-    numbers(sketch, place, reach);
   }
 
   private static void hole(Sketch sketch, GuidePlace place, GuideHole hole) {
@@ -178,8 +178,12 @@ final class ClampedGuide {
     sketch.circle(place.u(hole), place.v(hole), size, Pen.OUTLINE, Fill.SOLID);
   }
 
-  /** First and last large, since they are what is called at the bench. */
-  private void numbers(Sketch sketch, GuidePlace place, Reach reach) {
+  /**
+   * First and last large, since they are what is called at the bench.
+   *
+   * @param aside where they stand beside the guide
+   */
+  private void numbers(Sketch sketch, GuidePlace place, Reach reach, double aside) {
     List<Integer> numbers = reach.holes();
     List<Double> heights =
         numbers.stream().map(n -> sketch.scale().toPaper(place.v(guide.hole(n)))).toList();
@@ -192,9 +196,7 @@ final class ClampedGuide {
       String name = Integer.toString(number);
       Lettering words = end ? Lettering.of(name, Typeface.BOLD, LARGE) : Drafter.label(name);
       double from =
-          reach.step().isEmpty()
-              ? beside(sketch, place, guide.hole(number), words)
-              : besideGuide(sketch);
+          reach.step().isEmpty() ? beside(sketch, place, guide.hole(number), words) : aside;
       sketch.add(
           words
               .with(
@@ -214,16 +216,24 @@ final class ClampedGuide {
   private double beside(Sketch sketch, GuidePlace place, GuideHole hole, Lettering words) {
     double off = sketch.scale().toPaper(hole.diameter().mm()) / 2 + ASIDE;
     double centre = sketch.scale().toPaper(place.u(hole));
-    double room = Math.abs(besideGuide(sketch) - centre) - ASIDE;
-    return off + words.width() > room
-        ? besideGuide(sketch)
-        : centre + (inner() == Side.LEFT ? -off : off);
+    double guide = besideGuide(sketch, 0);
+    double room = Math.abs(guide - centre) - ASIDE;
+    return off + words.width() > room ? guide : centre + (inner() == Side.LEFT ? -off : off);
   }
 
-  /** Numbers of a further place keep off those of the first. */
-  private double besideGuide(Sketch sketch) {
+  /**
+   * Of the places of the guide by turns near it and further off, so that the first number of one,
+   * which is a hole above the last of the place before, does not run into it.
+   */
+  private double besideGuide(Sketch sketch, int place) {
     Box body = sketch.onPaper(places().getFirst().body());
-    return inner() == Side.LEFT ? body.left() - ASIDE : body.right() + ASIDE;
+    double off = ASIDE + place % 2 * (widest() + ASIDE);
+    return inner() == Side.LEFT ? body.left() - off : body.right() + off;
+  }
+
+  private double widest() {
+    String last = Integer.toString(guide.holes().getLast().number());
+    return Lettering.of(last, Typeface.BOLD, LARGE).width();
   }
 
   /** From the edge that the guide is set from into the panel. */

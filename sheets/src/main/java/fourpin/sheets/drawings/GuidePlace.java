@@ -21,10 +21,10 @@ import java.util.stream.IntStream;
 record GuidePlace(Guide guide, double index, int hand, double zero) {
 
   /** Of a cross, on paper. */
-  private static final double LEAST_ARM = 0.7;
+  private static final double LEAST_ARM = 1.1;
 
   /** Of a cross, to the distance of holes, so that crosses keep apart. */
-  private static final double MOST_ARM = 0.3;
+  private static final double MOST_ARM = 0.4;
 
   /** Of a cross, to the hole's diameter. */
   private static final double CROSS = 0.6;
@@ -90,8 +90,8 @@ record GuidePlace(Guide guide, double index, int hand, double zero) {
     double arm = Math.min(large, MOST_ARM * pitch());
     double u = u(hole);
     double v = v(hole);
-    sketch.line(u - arm, v - arm, u + arm, v + arm, Pen.DIMENSION);
-    sketch.line(u - arm, v + arm, u + arm, v - arm, Pen.DIMENSION);
+    sketch.line(u - arm, v - arm, u + arm, v + arm, Pen.EDGE);
+    sketch.line(u - arm, v + arm, u + arm, v - arm, Pen.EDGE);
   }
 
   /** The least distance from one hole along the guide to the next, mm. */

@@ -25,6 +25,7 @@ import fourpin.sheets.paint.Pen;
 import fourpin.sheets.paint.Point;
 import fourpin.sheets.paint.Scale;
 import fourpin.sheets.paint.Sketch;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -167,6 +168,52 @@ class DrillingViewTest {
                 drafter, built, built.part("L"), Face.RIGHT, guide, List.of(stepped), List.of(7))
             .draw();
     assertThat(words(drawing)).contains("black pin: 1 in " + count + ", then holes 2 to " + count);
+  }
+
+  /** The first number of a place comes a hole above the last of the place before. */
+  @ParameterizedTest
+  @CsvSource({"L, RIGHT, 8", "L, RIGHT, 12", "R, LEFT, 12", "R, LEFT, 16"})
+  void numbersOfFurtherPlacesKeepApart(String mark, Face face, int scale) {
+    Guide guide = guided.guide();
+    Clamping one = clampings(mark, face).getFirst();
+    List<Clamping.Reach> places = new ArrayList<>(SampleBorings.stepped(guide));
+    places.add(places.getLast());
+    Sketch sketch = new Sketch(new Scale(1, scale));
+    new ClampedGuide(
+            drafter,
+            built.part(mark),
+            guide,
+            with(one, new Bearing.End(), one.along(), List.copyOf(places)))
+        .draw(sketch);
+    List<Mark.Text> numbers =
+        Mark.flattened(sketch.marks()).stream()
+            .flatMap(m -> m instanceof Mark.Text t ? Stream.of(t) : Stream.empty())
+            .filter(t -> t.lettering().words().matches("\\d+"))
+            .toList();
+    assertThat(numbers).hasSizeGreaterThan(10);
+    for (Mark.Text number : numbers) {
+      assertThat(numbers)
+          .filteredOn(other -> other.extent().overlaps(number.extent()))
+          .as("beside itself")
+          .hasSize(1);
+    }
+  }
+
+  /** Thin crosses of less than 2 mm are overlooked on a sheet that lies at the drill. */
+  @Test
+  void holesThatAreLeftAreCrossedOutSoThatItIsSeen() {
+    Guide guide = guided.guide();
+    Clamping one = clampings("L", Face.RIGHT).getFirst();
+    int left = guide.holes().size() - one.reaches().getFirst().holes().size();
+    Sketch sketch = new Sketch(new Scale(1, 12));
+    new ClampedGuide(drafter, built.part("L"), guide, one).draw(sketch);
+    List<Box> strokes =
+        paths(sketch.marks())
+            .filter(p -> p.pen() == Pen.EDGE && p.points().size() == 2)
+            .map(p -> Box.round(p.points()))
+            .filter(b -> b.width() > 0 && Math.abs(b.width() - b.height()) < 1e-9)
+            .toList();
+    assertThat(strokes).hasSize(2 * left).allSatisfy(s -> assertThat(s.width()).isGreaterThan(1.6));
   }
 
   /** In a standing case the guide's zero stands on the panel below, without its block. */

@@ -116,7 +116,7 @@ class GuideViewTest {
     Drawing drawing = new GuideView(drafter(), guide).draw();
     List<Box> crosses =
         paths(drawing)
-            .filter(p -> p.pen() == Pen.DIMENSION && p.points().size() == 2)
+            .filter(p -> p.pen() == Pen.EDGE && p.points().size() == 2)
             .map(p -> Box.round(p.points()))
             .filter(b -> b.width() > 0 && Math.abs(b.width() - b.height()) < 1e-6)
             .toList();

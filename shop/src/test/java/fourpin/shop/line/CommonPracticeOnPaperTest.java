@@ -39,6 +39,7 @@ class CommonPracticeOnPaperTest {
           ways/router-guide.yaml | a bushing of 3/8 in has 1/64 in of slip | side A · holes Ø 25/64
           ways/router-guide.yaml | hole 3/8 in + guide 1/4 in = stop 5/8 in | Stop 3/8 hole + 1/4 guide = 5/8 in
           ways/centring-guide.yaml | hole 3/8 in + guide 1/4 in = stop 5/8 in | Stop 3/8 hole + 1/4 guide = 5/8 in
+          ways/short-guide.yaml | a pin in the last hole bored finds the next place | black pin: 1 in 12, then holes 2 to 12
           ways/hardboard-strip.yaml | hole 3/8 in + strip 1/4 in = stop 5/8 in | Stop 3/8 hole + 1/4 guide = 5/8 in
           ways/hardboard-strip.yaml | perforated hardboard has holes of 1/4 in | side A · holes Ø 1/4
           ways/hardboard-strip.yaml | they are 1 in apart | to (42) 41 23/32 in, every 1 in.

@@ -153,6 +153,7 @@ class BenchTest {
       strings = {
         "reading-room.yaml",
         "ways/centring-guide.yaml",
+        "ways/short-guide.yaml",
         "ways/router-guide.yaml",
         "ways/drill-press.yaml"
       })
