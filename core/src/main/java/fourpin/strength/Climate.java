@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
@@ -15,6 +16,7 @@ import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
+import fourpin.measure.Sourced;
 import fourpin.reference.Reference;
 import fourpin.reference.WoodMovement;
 import fourpin.strength.wood.Moisture;
@@ -26,8 +28,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** How solid parts of one case move over the year of its place; along the grain they do not. */
+/** How solid parts of one case move over the year of its place; along the grain hardly at all. */
 final class Climate {
+
+  private static final String ALONG = "shrinkage along the grain";
 
   private final Job job;
   private final BuiltCase built;
@@ -49,7 +53,43 @@ final class Climate {
       all.addAll(List.of(bench(), dry(), damp()));
     }
     moving.values().forEach(part -> all.addAll(movements(part)));
+    breathes().ifPresent(all::add);
     return all;
+  }
+
+  /** By how much a case grows wider whose top is solid, its grain running from side to side. */
+  private Optional<Figure> breathes() {
+    return movement(built.part("T")).map(_ -> breathes(built.outside().size(Axis.X).mm()));
+  }
+
+  private Figure breathes(double width) {
+    Sourced along = Reference.constant(ALONG).sourced();
+    return new Figure(
+        id + "/width-breathes",
+        "by how much the case grows wider along the grain of its top, in the dampest month",
+        Quantity.of(width * breath(), QuantityUnit.LENGTH),
+        "W S (m - m₀) / 3000",
+        List.of(
+            new Input("W", "width", Quantity.of(width, QuantityUnit.LENGTH), Source.GEOMETRY),
+            along.input("S", "shrinkage along the grain, per cent from 30 % of moisture to none"),
+            new Input("m", damp().title(), damp().value(), damp().source()),
+            new Input("m₀", bench().title(), bench().value(), bench().source())),
+        along.source());
+  }
+
+  /** As a share of the width; air that never gets damper than the shop's lets nothing grow. */
+  private double breath() {
+    double moister = Math.max(0, damp().value().value() - bench().value().value());
+    return Reference.constant(ALONG).value() / 100 / Moisture.FIBRE_SATURATION * moister;
+  }
+
+  /**
+   * How much wider a span grows over the year than a shelf in it, mm: solid shelves grow with a
+   * solid case.
+   */
+  double apart(Part shelf, double span) {
+    boolean caseAlone = movement(built.part("T")).isPresent() && movement(shelf).isEmpty();
+    return caseAlone ? span * breath() : 0;
   }
 
   /** Solid shelves that swell by more than the play at their back. */

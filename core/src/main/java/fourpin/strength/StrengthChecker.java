@@ -38,6 +38,8 @@ public final class StrengthChecker {
     ShelfReader reader = new ShelfReader(job, built);
     SupportReader supports = new SupportReader(job, built);
     SideBow bow = new SideBow(job, built, reader, supports);
+    Climate climate = new Climate(job, built);
+    Function<Part, Apart> apart = shelf -> apart(bow, climate, reader, shelf);
     List<Part> shelves = reader.shelves();
     for (Part shelf : shelves) {
       ShelfOnSupports read = reader.read(shelf);
@@ -45,11 +47,12 @@ public final class StrengthChecker {
       List<Figure> inSides =
           shelf.role() == Part.Role.FIXED_SHELF
               ? joints(built, reader, shelf).all()
-              : new SupportFigures(read, verdict, supports.pin(shelf, reader), bow.at(shelf)).all();
+              : new SupportFigures(read, verdict, supports.pin(shelf, reader), apart.apply(shelf))
+                  .all();
       answers.add(new ShelfFigures(read, verdict).answer(inSides));
     }
     for (List<Part> alike : grouped(shelves, shelf -> likeness(reader, shelf, supports))) {
-      findings(reader, supports, bow, alike);
+      findings(reader, supports, apart, alike);
       if (alike.getFirst().role() == Part.Role.FIXED_SHELF) {
         JointFigures joints = joints(built, reader, alike.getFirst());
         findings.addAll(new JointFindings(job, built.order().name(), alike, joints).all());
@@ -58,7 +61,6 @@ public final class StrengthChecker {
     PartitionFeet feet = new PartitionFeet(job, built, reader);
     findings.addAll(feet.findings());
     findings.addAll(TallSides.of(job, built));
-    Climate climate = new Climate(job, built);
     findings.addAll(climate.findings());
     StandingFigures standing = new StandingFigures(job, built, stack.above());
     findings.addAll(standing.findings());
@@ -87,11 +89,17 @@ public final class StrengthChecker {
     return new JointFigures(job, built, shelf, reader.space(shelf), reader.read(shelf));
   }
 
-  private void findings(ShelfReader reader, SupportReader supports, SideBow bow, List<Part> alike) {
+  private static Apart apart(SideBow bow, Climate climate, ShelfReader reader, Part shelf) {
+    double span = reader.read(shelf).span().value().value();
+    return new Apart(bow.at(shelf), climate.apart(shelf, span));
+  }
+
+  private void findings(
+      ShelfReader reader, SupportReader supports, Function<Part, Apart> apart, List<Part> alike) {
     ShelfOnSupports read = reader.read(alike.getFirst());
     Verdict verdict = Verdict.of(read, plates);
     Optional<PinInSide> pin = supports.pin(alike.getFirst(), reader);
-    SupportFigures figures = new SupportFigures(read, verdict, pin, bow.at(alike.getFirst()));
+    SupportFigures figures = new SupportFigures(read, verdict, pin, apart.apply(alike.getFirst()));
     findings.addAll(new ShelfFindings(job, reader, alike, verdict, plates).all());
     verdict
         .plate()

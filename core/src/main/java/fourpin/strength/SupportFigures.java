@@ -48,16 +48,13 @@ final class SupportFigures {
   private final ShelfOnSupports shelf;
   private final Verdict verdict;
   private final Optional<PinInSide> pin;
-  private final double bow;
+  private final Apart apart;
 
-  /**
-   * @param bow of the sides of its opening, mm
-   */
-  SupportFigures(ShelfOnSupports shelf, Verdict verdict, Optional<PinInSide> pin, double bow) {
+  SupportFigures(ShelfOnSupports shelf, Verdict verdict, Optional<PinInSide> pin, Apart apart) {
     this.shelf = shelf;
     this.verdict = verdict;
     this.pin = pin;
-    this.bow = bow;
+    this.apart = apart;
   }
 
   /** Nothing for a shelf in joints. */
@@ -315,22 +312,28 @@ final class SupportFigures {
   }
 
   /**
-   * What is left of the pin under the shelf's end after years: the shelf pushed to the other side,
-   * its ends drawn in by its sag. Along its grain neither shelf nor case moves over the year.
+   * What is left of the pins under one end of the shelf after years, at either end alike: the shelf
+   * pushed to the other side, so that all the room there is lies at this end.
    */
   Figure engagement(PinInSide in) {
     double span = shelf.span().value().value();
     double sag = verdict.loaded().sag() * shelf.limits().creep().number();
     double drawn = 8 * sag * sag / (3 * span);
+    double room = in.gap().number() + 2 * apart.bow() + apart.breath() + drawn;
     return figure(
         "engagement-years",
         "length of pin under the end of the shelf after years, the shelf pushed to the other side",
-        length(Math.max(0, in.reach().number() - in.gap().number() - bow - drawn / 2)),
-        "r - g - b - 8 s² / (3 L) / 2",
+        length(Math.max(0, in.reach().number() - room)),
+        "r - g - 2 b - w - 8 s² / (3 L)",
         List.of(
             in.reach().input("r", "reach of the pin"),
             in.gap().input("g", "gap at the end, the shelf pushed to the other side"),
-            new Input("b", "bow of the sides where they stand free", length(bow), STATICS),
+            new Input("b", "bow of either side where it stands free", length(apart.bow()), STATICS),
+            new Input(
+                "w",
+                "by how much the bay grows wider over the year, and the shelf does not",
+                length(apart.breath()),
+                STATICS),
             new Input("s", "sag after years", length(sag), PlateFigures.PLATE),
             new Input("L", "span", shelf.span().value(), shelf.span().source())),
         STATICS);

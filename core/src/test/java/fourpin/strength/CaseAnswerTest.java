@@ -10,6 +10,9 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
+import fourpin.job.Job;
+import fourpin.job.JobDraft;
+import fourpin.job.Material;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
@@ -165,18 +168,56 @@ class CaseAnswerTest {
             within(1e-9));
   }
 
-  /** Sag and bow take from what the pins reach under a shelf. */
+  /**
+   * A shelf pushed to one side leaves all the room at the other: the play, the bow of both sides,
+   * and all that its chord is shorter, 8 s² / (3 L) for a parabola (any strength of materials).
+   */
   @Test
   void engagementIsWhatIsLeftAfterYears() {
-    ShelfAnswer shelf = check(SampleJobs.bay(2), SampleJobs.bay(2)).shelves().getFirst();
     Figure left =
-        shelf.inSides().stream()
-            .filter(f -> f.id().endsWith("/engagement-years"))
-            .findFirst()
-            .orElseThrow();
+        engagement(SampleJobs.job(SampleJobs.bookcase(SampleJobs.bay(2), SampleJobs.bay(2))));
     double drawn = 8 * Math.pow(input(left, "s"), 2) / (3 * input(left, "L"));
+    assertThat(input(left, "b")).isPositive();
     assertThat(left.value().value())
         .isCloseTo(
-            input(left, "r") - input(left, "g") - input(left, "b") - drawn / 2, within(1e-9));
+            input(left, "r") - input(left, "g") - 2 * input(left, "b") - drawn, within(1e-9));
+  }
+
+  private static Figure engagement(Job job) {
+    return check(job).shelves().getFirst().inSides().stream()
+        .filter(f -> f.id().endsWith("/engagement-years"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * Along the grain wood shrinks by 0.1 to 0.2 % from green to ovendry (Wood Handbook FPL-GTR-190,
+   * p. 4-5): a case of oak 1000 mm wide grows by 1000 × 0.002 / 30 for each per cent, which is
+   * 0.0667 mm. A shelf of plywood does not grow with it, one of oak does.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "'oak, white', 'plywood, veneer core', 1",
+    "'oak, white', 'oak, white', 0",
+    "'plywood, veneer core', 'plywood, veneer core', 0"
+  })
+  void aSolidCaseBreathes(String caseOf, String shelfOf, int times) {
+    Bay bay = Shelving.bay(Shelving.shelves("shelf", List.of()), SampleJobs.pins());
+    Job job = Shelving.withMaterial(SampleJobs.board("shelf", shelfOf, "3/4"), bay);
+    Material panels = SampleJobs.board("ply", caseOf, "3/4");
+    List<Material> materials =
+        job.materials().stream().map(m -> m.name().equals("ply") ? panels : m).toList();
+    job = JobDraft.changed(job, d -> d.materials = materials);
+    Figure left = engagement(job);
+    double moister = 0;
+    if (times > 0) {
+      Figure breathes = find(check(job).cases().getFirst(), "width-breathes");
+      moister = input(breathes, "m") - input(breathes, "m₀");
+      assertThat(breathes.value().value())
+          .isCloseTo(input(breathes, "W") / 1000 * 0.2 / 3 * moister, within(1e-9))
+          .isPositive();
+    }
+    assertThat(input(left, "w"))
+        .isCloseTo(times * input(left, "L") / 1000 * 0.2 / 3 * moister, within(1e-9));
   }
 }

@@ -15,7 +15,9 @@ public final class Moisture {
   private static final double EVENLY_FROM = 6;
 
   private static final double EVENLY_TO = 14;
-  private static final double FIBRE_SATURATION = 30;
+
+  /** Per cent, above which wood does not move (Wood Handbook, Eq. 13-2). */
+  public static final double FIBRE_SATURATION = 30;
 
   private Moisture() {}
 
