@@ -138,6 +138,36 @@ final class Desk {
   }
 
   /**
+   * Takes the first of several drafts in whose plan nothing is wrong, or else the one with the
+   * least that is. Doubts do not count: most take a maker's care and not another case.
+   */
+  Taking createBest(List<String> drafts, String by, String why) {
+    Optional<Read> best = Optional.empty();
+    for (String draft : drafts) {
+      switch (read(draft)) {
+        case JobReader.Outcome.Refused refused -> {
+          return new Taking.Wrong(problems(refused));
+        }
+        case JobReader.Outcome.Good(Job job) -> {
+          FoundBefore none = new FoundBefore(List.of());
+          Read next = planned(JobText.of(draft), job, none, none);
+          if (best.isEmpty() || judged(next).isBetterThan(judged(best.get()))) {
+            best = Optional.of(next);
+          }
+        }
+      }
+      if (judged(best.get()).bad() == 0) {
+        break;
+      }
+    }
+    return create(best.orElseThrow().text().text(), by, why);
+  }
+
+  private static Judgement judged(Read read) {
+    return Judgement.of(read.plan());
+  }
+
+  /**
    * Puts a whole file in place of the text that was seen.
    *
    * @return refused if somebody else has changed it since

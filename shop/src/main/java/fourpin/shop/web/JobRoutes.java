@@ -73,7 +73,11 @@ final class JobRoutes {
         http.status(HttpStatus.UNPROCESSABLE_CONTENT);
         survey(http, survey, troubles);
       }
-      case Survey.Outcome.Job(String text) -> created(http, text, "begun from the questions");
+      case Survey.Outcome.Drafts(var texts) ->
+          created(
+              http,
+              desk.createBest(
+                  texts, GuardHandler.visitor(http).name(), "begun from the questions"));
     }
   }
 
@@ -87,11 +91,12 @@ final class JobRoutes {
           List.of("Choose a job file first."));
       return;
     }
-    created(http, text.get(), "brought in as a file");
+    created(
+        http, desk.create(text.get(), GuardHandler.visitor(http).name(), "brought in as a file"));
   }
 
-  private void created(Context http, String text, String why) {
-    switch (desk.create(text, GuardHandler.visitor(http).name(), why)) {
+  private void created(Context http, Desk.Taking taking) {
+    switch (taking) {
       case Desk.Taking.Taken(var revision) ->
           http.redirect("/jobs/" + revision.document().value(), HttpStatus.SEE_OTHER);
       case Desk.Taking.Wrong(var problems) -> wrongFile(http, problems);

@@ -24,6 +24,11 @@ public record Judgement(long bad, long doubts) {
             : "Nothing found that forbids cutting";
   }
 
+  /** Whether less is wrong, or as much and less doubtful. */
+  boolean isBetterThan(Judgement other) {
+    return bad == other.bad ? doubts < other.doubts : bad < other.bad;
+  }
+
   /** For the style sheet. */
   public String look() {
     return bad > 0 ? "bad" : doubts > 0 ? "doubt" : "good";

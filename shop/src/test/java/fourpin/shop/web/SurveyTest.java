@@ -3,7 +3,10 @@ package fourpin.shop.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.casework.Finding.Severity;
+import fourpin.job.CaseOrder;
 import fourpin.job.Job;
+import fourpin.measure.LengthReader;
+import fourpin.measure.Unit;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
 import fourpin.reference.HeldThing;
@@ -24,38 +27,94 @@ class SurveyTest {
   private static final int SURVEYS = 400;
   private static final int PLANNED = 20;
 
-  private static Job job(Survey survey) {
+  /** The drafts of a survey that has nothing wrong, the plainest first. */
+  private static List<Job> jobs(Survey survey) {
     Survey.Outcome outcome = survey.job();
-    assertThat(outcome).as("%s", survey).isInstanceOf(Survey.Outcome.Job.class);
-    String text = ((Survey.Outcome.Job) outcome).text();
+    assertThat(outcome).as("%s", survey).isInstanceOf(Survey.Outcome.Drafts.class);
+    return ((Survey.Outcome.Drafts) outcome)
+        .texts().stream().map(text -> job(survey, text)).toList();
+  }
+
+  private static Job job(Survey survey, String text) {
     JobReader.Outcome read = JobReader.read(text.getBytes(StandardCharsets.UTF_8));
-    assertThat(read).as("%s", text).isInstanceOf(JobReader.Outcome.Good.class);
+    assertThat(read).as("%s: %s", survey, text).isInstanceOf(JobReader.Outcome.Good.class);
     return ((JobReader.Outcome.Good) read).job();
   }
 
   @Test
-  void noAnswersAtAllGiveACaseWithoutAnythingWrong() {
+  void noAnswersAtAllGiveACaseWithoutAnythingWrongOrDoubtful() {
     for (String unit : List.of("inch", "mm")) {
-      Plan plan = Planner.plan(job(new Survey(Map.of("unit", unit))));
-      assertThat(plan.readyForTheBench()).as("%s", plan.findings()).isTrue();
+      Plan plan = Planner.plan(jobs(new Survey(Map.of("unit", unit))).getFirst());
+      assertThat(Judgement.of(plan)).as("%s", plan.findings()).isEqualTo(new Judgement(0, 0));
       assertThat(plan.cases()).hasSize(1);
     }
   }
 
   @Test
-  void anyAnswersThatPassGiveAJobThatCanBeReadAndBuilt() {
+  void anyAnswersThatPassGiveJobsThatCanBeReadAndBuilt() {
     Random random = new Random(4);
     for (int i = 0; i < SURVEYS; i++) {
       Survey survey = any(random);
-      if (survey.job() instanceof Survey.Outcome.Job) {
-        Job job = job(survey);
+      if (survey.job() instanceof Survey.Outcome.Drafts) {
+        List<Job> jobs = jobs(survey);
         if (i < PLANNED) {
-          assertThat(Planner.plan(job).findings())
+          assertThat(Planner.plan(jobs.getFirst()).findings())
               .as("%s", survey)
               .noneMatch(f -> f.severity() == Severity.REFUSED);
         }
       }
     }
+  }
+
+  /** Rooms as they are, with all that stands in cases, and all that is sold to make them of. */
+  @Test
+  void inAnyRoomSomeDraftMayGoToTheBench() {
+    Random random = new Random(7);
+    List<HeldThing> things = Reference.things().rows();
+    for (int i = 0; i < PLANNED; i++) {
+      boolean inch = random.nextBoolean();
+      Survey survey =
+          new Survey(
+              Map.of(
+                  "unit", inch ? "inch" : "mm",
+                  "width", roomSize(random, inch, 24, 150),
+                  "ceiling", roomSize(random, inch, 75, 120),
+                  "depth", roomSize(random, inch, 10, 20),
+                  "back", any(random, "groove", "applied"),
+                  "wood", any(random, Survey.WOODS.toArray(String[]::new)),
+                  "holds", things.get(random.nextInt(things.size())).name()));
+      assertThat(jobs(survey).stream().map(Planner::plan))
+          .as("%s", survey)
+          .anyMatch(Plan::readyForTheBench);
+    }
+  }
+
+  private static String roomSize(Random random, boolean inch, int least, int most) {
+    int inches = least + random.nextInt(most - least);
+    return Integer.toString(inch ? inches : inches * 25);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "36, 1, 35",
+    "96, 1, 95",
+    "97, 2, 48",
+    "150, 2, 74 1/2",
+    "240, 3, 79 5/8",
+    "1968, 21, 93 5/8",
+  })
+  void aWideWallGetsSeveralCases(String room, int cases, String width) {
+    Job job = jobs(new Survey(Map.of("unit", "inch", "width", room))).getFirst();
+    CaseOrder order = job.cases().getFirst();
+    assertThat(order.quantity()).isEqualTo(cases);
+    assertThat(order.sizes().width()).isEqualTo(new LengthReader(Unit.INCH).read(width).orThrow());
+  }
+
+  @Test
+  void statedBaysStayAndAreStiffenedByStripsOnTheirShelves() {
+    List<Job> jobs = jobs(new Survey(Map.of("unit", "mm", "width", "1450", "bays", "1")));
+    assertThat(jobs).allMatch(j -> j.cases().getFirst().bays().size() == 1);
+    assertThat(jobs).extracting(j -> j.materials().size()).containsExactly(2, 3, 3);
   }
 
   private static Survey any(Random random) {
@@ -67,7 +126,7 @@ class SurveyTest {
     answers.put("ceiling", length(random, inch, 24, 140));
     answers.put("depth", length(random, inch, 5, 40));
     answers.put("bays", any(random, "", "1", "2", "7", "12"));
-    answers.put("back", any(random, "groove", "applied", "none", ""));
+    answers.put("back", any(random, "groove", "applied", ""));
     answers.put("wood", any(random, Survey.WOODS.toArray(String[]::new)));
     List<HeldThing> things = Reference.things().rows();
     answers.put("holds", things.get(random.nextInt(things.size())).name());

@@ -122,6 +122,16 @@ class WebServerTest {
     assertThat(caller.file(job)).contains("room: {width: 7' 2 1/4\"}\n");
   }
 
+  /** Bays as wide as the rule of thumb allows would sag here. */
+  @Test
+  void theSurveysCaseMayBeCutFromTheFirstMoment() {
+    HttpResponse<String> answer =
+        caller.submit(
+            "/new", "unit", "mm", "width", "1450", "holds", "books, paperback", "wood", "MDF");
+    String job = answer.headers().firstValue("Location").orElseThrow();
+    assertThat(caller.get(job).body()).contains("class=\"verdict").doesNotContain("Do not cut");
+  }
+
   @Test
   void whatCannotBeAnsweredIsSaidAtItsQuestionAndAllAnswersStay() {
     HttpResponse<String> answer =
