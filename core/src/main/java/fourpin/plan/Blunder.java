@@ -4,6 +4,7 @@ import fourpin.bench.Spacing;
 import fourpin.bench.Step;
 import fourpin.bench.Step.Against;
 import fourpin.bench.Surface;
+import fourpin.bench.WorkedPiece;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,17 @@ import java.util.stream.Stream;
  */
 record Blunder(
     String piece, Length length, Length width, Turned turned, Set<String> rows, List<Step> steps) {
+
+  /** For an upright. @param wanted as it should be */
+  static Blunder of(RowNames names, WorkedPiece wanted, Set<String> rows, List<Step> steps) {
+    return new Blunder(
+        wanted.mark(),
+        wanted.length(),
+        wanted.width(),
+        (purpose, up) -> names.turned(purpose, up, wanted.length()),
+        rows,
+        steps);
+  }
 
   /** What lies end for end. */
   interface Turned {

@@ -82,11 +82,17 @@ public final class Mistakes {
   }
 
   private Optional<Part> panel(Mistake mistake) {
+    return uprights(built).stream()
+        .filter(p -> mistake != Mistake.SECOND_LEFT || isRightSide(p))
+        .findFirst();
+  }
+
+  /** The uprights of a case that have rows of holes. */
+  static List<Part> uprights(BuiltCase built) {
     return built.parts().stream()
         .filter(p -> p.role() == Role.SIDE || p.role() == Role.PARTITION)
         .filter(p -> !rows(p).isEmpty())
-        .filter(p -> mistake != Mistake.SECOND_LEFT || isRightSide(p))
-        .findFirst();
+        .toList();
   }
 
   private boolean isRightSide(Part part) {
@@ -94,7 +100,7 @@ public final class Mistakes {
   }
 
   /** Purposes of a panel's rows of holes. */
-  private static Set<String> rows(Part part) {
+  static Set<String> rows(Part part) {
     Set<String> rows = new LinkedHashSet<>();
     part.features().stream()
         .filter(f -> f instanceof Hole h && h.use() == Hole.Use.SUPPORT)

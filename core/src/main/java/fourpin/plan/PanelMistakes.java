@@ -8,7 +8,6 @@ import fourpin.bench.WorkedPiece;
 import fourpin.casework.Feature.Hole;
 import fourpin.job.Job;
 import fourpin.job.Setting;
-import fourpin.measure.Length;
 import fourpin.plan.MistakeReport.Outcome.Spoilt;
 import java.util.Comparator;
 import java.util.List;
@@ -22,6 +21,7 @@ final class PanelMistakes {
   private final Job job;
   private final CaseWays ways;
   private final RowNames names;
+  private final List<Step> steps;
   private final WorkedPiece wanted;
   private final Set<String> rows;
   private final OtherBit other;
@@ -44,18 +44,8 @@ final class PanelMistakes {
     this.wanted = wanted;
     this.rows = rows;
     this.other = new OtherBits(job.shop(), names.settings()).than(firstHole(), ways);
-    this.blunder =
-        new Blunder(wanted.mark(), wanted.length(), wanted.width(), this::turned, rows, steps);
-  }
-
-  /** From the other end; in a standing case from the panel above in place of that below. */
-  private Length turned(String purpose, Length up) {
-    return names.isStanding()
-        ? names
-            .opening(purpose, up)
-            .map(o -> names.up(o.clear().low()).plus(names.up(o.clear().high())).minus(up))
-            .orElse(up)
-        : wanted.length().minus(up);
+    this.steps = steps;
+    this.blunder = Blunder.of(names, wanted, rows, steps);
   }
 
   /** Nothing where the way of boring has not even a place for the mistake. */
@@ -97,8 +87,18 @@ final class PanelMistakes {
     String what = words.what(mistake, other);
     String shows = words.shows(mistake);
     String test = words.test(mistake, outcome.check(), other);
-    PanelRescue.Answer answer = new PanelRescue(figures, names, ways, spoilt).from(mistake, other);
+    PanelRescue.Answer answer =
+        new PanelRescue(figures, names, ways, spoilt, this::all).from(mistake, other);
     return figures.report(wanted.mark(), outcome, what, shows, test, answer.rescue(), answer.how());
+  }
+
+  /** All uprights bored from the wrong end. */
+  private AllSpoilt all(Mistake mistake) {
+    return new AllSpoilt(
+        names.built(),
+        names.grids(),
+        steps,
+        mistake == Mistake.END_FOR_END ? Blunder::endForEnd : Blunder::panelTurned);
   }
 
   private MistakeFigures figures(Mistake mistake) {

@@ -2,8 +2,6 @@ package fourpin.plan;
 
 import fourpin.bench.Removal.Bore;
 import fourpin.bench.Surface;
-import fourpin.casework.Face;
-import fourpin.casework.Part.Role;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.measure.Length;
@@ -15,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Whether a panel with wrong holes can be saved, by the wood that is left between holes. */
 final class PanelRescue {
@@ -23,15 +22,25 @@ final class PanelRescue {
   private final RowNames names;
   private final CaseWays ways;
   private final SpoiltRows rows;
+  private final Function<Mistake, AllSpoilt> all;
 
   /** How a panel is saved. */
   record Answer(Rescue rescue, String how) {}
 
-  PanelRescue(MistakeFigures figures, RowNames names, CaseWays ways, SpoiltRows rows) {
+  /**
+   * @param all every upright of the case with a mistake
+   */
+  PanelRescue(
+      MistakeFigures figures,
+      RowNames names,
+      CaseWays ways,
+      SpoiltRows rows,
+      Function<Mistake, AllSpoilt> all) {
     this.figures = figures;
     this.names = names;
     this.ways = ways;
     this.rows = rows;
+    this.all = all;
   }
 
   /** For a panel that is not as wanted. */
@@ -45,7 +54,7 @@ final class PanelRescue {
     return switch (mistake) {
       case OTHER_BIT -> otherBit(bit.diameter().orElseThrow());
       case SECOND_LEFT -> otherFace();
-      case END_FOR_END, PANEL_TURNED -> othersAlike().orElseGet(this::boreAgain);
+      case END_FOR_END, PANEL_TURNED -> othersAlike(all.apply(mistake)).orElseGet(this::boreAgain);
       case WRONG_EDGE, HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> boreAgain();
       case STOP_SLIPPED -> throw new IllegalStateException("answered above");
     };
@@ -231,36 +240,30 @@ final class PanelRescue {
         figures.input("m", Setting.LEAST_WEB));
   }
 
-  /**
-   * The datum is moved, if the wrong rows keep clear of all that the panel has, and others meet.
-   */
-  private Optional<Answer> othersAlike() {
-    boolean clear = rows.leastRound() >= setting(Setting.LEAST_EDGE).mm();
-    if (!clear || rows.made().size() != rows.wanted().size() || !othersMeet()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Answer(
-            Rescue.OTHERS_ALIKE,
-            say(
-                "Bore every other panel of the case the same way: its rows keep at least %s clear of"
-                    + " ends, edges and joints. All levels then lie otherwise than planned; measure"
-                    + " them before shelves are placed.",
-                round())));
-  }
-
-  /**
-   * Whether rows of all uprights, each bored from its other end, come to the same heights: a
-   * partition that ends lower or higher than the sides would have its holes elsewhere.
-   */
-  private boolean othersMeet() {
-    return names.isStanding()
-        || names.built().parts().stream()
-                .filter(p -> p.role() == Role.SIDE || p.role() == Role.PARTITION)
-                .map(p -> List.of(p.box().at(Face.BOTTOM), p.box().at(Face.TOP)))
-                .distinct()
-                .count()
-            == 1;
+  /** The datum is moved, if all rows keep clear of what panels have, and meet across each bay. */
+  private Optional<Answer> othersAlike(AllSpoilt all) {
+    boolean clear =
+        all.leastWood() >= setting(Setting.LEAST_EDGE).mm()
+            && all.doWebsStay(setting(Setting.LEAST_WEB));
+    return Optional.of(all)
+        .filter(a -> clear && a.doRowsMeet())
+        .map(
+            a ->
+                new Answer(
+                    Rescue.OTHERS_ALIKE,
+                    say(
+                        "Bore every other panel of the case the same way: tried so on the virtual"
+                            + " bench, rows meet across each bay and keep at least %s clear of ends,"
+                            + " edges, joints and other holes. All levels then lie otherwise than"
+                            + " planned; measure them before shelves are placed.",
+                        figures.length(
+                            "wood-round-all",
+                            "least wood round a wrong hole of any panel bored so, to ends, edges,"
+                                + " joints and other holes",
+                            Length.nearestMm(a.leastWood()),
+                            "measured on all virtual panels, not less than m for rows that may be"
+                                + " used",
+                            figures.input("m", Setting.LEAST_EDGE)))));
   }
 
   private String round() {

@@ -91,6 +91,20 @@ record RowNames(BuiltCase built, Part part, List<BayGrid> grids) {
         .findFirst();
   }
 
+  /**
+   * Where a place comes from the other end of the part; in a standing case from the panel above in
+   * place of that below.
+   *
+   * @param whole length of the part
+   */
+  Length turned(String purpose, Length up, Length whole) {
+    return isStanding()
+        ? opening(purpose, up)
+            .map(o -> up(o.clear().low()).plus(up(o.clear().high())).minus(up))
+            .orElse(up)
+        : whole.minus(up);
+  }
+
   /** The end that heights are measured from, by what is written on it. */
   String indexEnd() {
     return "the index end (" + written(PieceLayout.of(part).indexEnd()) + ")";

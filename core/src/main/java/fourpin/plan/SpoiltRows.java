@@ -5,11 +5,14 @@ import fourpin.bench.Removal.Bore;
 import fourpin.bench.Surface;
 import fourpin.bench.WorkedPiece;
 import fourpin.measure.Length;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleBiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The rows of a panel as they should be beside what a mistake makes of them.
@@ -25,11 +28,11 @@ record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
   }
 
   private static List<Bore> bores(WorkedPiece piece, Set<String> rows) {
-    return piece.removals().stream()
-        .filter(r -> r instanceof Bore b && rows.contains(b.purpose()))
-        .map(r -> (Bore) r)
-        .distinct()
-        .toList();
+    return bores(piece).filter(b -> rows.contains(b.purpose())).distinct().toList();
+  }
+
+  private static Stream<Bore> bores(WorkedPiece piece) {
+    return piece.removals().stream().filter(r -> r instanceof Bore).map(r -> (Bore) r);
   }
 
   /** Wanted and not there. Whatever row a hole was bored for, it does where it lies right. */
@@ -132,8 +135,7 @@ record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
   }
 
   private double least(ToDoubleBiFunction<Bore, Bore> distance) {
-    List<Bore> all =
-        piece.removals().stream().filter(r -> r instanceof Bore).map(r -> (Bore) r).toList();
+    List<Bore> all = bores(piece).toList();
     return Math.min(least(extra(), all, distance), least(missing(), made, distance));
   }
 
@@ -144,6 +146,43 @@ record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
       for (Bore other : others) {
         if (one.surface() == other.surface()) {
           least = Math.min(least, distance.applyAsDouble(one, other));
+        }
+      }
+    }
+    return least;
+  }
+
+  /** The least wood between a hole that was bored and any of its face in another row, mm. */
+  double leastToOtherHoles() {
+    List<Bore> others = new ArrayList<>(made);
+    bores(piece).filter(b -> !rows().contains(b.purpose())).forEach(others::add);
+    double least = Double.POSITIVE_INFINITY;
+    for (Bore hole : made) {
+      for (Bore other : others) {
+        if (hole.surface() == other.surface() && !hole.purpose().equals(other.purpose())) {
+          least = Math.min(least, betweenRims(hole, other));
+        }
+      }
+    }
+    return least;
+  }
+
+  private Set<String> rows() {
+    return wanted.stream().map(Bore::purpose).collect(Collectors.toSet());
+  }
+
+  /** Whether holes from both faces keep this wood between them, or as much as they should. */
+  boolean doWebsStay(Length least) {
+    return leastWeb(made) >= Math.min(least.mm(), leastWeb(wanted));
+  }
+
+  /** The least wood between holes from both faces that lie over each other, mm. */
+  private double leastWeb(List<Bore> holes) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Bore hole : holes) {
+      for (Bore other : holes) {
+        if (hole.surface() != other.surface() && betweenRims(hole, other) < 0) {
+          least = Math.min(least, piece.thickness().minus(hole.depth()).minus(other.depth()).mm());
         }
       }
     }
