@@ -5,27 +5,26 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
-import com.google.ortools.sat.IntVar;
-import com.google.ortools.sat.IntervalVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
-import com.google.ortools.sat.NoOverlap2dConstraint;
-import fourpin.cutting.Part;
+import fourpin.cutting.Layout;
+import fourpin.cutting.Placed;
+import fourpin.cutting.SheetPattern;
 import fourpin.cutting.SheetProblem;
 import fourpin.cutting.StockSheet;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * The same problem for the constraint solver CP-SAT of OR-Tools: sheets of one size, parts that are
- * not turned, no kerf, the fewest sheets. Each part lies on one sheet, no two parts of a sheet
- * overlap, and no sheet holds more than its area. That the cuts run from edge to edge is not asked
- * of it, so that its layouts may be better than any that a saw can cut.
+ * The same problem for the constraint solver CP-SAT of OR-Tools: sheets or boards of one size,
+ * parts that are not turned, no kerf, the fewest sheets. No sheet holds more than its area; what
+ * else is asked is in {@link SolverSheets} and {@link SolverBoards}. A layout to start from is told
+ * to it.
  */
 final class Solver {
 
-  /** Sizes of the published problems are whole numbers of it. */
+  /** Sizes of the published problems are whole numbers of it, in picometres. */
   private static final long UNIT = 10_000_000_000L;
 
   private static final int PROCESSORS = 2;
@@ -35,79 +34,69 @@ final class Solver {
   /** What came of it. @param sheets as found @param bound none needs fewer */
   record Answer(long sheets, long bound, double seconds) {}
 
-  private final CpModel model = new CpModel();
-  private final long length;
-  private final long width;
-  private final List<OfSheet> sheets = new ArrayList<>();
+  /** How parts come to lie on sheets. */
+  interface Parts {
 
-  /** One sheet: whether it is used, the area of the parts on it, and that they do not overlap. */
-  private record OfSheet(BoolVar used, LinearExprBuilder area, NoOverlap2dConstraint apart) {}
+    /** The area of the parts on each sheet. */
+    List<LinearExprBuilder> areas();
 
-  private Solver(SheetProblem problem, int most) {
-    StockSheet sheet = problem.stock().getFirst();
-    this.length = units(sheet.length().picometres());
-    this.width = units(sheet.width().picometres());
-    for (int i = 0; i < most; i++) {
-      sheets.add(
-          new OfSheet(model.newBoolVar("used"), LinearExpr.newBuilder(), model.addNoOverlap2D()));
-    }
-    problem.parts().forEach(this::add);
+    /** Tells the solver where the parts of a layout lie, sheet by sheet. */
+    void start(List<List<Placed>> sheets);
   }
+
+  private final CpModel model = new CpModel();
+  private final List<BoolVar> used = new ArrayList<>();
+
+  private Solver() {}
 
   /**
    * Searches for some seconds on two processors.
    *
-   * @param most sheets that are enough, as is known
+   * @param start a layout to begin with: no more sheets are tried
    */
-  static Answer solve(SheetProblem problem, int most, int seconds) {
+  static Answer solve(PublishedRun.Task task, SheetProblem problem, Layout start, int seconds) {
     Loader.loadNativeLibraries();
-    return new Solver(problem, most).solve(seconds);
+    return new Solver().search(task, problem, start, seconds);
   }
 
-  private static long units(long picometres) {
+  static long units(long picometres) {
     return picometres / UNIT;
   }
 
-  /** Copies of one part lie on sheets in rising order. */
-  private void add(Part part) {
-    long dx = units(part.length().picometres());
-    long dy = units(part.width().picometres());
-    Optional<LinearExpr> before = Optional.empty();
-    for (int copy = 0; copy < part.count(); copy++) {
-      LinearExpr number = place(dx, dy);
-      before.ifPresent(last -> model.addLessOrEqual(last, number));
-      before = Optional.of(number);
-    }
+  private Answer search(PublishedRun.Task task, SheetProblem problem, Layout start, int seconds) {
+    int most = Math.toIntExact(start.sheets());
+    Parts parts =
+        switch (task) {
+          case PublishedRun.Task.Sheets(var sheets) -> new SolverSheets(model, sheets, most);
+          case PublishedRun.Task.Boards(var boards) -> new SolverBoards(model, problem, most);
+        };
+    StockSheet sheet = problem.stock().getFirst();
+    long area = units(sheet.length().picometres()) * units(sheet.width().picometres());
+    parts.areas().forEach(on -> use(on, area));
+    parts.start(sheets(start));
+    model.minimize(LinearExpr.sum(used.toArray(BoolVar[]::new)));
+    return solve(seconds);
   }
 
-  /** Gives back the number of the sheet that the part lies on. */
-  private LinearExpr place(long dx, long dy) {
-    IntVar x = model.newIntVar(0, length - dx, "x");
-    IntVar y = model.newIntVar(0, width - dy, "y");
-    BoolVar[] on = new BoolVar[sheets.size()];
-    long[] numbers = new long[sheets.size()];
-    for (int i = 0; i < on.length; i++) {
-      on[i] = model.newBoolVar("on");
-      numbers[i] = i;
-      IntervalVar along = model.newOptionalFixedSizeIntervalVar(x, dx, on[i], "along");
-      IntervalVar across = model.newOptionalFixedSizeIntervalVar(y, dy, on[i], "across");
-      sheets.get(i).apart.addRectangle(along, across);
-      sheets.get(i).area.addTerm(on[i], dx * dy);
+  private static List<List<Placed>> sheets(Layout layout) {
+    return layout.patterns().stream()
+        .flatMap(p -> Collections.nCopies(p.quantity(), p).stream())
+        .map(SheetPattern::parts)
+        .toList();
+  }
+
+  /** A sheet that is used holds no more than its area; the first ones are used first. */
+  private void use(LinearExprBuilder on, long area) {
+    BoolVar next = model.newBoolVar("used");
+    model.addLessOrEqual(on.addTerm(next, -area), 0);
+    if (!used.isEmpty()) {
+      model.addImplication(next, used.getLast());
     }
-    model.addExactlyOne(on);
-    return LinearExpr.weightedSum(on, numbers);
+    model.addHint(next, true);
+    used.add(next);
   }
 
   private Answer solve(int seconds) {
-    BoolVar[] used = sheets.stream().map(OfSheet::used).toArray(BoolVar[]::new);
-    for (int i = 0; i < used.length; i++) {
-      LinearExprBuilder free = sheets.get(i).area;
-      model.addLessOrEqual(free.addTerm(used[i], -length * width), 0);
-      if (i > 0) {
-        model.addImplication(used[i], used[i - 1]);
-      }
-    }
-    model.minimize(LinearExpr.sum(used));
     CpSolver solver = new CpSolver();
     solver.getParameters().setMaxTimeInSeconds(seconds).setNumWorkers(PROCESSORS);
     CpSolverStatus status = solver.solve(model);

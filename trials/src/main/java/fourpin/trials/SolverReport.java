@@ -22,10 +22,10 @@ final class SolverReport {
 
       Written by `trials/run solver`: some published problems whose parts may not be turned, cut by our cutters on one
       processor and by the constraint solver CP-SAT of OR-Tools 9.15 on two, each with as many seconds of the clock. The
-      solver is given the same parts and sheets, and how many sheets our quick answer takes. That cuts run from edge to edge
-      is not asked of it, so its layouts may be better than any that a saw can cut. The ratio is our
-      sheets to its sheets, below 1 ours is better; where it found no layout in time (-) there is none. Bounds: no layout needs
-      fewer. On a busy machine (see the load) both had a part of the seconds only.
+      solver is given the same parts and sheets, and our quick answer to start from. That cuts run from edge to edge
+      is not asked of it, so its layouts may be better than any that a saw can cut. Boards are told to it as what they are:
+      how many of each part lie on each board. The ratio is our sheets to its sheets, below 1 ours is better; where it had
+      no layout in time (-) there is none. Bounds: no layout needs fewer. On a busy machine (see the load) both had a part of the seconds only.
 
       """;
 

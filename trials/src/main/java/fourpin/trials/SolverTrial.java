@@ -68,14 +68,14 @@ final class SolverTrial implements Callable<Integer> {
           case Task.Sheets(var sheets) -> sheets;
           case Task.Boards(var boards) -> boards.asSheets();
         };
-    long quick = new StripCutter().cut(problem).sheets();
+    Layout quick = new StripCutter().cut(problem);
     long start = System.nanoTime();
     Layout layout = layout(run.task());
     double taken = (System.nanoTime() - start) / (double) NANOS_PER_SECOND;
     if (!VirtualSaw.check(problem, layout).isEmpty() || !layout.unplaced().isEmpty()) {
       throw new IllegalStateException("the layout of " + run.name() + " can't be sawn");
     }
-    Solver.Answer solver = Solver.solve(problem, Math.toIntExact(quick), seconds);
+    Solver.Answer solver = Solver.solve(run.task(), problem, quick, seconds);
     return new SolverReport.Row(
         run.name(),
         run.best(),
