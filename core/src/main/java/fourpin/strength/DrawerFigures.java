@@ -37,8 +37,15 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest) {
    * @param formula of it
    * @param foot from the front of the sides to the front foot, mm
    * @param height of the case, mm
+   * @param under how high it stands over that foot, mm
    */
-  record Rest(double moment, String formula, List<Input> inputs, double foot, double height) {}
+  record Rest(
+      double moment,
+      String formula,
+      List<Input> inputs,
+      double foot,
+      double height,
+      double under) {}
 
   List<Figure> all() {
     List<Figure> all = new ArrayList<>(List.of(tips(1), leant()));
@@ -64,7 +71,7 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest) {
 
   /** From the front foot back to the middle of a drawer that is out. */
   private double behind() {
-    double fallen = slope().number() / MM_PER_M * drawers.height().mm();
+    double fallen = slope().number() / MM_PER_M * (drawers.height().mm() + rest.under());
     return drawers.length().mm() / 2 - drawers.out().mm() - rest.foot() - fallen;
   }
 

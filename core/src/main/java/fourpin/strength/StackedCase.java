@@ -105,17 +105,14 @@ public final class StackedCase {
   private List<Figure> figures(BuiltCase below) {
     Figure pull = pull();
     Figure screw = screw(below);
-    return List.of(
-        slides(),
-        pull,
-        screw,
-        screws(pull, screw),
-        bothTip(below, "empty", "both empty", Load.NONE, Load.NONE),
-        bothTip(
-            below, "top-heavy", "the upper one loaded, the lower one empty", Load.ALL, Load.NONE),
-        press(),
-        off(below),
-        topSag(below));
+    List<Figure> all = new ArrayList<>(List.of(slides(), pull, screw, screws(pull, screw)));
+    all.addAll(tipping(below).figures());
+    all.addAll(List.of(press(), off(below), topSag(below)));
+    return all;
+  }
+
+  private StackTipping tipping(BuiltCase below) {
+    return new StackTipping(job, upper, below, foot(below), back(below) - back(upper));
   }
 
   List<Finding> findings() {
@@ -124,6 +121,7 @@ public final class StackedCase {
 
   private List<Finding> findings(BuiltCase below) {
     List<Finding> all = new ArrayList<>(List.of(gap().isPositive() ? raised(below) : loose(below)));
+    tipping(below).finding().ifPresent(all::add);
     if (overhangs(below)) {
       all.add(
           finding(
@@ -277,34 +275,6 @@ public final class StackedCase {
         List.of(
             new Input("T", pull.title(), pull.value(), pull.source()),
             new Input("w", screw.title(), screw.value(), screw.source())),
-        STATICS);
-  }
-
-  /** Of both screwed together, about the front foot of the lower one. */
-  private Figure bothTip(BuiltCase below, String when, String words, Load up, Load down) {
-    Balance high = Balance.of(job, upper, up);
-    Balance low = Balance.of(job, below, down);
-    double back = back(below) - back(upper);
-    double moment =
-        high.newton() * (high.back() + back - foot(below))
-            + low.newton() * (low.back() - foot(below));
-    double height = size(upper, Axis.Z) + size(below, Axis.Z);
-    return figure(
-        "stack-tips-at-" + when,
-        "push forward at the top that tips both together, " + words,
-        force(Math.max(0, moment / height)),
-        "(F₁ y₁ + F₂ y₂) / H",
-        List.of(
-            new Input("F₁", "weight of the upper case", force(high.newton()), STATICS),
-            new Input(
-                "y₁",
-                "its middle behind the front foot of the lower one",
-                mm(high.back() + back - foot(below)),
-                STATICS),
-            new Input("F₂", "weight of the lower case", force(low.newton()), STATICS),
-            new Input(
-                "y₂", "its middle behind its front foot", mm(low.back() - foot(below)), STATICS),
-            new Input("H", "height of both", mm(height), Source.GEOMETRY)),
         STATICS);
   }
 

@@ -79,8 +79,21 @@ final class StandingFigures {
     return all;
   }
 
+  /** Of a case that carries another, as it stands before that is put on it. */
   List<Finding> findings() {
-    return tipping.findings();
+    return above > 0
+        ? tipping.findings().stream().map(StandingFigures::alone).toList()
+        : tipping.findings();
+  }
+
+  private static Finding alone(Finding finding) {
+    return new Finding(
+        finding.severity(),
+        finding.kind(),
+        "alone, before anything stands on it, " + finding.what(),
+        finding.figures(),
+        finding.place(),
+        finding.remedies());
   }
 
   /** Middle of weight, the push at the top that tips it, and how far its top may lean. */

@@ -1,20 +1,17 @@
 package fourpin.strength;
 
 import fourpin.casework.Axis;
-import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.DoorLeaf;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Place;
-import fourpin.job.Doors;
 import fourpin.job.Job;
-import fourpin.job.Kick;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
-import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -24,6 +21,7 @@ import fourpin.strength.Balance.Load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What more tips one case forward: a floor that falls away, doors swung open, drawers pulled out,
@@ -31,11 +29,10 @@ import java.util.Optional;
  */
 final class TippingFigures {
 
-  private static final double GRAVITY = 9.80665;
-  private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
   private static final double MM_PER_M = 1000;
 
   private static final String HELD = "F (y - n z / 1000)";
+  private static final String DOORS = "G m";
 
   private static final Source STATICS =
       new Source("statics: a case that turns about its front foot", "", Standing.DERIVED);
@@ -46,25 +43,36 @@ final class TippingFigures {
   private final String id;
   private final Balance empty;
   private final double foot;
+  private final double under;
+  private final OpenDoors doors;
 
   /**
+   * Of a case on the floor.
+   *
    * @param foot from the front of the sides to the front foot, mm
    */
   TippingFigures(Job job, BuiltCase built, double foot) {
+    this(job, built, foot, 0);
+  }
+
+  /**
+   * @param foot from the front of the sides back to the foot about which it turns, mm
+   * @param under how high it stands over that foot, mm
+   */
+  TippingFigures(Job job, BuiltCase built, double foot, double under) {
     this.job = job;
     this.built = built;
     this.settings = built.order().settings();
     this.id = Figure.id(built.order().name());
     this.empty = Balance.of(job, built, Load.NONE);
     this.foot = foot;
+    this.under = under;
+    this.doors = new OpenDoors(job, built, foot);
   }
 
   List<Figure> all() {
     List<Figure> all = new ArrayList<>(List.of(onSlope()));
-    built
-        .order()
-        .doors()
-        .ifPresent(doors -> all.addAll(List.of(doorWeight(doors), open(doors), hungOn(doors))));
+    built.order().doors().ifPresent(_ -> all.addAll(List.of(doorWeight(), open(), hungOn())));
     drawers().ifPresent(drawers -> all.addAll(drawers.all()));
     return all;
   }
@@ -79,23 +87,37 @@ final class TippingFigures {
         .order()
         .doors()
         .map(
-            doors ->
+            _ ->
                 new DrawerFigures.Rest(
-                    opened(doors), HELD + " - N G (b / 2 + f)", inputs(doors), foot, height()))
-        .orElseGet(() -> new DrawerFigures.Rest(held(), HELD, footed(), foot, height()));
+                    opened(),
+                    HELD + " - " + DOORS,
+                    footed(opened(inputs())),
+                    foot,
+                    height(),
+                    under))
+        .orElseGet(
+            () -> new DrawerFigures.Rest(held(), HELD, footed(inputs()), foot, height(), under));
   }
 
-  private List<Input> footed() {
-    List<Input> inputs = new ArrayList<>(inputs());
+  private List<Input> footed(List<Input> others) {
+    List<Input> inputs = new ArrayList<>(others);
     inputs.add(new Input("f", "front of the sides to the front foot", mm(foot), Source.GEOMETRY));
     return inputs;
   }
 
-  /** Least of what keeps it standing with all doors open and all drawers out, N·mm. */
+  /** Least of what keeps it standing with all doors open, and with all drawers out, N·mm. */
   Optional<Double> leastOpen() {
-    return drawers()
-        .map(d -> d.held(built.order().drawers().orElseThrow().count()))
-        .or(() -> built.order().doors().map(this::opened));
+    Stream<Double> open = built.order().doors().stream().map(_ -> opened());
+    Stream<Double> out =
+        drawers().stream().map(d -> d.held(built.order().drawers().orElseThrow().count()));
+    return Stream.concat(open, out).min(Double::compare);
+  }
+
+  /** How far in front of the foot someone can lean on an open door or a drawer, mm. */
+  Optional<Double> reach() {
+    Stream<Double> open = built.order().doors().stream().map(_ -> doors.widest() + doors.before());
+    Stream<Double> out = built.order().drawers().stream().map(d -> d.out().mm() + foot);
+    return Stream.concat(open, out).max(Double::compare);
   }
 
   /** Cases that fall forward by themselves, or when a door is opened and hung on. */
@@ -112,8 +134,8 @@ final class TippingFigures {
     built
         .order()
         .doors()
-        .filter(doors -> held() > 0 && hung(doors) <= 0)
-        .ifPresent(doors -> all.add(finding(Severity.DOUBT, words(doors), hungOn(doors))));
+        .filter(_ -> held() > 0 && hung() <= 0)
+        .ifPresent(_ -> all.add(finding(Severity.DOUBT, words(), hungOn())));
     drawers().filter(_ -> held() > 0).flatMap(this::pulled).ifPresent(all::add);
     return all;
   }
@@ -137,10 +159,10 @@ final class TippingFigures {
         Severity.DOUBT, "empty otherwise and not fastened, it falls forward " + when, figure);
   }
 
-  private String words(Doors doors) {
+  private String words() {
     String pull =
         Quantity.of(settings.number(Setting.DOOR_PULL), QuantityUnit.FORCE).text(job.unit());
-    return opened(doors) <= 0
+    return opened() <= 0
         ? "empty and not fastened, it falls forward when all its doors are open"
         : "empty and not fastened, with its doors open, it falls forward when "
             + pull
@@ -175,47 +197,21 @@ final class TippingFigures {
   }
 
   /** What keeps it standing on the slope, N·mm about the front foot. */
-  private double held() {
-    double fallen = slope().number() / MM_PER_M * empty.up();
+  double held() {
+    double fallen = slope().number() / MM_PER_M * (empty.up() + under);
     return empty.newton() * (empty.back() - foot - fallen);
   }
 
-  private double opened(Doors doors) {
-    return held() - leaves(doors) * weight(doors) * (width(doors) / 2 + foot);
+  private double opened() {
+    return held() - doors.moment();
   }
 
-  private double hung(Doors doors) {
-    return opened(doors) - settings.number(Setting.DOOR_PULL) * (width(doors) + foot);
-  }
-
-  private int leaves(Doors doors) {
-    return doors.perBay() * built.bays().size();
-  }
-
-  /** The widest, mm. */
-  private double width(Doors doors) {
-    return built.bays().stream()
-            .map(BaySpace::clear)
-            .mapToDouble(clear -> clear.size(Axis.X).mm())
-            .max()
-            .orElse(0)
-        / doors.perBay();
-  }
-
-  private double tall() {
-    double kick = built.order().kick().map(Kick::height).map(Length::mm).orElse(0.0);
-    return height() - kick;
+  private double hung() {
+    return opened() - settings.number(Setting.DOOR_PULL) * (doors.widest() + doors.before());
   }
 
   private double height() {
     return built.outside().size(Axis.Z).mm();
-  }
-
-  /** Of one leaf, N, as if it were a panel of the case's material. */
-  private double weight(Doors doors) {
-    double density = new Masses(job).density(built.order().material()).number();
-    double volume = width(doors) * tall() * doors.thickness().mm();
-    return volume * density / CUBIC_MM_PER_CUBIC_M * GRAVITY;
   }
 
   private Figure onSlope() {
@@ -227,49 +223,60 @@ final class TippingFigures {
         inputs());
   }
 
-  private Figure doorWeight(Doors doors) {
+  private Figure doorWeight() {
+    DoorLeaf heaviest = doors.heaviest();
     return figure(
         "door-weight",
-        "weight of one door, as if it were of the case's material",
-        force(weight(doors)),
+        "weight of the heaviest door, as if it were of the case's material",
+        force(doors.weight(heaviest)),
         "b h t ρ g",
         List.of(
-            new Input("b", "width of a leaf", mm(width(doors)), Source.GEOMETRY),
-            new Input("h", "its height", mm(tall()), Source.GEOMETRY),
-            new Input("t", "its thickness", Quantity.of(doors.thickness()), Source.STATED),
-            new Masses(job).density(built.order().material()).input("ρ", "density")));
+            new Input("b", "its width", mm(OpenDoors.width(heaviest)), Source.GEOMETRY),
+            new Input("h", "its height", size(heaviest, Axis.Z), Source.GEOMETRY),
+            new Input("t", "its thickness", size(heaviest, Axis.Y), Source.STATED),
+            doors.density().input("ρ", "density")));
   }
 
-  private Figure open(Doors doors) {
+  private static Quantity size(DoorLeaf leaf, Axis axis) {
+    return Quantity.of(leaf.shut().size(axis));
+  }
+
+  private Figure open() {
     return figure(
         "tips-at-open",
         "push forward at the top that tips it, empty, all doors swung open",
-        force(Math.max(0, opened(doors) / height())),
-        "(F (y - n z / 1000) - N G (b / 2 + f)) / H",
-        inputs(doors));
+        force(Math.max(0, opened() / height())),
+        "(" + HELD + " - " + DOORS + ") / H",
+        opened(inputs()));
   }
 
-  private Figure hungOn(Doors doors) {
-    List<Input> inputs = new ArrayList<>(inputs(doors));
+  private Figure hungOn() {
+    List<Input> inputs = new ArrayList<>(opened(inputs()));
     inputs.add(
         new Sourced(
                 Quantity.of(settings.number(Setting.DOOR_PULL), QuantityUnit.FORCE),
                 settings.source(Setting.DOOR_PULL))
             .input("Q", Setting.DOOR_PULL.meaning()));
+    inputs.add(new Input("b", "width of the widest door", mm(doors.widest()), Source.GEOMETRY));
+    inputs.add(
+        new Input("a", "front of the case to the front foot", mm(doors.before()), Source.GEOMETRY));
     return figure(
         "tips-at-hung",
         "the same with someone hanging on a door",
-        force(Math.max(0, hung(doors) / height())),
-        "(F (y - n z / 1000) - N G (b / 2 + f) - Q (b + f)) / H",
+        force(Math.max(0, hung() / height())),
+        "(" + HELD + " - " + DOORS + " - Q (b + a)) / H",
         inputs);
   }
 
-  private List<Input> inputs(Doors doors) {
-    List<Input> inputs = new ArrayList<>(inputs());
-    inputs.add(new Input("N", "doors", Quantity.count(leaves(doors)), Source.STATED));
-    inputs.add(new Input("G", "weight of one", force(weight(doors)), STATICS));
-    inputs.add(new Input("b", "width of one", mm(width(doors)), Source.GEOMETRY));
-    inputs.add(new Input("f", "front of the sides to the front foot", mm(foot), Source.GEOMETRY));
+  private List<Input> opened(List<Input> shut) {
+    List<Input> inputs = new ArrayList<>(shut);
+    inputs.add(new Input("G", "weight of all doors", force(doors.weight()), STATICS));
+    inputs.add(
+        new Input(
+            "m",
+            "their middle before the front foot, all swung straight out",
+            mm(doors.middle()),
+            STATICS));
     return inputs;
   }
 

@@ -10,9 +10,11 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
+import fourpin.job.Drawers;
 import fourpin.job.FaceFrame;
 import fourpin.job.Job;
 import fourpin.job.Joint;
+import fourpin.job.QuantityReader;
 import fourpin.job.SampleJobs;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
@@ -97,6 +99,48 @@ class StackTest {
     assertThat(input(tips, "H")).isCloseTo(78 * 25.4, within(1e-6));
     assertThat(input(tips, "y₁")).isGreaterThan(6 * 25.4);
     assertThat(alone).isPositive();
+  }
+
+  private static CaseOrder withDrawers(CaseOrder order, String mass) {
+    Drawers drawers =
+        new Drawers(2, in("24"), in("16"), in("14"), QuantityReader.MASS.read(mass).orThrow());
+    return order.holding(Optional.of(drawers));
+  }
+
+  /**
+   * By hand: two drawers of 10 kg, 16 in long and 14 in out, turn both forward by 2 × 98.0665 N ×
+   * (14 - 8) in, and by as much of their weight as the floor falls, 5 mm on each metre, at 24 in.
+   */
+  @Test
+  void drawersOfTheLowerOneTurnBothForward() {
+    Strength strength = stack(upper("36"), withDrawers(base("36"), "10 kg"));
+    Figure open = find(strength, "upper/stack-tips-at-open");
+    double drawers = 2 * 98.0665 * (6 * 25.4 + 0.005 * 24 * 25.4);
+    assertThat(input(open, "M")).isCloseTo(drawers, within(1e-6));
+    assertThat(input(open, "z₁")).isGreaterThan(30 * 25.4);
+    double holds =
+        input(open, "F₁") * (input(open, "y₁") - 0.005 * input(open, "z₁"))
+            + input(open, "F₂") * (input(open, "y₂") - 0.005 * input(open, "z₂"));
+    assertThat(open.value().value() * input(open, "H")).isCloseTo(holds - drawers, within(1e-6));
+    Figure leant = find(strength, "upper/stack-tips-at-leant");
+    assertThat(leant.value().value())
+        .isCloseTo(
+            Math.max(0, (holds - drawers - input(leant, "Q") * 14 * 25.4) / input(leant, "H")),
+            within(1e-6));
+  }
+
+  @Test
+  void heavyDrawersTipBoth() {
+    Finding heavy =
+        ofKind(stack(upper("36"), withDrawers(base("36"), "60 kg")), "stack-tips").getFirst();
+    assertThat(heavy.what()).contains("Base").contains("all drawers out");
+    assertThat(heavy.severity()).isEqualTo(Severity.DOUBT);
+    assertThat(
+            ofKind(stack(upper("36"), withDrawers(base("36"), "60 kg")), "case-tips")
+                .getFirst()
+                .what())
+        .startsWith("alone, before anything stands on it, empty otherwise");
+    assertThat(ofKind(stack("36", "36"), "stack-tips")).isEmpty();
   }
 
   /** Backs in line, the upper case moves as far forward over the sides as the frame is thick. */

@@ -11,6 +11,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseDraft;
 import fourpin.job.Doors;
 import fourpin.job.Drawers;
+import fourpin.job.FaceFrame;
 import fourpin.job.QuantityReader;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
@@ -23,6 +24,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Floors that fall away, and doors that swing out. */
 @ExtendWith(CommaDecimals.class)
@@ -93,11 +96,38 @@ class TippingTest {
     Figure hung = find(strength, "tips-at-hung");
     double behind = input(hung, "F") * input(hung, "y");
     double before =
-        input(hung, "N") * input(hung, "G") * (input(hung, "b") / 2 + input(hung, "f"))
-            + 20 * (input(hung, "b") + input(hung, "f"));
-    assertThat(input(hung, "N")).isEqualTo(4);
+        input(hung, "G") * input(hung, "m") + 20 * (input(hung, "b") + input(hung, "a"));
     assertThat(hung.value().value() * input(hung, "H"))
         .isCloseTo(Math.max(0, behind - before), within(1e-6));
+  }
+
+  /**
+   * By hand: overlay doors over a case 72 in wide with two bays, 1/8 in from each other in the
+   * middle of the partition, 3/4 in thick, from the bottom to the top: each (72 - 1/8) / 2 wide.
+   * Their middles stand half their width before the case, which a frame of 3/4 in brings forward.
+   */
+  @ParameterizedTest
+  @CsvSource({"false, 0", "true, 0.75"})
+  void doorsAreAsWideAsTheyHang(boolean framed, double frame) {
+    Strength strength =
+        of(
+            d -> {
+              doors(d, 1);
+              d.faceFrame = framed ? Optional.of(frame()) : Optional.empty();
+            });
+    double width = (72 - 0.125) / 2 * 25.4;
+    Figure hung = find(strength, "tips-at-hung");
+    assertThat(input(hung, "b")).isCloseTo(width, within(0.01));
+    assertThat(input(hung, "a")).isCloseTo(frame * 25.4, within(0.01));
+    assertThat(input(hung, "m")).isCloseTo(width / 2 + frame * 25.4, within(0.01));
+    Figure one = find(strength, "door-weight");
+    assertThat(input(one, "b")).isCloseTo(width, within(0.01));
+    assertThat(input(hung, "G")).isCloseTo(2 * one.value().value(), within(1e-6));
+  }
+
+  private static FaceFrame frame() {
+    return new FaceFrame(
+        "oak", in("2"), Optional.empty(), in("2"), in("1/2"), in("0"), FaceFrame.Scribe.NONE);
   }
 
   @Test

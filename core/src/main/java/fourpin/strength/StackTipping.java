@@ -1,0 +1,218 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Place;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
+import fourpin.strength.Balance.Load;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * How a case and the one on which it stands, screwed together, tip about the front foot of the
+ * lower one: shut, and with the doors of both open and their drawers out.
+ */
+final class StackTipping {
+
+  private static final Source STATICS =
+      new Source(
+          "statics: two cases that turn as one about the front foot of the lower one",
+          "middle over middle, backs in line; rigid cases",
+          Standing.DERIVED);
+
+  private static final String OPEN = "F₁ (y₁ - n z₁ / 1000) + F₂ (y₂ - n z₂ / 1000) - M";
+
+  private final Job job;
+  private final BuiltCase upper;
+  private final BuiltCase lower;
+  private final double foot;
+  private final double shift;
+  private final TippingFigures high;
+  private final TippingFigures low;
+
+  /**
+   * @param foot of the lower case, from the front of its sides, mm
+   * @param shift from the front of the lower one's sides back to that of the upper one's, mm
+   */
+  StackTipping(Job job, BuiltCase upper, BuiltCase lower, double foot, double shift) {
+    this.job = job;
+    this.upper = upper;
+    this.lower = lower;
+    this.foot = foot;
+    this.shift = shift;
+    this.high = new TippingFigures(job, upper, foot - shift, height(lower));
+    this.low = new TippingFigures(job, lower, foot);
+  }
+
+  List<Figure> figures() {
+    List<Figure> all = new ArrayList<>();
+    all.add(tips("empty", "both empty", Load.NONE));
+    all.add(tips("top-heavy", "the upper one loaded, the lower one empty", Load.ALL));
+    if (reach().isPresent()) {
+      all.addAll(List.of(open(), leant()));
+    }
+    return all;
+  }
+
+  /** Both, where they fall when they are opened, or when someone leans on what is open. */
+  Optional<Finding> finding() {
+    boolean opens = reach().isPresent() && opened() <= 0;
+    boolean leans = reach().isPresent() && opened() <= leaning();
+    return leans ? Optional.of(finding(opens)) : Optional.empty();
+  }
+
+  private Finding finding(boolean opens) {
+    String when =
+        opens
+            ? "when all doors are open and all drawers out, full"
+            : "when, with doors open and full drawers out, someone leans on one of them";
+    return new Finding(
+        Severity.DOUBT,
+        "stack-tips",
+        "screwed to %s, empty otherwise and not fastened to the wall, both fall forward %s"
+            .formatted(lower.order().name(), when),
+        List.of(opens ? open() : leant()),
+        Place.of(upper.order().name(), "T", upper.part("T").box()),
+        List.of(
+            new Remedy(
+                "fasten both to the wall before anything else; the pull on their anchors stands"
+                    + " under \"standing and wall\"",
+                "screws into studs"),
+            new Remedy(
+                "take slides that come out less, or that let one drawer out at a time", "slides"),
+            new Remedy("keep what is heavy in the lower one", "weight")));
+  }
+
+  /** How far before the foot someone can lean on a door or drawer of either, mm. */
+  private Optional<Double> reach() {
+    return Stream.of(high.reach(), low.reach()).flatMap(Optional::stream).max(Double::compare);
+  }
+
+  private double opened() {
+    return high.leastOpen().orElseGet(high::held) + low.leastOpen().orElseGet(low::held);
+  }
+
+  private Sourced lean() {
+    return new Sourced(
+        force(lower.order().settings().number(Setting.DOOR_PULL)),
+        lower.order().settings().source(Setting.DOOR_PULL));
+  }
+
+  private double leaning() {
+    return lean().number() * reach().orElse(0.0);
+  }
+
+  private static double height(BuiltCase of) {
+    return of.outside().size(Axis.Z).mm();
+  }
+
+  private double height() {
+    return height(upper) + height(lower);
+  }
+
+  private Figure tips(String when, String words, Load up) {
+    Balance above = Balance.of(job, upper, up);
+    Balance below = Balance.of(job, lower, Load.NONE);
+    double moment = above.newton() * behind(above) + below.newton() * (below.back() - foot);
+    List<Input> inputs = inputs(above, below);
+    return figure(
+        when,
+        "push forward at the top that tips both together, " + words,
+        moment,
+        "(F₁ y₁ + F₂ y₂) / H",
+        inputs);
+  }
+
+  /** The middle of the upper case behind the foot of the lower one, mm. */
+  private double behind(Balance above) {
+    return above.back() + shift - foot;
+  }
+
+  private Figure open() {
+    return figure(
+        "open",
+        "push forward at the top that tips both together, empty but for full drawers, doors open and"
+            + " drawers out, on a floor that falls forward",
+        opened(),
+        "(" + OPEN + ") / H",
+        opening());
+  }
+
+  private Figure leant() {
+    List<Input> inputs = new ArrayList<>(opening());
+    inputs.add(lean().input("Q", Setting.DOOR_PULL.meaning()));
+    inputs.add(
+        new Input(
+            "e",
+            "how far before the foot an open door or a drawer reaches",
+            mm(reach().orElse(0.0)),
+            STATICS));
+    return figure(
+        "leant",
+        "the same with someone leaning on one of them",
+        opened() - leaning(),
+        "(" + OPEN + " - Q e) / H",
+        inputs);
+  }
+
+  private List<Input> opening() {
+    Balance above = Balance.of(job, upper, Load.NONE);
+    Balance below = Balance.of(job, lower, Load.NONE);
+    List<Input> inputs = new ArrayList<>(inputs(above, below));
+    inputs.add(
+        new Input("z₁", "middle of it above the floor", mm(above.up() + height(lower)), STATICS));
+    inputs.add(new Input("z₂", "middle of the lower one above it", mm(below.up()), STATICS));
+    inputs.add(
+        Matters.ratio(Setting.FLOOR_SLOPE, lower.order().settings())
+            .input("n", Setting.FLOOR_SLOPE.meaning()));
+    inputs.add(
+        new Input(
+            "M",
+            "by how much open doors and full drawers turn both forward, less what drawers hold",
+            Quantity.of(high.held() + low.held() - opened(), QuantityUnit.MOMENT),
+            STATICS));
+    return inputs;
+  }
+
+  private List<Input> inputs(Balance above, Balance below) {
+    return List.of(
+        new Input("F₁", "weight of the upper case", force(above.newton()), STATICS),
+        new Input(
+            "y₁", "its middle behind the front foot of the lower one", mm(behind(above)), STATICS),
+        new Input("F₂", "weight of the lower case", force(below.newton()), STATICS),
+        new Input("y₂", "its middle behind its front foot", mm(below.back() - foot), STATICS),
+        new Input("H", "height of both", mm(height()), Source.GEOMETRY));
+  }
+
+  private Figure figure(
+      String when, String title, double moment, String formula, List<Input> inputs) {
+    return new Figure(
+        Figure.id(upper.order().name()) + "/stack-tips-at-" + when,
+        title,
+        force(Math.max(0, moment / height())),
+        formula,
+        inputs,
+        STATICS);
+  }
+
+  private static Quantity mm(double value) {
+    return Quantity.of(value, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
+  }
+}
