@@ -20,8 +20,8 @@ import java.util.stream.Stream;
  */
 final class Start {
 
-  /** Bays are not made narrower than halves of what the rule of thumb gives. */
-  private static final int MOST_TIMES = 2;
+  /** Bays are not made narrower than a third of what the rule of thumb gives. */
+  private static final int MOST_TIMES = 3;
 
   /** Solid strips on the shelves' edges. */
   private enum Strips {
