@@ -5,7 +5,6 @@ import fourpin.job.Settings;
 import fourpin.job.Shop;
 import fourpin.job.Tool.PlainBit;
 import fourpin.measure.Length;
-import fourpin.measure.Source;
 import java.util.Comparator;
 import java.util.List;
 
@@ -25,7 +24,7 @@ public final class PlainBits {
 
   /** Whether a point is the usual one of a bit that neither the shop nor the job states. */
   static boolean isAssumed(Shop shop, Settings settings, OppositeHoles.Bored bored) {
-    return !settings.source(Setting.BIT_POINT).equals(Source.STATED)
+    return !settings.source(Setting.BIT_POINT).isStated()
         && bored.point().equals(settings.length(Setting.BIT_POINT))
         && of(shop, bored.grid().diameter(), bored.grid().depth()).isEmpty();
   }

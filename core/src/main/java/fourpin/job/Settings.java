@@ -6,16 +6,19 @@ import fourpin.measure.Source;
 import fourpin.measure.Unit;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The settings in force: what was set, over the defaults for the job's unit.
  *
  * @param unit whose defaults hold
- * @param set what the job or case sets
+ * @param set what the shop, the job or the case sets
+ * @param ofShop which of these the shop file alone states
  */
-public record Settings(Unit unit, Map<Setting, SettingValue> set) {
+public record Settings(Unit unit, Map<Setting, SettingValue> set, Set<Setting> ofShop) {
 
   // Read once: settings are asked for by the thousand.
   private static final Map<Setting, SettingValue> INCH_DEFAULTS = defaults(Unit.INCH);
@@ -25,19 +28,32 @@ public record Settings(Unit unit, Map<Setting, SettingValue> set) {
     Map<Setting, SettingValue> copy = new EnumMap<>(Setting.class);
     copy.putAll(set);
     set = Collections.unmodifiableMap(copy);
+    ofShop = Set.copyOf(ofShop);
   }
 
   /** The defaults alone. */
   public static Settings standard(Unit unit) {
-    return new Settings(unit, Map.of());
+    return new Settings(unit, Map.of(), Set.of());
   }
 
   /** These settings with others over them. */
   public Settings with(Map<Setting, SettingValue> over) {
+    Set<Setting> left = EnumSet.noneOf(Setting.class);
+    left.addAll(ofShop);
+    left.removeAll(over.keySet());
+    return new Settings(unit, both(over), left);
+  }
+
+  /** These settings with those of a shop file over them. */
+  public Settings withShop(Map<Setting, SettingValue> over) {
+    return new Settings(unit, both(over), over.keySet());
+  }
+
+  private Map<Setting, SettingValue> both(Map<Setting, SettingValue> over) {
     Map<Setting, SettingValue> both = new EnumMap<>(Setting.class);
     both.putAll(set);
     both.putAll(over);
-    return new Settings(unit, both);
+    return both;
   }
 
   public Settings with(Setting setting, SettingValue value) {
@@ -85,9 +101,12 @@ public record Settings(Unit unit, Map<Setting, SettingValue> set) {
         .orElseThrow(() -> unset(setting));
   }
 
-  /** Where the value in force comes from: the job, or the origin of the default. */
+  /** Where the value in force comes from: the job, the shop file, or the origin of the default. */
   public Source source(Setting setting) {
-    return set.containsKey(setting) ? Source.STATED : setting.origin();
+    if (!set.containsKey(setting)) {
+      return setting.origin();
+    }
+    return ofShop.contains(setting) ? Source.SHOP_FILE : Source.STATED;
   }
 
   private Optional<SettingValue> find(Setting setting) {

@@ -18,8 +18,8 @@ public record Source(String title, String place, Standing standing) {
     FROM_MEMORY("from memory, verify"),
     /** Follows from plain mechanics or geometry. */
     DERIVED("derived"),
-    /** Given by the maker in the job. */
-    STATED("stated in the job");
+    /** Given by the maker. */
+    STATED("stated by the maker");
 
     private final String words;
 
@@ -34,6 +34,8 @@ public record Source(String title, String place, Standing standing) {
 
   public static final Source STATED = new Source("the job", "", Standing.STATED);
 
+  public static final Source SHOP_FILE = new Source("the shop file", "", Standing.STATED);
+
   public static final Source GEOMETRY = new Source("geometry of the case", "", Standing.DERIVED);
 
   public static Source published(String title, String place) {
@@ -42,6 +44,11 @@ public record Source(String title, String place, Standing standing) {
 
   public static Source practice(String title) {
     return new Source(title, "", Standing.COMMON_PRACTICE);
+  }
+
+  /** Whether the maker has given it, in the job or in the shop file. */
+  public boolean isStated() {
+    return standing == Standing.STATED;
   }
 
   /** As one line: {@code Wood Handbook FPL-GTR-190, Table 9-1 (published)}. */

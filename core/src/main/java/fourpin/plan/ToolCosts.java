@@ -77,16 +77,7 @@ final class ToolCosts {
         money(Purchase.sum(tools).doubleValue()),
         "p1 + p2 + ...",
         inputs,
-        source(inputs));
-  }
-
-  /** As far as its weakest price can be leaned on: the first that nobody has stated. */
-  private static Source source(List<Input> prices) {
-    return prices.stream()
-        .map(Input::source)
-        .filter(s -> !s.equals(Source.STATED))
-        .findFirst()
-        .orElse(Source.STATED);
+        Purchase.source(tools).orElse(Source.SHOP_FILE));
   }
 
   private static Quantity money(double amount) {

@@ -27,7 +27,7 @@ class FigureTest {
         .isEqualTo("hole depth of pins (common practice)");
     assertThat(new Source("EN 312", "", Source.Standing.FROM_MEMORY).text())
         .isEqualTo("EN 312 (from memory, verify)");
-    assertThat(Source.STATED.text()).isEqualTo("the job (stated in the job)");
+    assertThat(Source.STATED.text()).isEqualTo("the job (stated by the maker)");
   }
 
   @Test

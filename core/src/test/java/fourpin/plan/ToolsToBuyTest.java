@@ -67,7 +67,7 @@ class ToolsToBuyTest {
               assertThat(item.tool().name()).isEqualTo("brad");
               assertThat(item.tool().size()).isEqualTo("plain bit of 1/4 in, reach 3 in");
               assertThat(item.tool().need()).isEqualTo(Need.STATED);
-              assertThat(item.tool().price().orElseThrow().source()).isEqualTo(Source.STATED);
+              assertThat(item.tool().price().orElseThrow().source()).isEqualTo(Source.SHOP_FILE);
               assertThat(item.where()).contains("south").contains(", ");
             });
     assertThat(value(plan, "job/tools-to-buy")).isEqualTo(6.4);
@@ -90,6 +90,29 @@ class ToolsToBuyTest {
     assertThat(value(quarter, "job/tools-borne")).isCloseTo(1.6, within(1e-9));
     assertThat(value(quarter, "job/price") - value(none, "job/price"))
         .isCloseTo(1.6 * 1.15, within(1e-9));
+  }
+
+  /** The first price that nobody has stated is the weakest; stated ones are told by their file. */
+  @Test
+  void aSumIsAsGoodAsItsWeakestPrice() {
+    Plan stated = Planner.plan(shop(DRILL, bit(Optional.of(new BigDecimal("6.40")))));
+    assertThat(figure(stated, "job/tools-to-buy").source()).isEqualTo(Source.SHOP_FILE);
+    assertThat(figure(stated, "north/boring/story-stick/to-buy"))
+        .satisfies(f -> assertThat(f.source()).isEqualTo(Source.SHOP_FILE))
+        .satisfies(f -> assertThat(f.inputs().getFirst().source()).isEqualTo(Source.SHOP_FILE));
+
+    Tool large = new Tool.PlainBit("large", in("1"), in("1/8"), in("3"), Optional.empty());
+    assertThat(figure(Planner.plan(shop(DRILL, large)), "job/tools-to-buy").source())
+        .isEqualTo(Setting.BIT_PRICE.origin());
+    CaseDraft north = new CaseDraft();
+    north.bays = List.of(SampleJobs.bay(2));
+    north.settings = north.settings.with(Setting.BIT_PRICE, new SettingValue.OfNumber(5));
+    Job set = job(north.order()).with(new Shop("shop", List.of(large)));
+    assertThat(figure(Planner.plan(set), "job/tools-to-buy").source()).isEqualTo(Source.STATED);
+  }
+
+  private static Figure figure(Plan plan, String id) {
+    return plan.figures().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
   }
 
   /** A large bit alone bores no hole of 1/4 in, so bit and drill are taken for granted. */

@@ -41,7 +41,7 @@ public record Purchase(String name, String size, Need need, Optional<Price> pric
 
   private static Optional<Purchase> of(LengthStyle style, Tool tool) {
     return tool.toBuy()
-        .map(price -> new Price(price, Source.STATED))
+        .map(price -> new Price(price, Source.SHOP_FILE))
         .map(
             price ->
                 new Purchase(
@@ -62,6 +62,20 @@ public record Purchase(String name, String size, Need need, Optional<Price> pric
 
   private static Purchase granted(String name, Optional<Price> price) {
     return new Purchase(name, "to suit", Need.TAKEN_FOR_GRANTED, price);
+  }
+
+  /**
+   * Of the sum of prices: as far as the weakest can be leaned on, the first that nobody has stated.
+   *
+   * @return empty where none has a price
+   */
+  public static Optional<Source> source(List<Purchase> purchases) {
+    List<Source> sources =
+        purchases.stream().flatMap(p -> p.price().stream()).map(Price::source).toList();
+    return sources.stream()
+        .filter(s -> !s.isStated())
+        .findFirst()
+        .or(() -> sources.stream().findFirst());
   }
 
   /** All prices that are known, together. */

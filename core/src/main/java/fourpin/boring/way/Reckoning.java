@@ -74,8 +74,17 @@ final class Reckoning {
 
   private Figure add(
       String what, String title, Quantity value, String formula, List<Input> inputs) {
-    Figure figure =
-        new Figure(group.figureId(way, what), title, value, formula, inputs, Source.GEOMETRY);
+    return add(what, title, value, formula, inputs, Source.GEOMETRY);
+  }
+
+  private Figure add(
+      String what,
+      String title,
+      Quantity value,
+      String formula,
+      List<Input> inputs,
+      Source source) {
+    Figure figure = new Figure(group.figureId(way, what), title, value, formula, inputs, source);
     figures.add(figure);
     return figure;
   }
@@ -196,7 +205,8 @@ final class Reckoning {
       }
     }
     Quantity sum = money(Purchase.sum(work.bought()).doubleValue());
-    return add("to-buy", "tools to buy" + unpriced(), sum, "p1 + p2 + ...", inputs);
+    Source source = Purchase.source(work.bought()).orElse(Source.GEOMETRY);
+    return add("to-buy", "tools to buy" + unpriced(), sum, "p1 + p2 + ...", inputs, source);
   }
 
   /** ", router not counted": what stands in no sum for want of a price; else empty. */

@@ -2,7 +2,9 @@ package fourpin.sheets.packet;
 
 import fourpin.boring.BayGrid;
 import fourpin.boring.way.CaseBoring;
+import fourpin.boring.way.Method;
 import fourpin.boring.way.Purchase;
+import fourpin.boring.way.Spacers;
 import fourpin.boring.way.WayAnswer;
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Way;
@@ -35,6 +37,10 @@ final class WayPages {
           new Shown("gap", "Gap"),
           new Shown("odds", "Odds"),
           new Shown("guide-life", "Holes a\u00a0guide bears"));
+
+  private static final String OFFCUTS =
+      "Spacers that keep a guide off ends and edges are cut from what the guide is cut from and from"
+          + " offcuts of the case; no material is counted for them.";
 
   private final List<CaseBoring> borings;
   private final Words words;
@@ -72,6 +78,9 @@ final class WayPages {
       blocks.add(new Block.Paragraph(Prose.bold("What speaks against a way, and what would help")));
       blocks.add(new Block.Bullets(reasons));
     }
+    if (boring.answers().stream().anyMatch(WayPages::hasSpacers)) {
+      blocks.add(Block.Paragraph.of(OFFCUTS));
+    }
     List<Prose> tools = tools(boring);
     if (!tools.isEmpty()) {
       blocks.add(new Block.Paragraph(Prose.bold("Tools to buy, counted in the cost of a way")));
@@ -83,6 +92,13 @@ final class WayPages {
       blocks.add(new Block.Bullets(together));
     }
     return blocks;
+  }
+
+  private static boolean hasSpacers(WayAnswer answer) {
+    return answer
+        .method()
+        .filter(m -> m instanceof Method.Guided g && !Spacers.of(g).list().isEmpty())
+        .isPresent();
   }
 
   /** Ways that the same speaks against stand in one line, with what would help each. */

@@ -125,7 +125,7 @@ public final class JobReader {
   /** Shop, materials and settings are known before anything else is read, wherever they stand. */
   private static Context context(Yaml.Entries root, Unit unit, ShopForm.Stated shop) {
     Context bare = Context.of(unit);
-    Settings settings = bare.settings().with(shop.settings());
+    Settings settings = bare.settings().withShop(shop.settings());
     return new Context(
         unit,
         FileReader.entry(FileKind.JOB, root, JobForm.SETTINGS, bare)

@@ -2,6 +2,7 @@ package fourpin.shop.packet;
 
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import fourpin.measure.Source;
 import fourpin.measure.Unit;
 import fourpin.plan.CutItem;
 import fourpin.plan.HardwareItem;
@@ -101,6 +102,7 @@ final class Tables {
             "needed",
             "to buy",
             "price of one",
+            "price from",
             "length",
             "length in",
             "length mm",
@@ -125,6 +127,7 @@ final class Tables {
                     "1",
                     "1",
                     item.tool().price().map(p -> p.amount().toPlainString()).orElse(""),
+                    item.tool().price().map(p -> p.source().text()).orElse(""),
                     "",
                     "",
                     "",
@@ -138,6 +141,7 @@ final class Tables {
         Long.toString(use.count()),
         Long.toString(use.buy()),
         use.each().map(BigDecimal::toPlainString).orElse(""),
+        use.each().map(_ -> Source.STATED.text()).orElse(""),
         "",
         "",
         "",
@@ -157,7 +161,7 @@ final class Tables {
 
   private static List<String> row(
       HardwareItem item, String needed, String buy, List<String> lengths) {
-    List<String> cells = new ArrayList<>(List.of(item.name(), item.size(), needed, buy, ""));
+    List<String> cells = new ArrayList<>(List.of(item.name(), item.size(), needed, buy, "", ""));
     cells.addAll(lengths);
     cells.add(item.where());
     return cells;

@@ -7,6 +7,7 @@ import fourpin.job.Setting;
 import fourpin.job.Shop;
 import fourpin.job.Tool;
 import fourpin.measure.Length;
+import fourpin.measure.Source;
 import fourpin.shop.file.BadInputs.BadInput;
 import fourpin.shop.yaml.Problem;
 import java.io.IOException;
@@ -153,6 +154,11 @@ class ShopReaderTest {
     assertThat(job.settings().length(Setting.HOLE_DEPTH)).isEqualTo(Length.inches(1, 2));
     assertThat(job.settings().length(Setting.END_PLAY)).isEqualTo(Length.mm(4));
     assertThat(job.cases().getFirst().settings().length(Setting.PITCH)).isEqualTo(Length.mm(25));
+    assertThat(job.settings().source(Setting.PITCH)).isEqualTo(Source.SHOP_FILE);
+    assertThat(job.settings().source(Setting.HOLE_DEPTH)).isEqualTo(Source.STATED);
+    assertThat(job.settings().source(Setting.BIT_POINT)).isEqualTo(Setting.BIT_POINT.origin());
+    assertThat(job.cases().getFirst().settings().source(Setting.PITCH)).isEqualTo(Source.SHOP_FILE);
+    assertThat(job.cases().getFirst().settings().source(Setting.END_PLAY)).isEqualTo(Source.STATED);
     assertThat(job.cases().getFirst().settings().length(Setting.END_PLAY))
         .isEqualTo(Length.inches(1, 16));
   }

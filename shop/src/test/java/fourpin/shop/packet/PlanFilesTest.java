@@ -223,6 +223,32 @@ class PlanFilesTest {
         .containsExactlyElementsOf(whats);
   }
 
+  /** A price without one who stated it is not to be relied on. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyPriceOfTheBuyingListSaysWhereItIsFrom(Path example) throws IOException {
+    Csv buying = new Tables(Examples.plan(example)).buying();
+    int price = buying.header().indexOf("price of one");
+    int from = buying.header().indexOf("price from");
+    assertThat(buying.rows())
+        .allSatisfy(r -> assertThat(r.get(from).isEmpty()).isEqualTo(r.get(price).isEmpty()))
+        .allSatisfy(r -> assertThat(r).hasSameSizeAs(buying.header()));
+  }
+
+  @Test
+  void aPriceThatTheShopFileStatesIsToldToBeFromThere() throws IOException {
+    Plan plan = Examples.plan(EXAMPLES.resolve(Path.of("ways", "short-guide.yaml")));
+    assertThat(new Tables(plan).buying().rows())
+        .filteredOn(row -> row.getFirst().startsWith("tool: "))
+        .singleElement()
+        .satisfies(
+            row ->
+                assertThat(row)
+                    .contains("tool: guide-bit", "9.50", "the shop file (stated by the maker)"));
+    assertThat(JSON.readTree(PlanJson.text(plan)).at("/tools/0/priceFrom/title").stringValue())
+        .isEqualTo("the shop file");
+  }
+
   @Test
   void quotesAndGuardsCells() {
     Csv csv =
