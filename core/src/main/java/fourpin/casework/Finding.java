@@ -86,6 +86,14 @@ public record Finding(
      */
     record ShelvesOf(Optional<String> material, Optional<Edging> strip) implements Stated {}
 
+    /**
+     * Two layers of a material of the job, glued together, for the adjustable shelves, where the
+     * shelf that the finding is about is stated.
+     *
+     * @param of its name
+     */
+    record ShelvesDoubled(String of) implements Stated {}
+
     /** How far rows stand back, or holes up, in every second bay; in the others not at all. */
     record EverySecondBay(Moved moved, Length by) implements Stated {}
   }

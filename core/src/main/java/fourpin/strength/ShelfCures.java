@@ -150,7 +150,14 @@ final class ShelfCures {
 
   private Optional<Cure> doubled(Material sheet) {
     String what = "glue two layers of '" + sheet.name() + "' together" + byHand();
-    return cure(what, Made.plain(sheet, depth(), Layers.TWO), Optional.empty());
+    return cure(what, Made.plain(sheet, depth(), Layers.TWO), doubledShelves(sheet));
+  }
+
+  /** Layers bend as their rows in the tables do, whatever the job states of a material itself. */
+  private Optional<Stated> doubledShelves(Material sheet) {
+    return Optional.<Stated>of(new Stated.ShelvesDoubled(sheet.name()))
+        .filter(_ -> part.role() == Part.Role.SHELF)
+        .filter(_ -> sheet.stiffness().isEmpty() && sheet.density().isEmpty());
   }
 
   /** The shelf's own material, then the job's thicker sheets, thinnest first. */

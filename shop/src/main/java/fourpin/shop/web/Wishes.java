@@ -8,6 +8,7 @@ import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.CaseOrder;
 import fourpin.job.Edging;
+import fourpin.job.Material;
 import fourpin.measure.Length;
 import fourpin.plan.Plan;
 import fourpin.sheets.packet.Words;
@@ -80,11 +81,14 @@ final class Wishes {
   }
 
   private static Length thickness(State seen, CaseOrder order) {
+    return material(seen, order.material()).thickness();
+  }
+
+  private static Material material(State seen, String name) {
     return seen.job().materials().stream()
-        .filter(m -> m.name().equals(order.material()))
+        .filter(m -> m.name().equals(name))
         .findFirst()
-        .orElseThrow()
-        .thickness();
+        .orElseThrow();
   }
 
   /** A bay and the next as one. @return nothing if there is no next */
@@ -102,6 +106,10 @@ final class Wishes {
           bayOf(seen, finding).map(bay -> divided(seen, order, bay, count)).orElse(List.of());
       case Finding.Stated.ShelvesOf of ->
           bayOf(seen, finding).map(bay -> shelves(seen, order, bay, of)).orElse(List.of());
+      case Finding.Stated.ShelvesDoubled(String of) ->
+          bayOf(seen, finding)
+              .map(bay -> Doubled.of(seen, order, bay, material(seen, of)))
+              .orElse(List.of());
       case Finding.Stated.EverySecondBay(Finding.Moved moved, Length by) ->
           StatedBays.of(seen, order)
               .each(

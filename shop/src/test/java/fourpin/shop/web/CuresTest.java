@@ -69,6 +69,12 @@ class CuresTest {
                         "        strip: oak\n.*\n        height: .*\n        edges: \\[front]"))
         .anySatisfy(f -> assertThat(f).contains("edges: [front, back]"))
         .anySatisfy(f -> assertThat(f).contains("      material: thick-ply\n"))
+        .anySatisfy(
+            f ->
+                assertThat(f)
+                    .contains("      material: oak-ply-doubled\n")
+                    .containsPattern("  oak-ply-doubled:\n    kind: sheet\n")
+                    .containsPattern("(?s)cut-from: oak-ply\\b.*cut-from: oak-ply\\b"))
         .anySatisfy(f -> assertThat(f).containsPattern("bays:\n( +- (\\{width.*|\\{\\})\n){3}"));
   }
 
