@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What was measured so far, kept in a table beside the report, so that a trial can be stopped and
@@ -25,7 +26,7 @@ final class CuttingRows {
     WITH_KERF
   }
 
-  private record Key(String problem, String rules, Sawn sawn) {}
+  private record Key(String problem, String rules, Sawn sawn, int limit) {}
 
   /**
    * A layout measured.
@@ -64,11 +65,14 @@ final class CuttingRows {
   private void add(NamedCsvRecord line) {
     Key key =
         new Key(
-            line.getField("problem"), line.getField("rules"), Sawn.valueOf(line.getField("sawn")));
+            line.getField("problem"),
+            line.getField("rules"),
+            Sawn.valueOf(line.getField("sawn")),
+            Integer.parseInt(line.getField("limit")));
     rows.put(
         key,
         new Cut(
-            Integer.parseInt(line.getField("limit")),
+            key.limit,
             Long.parseLong(line.getField("found")),
             Long.parseLong(line.getField("lower")),
             Double.parseDouble(line.getField("processor")),
@@ -76,17 +80,34 @@ final class CuttingRows {
             Long.parseLong(line.getField("faults"))));
   }
 
-  Optional<Cut> of(PublishedRun run, Sawn sawn) {
-    return Optional.ofNullable(rows.get(key(run, sawn)));
+  /** What so many seconds came to, or fewer, where more can't come to more. */
+  Optional<Cut> of(PublishedRun run, Sawn sawn, int limit) {
+    return Optional.ofNullable(rows.get(key(run, sawn, limit)))
+        .or(
+            () ->
+                limits().stream()
+                    .filter(l -> l < limit)
+                    .flatMap(l -> proven(run, sawn, l))
+                    .findFirst());
   }
 
-  private static Key key(PublishedRun run, Sawn sawn) {
-    return new Key(run.name(), run.rules(), sawn);
+  private Stream<Cut> proven(PublishedRun run, Sawn sawn, int limit) {
+    return Optional.ofNullable(rows.get(key(run, sawn, limit))).stream()
+        .filter(cut -> cut.found() == cut.lower());
+  }
+
+  /** How many seconds were allowed, rising. */
+  List<Integer> limits() {
+    return rows.keySet().stream().map(Key::limit).distinct().sorted().toList();
+  }
+
+  private static Key key(PublishedRun run, Sawn sawn, int limit) {
+    return new Key(run.name(), run.rules(), sawn, limit);
   }
 
   /** Notes a layout, in the file too. */
   void put(PublishedRun run, Sawn sawn, Cut cut) throws IOException {
-    rows.put(key(run, sawn), cut);
+    rows.put(key(run, sawn, cut.limit), cut);
     Path aside = file.resolveSibling(file.getFileName() + ".new");
     try (CsvWriter writer = CsvWriter.builder().build(aside)) {
       writer.writeRecord(COLUMNS);

@@ -63,7 +63,7 @@ final class CuttingTrial implements Callable<Integer> {
 
   @Option(
       names = "--go-on",
-      description = "Leave out what is noted already, with as many seconds or more, or proven.")
+      description = "Leave out what is noted with as many seconds, or proven with fewer.")
   private boolean goOn;
 
   @Option(
@@ -82,7 +82,7 @@ final class CuttingTrial implements Callable<Integer> {
       if (pair.plain().name().contains(variant)) {
         measure(pair.plain(), Sawn.PLAIN, rows);
         measure(pair.sawn(), Sawn.WITH_KERF, rows);
-        CuttingReport.row(pair.plain(), rows).ifPresent(System.out::println);
+        CuttingReport.row(pair.plain(), rows, seconds).ifPresent(System.out::println);
       }
     }
     if (notes.isEmpty()) {
@@ -95,13 +95,9 @@ final class CuttingTrial implements Callable<Integer> {
   }
 
   private void measure(PublishedRun run, Sawn sawn, CuttingRows rows) throws IOException {
-    if (!goOn || rows.of(run, sawn).filter(this::isEnough).isEmpty()) {
+    if (!goOn || rows.of(run, sawn, seconds).isEmpty()) {
       rows.put(run, sawn, cut(run));
     }
-  }
-
-  private boolean isEnough(CuttingRows.Cut cut) {
-    return cut.limit() >= seconds || cut.found() == cut.lower();
   }
 
   private CuttingRows.Cut cut(PublishedRun run) {
