@@ -35,7 +35,7 @@ record DrillingSetUp(Plan plan, Words words, Codes codes) {
     for (PlannedStep step : steps) {
       Block told =
           new Block.Steps(List.of(StepBlocks.of(step, name(step), signs.at(step.cautions()))));
-      blocks.addAll(codes.beside(List.of(told), step.number(), words.fullPage().width()));
+      blocks.addAll(codes.beside(List.of(told), List.of(step), words.fullPage().width()));
     }
     steps.stream()
         .flatMap(s -> s.typed().stream())

@@ -84,7 +84,7 @@ final class GuidePages {
 
   private List<Block> told(PlannedStep step, List<Block> cautions) {
     Block told = new Block.Steps(List.of(StepBlocks.of(step, Prose.plain(""), cautions)));
-    return codes.beside(List.of(told), step.number(), words.fullPage().width());
+    return codes.beside(List.of(told), List.of(step), words.fullPage().width());
   }
 
   private static String title(CaseBoring boring, Guide guide) {

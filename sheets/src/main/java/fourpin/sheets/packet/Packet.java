@@ -26,7 +26,8 @@ public record Packet(Booklet booklet) {
   }
 
   /** The same, with codes that open steps and parts on a phone. */
-  public static Packet compose(Plan plan, Codes codes) {
+  public static Packet compose(Plan plan, Codes wanted) {
+    Codes codes = wanted.of(plan);
     Words words = new Words(plan.job());
     Findings findings = new Findings(plan, words);
     CautionSigns boring = new CautionSigns();

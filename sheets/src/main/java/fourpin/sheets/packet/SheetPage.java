@@ -116,8 +116,7 @@ record SheetPage(
     String lot = pictures.size() == 1 ? "" : ", page " + (index + 1) + " of " + pictures.size();
     List<Block> head = new ArrayList<>();
     head.add(new Block.Heading(sheet.title() + lot));
-    int first = steps().getFirst().number();
-    head.addAll(codes.beside(List.of(picture().setUp()), first, words.fullPage().width()));
+    head.addAll(codes.beside(List.of(picture().setUp()), steps(), words.fullPage().width()));
     head.addAll(
         signs.at(
             Stream.concat(sheet.lying().stream(), picture().steps().stream())

@@ -92,7 +92,7 @@ final class StepPages {
                 () ->
                     new Block.Steps(
                         List.of(StepBlocks.of(first, where(first), signs.at(first.cautions())))));
-    blocks.addAll(codes.beside(List.of(told), first.number(), words.fullPage().width()));
+    blocks.addAll(codes.beside(List.of(told), run, words.fullPage().width()));
   }
 
   /** Without a box: they are ticked off where they stand. */

@@ -14,13 +14,16 @@ import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.plan.Planner;
 import fourpin.sheets.SampleJobs;
+import fourpin.sheets.paint.Drawing;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -45,55 +48,81 @@ class CodesTest {
   /** Of the page's width, the last is looked at. */
   private static final int PARTS = 4;
 
+  private static final Pattern STEPS =
+      Pattern.compile(Pattern.quote(BENCH) + "#step-([\\d.-]+):([0-9a-f]{8})");
+
   static Stream<Job> jobs() {
     return Stream.of(SampleJobs.readingRoom(), SampleJobs.musicLibrary());
   }
 
-  /**
-   * On letter and A4: wherever a step is told or referred to, a code opens it or the run's first.
-   */
+  /** On letter and A4: each step has a code beside it, or beside the sheet or run it belongs to. */
   @ParameterizedTest
   @MethodSource("jobs")
-  void eachSheetAndEachStepOfTheListHasItsCode(Job job) throws IOException {
+  void eachStepIsOpenedByACodeOfThePageThatItStandsOn(Job job) throws IOException {
     Plan plan = Planner.plan(job);
-    try (PDDocument document = pdf(plan, new Codes(Optional.of(BENCH)))) {
-      TreeSet<String> read = new TreeSet<>();
+    try (PDDocument document = pdf(plan, Codes.to(BENCH))) {
+      TreeSet<Integer> opened = new TreeSet<>();
       for (int page = 0; page < document.getNumberOfPages(); page++) {
         String text = text(document, page + 1);
-        List<String> here =
-            codes(document, page, PARTS).stream().filter(CodesTest::ofStep).toList();
-        if (!here.isEmpty()) {
-          assertThat(here)
-              .as("steps that stand on page " + (page + 1))
-              .allMatch(code -> text.contains(code.substring(code.lastIndexOf('-') + 1)));
+        for (String code :
+            codes(document, page, PARTS).stream().filter(CodesTest::ofStep).toList()) {
+          List<Integer> steps = steps(code, plan);
+          assertThat(text).as("page " + (page + 1)).contains(steps.getFirst().toString());
+          opened.addAll(steps);
         }
-        read.addAll(here);
       }
-      assertThat(read).containsAll(expected(plan)).isSubsetOf(allowed(plan));
+      assertThat(opened).isEqualTo(all(plan));
     }
+  }
+
+  private static TreeSet<Integer> all(Plan plan) {
+    return new TreeSet<>(plan.steps().stream().map(PlannedStep::number).toList());
+  }
+
+  /** What a code opens, as the page reads it: "#step-9-14.20:0123abcd". */
+  private static List<Integer> steps(String code, Plan plan) {
+    Matcher read = STEPS.matcher(code);
+    assertThat(read.matches()).as(code).isTrue();
+    assertThat(Codes.digest(plan.steps())).startsWith(read.group(2));
+    return Stream.of(read.group(1).split("\\."))
+        .flatMapToInt(
+            range -> {
+              String[] ends = range.split("-");
+              return IntStream.rangeClosed(
+                  Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]));
+            })
+        .boxed()
+        .toList();
+  }
+
+  /** Each sheet for a panel is one code for all that is done to the panel. */
+  @Test
+  void theCodeOfADrillingSheetIsOfAllItsSteps() {
+    Plan plan = Planner.plan(SampleJobs.musicLibrary());
+    List<String> drawn =
+        Packet.compose(plan, Codes.to(BENCH)).drawings().stream().map(Drawing::name).toList();
+    assertThat(DrillingSheet.of(plan)).isNotEmpty();
+    for (DrillingSheet sheet : DrillingSheet.of(plan)) {
+      List<PlannedStep> steps = sheet.steps();
+      assertThat(drawn)
+          .anyMatch(
+              name ->
+                  name.startsWith("code-step-" + steps.getFirst().number())
+                      && (steps.size() == 1 || name.matches("code-step-\\d+[.-].*")));
+    }
+  }
+
+  @Test
+  void anotherStateOfTheJobIsToldByItsCodes() {
+    Plan one = Planner.plan(SampleJobs.readingRoom());
+    Plan other = Planner.plan(SampleJobs.musicLibrary());
+    assertThat(Codes.digest(one.steps())).isNotEqualTo(Codes.digest(other.steps()));
+    assertThat(Codes.digest(one.steps()))
+        .isEqualTo(Codes.digest(Planner.plan(SampleJobs.readingRoom()).steps()));
   }
 
   private static boolean ofStep(String code) {
     return code.contains("#step-");
-  }
-
-  /** Of each sheet the first step, and every step that stands on no sheet. */
-  private static TreeSet<String> expected(Plan plan) {
-    TreeSet<String> all = new TreeSet<>();
-    List<Integer> onSheets = new ArrayList<>();
-    for (DrillingSheet sheet : DrillingSheet.of(plan)) {
-      all.add(address(sheet.steps().getFirst()));
-      sheet.steps().forEach(step -> onSheets.add(step.number()));
-    }
-    plan.steps().stream()
-        .filter(step -> !onSheets.contains(step.number()))
-        .forEach(step -> all.add(address(step)));
-    return all;
-  }
-
-  /** Sheets of several pages have codes for later steps of theirs as well. */
-  private static List<String> allowed(Plan plan) {
-    return plan.steps().stream().map(CodesTest::address).toList();
   }
 
   /** As a phone looks at one label after the other. */
@@ -107,9 +136,15 @@ class CodesTest {
             step ->
                 step.parts()
                     .forEach(
-                        mark -> parts.add(BENCH + "#part-" + Codes.key(step.caseName(), mark))));
+                        mark ->
+                            parts.add(
+                                BENCH
+                                    + "#part-"
+                                    + Codes.key(step.caseName(), mark)
+                                    + ":"
+                                    + Codes.digest(plan.steps()).substring(0, 8))));
     assertThat(parts).isNotEmpty();
-    try (PDDocument document = pdf(plan, new Codes(Optional.of(BENCH)))) {
+    try (PDDocument document = pdf(plan, Codes.to(BENCH))) {
       TreeSet<String> read = new TreeSet<>();
       int pages = document.getNumberOfPages();
       int first = pages - 1;
@@ -122,10 +157,6 @@ class CodesTest {
       read.removeIf(CodesTest::ofStep);
       assertThat(read).isEqualTo(parts);
     }
-  }
-
-  private static String address(PlannedStep step) {
-    return BENCH + "#step-" + step.number();
   }
 
   @Test

@@ -27,7 +27,7 @@ final class BenchAddress {
       URI address = new URI(typed.strip());
       return complaint(address)
           .<Reading<Codes>>map(rule -> Reading.bad(rule, REMEDY))
-          .orElseGet(() -> Reading.good(new Codes(Optional.of(bench(address)))));
+          .orElseGet(() -> Reading.good(Codes.to(bench(address))));
     } catch (URISyntaxException e) {
       return Reading.bad("it is no address", REMEDY);
     }

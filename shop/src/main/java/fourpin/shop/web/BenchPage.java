@@ -7,11 +7,7 @@ import fourpin.sheets.packet.BenchNumbers;
 import fourpin.sheets.packet.BenchPictures;
 import fourpin.sheets.packet.Codes;
 import fourpin.sheets.paint.SvgWriter;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -86,8 +82,6 @@ public record BenchPage(
     }
   }
 
-  private static final int DIGEST_BYTES = 16;
-
   static BenchPage of(Plan plan, String job) {
     BenchPictures pictures = new BenchPictures(plan);
     BenchNumbers numbers = new BenchNumbers(plan);
@@ -96,7 +90,7 @@ public record BenchPage(
         plan.job().title(),
         job,
         Judgement.of(plan),
-        digest(plan.steps()),
+        Codes.digest(plan.steps()),
         plan.steps().stream().map(step -> card(plan, step, numbers, pictures, told)).toList());
   }
 
@@ -123,15 +117,5 @@ public record BenchPage(
         plan.holes(step),
         step.holes(),
         plan.copies(step));
-  }
-
-  private static String digest(List<PlannedStep> steps) {
-    try {
-      MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      steps.forEach(step -> sha.update(step.toString().getBytes(StandardCharsets.UTF_8)));
-      return HexFormat.of().formatHex(sha.digest(), 0, DIGEST_BYTES);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

@@ -52,11 +52,11 @@ final class PacketRoutes {
   /** They lead to where the packet was asked for, or to nothing if no phone could follow them. */
   private Codes codes(Context http) {
     String host = Objects.requireNonNullElse(http.header("Host"), "");
-    return new Codes(
-        reach
-            .get()
-            .origin(host)
-            .map(at -> at + "/jobs/" + new Asked(http, desk).id().value() + "/bench"));
+    return reach
+        .get()
+        .origin(host)
+        .map(at -> Codes.to(at + "/jobs/" + new Asked(http, desk).id().value() + "/bench"))
+        .orElse(Codes.NONE);
   }
 
   private void zip(Context http) {

@@ -33,18 +33,29 @@
   };
 
   let shown = Math.min(Math.max(kept.now, 0), steps.length - 1);
-  // A part's code opens the first of its steps that is not done.
+  // What stands behind the # of a printed code: "step-9-14.20:0123abcd" or "part-bookcase.p2:0123abcd". The code of several
+  // steps, or of a part, opens the first that is not done. After the colon begins the digest of the steps that were printed.
+  const among = (numbers) => {
+    const ranges = numbers.split(".").map((range) => range.split("-").map(Number));
+    return (s) => ranges.some(([from, to = from]) => Number(s.dataset.step) >= from && Number(s.dataset.step) <= to);
+  };
+  const called = (what) => {
+    const numbers = /^step-(\d[\d.-]*)$/.exec(what);
+    return numbers ? among(numbers[1]) : (s) => s.dataset.parts.split(" ").some((p) => "part-" + p === what);
+  };
   const fromAddress = () => {
-    let hash = location.hash;
+    let hash = location.hash.slice(1);
     try {
       hash = decodeURIComponent(hash);
     } catch (e) {
       // Somebody else's address; it leads to no part.
     }
-    const of = (s) => s.dataset.parts.split(" ").some((p) => "#part-" + p === hash);
-    const open = steps.findIndex((s) => of(s) && tick(s.dataset.step).state !== "done");
-    const found = steps.findIndex((s) => "#" + s.id === location.hash || of(s));
+    const [what, print = ""] = hash.split(":");
+    const these = called(what);
+    const open = steps.findIndex((s) => these(s) && tick(s.dataset.step).state !== "done");
+    const found = steps.findIndex(these);
     if (found >= 0) shown = open >= 0 ? open : found;
+    if (print) at("printed").textContent = plan.startsWith(print) ? "" : at("printed").dataset.words;
   };
   const key = () => steps[shown].dataset.step;
 

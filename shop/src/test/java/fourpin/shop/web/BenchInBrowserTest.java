@@ -183,6 +183,31 @@ class BenchInBrowserTest {
     assertThat(browser.attribute(".step.now", "data-parts")).contains("bookcase.p2");
   }
 
+  @Test
+  void theCodeOfASheetOpensItsNextStepAndSaysWhenTheJobHasOthersSince() throws IOException {
+    String own = caller.bring(Files.readString(Path.of("..", "examples", "reading-room.yaml")));
+    String page = caller.get(own + "/bench").body();
+    String print = Caller.first(page, "data-plan=\"([0-9a-f]{8})");
+    browser.openAnew(caller.origin() + own + "/bench#step-9-10.12:" + print);
+    assertThat(shown()).isEqualTo("9");
+    assertThat(browser.text("#printed")).isEmpty();
+    browser.press("Done");
+    browser.await("the next step", () -> shown().equals("10"));
+    browser.press("Done");
+    browser.run("location.hash = 'step-9-10.12:" + print + "'; return 1");
+    browser.await("the last of the sheet", () -> shown().equals("12"));
+
+    caller.submit(own + "/put", "seen", seen(own), "field", "outside_width", "value", "78");
+    browser.openAnew(caller.origin() + own + "/bench#step-9-10.12:" + print);
+    browser.awaitText("#printed", "another state of this job");
+    assertThat(shown()).isEqualTo("9");
+    assertThat(Axe.violations(browser)).isEmpty();
+  }
+
+  private String seen(String job) {
+    return Caller.first(caller.get(job).body(), "data-seen=\"([^\"]*)\"");
+  }
+
   /** Before it is encrypted, a device learns whom to trust, and nothing else. */
   @Test
   void aDeviceThatComesInPlainTextLearnsWhomToTrustAndGoesOnEncrypted() {
