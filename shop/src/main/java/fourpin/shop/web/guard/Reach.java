@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -25,10 +26,17 @@ public record Reach(String bind, Set<String> names, Asked.Line devices) {
   private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
 
   private static final Pattern IPV4 = Pattern.compile("(?!127\\.)[\\d.]+");
+
+  /** RFC 4193. Addresses of one link need a zone, which browsers take none of. */
+  private static final Pattern UNIQUE_LOCAL = Pattern.compile("\\[f[cd].*");
+
+  /** Without a zone, which means something on one machine only. */
+  private static final Pattern IPV6 = Pattern.compile("\\[[0-9a-f:.]+]");
+
   private static final Pattern PORT = Pattern.compile(":\\d{1,5}$");
 
   public Reach {
-    names = Set.copyOf(names);
+    names = names.stream().map(Reach::plain).collect(Collectors.toUnmodifiableSet());
   }
 
   /** For browsers on this machine only. */
@@ -46,7 +54,9 @@ public record Reach(String bind, Set<String> names, Asked.Line devices) {
 
   /** Where devices of the network find this machine and can be sure that it is this machine. */
   public Stream<String> addresses() {
-    return names.stream().filter(IPV4.asMatchPredicate()).filter(Authority::speaksFor).sorted();
+    return Stream.of(IPV4, UNIQUE_LOCAL)
+        .flatMap(kind -> names.stream().filter(kind.asMatchPredicate()).sorted())
+        .filter(Authority::speaksFor);
   }
 
   /**
@@ -57,19 +67,31 @@ public record Reach(String bind, Set<String> names, Asked.Line devices) {
    * @param host as the request names it, with its port
    */
   public Optional<String> origin(String host) {
-    String name = name(host);
-    boolean good = names.contains(name) && !isHere(host) && Authority.speaksFor(name);
+    String name = bare(host);
+    boolean good = includes(host) && !isHere(host) && Authority.speaksFor(name);
     String port = host.substring(name.length());
     return (good ? Optional.of(name) : addresses().findFirst()).map(n -> "https://" + n + port);
   }
 
   /** Whether it is asked for by a name that every machine calls itself. */
   static boolean isHere(String host) {
-    return LOOPBACK.contains(name(host));
+    return LOOPBACK.stream().map(Reach::plain).anyMatch(plain(bare(host))::equals);
   }
 
-  private static String name(String host) {
+  private static String bare(String host) {
     return PORT.matcher(host.toLowerCase(Locale.ROOT)).replaceFirst("");
+  }
+
+  /** An address of version 6 has many spellings (RFC 5952, 2); all of one are made the same. */
+  private static String plain(String name) {
+    if (!IPV6.matcher(name).matches()) {
+      return name;
+    }
+    try {
+      return written(InetAddress.ofLiteral(name.substring(1, name.length() - 1)));
+    } catch (IllegalArgumentException e) {
+      return name;
+    }
   }
 
   private static Stream<NetworkInterface> interfaces() {
@@ -101,6 +123,6 @@ public record Reach(String bind, Set<String> names, Asked.Line devices) {
    * @param host as a request names it, with or without a port
    */
   boolean includes(String host) {
-    return names.contains(name(host));
+    return names.contains(plain(bare(host)));
   }
 }
