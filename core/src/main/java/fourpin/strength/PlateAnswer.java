@@ -9,10 +9,22 @@ import java.util.Optional;
  *
  * @param row how far the front edge sags with the load in a row along it; nothing where there is no
  *     such row
+ * @param half with the load on its left half alone; nothing if it tips
  * @param low what one low support does; nothing without such supports
  * @param hand empty, under a hand on the front edge; nothing if it tips
  */
-record PlateAnswer(Optional<Double> row, Optional<LowSupport> low, Optional<Hand> hand) {
+record PlateAnswer(
+    Optional<Double> row, Optional<Half> half, Optional<LowSupport> low, Optional<Hand> hand) {
+
+  /**
+   * With the load on one half of its length alone.
+   *
+   * @param sag how far it goes down at the most
+   * @param push of the support that pushes hardest
+   * @param lifted how many supports it does not touch
+   * @param twist how far a corner lies out of the plane of the other three
+   */
+  record Half(double sag, double push, int lifted, double twist) {}
 
   /**
    * How it lies under its load: how far each line goes down at the most, and the stress in the

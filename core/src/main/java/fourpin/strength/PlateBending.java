@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import fourpin.strength.PlateAnswer.Bends;
+import fourpin.strength.PlateAnswer.Half;
 import fourpin.strength.PlateAnswer.Hand;
 import fourpin.strength.PlateAnswer.LowSupport;
 import fourpin.strength.PlateAnswer.Relieved;
@@ -8,6 +9,7 @@ import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.plate.BentPlate;
 import fourpin.strength.plate.MirroredPlate;
+import fourpin.strength.plate.OneSided;
 import fourpin.strength.plate.Plate;
 import fourpin.strength.plate.PlateLoad;
 import fourpin.strength.plate.PlateLoad.Patch;
@@ -35,6 +37,15 @@ final class PlateBending {
    * sags most (0.4215 of its half, by its closed form).
    */
   private static final double[] STATIONS = {0.21, 0.5};
+
+  /**
+   * Likewise with a load on its left half alone: a beam sags most at 0.46 of its length (by its
+   * closed form), one over three supports in the middle of its loaded span.
+   */
+  private static final double[] HALF_STATIONS = {0.21, 0.46, 0.5};
+
+  /** Front edge, middle and back edge, as shares of the depth. */
+  private static final double[] LINES = {0, 0.5, 1};
 
   /** Parts of the length that a shelf is drawn by. */
   private static final int DRAWN = 24;
@@ -127,8 +138,25 @@ final class PlateBending {
             .flatMap(deep -> row(load, deep.number()))
             .flatMap(this::with)
             .map(bent -> bent.deflection(middle(), 0)),
+        solver.underLeftOf(shelf.own(), shelf.evenly(load)).map(this::half),
         low(of.doubt().low().number(), load * plate.length()),
         with(hand).map(bent -> new Hand(bent.deflection(middle(), 0), bent.lifted())));
+  }
+
+  private Half half(OneSided bent) {
+    double sag = 0;
+    for (double x : HALF_STATIONS) {
+      for (double y : LINES) {
+        sag = Math.max(sag, bent.deflection(x * plate.length(), y * plate.depth()));
+      }
+    }
+    double twist =
+        bent.deflection(0, 0)
+            - bent.deflection(plate.length(), 0)
+            - bent.deflection(0, plate.depth())
+            + bent.deflection(plate.length(), plate.depth());
+    double push = bent.reactions().stream().max(Double::compare).orElse(0.0);
+    return new Half(sag, push, bent.lifted(), Math.abs(twist));
   }
 
   /** Things that fill the depth stand in no row. */

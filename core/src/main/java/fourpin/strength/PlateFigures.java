@@ -9,8 +9,6 @@ import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.strength.PlateAnswer.Bends;
 import fourpin.strength.PlateAnswer.Hand;
-import fourpin.strength.PlateAnswer.LowSupport;
-import fourpin.strength.PlateAnswer.Relieved;
 import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
@@ -39,7 +37,6 @@ final class PlateFigures {
 
   private static final Source STATICS =
       new Source("statics of the bent plate", "", Standing.DERIVED);
-  private static final double GRAVITY = 9.80665;
   private static final String BENDING =
       " of Dx w,xxxx + 2 (D1 + 2 Dxy) w,xxyy + Dy w,yyyy = p, D1 = ν Dy, w = 0 where a support pushes";
 
@@ -48,9 +45,14 @@ final class PlateFigures {
   private final PlateAnswer answer;
   private final Layer panel;
   private final Flat flat;
+  private final double largest;
 
-  PlateFigures(ShelfOnSupports shelf, PlateBending plate) {
+  /**
+   * @param largest load within its limits, N/mm
+   */
+  PlateFigures(ShelfOnSupports shelf, PlateBending plate, double largest) {
     this.shelf = shelf;
+    this.largest = largest;
     this.loaded = plate.under(shelf.loaded().load());
     this.answer = plate.asked(shelf);
     this.panel = shelf.section().layers().getFirst();
@@ -62,8 +64,8 @@ final class PlateFigures {
     List<Figure> all = new ArrayList<>();
     loaded.ifPresent(bends -> all.addAll(loaded(bends)));
     row().ifPresent(all::add);
-    lowLoad().ifPresent(all::add);
-    lowClosed().ifPresent(all::add);
+    answer.half().ifPresent(half -> all.addAll(new HalfLoaded(shelf, half, bending()).all()));
+    rocking().ifPresent(rocking -> all.addAll(rocking.all()));
     answer.hand().ifPresent(hand -> all.addAll(hand(hand)));
     all.addAll(List.of(along(), across(), twist()));
     return all;
@@ -171,59 +173,14 @@ final class PlateFigures {
         PLATE);
   }
 
-  /** How much has to stand on the shelf until it does not rock on a low support. */
-  Optional<Figure> lowLoad() {
-    return answer.low().map(LowSupport::empty).map(this::lowLoad);
-  }
-
-  private Figure lowLoad(Relieved relieved) {
-    return figure(
-        "low-support-load",
-        "load, spread evenly, until which it rocks on one low support",
-        Quantity.of(relieved.closedBy() / GRAVITY, QuantityUnit.MASS),
-        "max(0, R - r₀) / (s × 9.80665 m/s²)",
-        relieved(relieved),
-        STATICS);
-  }
-
-  /** How far a support may lie low until the loaded shelf rocks. */
-  Optional<Figure> lowClosed() {
-    return answer.low().map(LowSupport::loaded).map(this::lowClosed);
-  }
-
-  private Figure lowClosed(Relieved relieved) {
-    double total = load();
-    List<Input> inputs = new ArrayList<>(relieved(relieved));
-    inputs.add(new Input("Q", "load on the shelf", force(total), shelf.load().source()));
-    return figure(
-        "low-support-closed",
-        "how far one support may lie low until the loaded shelf rocks",
-        length(shelf.doubt().low().number() * relieved.times(total)),
-        "d (r₀ + s Q) / R",
-        inputs,
-        STATICS);
+  /** What one low support does; nothing for a shelf in joints. */
+  Optional<RockingFigures> rocking() {
+    return answer.low().map(low -> new RockingFigures(shelf, low, input("Dxy", twist()), largest));
   }
 
   /** The stated load on the whole shelf, N. */
   double load() {
     return shelf.load().value().value() * shelf.loaded().length();
-  }
-
-  private List<Input> relieved(Relieved relieved) {
-    return List.of(
-        shelf.doubt().low().input("d", "how far one support lies low"),
-        new Input(
-            "R",
-            "how much less the support pushes that the low one relieves most",
-            force(relieved.relief()),
-            PLATE),
-        new Input("r₀", "its push under the empty shelf", force(relieved.own()), PLATE),
-        new Input(
-            "s",
-            "its share of an even load",
-            Quantity.of(relieved.share(), QuantityUnit.RATIO),
-            PLATE),
-        input("Dxy", twist()));
   }
 
   private List<Figure> hand(Hand hand) {

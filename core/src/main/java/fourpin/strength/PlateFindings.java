@@ -39,7 +39,7 @@ final class PlateFindings {
     this.tipping = new RowLoads(read).tipping();
     this.tipsLoaded = verdict.bends().isEmpty();
     this.answer = plate.asked(read);
-    this.figures = new PlateFigures(read, plate);
+    this.figures = new PlateFigures(read, plate, verdict.largestLoad());
   }
 
   List<Finding> all() {
@@ -69,24 +69,24 @@ final class PlateFindings {
 
   /** A shelf that rocks only while little stands on it is no fault. */
   private Optional<Finding> rocks() {
-    return figures
-        .lowLoad()
-        .filter(load -> load.value().value() * GRAVITY > figures.load())
-        .flatMap(load -> figures.lowClosed().map(closed -> rocks(load, closed)));
+    return figures.rocking().filter(RockingFigures::rocks).map(this::rocks);
   }
 
-  private Finding rocks(Figure load, Figure closed) {
+  private Finding rocks(RockingFigures rocking) {
+    Figure closed = rocking.closed();
+    Figure load = rocking.most().orElseGet(rocking::closedBy);
+    String until =
+        rocking.most().isPresent()
+            ? "it rocks under any load within its limits, up to %s spread evenly; %s are stated"
+            : "it rocks until %s stand on it, spread evenly; %s are stated";
     Quantity stated = Quantity.of(figures.load() / GRAVITY, QuantityUnit.MASS);
     String what =
-        "%s: with one support %s low, it rocks until %s stand on it, spread evenly; %s are stated";
+        "%s: with one support %s low, ".formatted(names(), text(read.doubt().low()))
+            + until.formatted(load.value().text(job.unit()), stated.text(job.unit()));
     return finding(
         Severity.DOUBT,
         "shelf-rocks",
-        what.formatted(
-            names(),
-            text(read.doubt().low()),
-            load.value().text(job.unit()),
-            stated.text(job.unit())),
+        what,
         List.of(load, closed),
         List.of(
             new Remedy(

@@ -44,7 +44,7 @@ final class ShelfFigures {
     this.shelf = shelf;
     this.loaded = shelf.loaded();
     this.verdict = verdict;
-    this.plate = verdict.plate().map(p -> new PlateFigures(shelf, p));
+    this.plate = verdict.plate().map(p -> new PlateFigures(shelf, p, verdict.largestLoad()));
   }
 
   /**

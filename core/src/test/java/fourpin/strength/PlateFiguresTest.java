@@ -243,6 +243,60 @@ class PlateFiguresTest {
     assertThat(find(level.shelves().getFirst(), "low-support-load")).isEmpty();
   }
 
+  /** No load is named that the shelf could not bear. */
+  @Test
+  void aShelfThatRocksWhateverItMayBearIsSaidToDoSo() {
+    CaseDraft draft = shelves("oak");
+    load(draft, 0.005);
+    set(draft, Setting.LOW_SUPPORT, new SettingValue.OfLength(in("3/16")));
+    assertThat(find(check(draft).shelves().getFirst(), "low-support-most")).isEmpty();
+    set(draft, Setting.SAG_LIMIT, new SettingValue.OfNumber(2000));
+    Strength strength = check(draft);
+    Figure most = find(strength.shelves().getFirst(), "low-support-most").orElseThrow();
+    assertThat(most.value().value())
+        .isCloseTo(input(most, "q₀") * input(most, "l") / GRAVITY, within(1e-9))
+        .isLessThan(input(most, "Q₀"));
+    assertThat(ofKind(strength, "shelf-rocks").getFirst().what())
+        .contains("it rocks under any load within its limits, up to ");
+  }
+
+  /**
+   * By statics, of an even load on one half a shelf's near supports carry three quarters but for
+   * what hangs over, and of its own weight a half: on each of two alike that is W / 4 + Q (l / 4 +
+   * l / 2 - 2 c) / (l - 2 c) / 4, with Q on the half. Its middle sags by half of what a full load
+   * adds there, by superposition; a beam sags 1.008 times as much at the most (0.006563 over 5 /
+   * 768).
+   */
+  @Test
+  void aShelfLoadedOnOneHalf() {
+    CaseDraft draft = shelves("ply");
+    ShelfAnswer shelf = check(draft).shelves().getFirst();
+    Figure half = find(shelf, "plate-half").orElseThrow();
+    double l = input(half, "l");
+    double c = input(half, "c");
+    double own = input(half, "g") * l;
+    double load = input(half, "q") * l / 2;
+    double near = own / 2 + load * (l - c - l / 4) / (l - 2 * c);
+    assertThat(value(shelf, "plate-half-push")).isCloseTo(near / 2, withPercentage(3));
+    assertThat(value(shelf, "plate-half-lifted")).isZero();
+    load(draft, 0);
+    double empty = value(check(draft).shelves().getFirst(), "plate-middle");
+    double full = value(shelf, "plate-middle");
+    assertThat(half.value().value()).isCloseTo((empty + full) / 2 * 1.008, withPercentage(2));
+  }
+
+  /** Rows alike far from both edges do not twist an even shelf; a front row far back does. */
+  @Test
+  void aShelfTwistsWhereItsRowsAreUnlike() {
+    CaseDraft draft = shelves("mdf");
+    Material mdf = SampleJobs.sheet("mdf", "MDF", "3/4", "0.72");
+    double alike = value(check(draft, mdf).shelves().getFirst(), "plate-half-twist");
+    set(draft, Setting.FRONT_ROW, new SettingValue.OfLength(in("4")));
+    double unlike = value(check(draft, mdf).shelves().getFirst(), "plate-half-twist");
+    assertThat(alike).isCloseTo(0, within(1e-6));
+    assertThat(unlike).isGreaterThan(1e-3);
+  }
+
   /** The hand that tips the shelf is the one that statics names. */
   @Test
   void aHandTipsAShelfWhereStaticsSaysSo() {

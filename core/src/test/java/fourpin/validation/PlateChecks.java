@@ -1,8 +1,10 @@
 package fourpin.validation;
 
 import static fourpin.validation.Check.fromMemory;
+import static fourpin.validation.Check.published;
 
 import fourpin.strength.plate.BentPlate;
+import fourpin.strength.plate.MirroredPlate;
 import fourpin.strength.plate.Plate;
 import fourpin.strength.plate.Plate.Edges;
 import fourpin.strength.plate.Plate.Hold;
@@ -26,6 +28,7 @@ final class PlateChecks {
   private static final double PRESSURE = 0.01;
   private static final double FORCE = 1000;
   private static final double ONE_PER_CENT = 0.01;
+  private static final Rigidity BEAM = Rigidity.of(70_000, 70_000, 0, 35_000, 10);
   private static final Rigidity STIFF = Rigidity.isotropic(70_000, 0.3, 10);
 
   private PlateChecks() {}
@@ -37,6 +40,7 @@ final class PlateChecks {
     clamped(all);
     endsHinged(all);
     corners(all);
+    onOneHalf(all);
     return all;
   }
 
@@ -154,6 +158,29 @@ final class PlateChecks {
             "0.25",
             "statics",
             () -> evenly(plate).reactions().getFirst() / (PRESSURE * SHORT * SHORT)));
+  }
+
+  /**
+   * A strip that bends like a beam, loaded on one half: what a shelf's answer sums from two halves.
+   */
+  private static void onOneHalf(List<Check> all) {
+    double depth = SHORT / 50;
+    Plate strip = Plate.even(SHORT, depth, BEAM, Edges.ends(Hold.HINGED), List.of());
+    all.add(
+        published(
+            "strip with its ends hinged, even load on one half, middle, over w L⁴ / (E I)",
+            "0.00651042",
+            "",
+            ONE_PER_CENT * 0.00651042,
+            "Hibbeler, Mechanics of Materials",
+            "Example 12.13: 5 / 768",
+            () ->
+                new MirroredPlate(strip, PlateSolver.PARTS)
+                        .underLeftOf(List.of(), strip.evenly(PRESSURE))
+                        .orElseThrow()
+                        .deflection(SHORT / 2, depth / 2)
+                    * BEAM.alongX()
+                    / (PRESSURE * Math.pow(SHORT, 4))));
   }
 
   private static Check check(String what, String printed, String place, DoubleSupplier ours) {

@@ -68,8 +68,8 @@ final class Contact {
   }
 
   /** How hard each support pushes if all touch and the plate is held down on them. */
-  double[] all(double[] down, double[] work, double[] low) {
-    return solve((1 << give.length) - 1, down, work, low).orElseThrow().pushes();
+  Touch all(double[] down, double[] work, double[] low) {
+    return solve((1 << give.length) - 1, down, work, low).orElseThrow();
   }
 
   private boolean fits(int set, Touch touch, double[] down, double[] low) {

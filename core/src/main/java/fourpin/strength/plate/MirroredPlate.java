@@ -4,6 +4,7 @@ import fourpin.measure.Lazy;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Bends a plate that is alike on both sides of its middle, and loaded alike on both. Half of it
@@ -13,6 +14,7 @@ import java.util.stream.IntStream;
 public final class MirroredPlate {
 
   private final Plate plate;
+  private final int parts;
   private final PlateSolver even;
 
   /** Asked for by supports that do not lie alike only. */
@@ -27,6 +29,7 @@ public final class MirroredPlate {
       throw new IllegalArgumentException("ends held unlike: " + plate);
     }
     this.plate = plate;
+    this.parts = parts;
     this.even = new PlateSolver(plate, parts, Fold.EVEN);
     this.odd = Lazy.of(() -> new PlateSolver(plate, parts, Fold.ODD));
   }
@@ -39,6 +42,34 @@ public final class MirroredPlate {
    */
   public Optional<BentPlate> under(List<PlateLoad> loads) {
     return even.under(loads);
+  }
+
+  /**
+   * The plate on level supports, with a load of which only the left half is there. Where all
+   * supports push, that is half of it on both sides, and half of it turned upside down on the
+   * right.
+   *
+   * @param both alike on both sides, together
+   * @param left alike on both sides, to be halved
+   * @return nothing if it tips off them
+   */
+  public Optional<OneSided> underLeftOf(List<PlateLoad> both, PlateLoad left) {
+    PlateLoad half = left.times(0.5);
+    OneSided sum =
+        new OneSided(
+            even.heldDown(with(both, half)), Optional.of(odd.get().heldDown(List.of(half))));
+    return sum.lifted() == 0 ? Optional.of(sum) : whole(both, left);
+  }
+
+  private Optional<OneSided> whole(List<PlateLoad> both, PlateLoad left) {
+    PlateLoad there = left.leftOf(plate.length() / 2).orElseThrow();
+    return new PlateSolver(plate, parts)
+        .under(with(both, there))
+        .map(bent -> new OneSided(bent, Optional.empty()));
+  }
+
+  private static List<PlateLoad> with(List<PlateLoad> loads, PlateLoad more) {
+    return Stream.concat(loads.stream(), Stream.of(more)).toList();
   }
 
   /**

@@ -15,6 +15,9 @@ public sealed interface PlateLoad {
 
   double middleY();
 
+  /** So many times as much of it. */
+  PlateLoad times(double many);
+
   /** What of it lies on the left of a line; of a force on the line, one half. */
   Optional<PlateLoad> leftOf(double line);
 
@@ -33,6 +36,11 @@ public sealed interface PlateLoad {
     @Override
     public double middleY() {
       return y;
+    }
+
+    @Override
+    public PlateLoad times(double many) {
+      return new Point(many * force, x, y);
     }
 
     @Override
@@ -70,6 +78,11 @@ public sealed interface PlateLoad {
     @Override
     public double middleY() {
       return (fromY + toY) / 2;
+    }
+
+    @Override
+    public PlateLoad times(double many) {
+      return new Patch(many * pressure, fromX, toX, fromY, toY);
     }
 
     @Override

@@ -98,9 +98,17 @@ public final class PlateSolver {
     double[] bent = bent(loads);
     return contact
         .find(atSupports(bent), work(loads), footing.of(low))
-        .map(
-            touch ->
-                new BentPlate(plate, mesh, field(bent, touch), footing.spread(touch.pushes())));
+        .map(touch -> lying(bent, touch));
+  }
+
+  private BentPlate lying(double[] bent, Contact.Touch touch) {
+    return new BentPlate(plate, mesh, field(bent, touch), footing.spread(touch.pushes()));
+  }
+
+  /** The plate held down on level supports, so that some of them may have to pull. */
+  BentPlate heldDown(List<PlateLoad> loads) {
+    double[] bent = bent(loads);
+    return lying(bent, contact.all(atSupports(bent), work(loads), new double[footing.count()]));
   }
 
   /**
@@ -109,7 +117,7 @@ public final class PlateSolver {
    */
   public double[] pushesIfAllTouch(List<PlateLoad> loads, List<Double> low) {
     double[] bent = bent(loads);
-    return footing.spread(contact.all(atSupports(bent), work(loads), footing.of(low)));
+    return footing.spread(contact.all(atSupports(bent), work(loads), footing.of(low)).pushes());
   }
 
   private double[] bent(List<PlateLoad> loads) {

@@ -104,6 +104,46 @@ class MirroredPlateTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("cases")
+  void aLoadOnOneHalfIsTheSumOfAlikeAndUpsideDown(Case of) {
+    Plate plate = of.plate();
+    PlateLoad even = plate.evenly(0.002);
+    List<PlateLoad> loads = new ArrayList<>(of.loads());
+    loads.add(even.leftOf(plate.length() / 2).orElseThrow());
+    BentPlate whole = new PlateSolver(plate).under(loads).orElseThrow();
+    OneSided sum =
+        new MirroredPlate(plate, PlateSolver.PARTS).underLeftOf(of.loads(), even).orElseThrow();
+    assertThat(sum.reactions())
+        .zipSatisfy(whole.reactions(), (one, all) -> assertThat(one).isCloseTo(all, within(NEAR)));
+    assertThat(sum.lifted()).isEqualTo(whole.lifted());
+    for (double share : List.of(0.0, 0.3, 0.5, 0.8, 1.0)) {
+      double x = plate.length() * share;
+      assertThat(sum.deflection(x, 10)).isCloseTo(whole.deflection(x, 10), within(NEAR));
+    }
+  }
+
+  /**
+   * With a support in the middle of its depth a shelf may lift off others, and is bent as a whole.
+   */
+  @Test
+  void whatLiftsOffIsBentAsAWhole() {
+    List<Support> six = new ArrayList<>();
+    for (double y : List.of(20.0, 130.0, 280.0)) {
+      six.add(new Support(10, y));
+      six.add(new Support(790, y));
+    }
+    Plate plate = Plate.even(800, 300, OAK, Edges.FREE, six);
+    PlateLoad front = new PlateLoad.Patch(0.02, 0, 800, 0, 40);
+    OneSided sum =
+        new MirroredPlate(plate, PlateSolver.PARTS).underLeftOf(List.of(), front).orElseThrow();
+    BentPlate whole =
+        new PlateSolver(plate).under(List.of(front.leftOf(400).orElseThrow())).orElseThrow();
+    assertThat(sum.turned()).isEmpty();
+    assertThat(sum.lifted()).isPositive().isEqualTo(whole.lifted());
+    assertThat(sum.deflection(300, 0)).isCloseTo(whole.deflection(300, 0), within(NEAR));
+  }
+
   private static void close(Moments one, Moments other) {
     assertThat(one.x()).isCloseTo(other.x(), within(1e-5));
     assertThat(one.y()).isCloseTo(other.y(), within(1e-5));

@@ -17,6 +17,11 @@ import java.util.stream.Stream;
 /** What each shelf does under its load; shelves of the same figures stand together. */
 final class ShelfPages {
 
+  private static final String ROCKS_UNTIL = "low-support-load";
+
+  /** Stands in its place where no load within the limits ends the rocking. */
+  private static final String ROCKS_BEYOND = "low-support-most";
+
   /** The figures of a shelf as a plate that stand in columns, by the last level of their ids. */
   private static final List<String> PLATE_COLUMNS =
       List.of(
@@ -24,7 +29,8 @@ final class ShelfPages {
           "plate-middle",
           "plate-back",
           "plate-front-row",
-          "low-support-load",
+          "plate-half",
+          ROCKS_UNTIL,
           "low-support-closed");
 
   /** Likewise the figures of its supports. */
@@ -140,6 +146,7 @@ final class ShelfPages {
             Table.right("Middle"),
             Table.right("Back edge"),
             Table.right("Front, load in a row there"),
+            Table.right("Most, load on one half"),
             Table.right("Rocks until"),
             Table.right("May lie low")),
         alike.values().stream().map(shelves -> row(shelves, PLATE_COLUMNS)).toList());
@@ -201,11 +208,16 @@ final class ShelfPages {
 
   /** A figure by the last level of its id; a dash where the shelf has none. */
   private String cell(ShelfAnswer shelf, String last) {
-    return shelf.figures().stream()
-        .filter(figure -> last(figure).equals(last))
-        .findFirst()
-        .map(words::value)
+    Optional<Figure> beyond =
+        last.equals(ROCKS_UNTIL) ? find(shelf, ROCKS_BEYOND) : Optional.empty();
+    return beyond
+        .map(figure -> "over " + words.value(figure))
+        .or(() -> find(shelf, last).map(words::value))
         .orElse("–");
+  }
+
+  private static Optional<Figure> find(ShelfAnswer shelf, String last) {
+    return shelf.figures().stream().filter(figure -> last(figure).equals(last)).findFirst();
   }
 
   private static boolean ofJoint(Figure figure) {
@@ -256,6 +268,7 @@ final class ShelfPages {
     figures.addAll(shelf.others());
     shelf.plate().stream()
         .filter(figure -> !PLATE_COLUMNS.contains(last(figure)))
+        .filter(figure -> !last(figure).equals(ROCKS_BEYOND))
         .forEach(figures::add);
     return figures;
   }
