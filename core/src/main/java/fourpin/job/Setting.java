@@ -452,6 +452,15 @@ public enum Setting {
       "150 mm",
       "thread of an anchor within the stud, its tip not counted",
       practice("what is left of a 2 1/2 in screw behind rail, back and wallboard")),
+  ANCHOR_BELOW(
+      "anchor-below",
+      Kind.LENGTH,
+      "1 1/2 in",
+      "40 mm",
+      "0 mm",
+      "300 mm",
+      "from the underside of the top down to the anchors",
+      practice("the middle of a rail or cleat of 3 in right under the top")),
   STUD_SPACING(
       "stud-spacing",
       Kind.LENGTH,

@@ -23,6 +23,7 @@ import fourpin.strength.Balance.Load;
 import fourpin.strength.wood.Withdrawal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How one case stands: where its weight hangs, what tips it forward, what anchors then have to
@@ -67,10 +68,10 @@ final class StandingFigures {
     all.addAll(tipping.all());
     Figure pull = pull();
     Figure screw = screw();
-    all.add(pull);
-    all.add(screw);
-    all.add(screws(pull, screw));
-    all.add(studs());
+    Figure screws = screws(pull, screw);
+    Figure studs = studs();
+    all.addAll(List.of(anchors(), pull, screw, screws, studs));
+    each(screws, studs).ifPresent(all::add);
     if (built.order().standsOn().isEmpty()) {
       Figure floor = floor();
       all.add(floor);
@@ -152,26 +153,44 @@ final class StandingFigures {
   }
 
   /**
-   * What anchors at the top have to hold of a push there, the case empty; drawers and doors that
+   * What anchors under the top have to hold of a push at it, the case empty; drawers and doors that
    * are open pull as well.
    */
   private Figure pull() {
     Sourced push = number(Setting.TIP_PUSH, QuantityUnit.FORCE);
-    double shut = empty.newton() * (empty.back() - foot()) / height();
-    double holds = Math.min(shut, tipping.leastOpen().map(open -> open / height()).orElse(shut));
+    double shut = empty.newton() * (empty.back() - foot());
+    double holds = tipping.leastOpen().map(open -> Math.min(open, shut)).orElse(shut);
+    Figure anchors = anchors();
+    double moment = push.number() * height() - holds;
     return figure(
         "anchor-pull",
-        "pull on the anchors at the top, empty, doors and drawers open, under the push that is asked for",
-        force(Math.max(0, push.number() - holds)),
-        "P - F y / H, with doors and drawers P - M / H",
+        "pull on the anchors under the top, empty, doors and drawers open, under the push that is asked for",
+        force(Math.max(0, moment / anchors.value().value())),
+        "(P H - M) / h",
         List.of(
             push.input("P", Setting.TIP_PUSH.meaning()),
+            new Input("H", "height", mm(height()), Source.GEOMETRY),
             new Input(
-                "F y / H",
-                "push that tips it without anchors, doors open and full drawers out where there are"
-                    + " any; below nothing it falls by itself",
-                force(holds),
-                STATICS)));
+                "M",
+                "what keeps it standing, doors open and full drawers out where there are any; below"
+                    + " nothing it falls by itself",
+                Quantity.of(holds, QuantityUnit.MOMENT),
+                STATICS),
+            new Input("h", anchors.title(), anchors.value(), anchors.source())));
+  }
+
+  /** In a rail or cleat under the top, where they hold most. */
+  private Figure anchors() {
+    Sourced below = length(Setting.ANCHOR_BELOW);
+    double top = built.part("T").box().low().z().mm();
+    return figure(
+        "anchor-height",
+        "height of the anchors above its foot",
+        mm(top - below.number()),
+        "t - b",
+        List.of(
+            new Input("t", "underside of the top", mm(top), Source.GEOMETRY),
+            below.input("b", Setting.ANCHOR_BELOW.meaning())));
   }
 
   private Figure screw() {
@@ -195,7 +214,7 @@ final class StandingFigures {
     double count = Math.ceil(pull.value().value() / screw.value().value());
     return figure(
         "anchor-count",
-        "screws that this takes, each into a stud, two at the least",
+        "screws that this takes, into studs, two at the least",
         Quantity.count(Math.max(2, (long) count)),
         "max(2, ⌈T / w⌉)",
         List.of(
@@ -214,6 +233,22 @@ final class StandingFigures {
         List.of(
             new Input("W", "width of the case", mm(width), Source.GEOMETRY),
             spacing.input("s", "from stud to stud")));
+  }
+
+  /** Nothing where no stud is sure to lie behind it: then a board reaches from stud to stud. */
+  private Optional<Figure> each(Figure screws, Figure studs) {
+    double behind = studs.value().value();
+    return behind < 1
+        ? Optional.empty()
+        : Optional.of(
+            figure(
+                "anchor-each",
+                "screws into each of these studs, one above the other where it is more than one",
+                Quantity.count((long) Math.ceil(screws.value().value() / behind)),
+                "⌈N / S⌉",
+                List.of(
+                    new Input("N", screws.title(), screws.value(), screws.source()),
+                    new Input("S", studs.title(), studs.value(), studs.source()))));
   }
 
   private Figure floor() {

@@ -155,6 +155,21 @@ class CaseAnswerTest {
     CaseAnswer hard = pushed.cases().getFirst();
     assertThat(value(hard, "anchor-count"))
         .isEqualTo(Math.ceil(value(hard, "anchor-pull") / value(hard, "anchor-screw")));
+    assertThat(value(hard, "anchor-each"))
+        .isEqualTo(Math.ceil(value(hard, "anchor-count") / value(hard, "anchor-studs")));
+  }
+
+  /**
+   * Moments about the front foot: a push of 222 N at 84 in against the weight and the anchors,
+   * which stand 1 1/2 in under a top of 23/32 in: 84 - 0.71875 - 1.5 = 81.781 in.
+   */
+  @Test
+  void anchorsUnderTheTopBalanceThePush() {
+    Figure pull = find(of(SampleJobs.bay(1)), "anchor-pull");
+    Figure tips = find(of(SampleJobs.bay(1)), "tips-at-empty");
+    assertThat(input(pull, "h")).isCloseTo(81.78125 * 25.4, within(0.01));
+    assertThat(pull.value().value() * 81.78125 * 25.4)
+        .isCloseTo(222 * 84 * 25.4 - input(tips, "F") * input(tips, "y"), within(10.0));
   }
 
   @Test

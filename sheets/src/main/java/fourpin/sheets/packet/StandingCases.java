@@ -22,6 +22,11 @@ final class StandingCases {
           + "case to a wall, what a floor carries, and what stands in earthquake country, is for local codes and for "
           + "people licensed to judge it. Fasten it, whatever these figures say.";
 
+  private static final String ANCHORS =
+      "Anchors go through a rail or cleat right under the top, glued and screwed to top and sides, into the middle of studs, the outermost "
+          + "ones that can be reached; a thin back alone holds none. Find the studs first. Where fewer lie behind the case than screws need, "
+          + "screw a board across two studs, and the case to the board; masonry, and walls without studs, take anchors of their own.";
+
   private static final String SWAY =
       "How far the top goes sideways when someone leans on it, the case loaded as stated and not fastened to anything. Joints "
           + "turn a little, and a back turns them least; a back that lies loose in grooves holds only once its corners have "
@@ -47,6 +52,7 @@ final class StandingCases {
     for (CaseAnswer answer : plan.standing()) {
       blocks.add(new Block.Heading(answer.caseName() + ": standing and wall"));
       blocks.add(table(Stream.concat(answer.standing().stream(), answer.feet().stream()).toList()));
+      blocks.add(Block.Paragraph.of(ANCHORS));
       if (!answer.stacked().isEmpty()) {
         blocks.add(new Block.Heading(answer.caseName() + ": on the case below"));
         blocks.add(Block.Paragraph.of(STACKED));
