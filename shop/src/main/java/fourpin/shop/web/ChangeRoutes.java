@@ -35,6 +35,7 @@ final class ChangeRoutes {
     add(routes, "move", this::move);
     add(routes, "divide", this::divide);
     add(routes, "join", this::join);
+    add(routes, "swap", this::swap);
     add(routes, "cure", this::cure);
     add(routes, "undo", asked -> step(asked, Step.UNDO));
     add(routes, "redo", asked -> step(asked, Step.REDO));
@@ -162,9 +163,16 @@ final class ChangeRoutes {
   }
 
   private void said(Asked asked, State seen, Answer answer, String done) {
+    said(asked, seen, answer, done, "");
+  }
+
+  /**
+   * @param same what is said where nothing has changed; may be empty
+   */
+  private void said(Asked asked, State seen, Answer answer, String done, String same) {
     switch (answer) {
       case Answer.Saved(State now) -> said(asked, seen, now, HttpStatus.OK, done, Typing.NOTHING);
-      case Answer.Same(State now) -> said(asked, seen, now, HttpStatus.OK, "", Typing.NOTHING);
+      case Answer.Same(State now) -> said(asked, seen, now, HttpStatus.OK, same, Typing.NOTHING);
       case Answer.Refused(State now, String reason) ->
           said(asked, seen, now, HttpStatus.CONFLICT, reason, Typing.NOTHING);
       case Answer.Taken(State now, String by, _) ->
@@ -250,6 +258,19 @@ final class ChangeRoutes {
     int bay = asked.number("bay");
     String why = "Bays " + bay + " and " + (bay + 1) + " made one";
     wish(asked, seen, Wishes.joined(seen, order, bay), why);
+  }
+
+  private void swap(Asked asked) {
+    State seen = asked.seen();
+    CaseOrder order = seen.order(asked.form("case"));
+    int bay = asked.number("bay");
+    String why = "Bays " + bay + " and " + (bay + 1) + " changed places";
+    said(
+        asked,
+        seen,
+        change(asked, seen, Wishes.swapped(seen, order, bay), why),
+        why + ".",
+        "Bays " + bay + " and " + (bay + 1) + " are alike.");
   }
 
   /** Does what a remedy says, if the finding is gone by it. */

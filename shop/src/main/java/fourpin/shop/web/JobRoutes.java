@@ -132,10 +132,14 @@ final class JobRoutes {
   // The page of a job
 
   private void design(Context http) {
+    Asked asked = new Asked(http, desk);
     DesignPage page =
-        new DesignPage(
-            new Asked(http, desk).newest(), pages.token(http), View.of(http), "", Typing.NOTHING);
-    pages.show(http, "design", Map.of("page", page));
+        new DesignPage(asked.newest(), pages.token(http), View.of(http), "", Typing.NOTHING);
+    if (asked.isScripted()) {
+      pages.show(http, "update", Map.of("page", page, "parts", Parts.ALL));
+    } else {
+      pages.show(http, "design", Map.of("page", page));
+    }
   }
 
   // Looking closer, and files

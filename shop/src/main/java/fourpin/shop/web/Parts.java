@@ -18,6 +18,9 @@ public record Parts(Scope scope, List<FieldPage.Box> boxes) {
     SOME_FIELDS
   }
 
+  /** The whole of it. */
+  static final Parts ALL = new Parts(Scope.ALL_FIELDS, List.of());
+
   public Parts {
     boxes = List.copyOf(boxes);
   }

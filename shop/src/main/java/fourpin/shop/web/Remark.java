@@ -35,6 +35,11 @@ public record Remark(
    */
   public record Cure(String what, String cost, Optional<String> press) {}
 
+  /** Whether nothing may be cut before it is settled: its cures are in sight then. */
+  public boolean forbids() {
+    return severity.equals("error") || severity.equals("refused");
+  }
+
   static String label(int index) {
     return "F" + (index + 1);
   }

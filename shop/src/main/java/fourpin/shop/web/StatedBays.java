@@ -27,6 +27,8 @@ record StatedBays(JobText text, Route aCase, int count) {
 
   private static final Value EMPTY = new Value.Group(new LinkedHashMap<>());
 
+  private static final List<String> OF_THE_PLACE = List.of("rows-back", "levels-up");
+
   static StatedBays of(State state, CaseOrder order) {
     return new StatedBays(state.text(), Route.of("cases", order.name()), order.bays().size());
   }
@@ -143,6 +145,29 @@ record StatedBays(JobText text, Route aCase, int count) {
     List<Value> fewer = replaced(each(), bay, open(bay));
     fewer.remove(bay);
     return put(fewer);
+  }
+
+  /**
+   * This bay and the next in each other's place. Which rows stand off those of their neighbours is
+   * of the place and stays, so that holes in a partition meet no more than before.
+   */
+  List<Target> swapped(int bay) {
+    if (!hasOwnRoutes()) {
+      return List.of();
+    }
+    return List.of(
+        new Target(item(bay), new Change.Put(moved(bay + 1, bay))),
+        new Target(item(bay + 1), new Change.Put(moved(bay, bay + 1))));
+  }
+
+  private Value moved(int from, int to) {
+    Value moved = each().get(from - 1);
+    for (String key : OF_THE_PLACE) {
+      if (value(from, key).isPresent() || value(to, key).isPresent()) {
+        moved = keyed(moved, key, value(to, key));
+      }
+    }
+    return moved;
   }
 
   private Value open(int bay) {

@@ -97,6 +97,14 @@ final class Wishes {
     return last ? List.of() : List.of(StatedBays.of(seen, order).joined(bay));
   }
 
+  /**
+   * A bay and the next in each other's place. @return nothing if there is no next, or all are alike
+   */
+  static List<Target> swapped(State seen, CaseOrder order, int bay) {
+    boolean last = bay < 1 || bay >= order.bays().size();
+    return last ? List.of() : StatedBays.of(seen, order).swapped(bay);
+  }
+
   /** What a cure states. */
   static List<Target> cured(State seen, CaseOrder order, Finding finding, Finding.Stated stated) {
     return switch (stated) {

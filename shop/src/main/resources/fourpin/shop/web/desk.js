@@ -57,6 +57,29 @@ document.addEventListener("htmx:beforeRequest", (event) => {
 document.addEventListener("htmx:sendError", () => say("The server does not answer; nothing was changed. Is it still running?"));
 document.addEventListener("htmx:responseError", (event) => say("That was refused (" + event.detail.xhr.status + "); nothing was changed."));
 
+// The focus stays where it was when its part of the page comes anew, under another name as well. Where what had it is gone, or does
+// something else by now, as the press of a cure, the part itself gets it: a second Enter must do nothing.
+
+const alike = (part, one) => {
+  const isField = one.matches("input, select");
+  const words = one.textContent.trim();
+  return [...part.querySelectorAll(isField ? "input:not([type=hidden]), select" : one.tagName)].filter((e) => isField || e.textContent.trim() === words);
+};
+let focused = null;
+document.addEventListener("htmx:beforeSwap", () => {
+  const one = document.activeElement;
+  const part = one && one.closest("section[id]");
+  focused = part && { one, part: part.id, index: alike(part, one).indexOf(one), gone: one.closest("form[action$='/cure'], form[action$='/leave']") };
+});
+document.addEventListener("htmx:oobAfterSwap", () => {
+  const part = focused && !focused.one.isConnected && document.getElementById(focused.part);
+  if (!part || (focused.one.id && document.getElementById(focused.one.id))) return;
+  const again = focused.gone ? null : alike(part, focused.one)[focused.index];
+  focused = null;
+  if (!again) part.tabIndex = -1;
+  (again || part).focus({ preventScroll: true });
+});
+
 // Workings
 
 document.addEventListener("htmx:afterSwap", (event) => {

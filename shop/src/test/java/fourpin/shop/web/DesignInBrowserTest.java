@@ -209,7 +209,6 @@ class DesignInBrowserTest {
     String job = open(Caller.readingRoom().replace("front-row: 1 1/2", "front-row: 3/8"));
     assertThat(browser.text(".verdict")).isNotBlank();
     assertThat(browser.all(".remark.error")).isNotEmpty();
-    browser.click(".remark.error summary");
     browser.press(".remark.error .cures", "Do this");
     browser.awaitText("#notice", "Done: set front-row to ");
     browser.await("no error", () -> !browser.has(".remark.error"));

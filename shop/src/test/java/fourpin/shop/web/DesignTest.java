@@ -231,6 +231,41 @@ class DesignTest {
     assertThat(caller.file(job)).isEqualTo(readingRoom());
   }
 
+  /** What is of the place in the row stays there. */
+  @Test
+  void baysChangePlacesWithAllThatTheyStateButTheOffsetOfTheirRows() {
+    String listed =
+        readingRoom()
+            .replace(
+                "bays: 3\n",
+                "bays:\n      - {width: 20, holds: linen}\n      - {rows-back: 1/2}\n      - {} # by the door\n");
+    String job = caller.bring(listed);
+    caller.post(job + "/swap", "seen", caller.seen(job), "case", "bookcase", "bay", "1");
+    assertThat(caller.file(job))
+        .isEqualTo(
+            listed
+                .replace("- {rows-back: 1/2}", "- TWO")
+                .replace("- {width: 20, holds: linen}", "- {}")
+                .replace("- TWO", "- {width: 20, holds: linen, rows-back: 1/2}"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "3", "x"})
+  void aBayWithoutANextChangesNoPlaces(String bay) {
+    String job = caller.bring(readingRoom());
+    caller.post(job + "/swap", "seen", caller.seen(job), "case", "bookcase", "bay", bay);
+    assertThat(caller.file(job)).isEqualTo(readingRoom());
+  }
+
+  @Test
+  void baysThatAreAlikeChangeNoPlacesAndThatIsSaid() {
+    String job = caller.bring(readingRoom());
+    String seen = caller.seen(job);
+    assertThat(caller.post(job + "/swap", "seen", seen, "case", "bookcase", "bay", "1").body())
+        .contains("Bays 1 and 2 are alike.");
+    assertThat(caller.seen(job)).isEqualTo(seen);
+  }
+
   @Test
   void aCureIsDoneByOnePressAndItsFindingIsGone() {
     String job = caller.bring(readingRoom().replace("front-row: 1 1/2", "front-row: 3/8"));

@@ -16,7 +16,7 @@ import org.openqa.selenium.Keys;
 @ExtendWith(OneBrowser.class)
 class KeyboardInBrowserTest {
 
-  private static final int MOST_STOPS = 150;
+  private static final int MOST_STOPS = 400;
 
   /** Whether the middle of what has the focus is to be seen (WCAG 2.2, 2.4.7 and 2.4.11). */
   private static final String HIDDEN_FOCUS =
@@ -68,6 +68,39 @@ class KeyboardInBrowserTest {
       }
     }
     throw new AssertionError("Tab does not come to " + css + " " + words);
+  }
+
+  private void focusIsIn(String css) {
+    assertThat((boolean) browser.run("return document.activeElement.matches(arguments[0])", css))
+        .as(css + " has the focus, not " + browser.run(FOCUSED))
+        .isTrue();
+  }
+
+  private static final String FOCUSED = "return document.activeElement.outerHTML.slice(0, 200)";
+
+  /** What has the focus comes anew with each answer, some of it under another name. */
+  @Test
+  void theFocusStaysWhereItIsWhenAnAnswerComes() {
+    browser.openAnew(
+        caller.origin()
+            + caller.bring(Caller.readingRoom().replace("front-row: 1 1/2", "front-row: 3/8"))
+            + "?open=CASES");
+    tabTo(".column:nth-child(2) button", "Divide");
+    browser.keys(Keys.ENTER);
+    browser.await("four bays", () -> browser.all(".column").size() == 4);
+    focusIsIn(".column:nth-child(2) form[action$=divide] button");
+    tabTo("#fields input", "");
+    String name = browser.attribute("#fields input:focus", "id");
+    browser.keys(Keys.END, "s", Keys.ENTER);
+    browser.await("another name", () -> !browser.has("#" + name));
+    focusIsIn("#fields .field:first-child input");
+    assertThat(browser.value("#fields input:focus")).isEqualTo("bookcases");
+    browser.run("document.querySelector('.remark details').open = true; return 1");
+    browser.run("document.querySelector('form[action$=cure] button').focus(); return 1");
+    browser.keys(Keys.ENTER);
+    browser.awaitText("#notice", "Done: ");
+    focusIsIn("#margin");
+    assertThat(browser.faults()).isEmpty();
   }
 
   @Test
