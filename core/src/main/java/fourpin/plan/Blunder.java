@@ -108,7 +108,7 @@ record Blunder(
     return first(
         step ->
             switch (step) {
-              case Step.ClampGuide c when mine(c.piece()) ->
+              case Step.ClampGuide c when mine(c.piece()) && rows.contains(boredFrom(c)) ->
                   Optional.of(clamp(c, c.surface(), c.ends(), otherOfPiece(c.edges())));
               case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
                   Optional.of(row(r, r.surface(), width.minus(r.offset()), r.spacing()));
@@ -116,6 +116,21 @@ record Blunder(
                   Optional.of(row(r, r.surface(), other(r.edge()), r.spacing()));
               default -> Optional.empty();
             });
+  }
+
+  /** Purpose of the row that is bored from a clamping. */
+  private String boredFrom(Step.ClampGuide clamp) {
+    return steps.stream()
+        .skip(steps.indexOf(clamp))
+        .filter(s -> s instanceof Step.BoreThrough)
+        .map(s -> ((Step.BoreThrough) s).purpose())
+        .findFirst()
+        .orElse("");
+  }
+
+  /** The same where only these rows go wrong. */
+  Blunder in(Set<String> others) {
+    return new Blunder(piece, length, width, turned, others, steps);
   }
 
   /** On the face that looks out of the case. */

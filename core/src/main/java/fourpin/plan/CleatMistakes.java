@@ -82,7 +82,7 @@ final class CleatMistakes {
         bench.mark(),
         spoilt.extra().isEmpty()
             ? "is missing"
-            : spoilt.missing().size() == 1 ? "is not as wanted" : "are not as wanted",
+            : spoilt.missing().size() == 1 ? "is wrong" : "are wrong",
         new WorstShelf(figures, bench.names(), spoilt).words());
   }
 

@@ -56,7 +56,7 @@ final class CutterMistakes {
         groove.isEmpty()
             ? "The cutter goes right through the panel."
             : say(
-                "The standard lies %s below the face. It shows at every shelf alike, the lowest %s: it"
+                "The standard lies %s below the face. At every shelf alike, lowest %s: it"
                     + " has as much more play between its clips.",
                 slipped, bench.lowestShelf(first, figures)),
         figures.test(check) + " An offcut of the standard lies flush.",
@@ -135,8 +135,7 @@ final class CutterMistakes {
             new Spoilt(bench.wanted(first), made, check),
             say("The pass %s is left out.", pass),
             say(
-                "The standard does not go home anywhere along the row. It shows at every shelf alike,"
-                    + " the lowest %s: it does not go in between its clips.",
+                "The standard does not go home anywhere along the row. At every shelf alike, lowest %s: it does not go in between its clips.",
                 bench.lowestShelf(first, figures)),
             figures.test(check) + " An offcut of the standard goes in by hand, flush.",
             Rescue.BORE_AGAIN,
@@ -232,7 +231,7 @@ final class CutterMistakes {
         new Spoilt(bench.wanted(first), made, check),
         what,
         say(
-            "%s It shows at every shelf alike, the lowest %s.",
+            "%s At every shelf alike, lowest %s.",
             wide
                 ? "The standard has play from side to side, so that the clips of panels do not line up."
                 : "The standard does not go home: wood stands between passes or at the wall.",

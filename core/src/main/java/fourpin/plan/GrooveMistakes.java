@@ -87,8 +87,7 @@ final class GrooveMistakes {
         new Spoilt(wanted, made, check),
         what,
         say(
-            "Its near wall lies %s out of line with the other panels. It shows at every shelf alike,"
-                + " the lowest %s: its clips do not stand where it has its end.",
+            "Its near wall lies %s out of line with the other panels. At every shelf alike, lowest %s: its clips do not stand where it has its end.",
             figures.measured(
                 "off", "how far the wall is off", is.from().minus(should.from()).abs()),
             bench.lowestShelf(first, figures)),
@@ -163,8 +162,7 @@ final class GrooveMistakes {
         new Spoilt(wanted, made, check),
         what,
         say(
-            "The grooves start and stop elsewhere, and no standard goes to its height. It shows at"
-                + " every shelf alike, the lowest %s: its clips lie off on this side.",
+            "The grooves start and stop elsewhere, and no standard goes to its height. At every shelf alike, lowest %s: its clips lie off on this side.",
             bench.lowestShelf(first, figures)),
         figures.test(check),
         Rescue.PLUG,
@@ -217,7 +215,7 @@ final class GrooveMistakes {
         new Spoilt(wanted, made, check),
         say("%s is grooved as a second left side, on the face that looks out of the case.", piece),
         say(
-            "All %d grooves are cut into %s, none into %s. It shows at every shelf alike, the lowest"
+            "All %d grooves are cut into %s, none into %s. At every shelf alike, lowest"
                 + " %s: it finds no standard on this side.",
             figures.count("grooves", "grooves of the panel", bench.rows(made).size(), "counted"),
             is.surface().words(),

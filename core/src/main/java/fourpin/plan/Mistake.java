@@ -7,7 +7,10 @@ public enum Mistake implements BenchMistake {
   PANEL_TURNED("panel turned end for end"),
   SECOND_LEFT("two left sides"),
   HOLE_SKIPPED("one hole skipped"),
+  MASKED_HOLE("hole bored that is taped over"),
   PIN_IN_WRONG_HOLE("locating pin in the wrong hole"),
+  SPACER_FORGOTTEN("spacer forgotten"),
+  WRONG_SPACER("another spacer"),
   STOP_SLIPPED("stop slipped"),
   OTHER_BIT("bit of another size");
 

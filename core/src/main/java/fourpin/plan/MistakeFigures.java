@@ -104,11 +104,21 @@ final class MistakeFigures {
     }
   }
 
-  /** What a rule says, as sentences. */
+  /** What a rule should say and, after "not", what it says with the mistake. */
   String test(Check check) {
+    return say("%s: %s.", sentence(check.what()), says(check));
+  }
+
+  private String says(Check check) {
     String right = measured("test-right", check.what(), check.right());
-    String wrong = check.wrong().map(w -> wrong(check, right, w)).orElse("none there");
-    return sentence(check.what()) + ": " + right + "; " + wrong + " would be this mistake.";
+    return right + check.wrong().map(w -> wrong(check, right, w)).orElse("; now none is there");
+  }
+
+  /** The same of another row. @param first what was said of the first */
+  String likewise(Check first, Check other, String row) {
+    return first.right().equals(other.right()) && first.wrong().equals(other.wrong())
+        ? say(" The %s alike.", row)
+        : say(" To the %s: %s.", row, says(other));
   }
 
   /** What would be measured; where that prints alike, a rule does not tell it. */
@@ -124,8 +134,12 @@ final class MistakeFigures {
             input("m", "as it is made", wrong),
             input("w", "as it is wanted", check.right()));
     return text.equals(right)
-        ? off + (more.isPositive() ? " more" : " less") + ", too little for a rule,"
-        : text + " (" + off + (more.isPositive() ? " more)" : " less)");
+        ? "; now " + off + (more.isPositive() ? " more" : " less") + ", too little for a rule"
+        : ", not " + text + " (" + off + (more.isPositive() ? " more)" : " less)");
+  }
+
+  private static String say(String words, Object... values) {
+    return String.format(Locale.ROOT, words, values);
   }
 
   private static String sentence(String words) {

@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.bench.BenchRun.Mishap;
 import fourpin.bench.Removal.Bore;
+import fourpin.bench.Step;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.plan.MistakeReport.Check;
@@ -31,7 +32,10 @@ final class MistakeWords {
     this.mishaps = mishaps;
   }
 
-  String what(Mistake mistake, OtherBit otherBit) {
+  /** What is taken or left out by mistake. */
+  record Slips(OtherBit bit, TapeBlunder tape, SpacerBlunder spacers) {}
+
+  String what(Mistake mistake, Slips slips) {
     Bore first = rows.wanted().getFirst();
     String mark = names.part().mark();
     return switch (mistake) {
@@ -42,6 +46,9 @@ final class MistakeWords {
       case SECOND_LEFT ->
           say("%s is bored as a second left side, on the face that looks out of the case.", mark);
       case HOLE_SKIPPED -> skipped(mark);
+      case MASKED_HOLE -> open(slips.tape().first().orElseThrow(), mark);
+      case SPACER_FORGOTTEN -> forgotten(slips.spacers().forgotten().orElseThrow(), mark);
+      case WRONG_SPACER -> swapped(slips.spacers().swapped().orElseThrow(), mark);
       case PIN_IN_WRONG_HOLE ->
           say(
               "When the guide is moved along the %s of %s, its pin goes into the hole below the"
@@ -49,8 +56,37 @@ final class MistakeWords {
               first.purpose(), mark);
       case STOP_SLIPPED ->
           say("The stop slips and lets the bit %s deeper.", figures.set("slip", Setting.STOP_SLIP));
-      case OTHER_BIT -> new OtherBitWords(figures, first.diameter()).what(otherBit);
+      case OTHER_BIT -> new OtherBitWords(figures, first.diameter()).what(slips.bit());
     };
+  }
+
+  private String open(TapeBlunder.Done done, String mark) {
+    return say(
+        "Hole %d of the guide is not taped over, and bored through into %s.",
+        figures.count("open", "hole of the guide that is left open", done.number(), "numbered"),
+        mark);
+  }
+
+  private String forgotten(SpacerBlunder.Done done, String mark) {
+    return say(
+        "For the %s of %s the guide is laid on without its spacer %s.",
+        done.purpose(),
+        mark,
+        spacer("spacer", "size of the spacer that belongs there", done.right()));
+  }
+
+  private String swapped(SpacerBlunder.Done done, String mark) {
+    return say(
+        "For the %s of %s spacer %s is taken for %s.",
+        done.purpose(),
+        mark,
+        spacer("other-spacer", "size of the other spacer", done.instead().orElseThrow()),
+        spacer("spacer", "size of the spacer that belongs there", done.right()));
+  }
+
+  private String spacer(String what, String title, Step.Between spacer) {
+    return say(
+        "%s (%s)", spacer.spacer(), figures.length(what, title, spacer.size(), "as it is made"));
   }
 
   private String endForEnd() {
@@ -88,7 +124,14 @@ final class MistakeWords {
     return switch (mistake) {
       case END_FOR_END, PANEL_TURNED -> "the rows are the same from both ends";
       case WRONG_EDGE -> "the row lies as far from either edge";
-      case SECOND_LEFT, HOLE_SKIPPED, PIN_IN_WRONG_HOLE, STOP_SLIPPED, OTHER_BIT ->
+      case SECOND_LEFT,
+          HOLE_SKIPPED,
+          MASKED_HOLE,
+          PIN_IN_WRONG_HOLE,
+          SPACER_FORGOTTEN,
+          WRONG_SPACER,
+          STOP_SLIPPED,
+          OTHER_BIT ->
           "the holes are the same";
     };
   }
@@ -109,6 +152,12 @@ final class MistakeWords {
   }
 
   private String difference() {
+    if (rows.missing().isEmpty()) {
+      return say(
+          "%d holes are bored for %d.",
+          figures.count("bored", "holes that are bored", rows.made().size(), "counted"),
+          figures.count("holes", "holes of the rows", rows.wanted().size(), "counted"));
+    }
     Bore wanted = rows.lowestMissing();
     if (rows.instead(wanted).isEmpty()) {
       return say(
@@ -125,19 +174,20 @@ final class MistakeWords {
             MistakeFigures.input("n", "holes of the rows", all));
     return say(
         "%d of %d holes %s %s.",
-        missing,
-        all,
-        missing == 1 ? "is" : "are",
-        rows.extra().isEmpty() ? "missing" : "not as wanted");
+        missing, all, missing == 1 ? "is" : "are", rows.extra().isEmpty() ? "missing" : "wrong");
   }
 
-  /** First what is measured on the panel alone, then what others show. */
-  String test(Mistake mistake, Check check, OtherBit otherBit) {
+  /**
+   * First what is measured on the panel alone, then what others show.
+   *
+   * @param otherRows what is measured in these
+   */
+  String test(Mistake mistake, Check check, OtherBit otherBit, String otherRows) {
     return switch (mistake) {
-      case END_FOR_END, PANEL_TURNED -> figures.test(check) + " " + beside();
-      case HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> counted() + figures.test(check);
-      case WRONG_EDGE -> figures.test(check);
-      case SECOND_LEFT -> lying() + figures.test(check);
+      case END_FOR_END, PANEL_TURNED -> figures.test(check) + otherRows + " " + beside();
+      case HOLE_SKIPPED, MASKED_HOLE, PIN_IN_WRONG_HOLE -> counted() + figures.test(check);
+      case WRONG_EDGE, SPACER_FORGOTTEN, WRONG_SPACER -> figures.test(check) + otherRows;
+      case SECOND_LEFT -> lying() + figures.test(check) + otherRows;
       case STOP_SLIPPED -> figures.test(check) + " A rod marked so tells it.";
       case OTHER_BIT ->
           figures.test(check)
@@ -155,15 +205,12 @@ final class MistakeWords {
   }
 
   private String counted() {
-    Bore missing = rows.lowestMissing();
+    Bore off = rows.lowestOff();
     return say(
         "Count the %s: %d holes. ",
-        missing.purpose(),
+        off.purpose(),
         figures.count(
-            "in-row",
-            "holes of the row",
-            SpoiltRows.row(rows.wanted(), missing).size(),
-            "counted"));
+            "in-row", "holes of the row", SpoiltRows.row(rows.wanted(), off).size(), "counted"));
   }
 
   /** Before a hole is bored, by what is written on the panel. */

@@ -8,12 +8,15 @@ import fourpin.bench.WorkedPiece;
 import fourpin.casework.Feature.Hole;
 import fourpin.job.Job;
 import fourpin.job.Setting;
+import fourpin.plan.MistakeReport.Check;
 import fourpin.plan.MistakeReport.Outcome.Spoilt;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** What goes wrong with the rows of one panel. */
 final class PanelMistakes {
@@ -25,6 +28,8 @@ final class PanelMistakes {
   private final WorkedPiece wanted;
   private final Set<String> rows;
   private final OtherBit other;
+  private final TapeBlunder tape;
+  private final SpacerBlunder spacers;
   private final Blunder blunder;
 
   /**
@@ -45,6 +50,8 @@ final class PanelMistakes {
     this.rows = rows;
     this.other = new OtherBits(job.shop(), names.settings()).than(firstHole(), ways);
     this.steps = steps;
+    this.tape = new TapeBlunder(wanted.mark(), steps);
+    this.spacers = new SpacerBlunder(wanted.mark(), steps);
     this.blunder = Blunder.of(names, wanted, rows, steps);
   }
 
@@ -71,7 +78,7 @@ final class PanelMistakes {
   }
 
   private MistakeReport harmless(Mistake mistake, MistakeFigures figures, MistakeWords words) {
-    String what = words.what(mistake, other);
+    String what = words.what(mistake, new MistakeWords.Slips(other, tape, spacers));
     return figures.harmless(
         wanted.mark(), what, words.harmless(mistake), "The panel is as wanted.");
   }
@@ -84,12 +91,54 @@ final class PanelMistakes {
       MistakeWords words) {
     Spoilt outcome =
         new Spoilt(wanted, made, new PanelTest(names, spoilt, job.style()).of(mistake));
-    String what = words.what(mistake, other);
+    String what = words.what(mistake, new MistakeWords.Slips(other, tape, spacers));
     String shows = words.shows(mistake);
-    String test = words.test(mistake, outcome.check(), other);
+    String test = words.test(mistake, outcome.check(), other, otherRows(mistake, outcome, figures));
     PanelRescue.Answer answer =
         new PanelRescue(figures, names, ways, spoilt, this::all).from(mistake, other);
     return figures.report(wanted.mark(), outcome, what, shows, test, answer.rescue(), answer.how());
+  }
+
+  /**
+   * What is measured in the other rows of the bay, since guides and lines are laid row by row; a
+   * row from the wrong edge is tried anew for each.
+   */
+  private String otherRows(Mistake mistake, Spoilt outcome, MistakeFigures figures) {
+    return switch (mistake) {
+      case END_FOR_END, PANEL_TURNED, SECOND_LEFT ->
+          otherRows(mistake, outcome.check(), figures, _ -> outcome.wrong());
+      case WRONG_EDGE ->
+          otherRows(
+              mistake,
+              outcome.check(),
+              figures,
+              row ->
+                  Objects.requireNonNull(
+                      VirtualBench.run(blunder.in(Set.of(row)).wrongEdge())
+                          .pieces()
+                          .get(wanted.mark())));
+      case HOLE_SKIPPED,
+          MASKED_HOLE,
+          PIN_IN_WRONG_HOLE,
+          SPACER_FORGOTTEN,
+          WRONG_SPACER,
+          STOP_SLIPPED,
+          OTHER_BIT ->
+          "";
+    };
+  }
+
+  private String otherRows(
+      Mistake mistake, Check first, MistakeFigures figures, Function<String, WorkedPiece> made) {
+    StringBuilder all = new StringBuilder();
+    for (String row : names.besideFirst(SpoiltRows.of(wanted, wanted, rows).wanted())) {
+      SpoiltRows spoilt = SpoiltRows.of(wanted, made.apply(row), Set.of(row));
+      if (!spoilt.isAsWanted()) {
+        Check check = new PanelTest(names, spoilt, job.style()).of(mistake);
+        all.append(figures.likewise(first, check, row.split(",", 2)[0]));
+      }
+    }
+    return all.toString();
   }
 
   /** All uprights bored from the wrong end. */
@@ -115,7 +164,14 @@ final class PanelMistakes {
           never(mistake, "the case stands when its rows are bored")
               .filter(_ -> BenchProgram.boresAfterAssembly(names.built()));
       case OTHER_BIT -> noOther(mistake);
-      case WRONG_EDGE, HOLE_SKIPPED, PIN_IN_WRONG_HOLE, STOP_SLIPPED -> Optional.empty();
+      case WRONG_EDGE,
+          HOLE_SKIPPED,
+          MASKED_HOLE,
+          PIN_IN_WRONG_HOLE,
+          SPACER_FORGOTTEN,
+          WRONG_SPACER,
+          STOP_SLIPPED ->
+          Optional.empty();
     };
   }
 
@@ -134,7 +190,7 @@ final class PanelMistakes {
     return Optional.of(
         figures.impossible(
             wanted.mark(),
-            words.what(mistake, other),
+            words.what(mistake, new MistakeWords.Slips(other, tape, spacers)),
             say("A %s goes into the lowest hole by hand and does not wobble.", words.plug()),
             "No panel is spoilt."));
   }
@@ -147,6 +203,9 @@ final class PanelMistakes {
       case PANEL_TURNED -> Optional.of(blunder.panelTurned());
       case SECOND_LEFT -> Optional.of(blunder.otherFace());
       case HOLE_SKIPPED -> Optional.of(skipped());
+      case MASKED_HOLE -> tape.first().map(TapeBlunder.Done::steps);
+      case SPACER_FORGOTTEN -> spacers.forgotten().map(SpacerBlunder.Done::steps);
+      case WRONG_SPACER -> spacers.swapped().map(SpacerBlunder.Done::steps);
       case PIN_IN_WRONG_HOLE -> blunder.pinInWrongHole();
       case STOP_SLIPPED -> Optional.of(blunder.deeper(names.settings().length(Setting.STOP_SLIP)));
       case OTHER_BIT -> other.diameter().map(blunder::bored);
@@ -166,10 +225,11 @@ final class PanelMistakes {
             .sorted(Comparator.comparing((Bore b) -> !names.isSeat(b)).thenComparing(Bore::length))
             .map(b -> blunder.holeSkipped(purpose, row.indexOf(b)))
             .toList();
-    return tries.stream()
-        .filter(t -> VirtualBench.run(t).mishaps().isEmpty())
-        .findFirst()
-        .orElse(tries.getFirst());
+    return tries.stream().filter(PanelMistakes::isDone).findFirst().orElse(tries.getFirst());
+  }
+
+  private static boolean isDone(List<Step> steps) {
+    return VirtualBench.run(steps).mishaps().isEmpty();
   }
 
   private Hole firstHole() {

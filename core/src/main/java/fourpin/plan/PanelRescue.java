@@ -1,7 +1,7 @@
 package fourpin.plan;
 
 import fourpin.bench.Removal.Bore;
-import fourpin.bench.Surface;
+import fourpin.casework.Face;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.measure.Length;
@@ -10,7 +10,6 @@ import fourpin.reference.PinSleeve;
 import fourpin.reference.Reference;
 import fourpin.reference.ShelfPin;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -46,7 +45,7 @@ final class PanelRescue {
   /** For a panel that is not as wanted. */
   Answer from(Mistake mistake, OtherBit bit) {
     if (mistake == Mistake.STOP_SLIPPED) {
-      return deeper();
+      return new DepthRescue(figures, names, ways, rows).deeper();
     }
     if (rows.made().isEmpty()) {
       return new Answer(Rescue.NOT_NEEDED, "Nothing is spoilt: put it right and bore.");
@@ -55,72 +54,11 @@ final class PanelRescue {
       case OTHER_BIT -> otherBit(bit.diameter().orElseThrow());
       case SECOND_LEFT -> otherFace();
       case END_FOR_END, PANEL_TURNED -> othersAlike(all.apply(mistake)).orElseGet(this::boreAgain);
+      case MASKED_HOLE -> plugged();
+      case SPACER_FORGOTTEN, WRONG_SPACER -> besideItsPlace().orElseGet(this::boreAgain);
       case WRONG_EDGE, HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> boreAgain();
       case STOP_SLIPPED -> throw new IllegalStateException("answered above");
     };
-  }
-
-  /** What the wood behind the point of the bit allows. */
-  private Answer deeper() {
-    Bore first = rows.wanted().getFirst();
-    Length depth = first.depth().plus(setting(Setting.STOP_SLIP));
-    Length point = ways.point(names.hole(first)).orElse(setting(Setting.BIT_POINT));
-    Length left = rows.piece().thickness().minus(depth).minus(point);
-    if (bothFacesMeet(depth)) {
-      return new Answer(
-          Rescue.LOST, "The holes of both bays meet in the panel: a pin pushes out the other.");
-    }
-    if (!left.isPositive()) {
-      return new Answer(
-          Rescue.LOST,
-          "The bit comes out on the other face. Where that is not seen, plug it there with glued"
-              + " dowels; where it is, make the panel anew.");
-    }
-    String words =
-        say(
-                "%s of wood is left behind the point of the bit.",
-                figures.length(
-                    "reserve",
-                    "wood left behind the point of the bit",
-                    left,
-                    "t - d - s - p",
-                    MistakeFigures.input("t", "thickness of the panel", rows.piece().thickness()),
-                    MistakeFigures.input("d", "depth of the holes as wanted", first.depth()),
-                    figures.input("s", Setting.STOP_SLIP),
-                    MistakeFigures.input("p", "point of the bit", point)))
-            + opposite(first);
-    return left.isLessThan(setting(Setting.LEAST_FLOOR))
-        ? new Answer(Rescue.USE, words + " Look for bulges on the other face; set the stop again.")
-        : new Answer(
-            Rescue.USE,
-            words
-                + " Pins with a shoulder sit as before; under others glue a disc into each hole.");
-  }
-
-  /** Partitions are bored with the same stop from both faces. */
-  private String opposite(Bore first) {
-    Length both = setting(Setting.STOP_SLIP).times(2);
-    return ways.opposite(List.of(names.grid(first)))
-        .filter(o -> !o.wood().minus(both).isPositive())
-        .map(
-            o ->
-                " Not so in "
-                    + o.upright().mark()
-                    + ": bored so from both faces, its opposite holes meet.")
-        .orElse("");
-  }
-
-  /** Whether holes from both faces, each so deep, share wood. */
-  private boolean bothFacesMeet(Length depth) {
-    boolean through = depth.times(2).isAtLeast(rows.piece().thickness());
-    return through
-        && rows.wanted().stream()
-            .filter(a -> a.surface() == Surface.FACE)
-            .anyMatch(
-                a ->
-                    rows.wanted().stream()
-                        .filter(b -> b.surface() == Surface.REVERSE)
-                        .anyMatch(b -> SpoiltRows.betweenRims(a, b) < 0));
   }
 
   private Answer otherBit(Length bit) {
@@ -282,6 +220,63 @@ final class PanelRescue {
         Length.nearestMm(wood),
         "c - (a + b) / 2, measured on the virtual panel: between centres less half of each hole",
         figures.input("m", Setting.LEAST_EDGE));
+  }
+
+  /** A hole too many. */
+  private Answer plugged() {
+    double between = rows.leastBetweenRims();
+    if (between < 0) {
+      return overlapping(-between);
+    }
+    String next =
+        Double.isInfinite(between) ? "" : say(" %s of wood lies to the next.", between(between));
+    return new Answer(
+        Rescue.PLUG,
+        say(
+            "%sGlue a dowel into the hole that is too many and trim it flush, before pins are counted"
+                + " by it.%s",
+            rows.leastRound() >= setting(Setting.LEAST_EDGE).mm() ? "" : around(), next));
+  }
+
+  /** A row so near to its place that it can't be bored again carries shelves as it is. */
+  private Optional<Answer> besideItsPlace() {
+    Length edge = setting(Setting.LEAST_EDGE);
+    boolean does =
+        rows.areOffAcross()
+            && rows.leastBetweenRims() < edge.mm()
+            && rows.leastRound() >= edge.mm()
+            && rows.leastToOtherHoles() >= edge.mm()
+            && rows.extra().stream().allMatch(this::isUnderShelves);
+    return does ? rows.instead(rows.lowestMissing()).map(this::beside) : Optional.empty();
+  }
+
+  private Answer beside(Bore made) {
+    Bore wanted = rows.lowestMissing();
+    return new Answer(
+        Rescue.USE,
+        say(
+            "Its holes lie at their heights and under every shelf of the bay, only %s nearer to one"
+                + " edge: bore the others as planned.",
+            figures.length(
+                "beside",
+                "how far the row lies from its place",
+                made.width().minus(wanted.width()).abs(),
+                "|m - w|",
+                MistakeFigures.input("m", "from the index edge as it is made", made.width()),
+                MistakeFigures.input("w", "from the index edge as it is wanted", wanted.width()),
+                figures.input("e", Setting.LEAST_EDGE))));
+  }
+
+  /** With the wood that holes keep to edges. */
+  private boolean isUnderShelves(Bore hole) {
+    Length at = names.part().box().at(Face.FRONT).plus(hole.width());
+    Length half = hole.diameter().over(2).plus(setting(Setting.LEAST_EDGE));
+    return names
+        .shelves(names.grid(hole))
+        .allMatch(
+            s ->
+                at.minus(half).isAtLeast(s.box().at(Face.FRONT))
+                    && s.box().at(Face.BACK).isAtLeast(at.plus(half)));
   }
 
   private Answer boreAgain() {

@@ -29,7 +29,8 @@ final class PanelTest {
   Check of(Mistake mistake) {
     Bore first = rows.wanted().getFirst();
     return switch (mistake) {
-      case END_FOR_END, PANEL_TURNED, HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> along();
+      case END_FOR_END, PANEL_TURNED, HOLE_SKIPPED, MASKED_HOLE, PIN_IN_WRONG_HOLE -> along();
+      case SPACER_FORGOTTEN, WRONG_SPACER -> rows.areOffAcross() ? across() : along();
       case WRONG_EDGE -> across();
       case SECOND_LEFT -> fromHand();
       case STOP_SLIPPED ->
@@ -47,9 +48,9 @@ final class PanelTest {
 
   /** How far one hole of the spoilt row lies up the panel, a hole by which the mistake is seen. */
   private Check along() {
-    Bore missing = rows.lowestMissing();
-    List<Bore> wanted = SpoiltRows.row(rows.wanted(), missing);
-    List<Bore> made = SpoiltRows.row(rows.made(), missing);
+    Bore off = rows.lowestOff();
+    List<Bore> wanted = SpoiltRows.row(rows.wanted(), off);
+    List<Bore> made = SpoiltRows.row(rows.made(), off);
     List<Check> checks = checks(wanted, made);
     return checks.stream()
         .filter(this::isSeen)

@@ -75,9 +75,8 @@ final class RipMistakes {
   /** Which edge has the notches is seen without a rule. */
   private String beyond(MistakeFigures figures, WorkedPiece made, Length should, Length is) {
     return say(
-        "With “FRONT” forward %s has its notches in the %s edge, %s from the front to their middles;"
-            + " in the %s edge, %s beyond it, would be this mistake. A cleat drops in between both"
-            + " strips.",
+        "With “FRONT” forward %s has its notches in the %s edge, %s from the front to their middles,"
+            + " not in the %s edge, %s beyond it. A cleat drops in between both strips.",
         bench.mark(),
         side(made, should),
         figures.measured("test-right", "middles of the notches from the front edge", should),

@@ -3,6 +3,7 @@ package fourpin.plan;
 import fourpin.bench.Removal.Bore;
 import fourpin.boring.BayGrid;
 import fourpin.boring.BayGrid.Level;
+import fourpin.boring.BayGrid.Seat;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BaySpace.Opening;
 import fourpin.casework.BuiltCase;
@@ -15,6 +16,9 @@ import fourpin.measure.Length;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What the holes of an upright are for. */
 record RowNames(BuiltCase built, Part part, List<BayGrid> grids) {
@@ -67,6 +71,23 @@ record RowNames(BuiltCase built, Part part, List<BayGrid> grids) {
   /** What it has for one shelf. */
   String hole() {
     return CleatBlank.isStrip(part) ? "notch" : "hole";
+  }
+
+  /** The rows of the first hole's bay, other than its own, as holes are called in order. */
+  List<String> besideFirst(List<Bore> holes) {
+    Bore first = holes.getFirst();
+    return holes.stream()
+        .filter(h -> h.surface() == first.surface() && grid(h).equals(grid(first)))
+        .map(Bore::purpose)
+        .filter(p -> !p.equals(first.purpose()))
+        .distinct()
+        .toList();
+  }
+
+  /** The adjustable shelves of a bay. */
+  Stream<Part> shelves(BayGrid grid) {
+    Set<String> marks = grid.seats().stream().map(Seat::shelf).collect(Collectors.toSet());
+    return built.parts().stream().filter(p -> marks.contains(p.mark()));
   }
 
   private BaySpace bay(BayGrid grid) {

@@ -39,7 +39,7 @@ record ShelfPlace(BayGrid grid, Level level, Optional<String> shelf) {
     return shelf.map(s -> "shelf " + s + " on ").orElse("")
         + String.format(
             Locale.ROOT,
-            "level %d of bay %d (underside %s above the foot)",
+            "level %d of bay %d (underside %s up)",
             level.number(),
             grid.bay(),
             figures.measured(

@@ -69,6 +69,25 @@ record SpoiltRows(WorkedPiece piece, List<Bore> wanted, List<Bore> made) {
     return missing().stream().min(Comparator.comparing(Bore::length)).orElseThrow();
   }
 
+  /** The lowest hole that is missing; where none is, the lowest that is there and not wanted. */
+  Bore lowestOff() {
+    return (missing().isEmpty() ? extra() : missing())
+        .stream().min(Comparator.comparing(Bore::length)).orElseThrow();
+  }
+
+  /** Whether holes are off across the panel alone, each at its height. */
+  boolean areOffAcross() {
+    return missing().stream()
+        .allMatch(
+            m ->
+                made.stream()
+                    .anyMatch(
+                        b ->
+                            b.surface() == m.surface()
+                                && b.purpose().equals(m.purpose())
+                                && b.length().equals(m.length())));
+  }
+
   /**
    * The hole that was bored instead of a wanted one: of its row the one with its number, counted
    * from the lowest; where the row has no holes, the nearest.

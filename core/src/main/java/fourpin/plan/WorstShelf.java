@@ -71,8 +71,8 @@ final class WorstShelf {
     List<Place> worst = shelves.stream().filter(p -> p.off() == most).toList();
     boolean alike = worst.size() > 1 && worst.size() == shelves().count();
     return say(
-        "It shows %s %s.",
-        alike ? "at every shelf alike, the lowest" : shelves.size() > 1 ? "most at" : "at",
+        "%s %s.",
+        alike ? "At every shelf alike, lowest" : shelves.size() > 1 ? "Most at" : "At",
         words(worst.getFirst()));
   }
 
@@ -81,8 +81,8 @@ final class WorstShelf {
     return levels()
         .filter(p -> p.off() > 0)
         .max(Comparator.comparing(Place::off))
-        .map(p -> say("It shows at no shelf as they are placed, but at %s.", words(p)))
-        .orElse("It shows at no level.");
+        .map(p -> say("At no shelf as they are placed, but at %s.", words(p)))
+        .orElse("At no level.");
   }
 
   /** The shelves of all bays of the panel, from the lowest up. */
@@ -145,7 +145,13 @@ final class WorstShelf {
   private String off(Corner corner, String what) {
     List<String> off = new ArrayList<>();
     add(off, "height", corner, Bore::length, "too high", "too low");
-    add(off, "setback", corner, Bore::width, "further from the index edge", "nearer to it");
+    add(
+        off,
+        "setback",
+        corner,
+        Bore::width,
+        "further from the index edge",
+        "nearer to the index edge");
     add(off, "diameter", corner, Bore::diameter, "too wide", "too narrow");
     add(off, "depth", corner, Bore::depth, "too deep", "too shallow");
     String counted = corner.off(Bore::length).isZero() ? "" : "counted from below, ";

@@ -113,13 +113,13 @@ class GrooveAndCleatMistakesTest {
         report(reports(standards(Mounting.LET_IN, "3/16", "96")), GrooveMistake.WRONG_EDGE);
     assertThat(report.part()).isEqualTo("L");
     assertThat(report.shows())
-        .startsWith("Its near wall lies 9 in out of line with the other panels. It shows at every")
-        .contains(
-            "the lowest shelf 1-S1 on level 52 of bay 1 (underside 30 7/32 in above the foot)");
+        .startsWith(
+            "Its near wall lies 9 in out of line with the other panels. At every shelf alike")
+        .contains("lowest shelf 1-S1 on level 52 of bay 1 (underside 30 7/32 in up)");
     assertThat(report.test())
         .isEqualTo(
             "From the index edge (front) to the near wall of the groove for standard, front row, bay 1:"
-                + " 1 3/16 in; 10 3/16 in (9 in more) would be this mistake.");
+                + " 1 3/16 in, not 10 3/16 in (9 in more).");
     assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
     assertThat(report.how()).endsWith("only 1/32 in of wood lies between it and the next cut.");
   }
@@ -138,7 +138,7 @@ class GrooveAndCleatMistakesTest {
     assertThat(report.shows()).startsWith("All 2 grooves are cut into the reverse, none into");
     assertThat(report.test())
         .startsWith("Before R is grooved: “LEFT” is written on the face that lies up, and with the")
-        .endsWith("bay 1: 1 3/16 in; 10 3/16 in (9 in more) would be this mistake.");
+        .endsWith("bay 1: 1 3/16 in, not 10 3/16 in (9 in more).");
     assertThat(report.rescue()).isEqualTo(rescue);
     assertThat(report.how().contains(web)).isEqualTo(rescue == Rescue.BORE_AGAIN);
   }
@@ -163,7 +163,7 @@ class GrooveAndCleatMistakesTest {
         report(reports(standards(Mounting.LET_IN, "3/16", "96")), GrooveMistake.PASS_LEFT_OUT);
     assertThat(report.test())
         .startsWith(
-            "Across the groove for standard, front row, bay 1: 5/8 in; 1/2 in (1/8 in less) would be");
+            "Across the groove for standard, front row, bay 1: 5/8 in, not 1/2 in (1/8 in less).");
     assertThat(report.how())
         .isEqualTo("Nothing is spoilt: make the pass with the fence at 1 3/16 in.");
   }
@@ -177,12 +177,11 @@ class GrooveAndCleatMistakesTest {
     MistakeReport report =
         report(reports(standards(Mounting.LET_IN, "3/16", "96")), GrooveMistake.STANDARD_TURNED);
     assertThat(report.shows())
-        .startsWith(
-            "All its slots are 1/4 in off those of the others. It shows at every shelf alike")
-        .contains("the lowest shelf 1-S1 on level 52 of bay 1");
+        .startsWith("All its slots are 1/4 in off those of the others. At every shelf alike")
+        .contains("lowest shelf 1-S1 on level 52 of bay 1");
     assertThat(report.test())
         .startsWith(
-            "From the panel below to the lowest slot of one standard: 3/8 in; 1/8 in (1/4 in less)");
+            "From the panel below to the lowest slot of one standard: 3/8 in, not 1/8 in (1/4 in less).");
     assertThat(report.rescue()).isEqualTo(Rescue.NOT_NEEDED);
   }
 
@@ -208,13 +207,13 @@ class GrooveAndCleatMistakesTest {
     MistakeReport report = report(reports(cleats()), CleatMistake.END_FOR_END);
     assertThat(report.shows())
         .isEqualTo(
-            "68 of 68 notches of 1-LF are not as wanted. It shows at every shelf alike, the lowest shelf"
-                + " 1-S1 on level 20 of bay 1 (underside 29 23/32 in above the foot): counted from"
+            "68 of 68 notches of 1-LF are wrong. At every shelf alike, lowest shelf"
+                + " 1-S1 on level 20 of bay 1 (underside 29 23/32 in up): counted from"
                 + " below, its left notch is 1/16 in too high; it slopes.");
     assertThat(report.test())
         .startsWith(
-            "From the index end (bottom) to the highest hole of the blank: 73 in; 73 1/16 in (1/16 in"
-                + " more) would be this mistake.");
+            "From the index end (bottom) to the highest hole of the blank: 73 in, not 73 1/16 in (1/16 in"
+                + " more).");
     assertThat(report.rescue()).isEqualTo(Rescue.NOT_NEEDED);
     assertThat(report.how()).startsWith("Turn both strips over end for end, other face out");
   }
@@ -228,7 +227,7 @@ class GrooveAndCleatMistakesTest {
     assertThat(report.test())
         .isEqualTo(
             "Count the holes: 68. From the index end (bottom) to hole 67, counted from below, of the"
-                + " blank: 72 in; 73 in (1 in more) would be this mistake.");
+                + " blank: 72 in, not 73 in (1 in more).");
     assertThat(report.how()).startsWith("Bore it before the blank is ripped; afterwards clamp");
   }
 
@@ -263,10 +262,7 @@ class GrooveAndCleatMistakesTest {
             reports(standards(Mounting.LET_IN, "3/16", "96"), router(bits)),
             GrooveMistake.OTHER_CUTTER);
     assertThat(report.test())
-        .isEqualTo(
-            "Across the groove for standard, front row, bay 1: 5/8 in; "
-                + seen
-                + " would be this mistake.");
+        .isEqualTo("Across the groove for standard, front row, bay 1: 5/8 in, not " + seen + ".");
     assertThat(report.rescue()).isEqualTo(rescue);
   }
 
@@ -286,8 +282,7 @@ class GrooveAndCleatMistakesTest {
     assertThat(report.what()).isEqualTo(what);
     assertThat(report.test())
         .isEqualTo(
-            "Across the groove for standard, front row, bay 1: 5/8 in; 3/4 in (1/8 in more) would be"
-                + " this mistake. Measure a borrowed cutter before it goes in.");
+            "Across the groove for standard, front row, bay 1: 5/8 in, not 3/4 in (1/8 in more). Measure a borrowed cutter before it goes in.");
     assertThat(report.rescue()).isEqualTo(Rescue.USE);
   }
 
@@ -300,7 +295,7 @@ class GrooveAndCleatMistakesTest {
             List.of(new Tool.PlainBit("bit", in("1 1/2"), in("1/8"), in("3"), Optional.empty())));
     MistakeReport report = report(reports(cleats(), shop), CleatMistake.OTHER_BIT);
     assertThat(report.what()).startsWith("A borrowed bit of 1 5/8 in is in, instead of 1 1/2 in:");
-    assertThat(report.test()).contains("1 1/2 in; 1 5/8 in (1/8 in more) would be this mistake.");
+    assertThat(report.test()).contains("1 1/2 in, not 1 5/8 in (1/8 in more).");
     assertThat(report.how()).endsWith("make the cleats 1 5/8 in high.");
   }
 
@@ -311,7 +306,7 @@ class GrooveAndCleatMistakesTest {
         report(reports(standards(Mounting.LET_IN, "3/16", "96")), GrooveMistake.PANEL_TURNED);
     assertThat(report.test())
         .startsWith("From the index end (bottom) to the lowest end of the groove for standard")
-        .contains(": 4 7/32 in; 23/32 in (3 1/2 in less) would be this mistake.");
+        .contains(": 4 7/32 in, not 23/32 in (3 1/2 in less).");
     assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
   }
 

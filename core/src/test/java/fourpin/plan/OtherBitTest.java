@@ -180,7 +180,7 @@ class OtherBitTest {
             "A borrowed bit of 7 mm is in, instead of 1/4 in: the shop file states no other bit than"
                 + " that of 1/4 in.");
     assertThat(borrowed.outcome()).isInstanceOf(MistakeReport.Outcome.Spoilt.class);
-    assertThat(borrowed.shows()).startsWith("136 of 136 holes are not as wanted.");
+    assertThat(borrowed.shows()).startsWith("136 of 136 holes are wrong.");
     assertThat(borrowed.test())
         .startsWith("Across the lowest hole: ")
         .endsWith("does not wobble. Measure a borrowed bit before it goes in.");
@@ -309,7 +309,7 @@ class OtherBitTest {
     MistakeReport report = planned(way, pin, diameters);
     assertThat(report.what()).startsWith("The shop's bit of ");
     assertThat(report.shows())
-        .startsWith("136 of 136 holes are not as wanted. It shows at every shelf alike")
+        .startsWith("136 of 136 holes are wrong. At every shelf alike")
         .endsWith("its left holes are " + seen + ".");
     assertThat(report.test()).startsWith("Across the lowest hole: ");
     assertThat(report.rescue()).isEqualTo(rescue);

@@ -23,8 +23,9 @@ import java.util.stream.Stream;
 final class MistakePages {
 
   private static final String INTRODUCTION =
-      "Bore or groove one panel, stop, and look at it with this page and a rule in hand. Each mistake was"
-          + " made on the virtual bench; what stands here is what came of it. Holes are counted from"
+      "Bore or groove one panel, stop, and look at it with this page and a rule in hand: “1, not 2” is"
+          + " what a rule says on a right panel, and with the mistake. Each was made on the virtual bench;"
+          + " what stands here came of it. Holes are counted, and shelves' undersides measured, from"
           + " below. A mistake that is found now costs one panel, later all of them.";
 
   /** Above the first page stands the title of the section, and there are gaps between blocks. */
@@ -54,14 +55,15 @@ final class MistakePages {
   }
 
   /**
-   * In the largest type in which all mistakes of a case stand on one page, or else the smallest.
+   * In the largest type in which all mistakes of a case stand on one page, or else the smallest
+   * with its lines close together.
    */
   private List<Block> page(String name, List<MistakeReport> reports) {
     return Stream.of(Table.Lettering.values())
         .map(lettering -> page(name, reports, lettering))
         .filter(this::isOnePage)
         .findFirst()
-        .orElseGet(() -> page(name, reports, Table.Lettering.SMALLEST));
+        .orElseGet(() -> laidOut(name, close(reports)));
   }
 
   private boolean isOnePage(List<Block> page) {
@@ -71,16 +73,28 @@ final class MistakePages {
 
   private static List<Block> page(
       String name, List<MistakeReport> reports, Table.Lettering lettering) {
+    return laidOut(name, table(reports, lettering));
+  }
+
+  private static Block close(List<MistakeReport> reports) {
+    return new Block.Columns(
+        1, Block.Print.SMALL, List.of(table(reports, Table.Lettering.SMALLEST)));
+  }
+
+  private static List<Block> laidOut(String name, Block told) {
     return List.of(
         new Block.Heading(name),
         new Block.Columns(1, Block.Print.COMPACT, List.of(Block.Paragraph.of(INTRODUCTION))),
-        new Table(
-            List.of(
-                Table.left("Mistake, and what is seen"),
-                Table.left("Test on this panel"),
-                Table.left("Rescue")),
-            reports.stream().map(MistakePages::row).toList(),
-            lettering));
+        told);
+  }
+
+  private static Table table(List<MistakeReport> reports, Table.Lettering lettering) {
+    return new Table(
+        List.of(
+            Table.left("Mistake, and what is seen"),
+            Table.left("Test on this panel, and in bold the rescue")),
+        reports.stream().map(MistakePages::row).toList(),
+        lettering);
   }
 
   private static Row row(MistakeReport report) {
@@ -89,8 +103,9 @@ final class MistakePages {
         List.of(
             Prose.bold(Words.sentence(report.mistake().title()) + ". ")
                 .then(Prose.plain((report.what() + " " + report.shows()).strip())),
-            Prose.plain(report.test()),
-            Prose.bold(Words.sentence(words(report)) + ". ").then(Prose.plain(report.how()))));
+            Prose.plain(report.test() + " ")
+                .then(Prose.bold(Words.sentence(words(report)) + ". "))
+                .then(Prose.plain(report.how()))));
   }
 
   private static String words(MistakeReport report) {
@@ -104,8 +119,8 @@ final class MistakePages {
       case NOT_NEEDED -> "nothing to save";
       case USE -> "use it";
       case OTHERS_ALIKE -> "bore all others alike";
-      case BORE_AGAIN -> "bore or cut what is missing";
-      case PLUG -> "fill, then bore or cut again";
+      case BORE_AGAIN -> "bore or cut on";
+      case PLUG -> "fill it";
       case SLEEVE -> "sleeve";
       case LOST -> "the panel is lost";
     };

@@ -22,8 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * All mistakes of a case stand on one page, in the largest type in which they do: here those of a
- * guide that is as long as its rows.
+ * All mistakes of a case stand on one page, in the largest type in which they do, at last with
+ * lines close together: here those of a guide that is as long as its rows.
  */
 class MistakePagesTest {
 
@@ -71,22 +71,27 @@ class MistakePagesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "INCH, 1, USUAL",
-    "INCH, 3, USUAL",
-    "INCH, 5, SMALL",
-    "INCH, 7, SMALLEST",
-    "MILLIMETRE, 1, USUAL",
-    "MILLIMETRE, 4, USUAL",
-    "MILLIMETRE, 6, SMALL"
+    "INCH, 2, USUAL, false",
+    "INCH, 3, SMALL, false",
+    "INCH, 4, SMALLEST, false",
+    "MILLIMETRE, 2, USUAL, false",
+    "MILLIMETRE, 4, SMALL, false",
+    "MILLIMETRE, 5, SMALLEST, false",
+    "MILLIMETRE, 6, SMALLEST, true"
   })
-  void mistakesOfACaseStandOnOnePage(Unit unit, int times, Table.Lettering lettering)
-      throws IOException {
+  void mistakesOfACaseStandOnOnePage(
+      Unit unit, int times, Table.Lettering lettering, boolean isClose) throws IOException {
     Job job = SampleJobs.job("Shelves", "case", unit, 1, "36");
     Section section = section(job, times);
     assertThat(
             section.blocks().stream()
+                .flatMap(b -> b instanceof Block.Columns c ? c.blocks().stream() : Stream.of(b))
                 .flatMap(b -> b instanceof Table t ? Stream.of(t.lettering()) : Stream.empty()))
         .containsOnly(lettering);
+    assertThat(
+            section.blocks().stream()
+                .filter(b -> b instanceof Block.Columns c && c.print() == Block.Print.SMALL))
+        .hasSize(isClose ? 2 : 0);
     // The title of the packet stands above the first page here, so that it has less room.
     assertThat(pages(job, section)).isEqualTo(2);
     assertThat(section.blocks()).hasAtLeastOneElementOfType(Block.NewPage.class);
