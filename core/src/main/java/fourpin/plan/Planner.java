@@ -23,6 +23,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
 
 /** From the job to the plan. */
 public final class Planner {
@@ -69,6 +71,7 @@ public final class Planner {
     findings.addAll(known(casework, boring, ways));
     findings.addAll(StripPitch.notes(stated));
     findings.addAll(ways.findings());
+    findings.addAll(each(ways.borings(), boring.cases(), tolerances::rocking));
     Strength strength = StrengthChecker.check(job, boring.cases());
     findings.addAll(strength.findings());
     for (BuiltCase built : boring.cases()) {
@@ -86,7 +89,7 @@ public final class Planner {
     findings.addAll(ToolCosts.findings(job, tools));
     List<Figure> totals = totals(boring.cases(), materials, ways.borings(), tools);
     List<Levelness> levelness =
-        LazyList.of(() -> levelness(tolerances, ways.borings(), boring.cases()));
+        LazyList.of(() -> each(ways.borings(), boring.cases(), tolerances::of));
     List<MistakeReport> mistakes =
         LazyList.of(() -> Mistakes.of(job, boring, program, ways.borings()));
     List<Finding> all = List.copyOf(findings);
@@ -126,13 +129,16 @@ public final class Planner {
         : boring.findings();
   }
 
-  private static List<Levelness> levelness(
-      Tolerances tolerances, List<CaseBoring> borings, List<BuiltCase> cases) {
-    List<Levelness> all = new ArrayList<>();
+  /** What is told of each boring and the case that is bored so. */
+  private static <T> List<T> each(
+      List<CaseBoring> borings,
+      List<BuiltCase> cases,
+      BiFunction<CaseBoring, BuiltCase, Optional<T>> told) {
+    List<T> all = new ArrayList<>();
     for (CaseBoring boring : borings) {
       cases.stream()
           .filter(built -> built.order().name().equals(boring.caseName()))
-          .forEach(built -> tolerances.of(boring, built).ifPresent(all::add));
+          .forEach(built -> told.apply(boring, built).ifPresent(all::add));
     }
     return all;
   }

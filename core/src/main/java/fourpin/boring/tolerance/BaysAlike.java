@@ -11,6 +11,7 @@ import fourpin.boring.way.Method;
 import fourpin.boring.way.Precision;
 import fourpin.boring.way.WayAnswer;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.job.Way;
@@ -29,6 +30,9 @@ final class BaysAlike {
 
   private static final long SEED = 20_260_101;
   private static final double PER_CENT = 100;
+
+  /** What is done at the finished case. */
+  static final String SHIMS = "shims on the low pin";
 
   private final BuiltCase built;
   private final List<BayGrid> grids;
@@ -93,6 +97,22 @@ final class BaysAlike {
         .map(told -> levelness(boring, told));
   }
 
+  /** That shelves rock more often than the setting allows; none where they don't. */
+  Optional<Finding> finding(CaseBoring boring) {
+    return told(boring.chosen(), boring.method(), Alteration.NONE)
+        .map(Tolerances.Told::table)
+        .filter(table -> RockingShelves.exceeds(table.worst().odds(), settings))
+        .map(
+            table ->
+                new RockingShelves(
+                        boring,
+                        prefix(boring.chosen()) + "/odds-of-rocking",
+                        table,
+                        changes(boring, table.outcome()),
+                        settings)
+                    .finding());
+  }
+
   private Levelness levelness(CaseBoring boring, Tolerances.Told told) {
     GapTable table = told.table();
     Tally tally = Simulation.run(told.model(), limit(), CASES, SEED, this::holdsShelf);
@@ -115,8 +135,8 @@ final class BaysAlike {
         table.places(),
         table.worst(),
         table.expected(),
-        tally.oddsOfAny(),
-        tally.oddsOfAnyApart(),
+        tally.any(),
+        tally.anyApart(),
         with(Effect.GAIN, changes),
         with(Effect.MIXED, changes),
         with(Effect.HARM, changes),
@@ -162,7 +182,7 @@ final class BaysAlike {
   private Change shims(Outcome before) {
     double left = Math.min(before.gap(), settings.length(Setting.SHIM).mm() / 2);
     return new Change(
-        "shims on the low pin",
+        SHIMS,
         before,
         new Outcome(left > limit() ? before.odds() : 0, left, before.slope()),
         "minutes at each shelf that rocks");

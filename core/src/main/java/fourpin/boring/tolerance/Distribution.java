@@ -1,5 +1,7 @@
 package fourpin.boring.tolerance;
 
+import java.util.Optional;
+
 /** How far from zero, without sign, an error of the height of a shelf is. */
 public sealed interface Distribution permits Spread, SimulatedGap {
 
@@ -12,6 +14,15 @@ public sealed interface Distribution permits Spread, SimulatedGap {
    * @param limit mm; not negative
    */
   double oddsBeyond(double limit);
+
+  /**
+   * The same odds with the cases that they were counted among; none where they were worked out.
+   *
+   * @param limit mm; not negative
+   */
+  default Optional<Sampled> sampledBeyond(double limit) {
+    return Optional.empty();
+  }
 
   /** Mean, mm. */
   double mean();

@@ -27,6 +27,9 @@ final class GapFigures {
   private static final Source SIMULATED =
       new Source("cases simulated with seeded random numbers", "", Standing.DERIVED);
 
+  /** What ids of standard errors end with, after that of the odds. */
+  private static final String ERROR = "-error";
+
   /** See {@link SixPoints}. */
   private static final String ON_SIX =
       "G = |X| + 2 max(0, P, Q), X = LF - LB - RF + RB, P = LM - (LF + LB) / 2, Q = RM - (RF + RB) / 2";
@@ -110,7 +113,7 @@ final class GapFigures {
       String id = "bay-" + first.bay() + "-level-" + first.level() + "/";
       Manner manner = Manner.of(first.gap());
       figures.add(usual(id, first, manner, words(places)));
-      figures.add(odds(id, first, manner, words(places)));
+      figures.addAll(odds(id, first, manner, words(places)));
     }
     return figures;
   }
@@ -170,21 +173,42 @@ final class GapFigures {
         manner.source());
   }
 
-  private Figure odds(String id, PositionGap place, Manner manner, String at) {
+  /** With their standard error where they were drawn. */
+  private List<Figure> odds(String id, PositionGap place, Manner manner, String at) {
+    String title = "odds that a shelf rocks so that it is felt, " + at;
+    List<Figure> figures = new ArrayList<>();
+    figures.add(
+        figure(
+            id + "odds",
+            title,
+            percent(place.odds()),
+            manner.odds(),
+            join(limit(), deviations(place)),
+            manner.source()));
+    place
+        .gap()
+        .sampledBeyond(table.limit())
+        .ifPresent(odds -> figures.add(error(id + "odds", title, odds, manner.source())));
+    return figures;
+  }
+
+  private Figure error(String of, String title, Sampled odds, Source drawn) {
     return figure(
-        id + "odds",
-        "odds that a shelf rocks so that it is felt, " + at,
-        percent(place.odds()),
-        manner.odds(),
-        join(limit(), deviations(place)),
-        manner.source());
+        of + ERROR,
+        "standard error of the " + title,
+        percent(odds.error()),
+        "100 √(p (1 - p) / (n + 4)), p = (k + 2) / (n + 4)",
+        List.of(
+            new Input("k", "cases in which one does", Quantity.count(odds.found()), drawn),
+            new Input("n", "cases drawn", Quantity.count(odds.drawn()), drawn)),
+        Sampled.PLUS_FOUR);
   }
 
   private List<Figure> ofGap(Manner manner) {
     PositionGap worst = table.worst();
-    return List.of(
-        usual("", worst, manner, at(worst)),
-        odds("", worst, manner, at(worst)),
+    List<Figure> figures = new ArrayList<>(List.of(usual("", worst, manner, at(worst))));
+    figures.addAll(odds("", worst, manner, at(worst)));
+    figures.add(
         figure(
             "mean-gap",
             "gap under a "
@@ -195,6 +219,7 @@ final class GapFigures {
             manner.mean(),
             deviations(worst),
             manner.source()));
+    return figures;
   }
 
   private Figure proud(PositionGap place) {
@@ -212,30 +237,29 @@ final class GapFigures {
 
   /** Odds that at least one of several places rocks, of any and of those with a shelf. */
   List<Figure> simulated(Tally tally) {
-    return List.of(
+    List<Figure> figures = new ArrayList<>();
+    figures.addAll(
         simulated(
-            "odds-any-place",
-            "odds that a shelf would rock somewhere in the case",
-            tally.casesBeyond(),
-            tally.cases()),
+            "odds-any-place", "odds that a shelf would rock somewhere in the case", tally.any()));
+    figures.addAll(
         simulated(
-            "odds-any-shelf",
-            "odds that a shelf rocks where the plan lays it",
-            tally.apartBeyond(),
-            tally.cases()));
+            "odds-any-shelf", "odds that a shelf rocks where the plan lays it", tally.anyApart()));
+    return figures;
   }
 
-  private Figure simulated(String what, String title, int found, int cases) {
-    return figure(
-        what,
-        title,
-        percent((double) found / cases),
-        "100 k / n",
-        List.of(
-            new Input("k", "cases in which one does", Quantity.count(found), SIMULATED),
-            new Input("n", "cases simulated", Quantity.count(cases), SIMULATED),
-            limit()),
-        SIMULATED);
+  private List<Figure> simulated(String what, String title, Sampled odds) {
+    return List.of(
+        figure(
+            what,
+            title,
+            percent(odds.share()),
+            "100 k / n",
+            List.of(
+                new Input("k", "cases in which one does", Quantity.count(odds.found()), SIMULATED),
+                new Input("n", "cases simulated", Quantity.count(odds.drawn()), SIMULATED),
+                limit()),
+            SIMULATED),
+        error(what, title, odds, SIMULATED));
   }
 
   private String at(PositionGap place) {

@@ -13,7 +13,7 @@ import java.util.List;
  * @param places every place that a shelf can lie at, bay by bay from the bottom up
  * @param worst the one with the widest gap
  * @param expected mean number of places in a case that rock so that it is felt
- * @param anyPlace odds that at least one of all places does, 0 to 1; from simulated cases
+ * @param anyPlace odds that at least one of all places does; from simulated cases
  * @param anyShelf odds that at least one shelf does where the plan lays it; from simulated cases
  * @param gains what to do otherwise, and what each brings; only what brings something
  * @param mixed what makes shelves rock less and lie less level from left to right, or the other way
@@ -29,8 +29,8 @@ public record Levelness(
     List<PositionGap> places,
     PositionGap worst,
     double expected,
-    double anyPlace,
-    double anyShelf,
+    Sampled anyPlace,
+    Sampled anyShelf,
     List<Change> gains,
     List<Change> mixed,
     List<Change> harms,

@@ -1,6 +1,7 @@
 package fourpin.boring.tolerance;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /** Gaps of one place on six points, drawn at random with a fixed seed; equal for equal causes. */
 public final class SimulatedGap implements Distribution {
@@ -24,6 +25,15 @@ public final class SimulatedGap implements Distribution {
 
   @Override
   public double oddsBeyond(double limit) {
+    return beyond(limit).share();
+  }
+
+  @Override
+  public Optional<Sampled> sampledBeyond(double limit) {
+    return Optional.of(beyond(limit));
+  }
+
+  private Sampled beyond(double limit) {
     int low = 0;
     int high = rising.length;
     while (low < high) {
@@ -32,7 +42,7 @@ public final class SimulatedGap implements Distribution {
       low = within ? middle + 1 : low;
       high = within ? high : middle;
     }
-    return (double) (rising.length - low) / rising.length;
+    return new Sampled(rising.length - low, rising.length);
   }
 
   @Override

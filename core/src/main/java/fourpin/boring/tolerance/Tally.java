@@ -67,13 +67,21 @@ public final class Tally {
   }
 
   /** Share of cases in which at least one position misses by more than the limit. */
-  public double oddsOfAny() {
-    return (double) casesBeyond / cases;
+  public Sampled any() {
+    return new Sampled(casesBeyond, cases);
   }
 
   /** The same of the positions counted apart. */
+  public Sampled anyApart() {
+    return new Sampled(apartBeyond, cases);
+  }
+
+  public double oddsOfAny() {
+    return any().share();
+  }
+
   public double oddsOfAnyApart() {
-    return (double) apartBeyond / cases;
+    return anyApart().share();
   }
 
   /** Mean number of positions of a case that miss by more than the limit. */

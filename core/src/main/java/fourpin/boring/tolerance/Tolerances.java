@@ -5,6 +5,7 @@ import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Method;
 import fourpin.boring.way.Precision;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
 import fourpin.job.Setting;
 import fourpin.job.Way;
 import java.util.List;
@@ -75,5 +76,14 @@ public final class Tolerances {
    */
   public Optional<Levelness> of(CaseBoring boring, BuiltCase built) {
     return new BaysAlike(built, boring.grids(), this).levelness(boring);
+  }
+
+  /**
+   * Whether shelves rock more often than the setting allows, with what makes them rock less.
+   *
+   * @param built the case that is bored
+   */
+  public Optional<Finding> rocking(CaseBoring boring, BuiltCase built) {
+    return new BaysAlike(built, boring.grids(), this).finding(boring);
   }
 }

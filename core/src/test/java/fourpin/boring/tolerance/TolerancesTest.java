@@ -12,6 +12,10 @@ import fourpin.boring.way.Method;
 import fourpin.boring.way.Precision.Rocking;
 import fourpin.boring.way.WayAnswer;
 import fourpin.boring.way.WayAnswer.Verdict;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Settings;
@@ -139,18 +143,84 @@ class TolerancesTest {
     assertThat(level.worst().level()).as("after the last step").isGreaterThan(58);
     assertThat(level.expected())
         .isCloseTo(level.places().stream().mapToDouble(PositionGap::odds).sum(), within(1e-9));
-    assertThat(level.anyPlace()).isGreaterThan(level.anyShelf());
-    assertThat(level.anyShelf()).isGreaterThan(0);
+    assertThat(level.anyPlace().share()).isGreaterThan(level.anyShelf().share());
+    assertThat(level.anyShelf().share()).isGreaterThan(0);
     long kinds = level.places().stream().map(PositionGap::gap).distinct().count();
     assertThat(kinds).as("one for each place of the guide").isGreaterThan(1);
     int changes = level.gains().size() + level.mixed().size() + level.harms().size();
     assertThat(level.figures())
         .extracting(Figure::id)
         .doesNotHaveDuplicates()
-        .hasSize(9 + 2 * (int) kinds + 3 * changes)
+        .hasSize(11 + 2 * (int) kinds + 3 * changes)
         .contains("north/boring/centring-guide/gain-1/gap");
     assertThat(figure(level.figures(), "odds-any-shelf").value().value())
-        .isCloseTo(100 * level.anyShelf(), within(1e-9));
+        .isCloseTo(100 * level.anyShelf().share(), within(1e-9));
+  }
+
+  private Optional<Finding> rockingFound(String limit) {
+    Settings settings =
+        shop.built()
+            .order()
+            .settings()
+            .with(Setting.ODDS_LIMIT, new SettingValue.OfNumber(Double.parseDouble(limit)));
+    Workshop other = Workshop.with(settings);
+    Map<Way, Method> methods =
+        Map.of(Way.CENTRING_GUIDE, other.stepped("0"), Way.ROUTER_GUIDE, other.guided("1/64"));
+    return new Tolerances("$").rocking(boring(other, Way.CENTRING_GUIDE, methods), other.built());
+  }
+
+  @Test
+  void shelvesThatRockMoreOftenThanTheSettingAllowsAreFound() {
+    Levelness level = stepped();
+    Finding finding = rockingFound("5").orElseThrow();
+    assertThat(finding.severity()).isEqualTo(Severity.DOUBT);
+    assertThat(finding.what())
+        .contains("rock more often than odds-limit allows (5 %)")
+        .endsWith("on level " + level.worst().level() + " of bay " + level.worst().bay() + ".");
+    Figure figure = finding.figures().getFirst();
+    assertThat(figure.value().value()).isCloseTo(100 * level.worst().odds(), within(1e-9));
+    assertThat(input(figure, "l")).isEqualTo(5);
+    List<Double> then =
+        figure.inputs().stream()
+            .filter(i -> i.symbol().startsWith("o"))
+            .map(i -> i.value().value())
+            .toList();
+    assertThat(then).isSorted().hasSizeGreaterThan(2).allMatch(o -> o < figure.value().value());
+    assertThat(finding.remedies()).hasSize(then.size() + 1);
+  }
+
+  /** At the bench nothing can be done otherwise, and shims wait until the case stands. */
+  @Test
+  void shimsAloneAreNoReasonToThinkAgain() {
+    Method marked = new Method.Marked(Method.How.BY_HAND, shop.guided("0").bit(), List.of());
+    Finding finding =
+        new Tolerances("$")
+            .rocking(boring(shop, Way.STORY_STICK, Map.of(Way.STORY_STICK, marked)), shop.built())
+            .orElseThrow();
+    assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+    assertThat(finding.remedies()).hasSize(2);
+    assertThat(finding.remedies().getFirst().what()).startsWith("shims on the low pin: then 0 %");
+  }
+
+  /** As the plan would take it if the job asked for it. */
+  @Test
+  void anotherWayThatRocksSeldomEnoughCanBeAskedFor() {
+    double other = 100 * change(stepped(), "plunge router").after().odds();
+    Stated asked = new Stated.OfSetting(Setting.WAY, Way.ROUTER_GUIDE.key());
+    assertThat(remedies(Double.toString(other + 0.1))).contains(Optional.of(asked));
+    assertThat(remedies(Double.toString(other - 0.1))).containsOnly(Optional.empty());
+  }
+
+  private List<Optional<Stated>> remedies(String limit) {
+    return rockingFound(limit).orElseThrow().remedies().stream().map(Remedy::stated).toList();
+  }
+
+  @Test
+  void shelvesThatRockNoMoreOftenAreNotFound() {
+    assertThat(rockingFound("100")).isEmpty();
+    double odds = 100 * stepped().worst().odds();
+    assertThat(rockingFound(Double.toString(odds + 0.001))).isEmpty();
+    assertThat(rockingFound(Double.toString(odds - 0.001))).isPresent();
   }
 
   @Test

@@ -87,8 +87,21 @@ final class Findings {
     }
     List<Block> blocks = new ArrayList<>();
     plan.cases().forEach(built -> blocks.addAll(views(built)));
-    IntStream.range(0, plan.findings().size()).forEach(i -> blocks.add(block(i)));
+    int notes = (int) plan.findings().stream().filter(f -> !isNote(f)).count();
+    blocks.addAll(blocks(0, notes));
+    if (notes < plan.findings().size()) {
+      blocks.add(new Block.Columns(1, Block.Print.COMPACT, blocks(notes, plan.findings().size())));
+    }
     return Optional.of(new Section("Findings", blocks));
+  }
+
+  /** What is good to know comes last, and closer set. */
+  private static boolean isNote(Finding finding) {
+    return finding.severity() == Severity.NOTE;
+  }
+
+  private List<Block> blocks(int from, int to) {
+    return IntStream.range(from, to).mapToObj(this::block).toList();
   }
 
   private List<Block> views(BuiltCase built) {

@@ -39,6 +39,10 @@ final class LevelPages {
           + " the back pin of its side. A bar is then the widest gap under a corner pin when the shelf is"
           + " pushed down at its front and at its back edge in turn.";
 
+  private static final String DRAWN =
+      "Odds with a ± were counted among cases drawn at random, always the same ones; what follows the"
+          + " sign is their standard error, which two in three such counts stay within.";
+
   private static final double PER_CENT = 100;
 
   private final Plan plan;
@@ -65,6 +69,7 @@ final class LevelPages {
     if (levels.stream().anyMatch(level -> level.worst().proud().isPresent())) {
       blocks.add(Block.Paragraph.of(ON_SIX));
     }
+    blocks.add(Block.Paragraph.of(DRAWN));
     levels.forEach(level -> blocks.addAll(blocks(level)));
     return Optional.of(
         new Section(
@@ -170,6 +175,11 @@ final class LevelPages {
         + length(worst.usual())
         + ", and "
         + percent(worst.odds())
+        + worst
+            .gap()
+            .sampledBeyond(level.limit())
+            .map(odds -> " ± " + percent(odds.error()))
+            .orElse("")
         + " rock so that it is felt.";
   }
 
@@ -178,8 +188,14 @@ final class LevelPages {
         List.of(Table.left("Figure"), Table.right("Value"), Table.left("From")),
         level.figures().stream()
             .filter(f -> !isOfChange(f) && !(level.isEven() && isOfOnePlace(f)))
-            .map(f -> Table.row(f.title(), words.value(f), f.source().text()))
+            .filter(f -> !f.id().endsWith(Words.ERROR))
+            .map(f -> Table.row(f.title(), value(level, f), f.source().text()))
             .toList());
+  }
+
+  private String value(Levelness level, Figure figure) {
+    return words.value(figure)
+        + Words.error(figure, level.figures()).map(e -> " ± " + words.value(e)).orElse("");
   }
 
   /** Those stand in the tables of changes. */
@@ -189,7 +205,7 @@ final class LevelPages {
 
   /** Where places differ by less than can be told, one of them stands for all. */
   private static boolean isOfOnePlace(Figure figure) {
-    return figure.id().matches(".*/bay-\\d+-level-\\d+/[a-z]+");
+    return figure.id().matches(".*/bay-\\d+-level-\\d+/[a-z-]+");
   }
 
   private Table table(List<Change> changes, Function<Change, String> what) {

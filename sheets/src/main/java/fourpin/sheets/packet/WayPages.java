@@ -197,10 +197,16 @@ final class WayPages {
     List<String> cells = new ArrayList<>();
     cells.add((taken ? "→ " : "") + answer.way().title());
     cells.add(words(answer) + (taken ? ", taken" : ""));
-    shown.forEach(s -> cells.add(figure(answer, s.what).map(words::bare).orElse("")));
+    shown.forEach(s -> cells.add(figure(answer, s.what).map(f -> bare(answer, f)).orElse("")));
     return new Row(
         Table.Kind.ITEM,
         cells.stream().map(cell -> taken ? Prose.bold(cell) : Prose.plain(cell)).toList());
+  }
+
+  /** Odds that were drawn have their standard error beside them. */
+  private String bare(WayAnswer answer, Figure figure) {
+    return words.bare(figure)
+        + Words.error(figure, answer.figures()).map(e -> " ± " + words.bare(e)).orElse("");
   }
 
   /** The way's own: its panels and clampings may have figures that end in the same word. */

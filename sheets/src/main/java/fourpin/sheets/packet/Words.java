@@ -15,6 +15,7 @@ import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.pages.Paper;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -72,6 +73,14 @@ public record Words(Job job) {
 
   public String value(Figure figure) {
     return quantity(figure.value());
+  }
+
+  /** What follows the id of odds in that of their standard error. */
+  static final String ERROR = "-error";
+
+  /** The standard error of odds that were counted among drawn cases. */
+  static Optional<Figure> error(Figure odds, List<Figure> figures) {
+    return figures.stream().filter(f -> f.id().equals(odds.id() + ERROR)).findFirst();
   }
 
   /** Without its unit. */

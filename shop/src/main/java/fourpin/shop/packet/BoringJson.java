@@ -8,6 +8,7 @@ import static fourpin.shop.packet.PlanJson.plain;
 import fourpin.boring.BayGrid;
 import fourpin.boring.tolerance.Change;
 import fourpin.boring.tolerance.Levelness;
+import fourpin.boring.tolerance.Sampled;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.Clamping;
@@ -179,8 +180,10 @@ final class BoringJson {
         "leastOdds", level.leastOdds(),
         "worst", object("bay", level.worst().bay(), "level", level.worst().level()),
         "expected", level.expected(),
-        "anyPlace", level.anyPlace(),
-        "anyShelf", level.anyShelf(),
+        "anyPlace", level.anyPlace().share(),
+        "anyPlaceError", level.anyPlace().error(),
+        "anyShelf", level.anyShelf().share(),
+        "anyShelfError", level.anyShelf().error(),
         "places",
             all(
                 level.places(),
@@ -189,7 +192,8 @@ final class BoringJson {
                         "bay", p.bay(),
                         "level", p.level(),
                         "gap", p.usual(),
-                        "odds", p.odds())),
+                        "odds", p.odds(),
+                        "oddsError", p.gap().sampledBeyond(level.limit()).map(Sampled::error))),
         "gains", all(level.gains(), BoringJson::change),
         "mixed", all(level.mixed(), BoringJson::mixed),
         "harms", all(level.harms(), BoringJson::change),
