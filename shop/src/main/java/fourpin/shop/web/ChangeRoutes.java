@@ -22,6 +22,7 @@ final class ChangeRoutes {
 
   private final Desk desk;
   private final Pages pages;
+  private final Works works = new Works();
 
   ChangeRoutes(Desk desk, Pages pages) {
     this.desk = desk;
@@ -37,12 +38,24 @@ final class ChangeRoutes {
     add(routes, "join", this::join);
     add(routes, "swap", this::swap);
     add(routes, "cure", this::cure);
-    add(routes, "undo", asked -> step(asked, Step.UNDO));
-    add(routes, "redo", asked -> step(asked, Step.REDO));
+    works.add(routes);
+    routes.post("/jobs/{id}/undo", http -> step(new Asked(http, desk), Step.UNDO));
+    routes.post("/jobs/{id}/redo", http -> step(new Asked(http, desk), Step.REDO));
   }
 
+  /** Until it is kept, a change can be stopped. A step back is kept before it is planned. */
   private void add(RoutesConfig routes, String what, Consumer<Asked> answer) {
-    routes.post("/jobs/{id}/" + what, http -> answer.accept(new Asked(http, desk)));
+    routes.post(
+        "/jobs/{id}/" + what,
+        http -> {
+          Asked asked = new Asked(http, desk);
+          try {
+            works.run(http, () -> answer.accept(asked));
+          } catch (Work.StoppedException e) {
+            Answer stopped = new Answer.Refused(asked.newest(), "Stopped; nothing was changed.");
+            said(asked, asked.seen(), stopped, "");
+          }
+        });
   }
 
   private enum Step {

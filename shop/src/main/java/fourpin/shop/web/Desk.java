@@ -100,7 +100,7 @@ final class Desk {
   private Read planned(JobText text, Job job, FoundBefore found, FoundLayouts spares) {
     turns.acquireUninterruptibly();
     try {
-      return new Read(text, job, Planner.plan(job, spares), found);
+      return new Read(text, job, Planner.plan(job, Work.watched(spares)), found);
     } finally {
       turns.release();
     }
@@ -320,6 +320,7 @@ final class Desk {
   }
 
   private Optional<Answer> saved(State newest, Read would, Edit edit) {
+    Work.keeps();
     Saving saving = documents.save(newest.revision().document(), newest.revision().id(), edit);
     return switch (saving) {
       case Saving.Saved(Revision revision) -> {

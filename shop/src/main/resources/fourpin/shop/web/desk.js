@@ -36,6 +36,53 @@ document.addEventListener("htmx:configRequest", (event) => {
   event.detail.parameters.set("seen", head().dataset.seen);
   event.detail.parameters.set("token", head().dataset.token);
   event.detail.parameters.set("open", document.getElementById("fields").dataset.open);
+  event.detail.parameters.set("work", workName());
+});
+
+// What takes long says how far it is, and can be stopped until it is kept.
+
+const LONG = 1000;
+const workName = () => [...crypto.getRandomValues(new Uint8Array(16))].map((b) => b.toString(16).padStart(2, "0")).join("");
+const busy = document.getElementById("busy");
+const busySays = document.getElementById("busy-says");
+let awaited = null; // the newest request
+let asking = 0;
+
+async function sayHowFar() {
+  const of = awaited;
+  busy.hidden = false;
+  if (!busySays.textContent) busySays.textContent = "Working it out.";
+  const answer = await fetch(head().dataset.base + "/work?of=" + of.work, { credentials: "same-origin", redirect: "error" }).catch(() => null);
+  if (of !== awaited || of.stopped) return;
+  if (answer && answer.ok) busySays.textContent = await answer.text();
+}
+
+document.addEventListener("htmx:beforeSend", (event) => {
+  const work = event.detail.requestConfig.parameters.work;
+  if (!busy || !work) return;
+  clearInterval(asking);
+  awaited = { work, xhr: event.detail.xhr, stopped: false };
+  asking = setInterval(sayHowFar, LONG);
+});
+document.addEventListener("htmx:afterRequest", (event) => {
+  if (!awaited || awaited.xhr !== event.detail.xhr) return;
+  clearInterval(asking);
+  awaited = null;
+  const hadFocus = busy.contains(document.activeElement);
+  busy.hidden = true;
+  busySays.textContent = "";
+  if (hadFocus) {
+    head().tabIndex = -1;
+    head().focus({ preventScroll: true });
+  }
+});
+busy?.querySelector("button").addEventListener("click", async () => {
+  const { base, token } = head().dataset;
+  const of = awaited;
+  const answer = await fetch(base + "/stop", { method: "POST", credentials: "same-origin", redirect: "error", body: new URLSearchParams({ token, work: of.work }) }).catch(() => null);
+  if (of !== awaited) return;
+  of.stopped = Boolean(answer && answer.ok);
+  busySays.textContent = of.stopped ? "Stopping after this lot." : "That cannot be stopped any more.";
 });
 
 // A field that somebody is typing in stays as it is when the answer to another one comes.

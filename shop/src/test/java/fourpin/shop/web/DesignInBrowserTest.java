@@ -204,6 +204,31 @@ class DesignInBrowserTest {
     assertThat(browser.value("#v-outside_width")).isEqualTo("80");
   }
 
+  /** Keeps what the page sends until it is let go. */
+  private static final String HOLD =
+      """
+      const send = XMLHttpRequest.prototype.send;
+      const held = [];
+      XMLHttpRequest.prototype.send = function (...body) { held.push(() => send.apply(this, body)); };
+      window.letGo = () => { XMLHttpRequest.prototype.send = send; held.forEach((each) => each()); };
+      return 1;
+      """;
+
+  @Test
+  void whatTakesLongSaysSoAndOffersToStop() throws IOException {
+    String job = open(Caller.readingRoom());
+    browser.run(HOLD);
+    browser.type("#v-outside_width", "78");
+    browser.awaitText("#busy-says", "Working it out.");
+    assertThat(Axe.violations(browser)).isEmpty();
+    browser.press("#busy", "Stop");
+    browser.awaitText("#busy-says", "cannot be stopped any more");
+    browser.run("window.letGo(); return 1");
+    browser.awaitText("#notice", "Width is changed.");
+    browser.await("nothing to wait for", () -> !browser.element("#busy").isDisplayed());
+    assertThat(caller.file(job)).contains("width: 78\n");
+  }
+
   @Test
   void aFindingIsCuredByOnePress() throws IOException {
     String job = open(Caller.readingRoom().replace("front-row: 1 1/2", "front-row: 3/8"));

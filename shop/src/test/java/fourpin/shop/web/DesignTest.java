@@ -266,6 +266,20 @@ class DesignTest {
     assertThat(caller.seen(job)).isEqualTo(seen);
   }
 
+  /** Sixteen random bytes, as the page calls the work that it waits for. */
+  private static final String WORK = "0123456789abcdef0123456789abcdef";
+
+  @ParameterizedTest
+  @ValueSource(strings = {WORK, "0123", ""})
+  void workThatIsDoneIsNeitherLookedAtNorStopped(String work) {
+    String job = caller.bring(readingRoom());
+    String seen = caller.seen(job);
+    caller.post(job + "/put", "seen", seen, "work", work, "field", "outside_width", "value", "78");
+    assertThat(caller.file(job)).contains("width: 78\n");
+    assertThat(caller.get(job + "/work?of=" + work).statusCode()).isEqualTo(404);
+    assertThat(caller.post(job + "/stop", "work", work).statusCode()).isEqualTo(404);
+  }
+
   @Test
   void aCureIsDoneByOnePressAndItsFindingIsGone() {
     String job = caller.bring(readingRoom().replace("front-row: 1 1/2", "front-row: 3/8"));
