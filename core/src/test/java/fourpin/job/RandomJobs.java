@@ -30,8 +30,22 @@ public final class RandomJobs {
   public static Job of(long seed) {
     RandomJobs jobs = new RandomJobs(seed);
     Job job = jobs.job();
-    // The shop comes last, so that the job of a seed does not change with it.
-    return job.with(RandomShop.of(jobs.random, jobs.unit, job));
+    // The shop comes after it, so that the job of a seed does not change with it, and what was
+    // added
+    // since then last.
+    return jobs.inThreeRows(job.with(RandomShop.of(jobs.random, jobs.unit, job)));
+  }
+
+  /** Now and then shallow shelves have a third row too. */
+  private Job inThreeRows(Job job) {
+    return random.nextInt(8) == 0
+        ? job.with(job.cases().stream().map(this::inThreeRows).toList())
+        : job;
+  }
+
+  private CaseOrder inThreeRows(CaseOrder order) {
+    SettingValue from = new SettingValue.OfLength(length(150, 350));
+    return order.with(order.settings().with(Setting.MIDDLE_ROW_FROM, from));
   }
 
   private Job job() {
