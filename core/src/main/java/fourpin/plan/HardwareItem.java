@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.measure.Length;
+import fourpin.measure.Quantity;
 
 /**
  * Something to buy that is not cut from sheets or boards.
@@ -30,5 +31,12 @@ public record HardwareItem(String name, String size, Amount amount, String where
      * @param buy with what is spare
      */
     record Running(Length needed, Length buy) implements Amount {}
+
+    /**
+     * Sold in cans and bottles, of which makers take unlike amounts.
+     *
+     * @param covers length or area that it is for, all cases together
+     */
+    record ToSuit(Quantity covers) implements Amount {}
   }
 }

@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.boring.BayGrid;
+import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
@@ -13,12 +14,15 @@ import fourpin.job.Support;
 import fourpin.job.Support.Mounting;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import fourpin.measure.Quantity;
 import fourpin.plan.HardwareItem.Amount;
+import fourpin.strength.CaseAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.LongStream;
 
 /** Counts what is bought by the piece or by length. */
@@ -31,12 +35,23 @@ final class HardwareList {
   private final LengthStyle style;
   private final Map<List<String>, Entry> entries = new LinkedHashMap<>();
 
-  private record Entry(Kind kind, long pieces, Length length, double sparePerCent, String where) {}
+  private record Entry(
+      Kind kind,
+      long pieces,
+      Length length,
+      Optional<Quantity> covers,
+      double sparePerCent,
+      String where) {
+    Entry(Kind kind, long pieces, Length length, double sparePerCent, String where) {
+      this(kind, pieces, length, Optional.empty(), sparePerCent, where);
+    }
+  }
 
   private enum Kind {
     PIECES,
     CUT_LENGTHS,
-    RUNNING
+    RUNNING,
+    TO_SUIT
   }
 
   private HardwareList(Job job) {
@@ -44,7 +59,15 @@ final class HardwareList {
     this.style = job.style();
   }
 
-  static List<HardwareItem> of(Job job, List<BuiltCase> cases, List<BayGrid> grids) {
+  /**
+   * @param answers what cases do, by which they are anchored
+   */
+  static List<HardwareItem> of(
+      Job job,
+      List<BuiltCase> cases,
+      List<BayGrid> grids,
+      List<CaseBoring> borings,
+      List<CaseAnswer> answers) {
     HardwareList list = new HardwareList(job);
     for (BuiltCase built : cases) {
       grids.stream()
@@ -56,6 +79,7 @@ final class HardwareList {
       list.banding(built);
       list.glass(built);
     }
+    cases.forEach(built -> new Sundries(job, built).all(borings, answers).forEach(list::add));
     return list.items();
   }
 
@@ -230,6 +254,19 @@ final class HardwareList {
     }
   }
 
+  private void add(HardwareItem item) {
+    switch (item.amount()) {
+      case Amount.Pieces pieces -> add(item.name(), item.size(), pieces.needed(), 0, item.where());
+      case Amount.ToSuit(Quantity covers) ->
+          put(
+              item.name(),
+              item.size(),
+              new Entry(Kind.TO_SUIT, 0, Length.ZERO, Optional.of(covers), 0, item.where()));
+      case Amount.CutLengths _, Amount.Running _ ->
+          throw new IllegalArgumentException(item.name() + " is neither counted nor to suit");
+    }
+  }
+
   private void put(String name, String size, Entry entry) {
     entries.merge(List.of(name, size), entry, HardwareList::together);
   }
@@ -240,8 +277,13 @@ final class HardwareList {
         a.kind(),
         a.pieces() + b.pieces(),
         a.length().plus(b.length()),
+        a.covers().flatMap(x -> b.covers().map(y -> sum(x, y))),
         Math.max(a.sparePerCent(), b.sparePerCent()),
         where);
+  }
+
+  private static Quantity sum(Quantity a, Quantity b) {
+    return Quantity.of(a.value() + b.value(), a.unit());
   }
 
   private List<HardwareItem> items() {
@@ -262,6 +304,7 @@ final class HardwareList {
       case PIECES ->
           new Amount.Pieces(entry.pieces(), (long) Math.ceil(entry.pieces() * factor - 1e-9));
       case CUT_LENGTHS -> new Amount.CutLengths(entry.pieces());
+      case TO_SUIT -> new Amount.ToSuit(entry.covers().orElseThrow());
       case RUNNING ->
           new Amount.Running(entry.length(), Length.nearestMm(entry.length().mm() * factor));
     };

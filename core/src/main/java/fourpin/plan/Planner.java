@@ -104,7 +104,7 @@ public final class Planner {
         strength.cases(),
         cutList,
         materials,
-        HardwareList.of(job, boring.cases(), boring.grids()),
+        HardwareList.of(job, boring.cases(), boring.grids(), ways.borings(), strength.cases()),
         tools,
         new SmallCautions(cutList, materials).at(program.printed()),
         totals,

@@ -3,11 +3,20 @@ package fourpin.plan;
 import static fourpin.job.SampleJobs.in;
 import static fourpin.job.SampleJobs.job;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
+import fourpin.job.Doors;
+import fourpin.job.Joint;
 import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.job.Shop;
 import fourpin.job.Support;
+import fourpin.job.Tool;
+import fourpin.job.Way;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -69,5 +78,98 @@ class HardwareTest {
         new Support.Cleats("oak", in("1 1/2"), in("3/4"), in("3/4"), in("3/4"), in("3/4"));
     assertThat(needed(plan(cleats), "screw for standards and strips")).isEqualTo(4 * (7 + 9));
     assertThat(needed(plan(SampleJobs.pins()), "screw for standards and strips")).isZero();
+  }
+
+  private static CaseDraft plain() {
+    CaseDraft draft = new CaseDraft();
+    draft.back = Optional.empty();
+    draft.kick = Optional.empty();
+    draft.topJoint = new Joint(Joint.Kind.BUTT, Optional.empty());
+    draft.bottomJoint = new Joint(Joint.Kind.BUTT, Optional.empty());
+    draft.quantity = 2;
+    draft.bays =
+        List.of(
+            new Bay(
+                Optional.empty(), List.of(), Optional.empty(), Optional.empty(), Optional.empty()));
+    return draft;
+  }
+
+  private static double covers(Plan plan, String name) {
+    return plan.hardware().stream()
+        .filter(h -> h.name().equals(name))
+        .map(h -> ((HardwareItem.Amount.ToSuit) h.amount()).covers().value())
+        .reduce(Double::sum)
+        .orElseThrow();
+  }
+
+  /** Two boxes: sides of 84 x 12 in, top and bottom of 72 in less two sides, with two ends each. */
+  @Test
+  void should_tell_glue_and_finish_by_what_they_are_for() {
+    Plan plan = Planner.plan(job(plain().order()));
+    assertThat(covers(plan, "wood glue")).isCloseTo(2 * 4 * 12 * 25.4, within(1e-6));
+    double faces = 2 * (2 * 84 * 12 + 2 * (72 - 2 * 23 / 32.0) * 12);
+    assertThat(covers(plan, "finish")).isCloseTo(2 * faces * 0.0254 * 0.0254, within(1e-9));
+  }
+
+  @Test
+  void should_anchor_each_copy_as_its_pull_takes() {
+    Plan plan = Planner.plan(job(plain().order()));
+    double each =
+        plan.figures().stream()
+            .filter(f -> f.id().equals("north/anchor-count"))
+            .mapToDouble(f -> f.value().value())
+            .sum();
+    assertThat(each).isGreaterThanOrEqualTo(2);
+    assertThat(needed(plan, "lag screw to the wall")).isEqualTo(2 * (long) each);
+  }
+
+  /** Two doors in each of two cases, on two plates each. */
+  @Test
+  void should_count_hinges() {
+    CaseDraft draft = plain();
+    assertThat(needed(Planner.plan(job(draft.order())), "hinge with its plate and screws"))
+        .isZero();
+    draft.doors =
+        Optional.of(
+            new Doors(
+                Doors.Kind.OVERLAY,
+                2,
+                in("3/4"),
+                in("1/8"),
+                List.of(in("6"), in("78")),
+                in("1 1/2"),
+                in("2"),
+                in("1")));
+    assertThat(needed(Planner.plan(job(draft.order())), "hinge with its plate and screws"))
+        .isEqualTo(2 * 2 * 2);
+  }
+
+  /** A block of two battens is screwed through; a rod only where the guide is moved along. */
+  @ParameterizedTest
+  @CsvSource({"96, 0", "24, 1"})
+  void should_have_what_a_guide_is_put_together_with(String stock, long rods) {
+    CaseDraft draft = new CaseDraft();
+    draft.bays = List.of(SampleJobs.bay(2));
+    draft.settings =
+        draft.settings.with(Setting.WAY, new SettingValue.OfChoice(Way.CENTRING_GUIDE.key()));
+    Optional<BigDecimal> owned = Optional.empty();
+    Shop shop =
+        new Shop(
+            "shop",
+            List.of(
+                new Tool.HandDrill("drill", in("10"), owned),
+                new Tool.CentringBit(
+                    "centring",
+                    in("1/4"),
+                    in("3/8"),
+                    in("9/32"),
+                    Optional.of(in("3/16")),
+                    in("1/16"),
+                    in("1 1/4"),
+                    owned),
+                new Tool.GuideStock("ply", "plywood", in("1/4"), in(stock), in("12"), owned)));
+    Plan plan = Planner.plan(job(draft.order()).with(shop));
+    assertThat(needed(plan, "screw for the block of a guide")).isEqualTo(2);
+    assertThat(needed(plan, "rod for the pin that a guide is moved along by")).isEqualTo(rods);
   }
 }

@@ -91,6 +91,7 @@ final class BuyingPages {
       case Amount.CutLengths cut -> row(item, Long.toString(cut.needed()), "");
       case Amount.Running running ->
           row(item, words.length(running.needed()), words.length(running.buy()));
+      case Amount.ToSuit suits -> row(item, words.quantity(suits.covers()), "to suit");
     };
   }
 

@@ -15,6 +15,7 @@ import fourpin.cutting.SheetPattern;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
+import fourpin.measure.Quantity;
 import fourpin.measure.Source;
 import fourpin.measure.Sum;
 import fourpin.measure.Unit;
@@ -347,6 +348,8 @@ final class PlanJson {
           object("sold", "cut from another item", "needed", needed);
       case HardwareItem.Amount.Running(Length needed, Length buy) ->
           object("sold", "by length", "neededLength", mm(needed), "buyLength", mm(buy));
+      case HardwareItem.Amount.ToSuit(Quantity covers) ->
+          object("sold", "to suit", "covers", covers.value(), "unit", covers.unit().computed());
     };
   }
 

@@ -2,6 +2,7 @@ package fourpin.shop.packet;
 
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
+import fourpin.measure.Quantity;
 import fourpin.measure.Source;
 import fourpin.measure.Unit;
 import fourpin.plan.CutItem;
@@ -156,6 +157,8 @@ final class Tables {
           row(item, Long.toString(needed), "", List.of("", "", ""));
       case Amount.Running(_, Length buy) ->
           row(item, "", "", List.of(style.text(buy), inches(buy), mm(buy)));
+      case Amount.ToSuit(Quantity covers) ->
+          row(item, covers.text(style.unit()), "to suit", List.of("", "", ""));
     };
   }
 
