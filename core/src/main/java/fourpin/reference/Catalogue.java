@@ -2,6 +2,7 @@ package fourpin.reference;
 
 import fourpin.measure.Spelling;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +22,7 @@ public final class Catalogue<T extends Listed> {
   private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s,]+");
 
   private final List<T> rows;
+  private final Map<String, T> asWritten = new HashMap<>();
   private final Map<String, T> byKey;
 
   /**
@@ -31,6 +33,7 @@ public final class Catalogue<T extends Listed> {
     Map<String, T> keys = new LinkedHashMap<>();
     for (T row : this.rows) {
       names(row).forEach(name -> enter(keys, name, row));
+      names(row).forEach(name -> asWritten.put(name, row));
     }
     this.byKey = Collections.unmodifiableMap(keys);
   }
@@ -48,7 +51,8 @@ public final class Catalogue<T extends Listed> {
   }
 
   public Optional<T> find(String name) {
-    return Optional.ofNullable(byKey.get(key(name)));
+    return Optional.ofNullable(asWritten.get(name))
+        .or(() -> Optional.ofNullable(byKey.get(key(name))));
   }
 
   /**
@@ -78,9 +82,9 @@ public final class Catalogue<T extends Listed> {
   }
 
   private Optional<String> nearestSpelling(String name) {
-    List<String> asWritten = rows.stream().flatMap(Catalogue::names).toList();
+    List<String> names = rows.stream().flatMap(Catalogue::names).toList();
     return Spelling.nearest(key(name), byKey.keySet())
-        .or(() -> Spelling.nearest(name, asWritten))
+        .or(() -> Spelling.nearest(name, names))
         .flatMap(this::find)
         .map(Listed::name);
   }

@@ -10,6 +10,7 @@ import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
+import fourpin.measure.Lazy;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -32,7 +33,9 @@ final class ShelfFindings {
   private final Verdict verdict;
   private final PlateBending.Memory plates;
   private final ShelfFigures figures;
-  private final ShelfAnswer answer;
+
+  /** Asked for only where something is wrong. */
+  private final Lazy<ShelfAnswer> answer;
 
   /**
    * @param shelves alike; at least one
@@ -51,7 +54,7 @@ final class ShelfFindings {
     this.verdict = verdict;
     this.plates = plates;
     this.figures = new ShelfFigures(read, verdict);
-    this.answer = figures.answer(List.of());
+    this.answer = Lazy.of(() -> figures.answer(List.of()));
   }
 
   List<Finding> all() {
@@ -76,13 +79,17 @@ final class ShelfFindings {
                     names(),
                     shelves.size() == 1 ? "sags" : "sag",
                     verdict.loaded().spot().there(),
-                    text(answer.sagNow()),
-                    text(answer.sagYears()),
-                    text(answer.limitNow()),
-                    text(answer.limitYears()))
+                    text(answer.get().sagNow()),
+                    text(answer.get().sagYears()),
+                    text(answer.get().limitNow()),
+                    text(answer.get().limitYears()))
             + ownWeight();
     List<Figure> figures =
-        List.of(answer.sagNow(), answer.sagYears(), answer.limitNow(), answer.limitYears());
+        List.of(
+            answer.get().sagNow(),
+            answer.get().sagYears(),
+            answer.get().limitNow(),
+            answer.get().limitYears());
     return finding(Severity.ERROR, "sag", what, figures, cures());
   }
 
@@ -130,7 +137,7 @@ final class ShelfFindings {
         "supports-reach-far",
         names()
             + ": the supports reach over a quarter of the bay or more; the shelf is checked without counting on it",
-        List.of(answer.span()),
+        List.of(answer.get().span()),
         List.of(
             new Remedy("check how far the supports reach, and the width of the bay", "nothing")));
   }
@@ -146,13 +153,13 @@ final class ShelfFindings {
         Severity.NOTE,
         "long-shelf",
         what,
-        List.of(answer.span()),
+        List.of(answer.get().span()),
         List.of(new Remedy("let the figures for sag decide", "nothing")));
   }
 
   private Finding finding(
       Severity severity, String kind, String what, List<Figure> figures, List<Remedy> remedies) {
-    Place place = Place.of(answer.caseName(), first.mark(), first.box());
+    Place place = Place.of(read.caseName(), first.mark(), first.box());
     return new Finding(severity, kind, what, figures, place, remedies);
   }
 

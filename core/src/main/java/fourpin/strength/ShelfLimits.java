@@ -15,7 +15,7 @@ public record ShelfLimits(
     Sourced creep, Sourced firstOver, Sourced yearsOver, Optional<Sourced> stress) {
 
   private static final int MOST_STEPS = 60;
-  private static final double CLOSE_ENOUGH = 1e-12;
+  private static final double CLOSE_ENOUGH = 1e-9;
   private static final double LONGEST_SPAN_MM = 10_000;
 
   /** Sag allowed at first, mm. */

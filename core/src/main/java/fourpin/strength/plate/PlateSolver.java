@@ -23,6 +23,7 @@ public final class PlateSolver {
   private static final double SAME = 1e-12;
 
   private final Plate plate;
+  private final double depth;
   private final Fold fold;
   private final Footing footing;
   private final List<Movement> movements;
@@ -54,6 +55,7 @@ public final class PlateSolver {
 
   PlateSolver(Plate plate, int parts, Fold fold) {
     this.plate = plate;
+    this.depth = plate.depth();
     this.fold = fold;
     this.footing = Footing.of(plate, fold);
     this.movements = Movement.of(plate, fold);
@@ -151,10 +153,10 @@ public final class PlateSolver {
         for (int row = 0; row < mesh.y().count(); row++) {
           int unknown = mesh.crossing(column, row);
           double x = mesh.x().at(column) / plate.length();
-          double y = mesh.y().at(row) / plate.depth();
+          double y = mesh.y().at(row) / depth;
           field[unknown] += rolled[m] * movement.at(x, y);
           field[unknown + 1] += rolled[m] * movement.alongX() / plate.length();
-          field[unknown + 2] += rolled[m] * movement.alongY() / plate.depth();
+          field[unknown + 2] += rolled[m] * movement.alongY() / depth;
         }
       }
     }
@@ -162,9 +164,7 @@ public final class PlateSolver {
 
   /** How far a place goes down by each of the movements. */
   private double[] movements(double x, double y) {
-    return movements.stream()
-        .mapToDouble(m -> m.at(x / plate.length(), y / plate.depth()))
-        .toArray();
+    return movements.stream().mapToDouble(m -> m.at(x / plate.length(), y / depth)).toArray();
   }
 
   private double[] work(List<PlateLoad> loads) {

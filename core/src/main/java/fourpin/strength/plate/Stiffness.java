@@ -92,14 +92,13 @@ final class Stiffness {
   private void row(int row, List<Hermite.Products> alongX, Rigidity rigidity) {
     Hermite.Products alongY = Hermite.Products.of(mesh.y().side(row));
     double[][] element = new double[0][];
+    int[] places = new int[Mesh.SHAPES];
     for (int column = 0; column < mesh.x().spaces(); column++) {
       element = likeLast(column) ? element : element(alongX.get(column), alongY, rigidity);
-      for (int one = 0; one < Mesh.SHAPES; one++) {
-        int unknown = mesh.unknown(column, row, one);
-        for (int other = 0; other < Mesh.SHAPES; other++) {
-          add(unknown, mesh.unknown(column, row, other), element[one][other]);
-        }
+      for (int shape = 0; shape < Mesh.SHAPES; shape++) {
+        places[shape] = free[mesh.unknown(column, row, shape)];
       }
+      add(places, element);
     }
   }
 
@@ -148,17 +147,27 @@ final class Stiffness {
 
   private void add(Mesh.Weights one, Mesh.Weights other, double times) {
     for (int i = 0; i < Mesh.SHAPES; i++) {
-      for (int j = 0; j < Mesh.SHAPES; j++) {
-        double value = times * one.factors()[i] * other.factors()[j];
-        add(one.unknowns()[i], other.unknowns()[j], value);
+      int row = free[one.unknowns()[i]];
+      double much = times * one.factors()[i];
+      for (int j = 0; row != HELD && j < Mesh.SHAPES; j++) {
+        int column = free[other.unknowns()[j]];
+        if (column >= row) {
+          band[column][width - 1 - (column - row)] += much * other.factors()[j];
+        }
       }
     }
   }
 
-  /** Only the half over the diagonal is kept. */
-  private void add(int row, int column, double value) {
-    if (row <= column && free[row] != HELD && free[column] != HELD) {
-      band[free[column]][width - 1 - (free[column] - free[row])] += value;
+  /** Only the half over the diagonal is kept, and nothing of what is held. */
+  private void add(int[] places, double[][] element) {
+    for (int one = 0; one < places.length; one++) {
+      int row = places[one];
+      for (int other = 0; row != HELD && other < places.length; other++) {
+        int column = places[other];
+        if (column >= row) {
+          band[column][width - 1 - (column - row)] += element[one][other];
+        }
+      }
     }
   }
 
