@@ -135,7 +135,8 @@ final class CutterMistakes {
             new Spoilt(bench.wanted(first), made, check),
             say("The pass %s is left out.", pass),
             say(
-                "The standard does not go home anywhere along the row. At every shelf alike, lowest %s: it does not go in between its clips.",
+                "The standard does not go home anywhere along the row. At every shelf alike, lowest"
+                    + " %s: it does not go in between its clips.",
                 bench.lowestShelf(first, figures)),
             figures.test(check) + " An offcut of the standard goes in by hand, flush.",
             Rescue.BORE_AGAIN,

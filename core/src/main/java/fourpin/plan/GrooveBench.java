@@ -86,6 +86,13 @@ record GrooveBench(
         .orElse("on it");
   }
 
+  /** Whether the grooves of two rows serve one bay. */
+  boolean isOneBay(Step.Passes one, Step.Passes other) {
+    return grids.stream()
+        .map(g -> g.rows().stream().map(g::groove).toList())
+        .anyMatch(rows -> rows.contains(one.purpose()) && rows.contains(other.purpose()));
+  }
+
   RowNames names(Step.Passes passes) {
     return new RowNames(built, built.part(passes.piece()), grids);
   }

@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What goes wrong with how a panel lies while grooves for standards are cut, tried on the virtual
@@ -58,8 +59,7 @@ final class GrooveMistakes {
 
   private MistakeReport wrongEdge(Step.Passes first) {
     WorkedPiece wanted = bench.wanted(first);
-    WorkedPiece made =
-        bench.made(first.piece(), GrooveBench.only(first, p -> fromFarEdge(p, wanted.width())));
+    WorkedPiece made = fromFarEdge(first);
     Span should = bench.wantedGroove(first).width();
     Span is = GrooveBench.groove(made, first.purpose(), first.surface()).orElseThrow().width();
     MistakeFigures figures = bench.figures(GrooveMistake.WRONG_EDGE);
@@ -71,14 +71,11 @@ final class GrooveMistakes {
       return figures.harmless(
           first.piece(), what, "the row lies as far from either edge", "The panel is as wanted.");
     }
-    Check check =
-        new Check(
-            say(
-                "from %s to the near wall of the groove for %s",
-                bench.names(first).indexEdge(), first.purpose()),
-            should.from(),
-            Optional.of(is.from()));
-    String test = figures.test(check);
+    Check check = fromEdge(first, made);
+    String test =
+        figures.test(check)
+            + beside(
+                first, row -> figures.likewise(check, fromEdge(row, fromFarEdge(row)), row(row)));
     boolean other =
         GrooveBench.grooves(wanted).stream()
             .anyMatch(b -> b.surface() == first.surface() && b.width().equals(is));
@@ -87,7 +84,8 @@ final class GrooveMistakes {
         new Spoilt(wanted, made, check),
         what,
         say(
-            "Its near wall lies %s out of line with the other panels. At every shelf alike, lowest %s: its clips do not stand where it has its end.",
+            "Its near wall lies %s out of line with the other panels. At every shelf alike, lowest %s:"
+                + " its clips do not stand where it has its end.",
             figures.measured(
                 "off", "how far the wall is off", is.from().minus(should.from()).abs()),
             bench.lowestShelf(first, figures)),
@@ -96,6 +94,43 @@ final class GrooveMistakes {
         other
             ? "It lies where the groove of another row belongs: cut the one that is missing."
             : patch(figures, first, is));
+  }
+
+  /** The groove of one row alone. */
+  private WorkedPiece fromFarEdge(Step.Passes one) {
+    Length width = bench.wanted(one).width();
+    return bench.made(one.piece(), GrooveBench.only(one, p -> fromFarEdge(p, width)));
+  }
+
+  private Check fromEdge(Step.Passes one, WorkedPiece made) {
+    return new Check(
+        say(
+            "from %s to the near wall of the groove for %s",
+            bench.names(one).indexEdge(), one.purpose()),
+        bench.wantedGroove(one).width().from(),
+        GrooveBench.groove(made, one.purpose(), one.surface()).map(b -> b.width().from()));
+  }
+
+  /** What is said of the other rows of a bay in the same face, each once. */
+  private String beside(Step.Passes first, Function<Step.Passes, String> words) {
+    List<String> seen = new ArrayList<>(List.of(first.purpose()));
+    StringBuilder all = new StringBuilder();
+    for (Step.Passes other : bench.passes()) {
+      boolean isBeside =
+          other.piece().equals(first.piece())
+              && other.surface() == first.surface()
+              && bench.isOneBay(first, other);
+      if (isBeside && !seen.contains(other.purpose())) {
+        seen.add(other.purpose());
+        all.append(words.apply(other));
+      }
+    }
+    return all.toString();
+  }
+
+  /** "back row". */
+  private static String row(Step.Passes passes) {
+    return passes.purpose().split(", ", 3)[1];
   }
 
   /**
@@ -162,7 +197,8 @@ final class GrooveMistakes {
         new Spoilt(wanted, made, check),
         what,
         say(
-            "The grooves start and stop elsewhere, and no standard goes to its height. At every shelf alike, lowest %s: its clips lie off on this side.",
+            "The grooves start and stop elsewhere, and no standard goes to its height. At every shelf"
+                + " alike, lowest %s: its clips lie off on this side.",
             bench.lowestShelf(first, figures)),
         figures.test(check),
         Rescue.PLUG,
@@ -203,13 +239,7 @@ final class GrooveMistakes {
     PieceLayout layout = PieceLayout.of(names.part());
     String hand = Lying.hand(names.part(), layout.looking(first.surface())).word();
     MistakeFigures figures = bench.figures(GrooveMistake.SECOND_LEFT);
-    Check check =
-        new Check(
-            say(
-                "from the edge on your %s to the near wall of the groove for %s",
-                hand, first.purpose()),
-            should.width().from(),
-            Optional.of(wanted.width().minus(is.width().to())));
+    Check check = fromHand(first, made, hand);
     return figures.report(
         piece,
         new Spoilt(wanted, made, check),
@@ -229,9 +259,18 @@ final class GrooveMistakes {
                 names.indexEnd(),
                 names.indexEdge(),
                 hand)
-            + figures.test(check),
+            + figures.test(check)
+            + beside(first, row -> figures.likewise(check, fromHand(row, made, hand), row(row))),
         stays(first) ? Rescue.BORE_AGAIN : Rescue.PLUG,
         otherFace(figures, first));
+  }
+
+  private Check fromHand(Step.Passes one, WorkedPiece made, String hand) {
+    return new Check(
+        say("from the edge on your %s to the near wall of the groove for %s", hand, one.purpose()),
+        bench.wantedGroove(one).width().from(),
+        GrooveBench.groove(made, one.purpose(), other(one.surface()))
+            .map(b -> made.width().minus(b.width().to())));
   }
 
   private static Surface other(Surface surface) {

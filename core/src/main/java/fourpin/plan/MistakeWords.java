@@ -207,10 +207,18 @@ final class MistakeWords {
   private String counted() {
     Bore off = rows.lowestOff();
     return say(
-        "Count the %s: %d holes. ",
+        "Count the %s: %d holes%s. ",
         off.purpose(),
         figures.count(
-            "in-row", "holes of the row", SpoiltRows.row(rows.wanted(), off).size(), "counted"));
+            "in-row", "holes of the row", SpoiltRows.row(rows.wanted(), off).size(), "counted"),
+        otherRows());
+  }
+
+  /** All rows of a bay have as many. */
+  private String otherRows() {
+    List<String> others =
+        names.besideFirst(rows.wanted()).stream().map(p -> p.split(",", 2)[0]).toList();
+    return others.isEmpty() ? "" : ", the " + String.join(" and ", others) + " as many";
   }
 
   /** Before a hole is bored, by what is written on the panel. */

@@ -230,7 +230,8 @@ final class StandardMistakes {
         .map(
             off ->
                 say(
-                    "All its slots are %s off those of the others. At every shelf alike, lowest %s: it rocks on this corner.",
+                    "All its slots are %s off those of the others. At every shelf alike, lowest %s:"
+                        + " it rocks on this corner.",
                     figures.measured("off", "from its slots to those of the others", off), at))
         .orElseGet(
             () ->

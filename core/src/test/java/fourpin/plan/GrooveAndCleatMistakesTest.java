@@ -105,7 +105,8 @@ class GrooveAndCleatMistakesTest {
 
   /**
    * A side of 12 in with the near wall of the front groove 1 3/16 in from the edge: from the other
-   * edge the groove of 5/8 runs from 10 3/16 in, 1/32 in behind the back groove.
+   * edge the groove of 5/8 runs from 10 3/16 in, 1/32 in behind the back groove, which runs from 9
+   * 17/32 in, or 12 - 9 17/32 - 5/8 = 1 27/32 from the other edge.
    */
   @Test
   void should_see_a_groove_from_the_wrong_edge() {
@@ -119,7 +120,8 @@ class GrooveAndCleatMistakesTest {
     assertThat(report.test())
         .isEqualTo(
             "From the index edge (front) to the near wall of the groove for standard, front row, bay 1:"
-                + " 1 3/16 in, not 10 3/16 in (9 in more).");
+                + " 1 3/16 in, not 10 3/16 in (9 in more). To the back row: 9 17/32 in, not 1 27/32 in"
+                + " (7 11/16 in less).");
     assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
     assertThat(report.how()).endsWith("only 1/32 in of wood lies between it and the next cut.");
   }
@@ -138,7 +140,9 @@ class GrooveAndCleatMistakesTest {
     assertThat(report.shows()).startsWith("All 2 grooves are cut into the reverse, none into");
     assertThat(report.test())
         .startsWith("Before R is grooved: “LEFT” is written on the face that lies up, and with the")
-        .endsWith("bay 1: 1 3/16 in, not 10 3/16 in (9 in more).");
+        .endsWith(
+            "bay 1: 1 3/16 in, not 10 3/16 in (9 in more). To the back row: 9 17/32 in, not 1 27/32 in"
+                + " (7 11/16 in less).");
     assertThat(report.rescue()).isEqualTo(rescue);
     assertThat(report.how().contains(web)).isEqualTo(rescue == Rescue.BORE_AGAIN);
   }
@@ -282,7 +286,8 @@ class GrooveAndCleatMistakesTest {
     assertThat(report.what()).isEqualTo(what);
     assertThat(report.test())
         .isEqualTo(
-            "Across the groove for standard, front row, bay 1: 5/8 in, not 3/4 in (1/8 in more). Measure a borrowed cutter before it goes in.");
+            "Across the groove for standard, front row, bay 1: 5/8 in, not 3/4 in (1/8 in more)."
+                + " Measure a borrowed cutter before it goes in.");
     assertThat(report.rescue()).isEqualTo(Rescue.USE);
   }
 

@@ -47,7 +47,8 @@ class GuideMistakesTest {
         .endsWith("counted from below, its front left hole is 1 in too low; it rocks.");
     assertThat(report.test())
         .isEqualTo(
-            "Count the front row, bay 1: 68 holes. From the index end (bottom) to the lowest hole of the"
+            "Count the front row, bay 1: 68 holes, the back row as many."
+                + " From the index end (bottom) to the lowest hole of the"
                 + " front row, bay 1: 10 7/32 in, not 9 7/32 in (1 in less).");
     assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
     assertThat(report.how())

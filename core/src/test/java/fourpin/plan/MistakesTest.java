@@ -263,7 +263,8 @@ class MistakesTest {
         .endsWith("counted from below, its front left hole is 1 in too high; it rocks.");
     assertThat(report.test())
         .isEqualTo(
-            "Count the front row, bay 1: 68 holes. From the index end (bottom) to hole 67, counted from"
+            "Count the front row, bay 1: 68 holes, the back row as many."
+                + " From the index end (bottom) to hole 67, counted from"
                 + " below, of the front row, bay 1: 76 7/32 in, not 77 7/32 in (1 in more).");
     assertThat(report.rescue()).isEqualTo(Rescue.BORE_AGAIN);
     assertThat(report.how()).isEqualTo("Nothing is spoilt: bore what is missing.");
@@ -285,7 +286,8 @@ class MistakesTest {
                 + " 1 (underside 77 11/32 in up): its front left hole is not there.");
     assertThat(report.test())
         .isEqualTo(
-            "Count the front row, bay 1: 68 holes. From the index end (bottom) to the highest hole of"
+            "Count the front row, bay 1: 68 holes, the back row as many."
+                + " From the index end (bottom) to the highest hole of"
                 + " the front row, bay 1: 77 7/32 in, not 76 7/32 in (1 in less).");
     assertThat(report.rescue()).isEqualTo(Rescue.BORE_AGAIN);
   }
