@@ -4,6 +4,7 @@ import fourpin.boring.way.Method.How;
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.casework.Feature;
 import fourpin.casework.Part;
+import fourpin.job.BoardStock;
 import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.job.Support.Cleats;
@@ -168,7 +169,41 @@ final class CleatsWay implements WayCheck {
                 "t",
                 cleats.thickness()));
       }
+      tooWide().ifPresent(notes::add);
+      notes.addAll(Earlier.cleats(group));
       return notes;
+    }
+
+    /** A blank that comes out of no board that the job states. */
+    private Optional<Reason> tooWide() {
+      Length kerf = group.settings().length(Setting.KERF);
+      Length blank = cleats.width().times(STRIPS).plus(kerf);
+      return group.job().boards().stream()
+          .filter(b -> b.material().equals(cleats.material()))
+          .map(BoardStock::width)
+          .max(Length::compareTo)
+          .filter(blank::isMoreThan)
+          .map(widest -> tooWide(blank, widest));
+    }
+
+    private Reason tooWide(Length blank, Length widest) {
+      Telling tell = new Telling(group, "blank-over-board", "blank wider than every board, by");
+      String two = tell.stated("s", "width of a strip", cleats.width());
+      String cut = tell.set("k", Setting.KERF);
+      return tell.reason(
+          "a blank of two strips of "
+              + two
+              + " and a saw cut of "
+              + cut
+              + " is "
+              + tell.derived("w", "width of the blank", blank)
+              + " wide, and no board of "
+              + cleats.material()
+              + " is wider than "
+              + tell.stated("b", "width of the widest board", widest),
+          "state a wider board of " + cleats.material() + ", or narrower strips",
+          "2 s + k - b",
+          blank.minus(widest));
     }
   }
 }

@@ -1,8 +1,10 @@
 package fourpin.boring.way;
 
 import fourpin.boring.BayGrid.Run;
+import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
 import fourpin.job.Support;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,17 +19,19 @@ final class StandardsWay implements WayCheck {
           : Proposal.changed("the bays stand on cleats", "state standards");
     }
     return standards.mounting() == Support.Mounting.LET_IN
-        ? grooved(new Grooves(group))
+        ? grooved(group, new Grooves(group))
         : new Proposal.Can(
             new Method.ScrewedOn(),
             work(0, 0, screws(group), Setting.HOLE_SECONDS, List.of()),
-            List.of(),
+            Earlier.standards(group),
             Proposal.Together.no("each standard is screwed on where it belongs"));
   }
 
   /** One fence for each pass of each row, and one stop for each depth. */
-  private static Proposal grooved(Grooves grooves) {
+  private static Proposal grooved(Group group, Grooves grooves) {
     Grooves.Choice choice = grooves.choice();
+    List<Reason> notes = new ArrayList<>(choice.notes());
+    notes.addAll(Earlier.grooves(group));
     Method.Grooved method = choice.method();
     int each = method.passes() * method.depths().size();
     int setUps = method.passes() * grooves.rows() + method.depths().size();
@@ -39,7 +43,7 @@ final class StandardsWay implements WayCheck {
             (long) grooves.count() * each,
             Setting.PASS_SECONDS,
             choice.bought()),
-        choice.notes(),
+        notes,
         Proposal.Together.no(
             "the fence runs along each panel's own edge, and grooves run the way that panels would"
                 + " lie beside each other; one setting of the fence serves the same row of all"

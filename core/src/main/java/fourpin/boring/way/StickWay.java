@@ -72,7 +72,7 @@ final class StickWay implements WayCheck {
   }
 
   /** A standing case may leave no room for any of the drills. */
-  private static Optional<Reason> narrow(Group group, List<HandDrill> drills) {
+  static Optional<Reason> narrow(Group group, List<HandDrill> drills) {
     BaySpace bay = group.narrowest();
     return drills.stream()
         .map(HandDrill::length)

@@ -158,19 +158,20 @@ class WayReasonsTest {
   }
 
   private static Support standards() {
+    return standards(Support.Mounting.LET_IN);
+  }
+
+  private static Support standards(Support.Mounting mounting) {
     return new Support.Standards(
-        Support.Mounting.LET_IN,
-        in("5/8"),
-        in("3/16"),
-        in("1/2"),
-        in("1/4"),
-        in("1/16"),
-        in("1/8"),
-        in("96"));
+        mounting, in("5/8"), in("3/16"), in("1/2"), in("1/4"), in("1/16"), in("1/8"), in("96"));
   }
 
   private static Support cleats() {
-    return new Support.Cleats("oak", in("1 1/2"), in("3/4"), in("1 1/2"), in("1 1/4"), in("5/8"));
+    return cleats("1 1/2");
+  }
+
+  private static Support cleats(String width) {
+    return new Support.Cleats("oak", in(width), in("3/4"), in("1 1/2"), in("1 1/4"), in("5/8"));
   }
 
   static Stream<Told> hardboardStrip() {
@@ -769,7 +770,63 @@ class WayReasonsTest {
             "bit and press that fit",
             Way.CLEAT_BLANK,
             on(cleats()),
-            List.of(bit("1 1/2", "2"), press("6", "10", "2"))));
+            List.of(bit("1 1/2", "2"), press("6", "10", "2"))),
+        // Boards are 5 1/2 in wide, kerf 1/8 in: two strips of 2 5/8 in come to 5 3/8 in.
+        can(
+            "boards that two strips just go into",
+            Way.CLEAT_BLANK,
+            on(cleats("2 5/8")),
+            List.of(bit("1 1/2", "2"), press("6", "10", "2"))),
+        can(
+            "boards that are too narrow for two strips",
+            Way.CLEAT_BLANK,
+            on(cleats("2 3/4")),
+            List.of(bit("1 1/2", "2"), press("6", "10", "2")),
+            "a blank of two strips of 2 3/4 in and a saw cut of 1/8 in is 5 5/8 in wide, and no"
+                + " board of oak is wider than 5 1/2 in|state a wider board of oak, or narrower"
+                + " strips"));
+  }
+
+  private static final String BEFORE = "set drill to before-assembly";
+
+  private static final String SCREWED_ON =
+      "standards are screwed on before assembly, whatever drill says, since panels lie flat then";
+
+  /** Standards and cleats have no rows to bore when the case stands. */
+  static Stream<Told> standardsAndCleatsLater() {
+    return Stream.of(
+        can(
+            "grooves in a standing case",
+            Way.GROOVED_STANDARDS,
+            grooved().andThen(WayReasonsTest::standing),
+            List.of(router("2"), straight("1/4", "1")),
+            "grooves can't be cut in a standing case: they are cut before assembly, whatever drill"
+                + " says|"
+                + BEFORE
+                + ", or state standards with mounting surface, which can be screwed on later"),
+        can(
+            "standards screwed on in a standing case",
+            Way.GROOVED_STANDARDS,
+            on(standards(Support.Mounting.SURFACE)).andThen(WayReasonsTest::standing),
+            List.of(drill()),
+            SCREWED_ON + ", and can as well be screwed on when the case stands|" + BEFORE),
+        can(
+            "standards screwed on in a bay narrower than the drill is long",
+            Way.GROOVED_STANDARDS,
+            on(standards(Support.Mounting.SURFACE)).andThen(WayReasonsTest::narrow),
+            List.of(drill()),
+            SCREWED_ON
+                + "; later, the drill with its bit is 9 1/2 in long and bay 1 is 8 9/16 in wide|"
+                + BEFORE),
+        can(
+            "strips in a standing case",
+            Way.CLEAT_BLANK,
+            on(cleats()).andThen(WayReasonsTest::standing),
+            List.of(bit("1 1/2", "2"), press("6", "10", "2")),
+            "strips are bored as blanks, ripped and fastened before assembly, whatever drill says:"
+                + " fastened they can't be bored through|"
+                + BEFORE
+                + "; bored and ripped, they can as well be fastened when the case stands"));
   }
 
   /** Hole 15 lies 11 in up the strip, block of 3/4 in off: over the lowest level, 90 levels. */
@@ -790,7 +847,8 @@ class WayReasonsTest {
     "drillPress",
     "machine",
     "fallbackAndOthers",
-    "standardsAndCleats"
+    "standardsAndCleats",
+    "standardsAndCleatsLater"
   })
   void should_say_what_speaks_against_a_way_and_what_would_help(Told told) {
     CaseDraft draft = draft();
@@ -815,7 +873,8 @@ class WayReasonsTest {
     "drillPress",
     "machine",
     "fallbackAndOthers",
-    "standardsAndCleats"
+    "standardsAndCleats",
+    "standardsAndCleatsLater"
   })
   void should_show_the_working_of_every_length_that_it_states(Told told) {
     CaseDraft draft = draft();
