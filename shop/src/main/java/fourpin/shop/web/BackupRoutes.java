@@ -54,7 +54,9 @@ final class BackupRoutes {
   /** What replaces every job is not for a phone at the bench. */
   private static void requireHost(Context http) {
     if (!(GuardHandler.visitor(http) instanceof Visitor.Host)) {
-      throw new ForbiddenResponse("Backups are made at the machine that runs Fourpin.");
+      throw new ForbiddenResponse(
+          "Backups are made and put back at the machine that runs Fourpin only: one holds every job,"
+              + " and puts itself in place of every job.");
     }
   }
 

@@ -12,10 +12,12 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
+import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpStatus;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
@@ -113,6 +115,8 @@ public final class WebServer implements AutoCloseable {
                       .add(config.routes);
                   authority.ifPresent(a -> new TrustRoutes(a, reach, pages).add(config.routes));
                   config.routes.exception(
+                      ForbiddenResponse.class, (answer, http) -> elsewhere(answer, http, pages));
+                  config.routes.exception(
                       Exception.class, (failure, http) -> failed(failure, http, pages));
                   config.routes.error(HttpStatus.NOT_FOUND.getCode(), http -> missing(http, pages));
                 })
@@ -141,6 +145,18 @@ public final class WebServer implements AutoCloseable {
               "lines",
               List.of("The address leads to no job and no page of Fourpin.")));
     }
+  }
+
+  private static void elsewhere(ForbiddenResponse answer, Context http, Pages pages) {
+    http.status(HttpStatus.FORBIDDEN);
+    pages.show(
+        http,
+        "trouble",
+        Map.of(
+            "title",
+            "Not from this device",
+            "lines",
+            List.of(Objects.requireNonNullElse(answer.getMessage(), ""))));
   }
 
   private static void failed(Exception failure, Context http, Pages pages) {

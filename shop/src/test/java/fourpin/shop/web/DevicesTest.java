@@ -6,6 +6,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -101,6 +102,18 @@ class DevicesTest {
     assertThat(answer.statusCode()).isEqualTo(403);
     assertThat(answer.body()).contains("That code is not right");
     assertThat(answer.headers().firstValue("Set-Cookie")).isEmpty();
+  }
+
+  @Test
+  void aDeviceIsToldWhereBackupsAreMade() {
+    String cookie = paired("phone");
+    for (String path : List.of("/backup", "/backup.zip")) {
+      HttpResponse<String> answer = phone(path, cookie);
+      assertThat(answer.statusCode()).isEqualTo(403);
+      assertThat(answer.body())
+          .contains("<h1>Not from this device</h1>", "at the machine that runs Fourpin only");
+    }
+    assertThat(phoneSends("/backup/restore", cookie, "upload=x").statusCode()).isEqualTo(403);
   }
 
   @Test
