@@ -33,7 +33,8 @@ final class JobRoutes {
 
   void add(RoutesConfig routes) {
     routes.get("/", this::jobs);
-    routes.get("/new", http -> survey(http, new Survey(Map.of("unit", "inch")), Map.of()));
+    routes.get(
+        "/new", http -> survey(http, Survey.blank(http.header("Accept-Language")), Map.of()));
     routes.post("/new", this::start);
     routes.post("/jobs", this::bring);
     routes.get("/jobs/{id}", this::design);

@@ -7,8 +7,12 @@ import fourpin.measure.Reading;
 import fourpin.measure.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * From a few answers to a whole job: a case that can be built, to be changed afterwards.
@@ -27,6 +31,9 @@ record Survey(Map<String, String> answers) {
   static final String BACK = "back";
   static final String BAYS = "bays";
 
+  /** Where sheet goods and tools are sold by the inch (common practice); Canada has both. */
+  private static final Set<String> INCHES = Set.of("US", "CA", "LR");
+
   private static final int LONGEST_TITLE = 80;
   static final int MOST_BAYS = 12;
 
@@ -38,6 +45,17 @@ record Survey(Map<String, String> answers) {
           "plywood, MDF core",
           "MDF",
           "particleboard");
+
+  /**
+   * Nothing answered yet, in the unit that is usual where somebody reads.
+   *
+   * @param languages as browsers name them, the best first (RFC 9110, 12.5.4); may be missing
+   */
+  static Survey blank(@Nullable String languages) {
+    String first = Objects.requireNonNullElse(languages, "").split("[,;]")[0].strip();
+    String region = Locale.forLanguageTag(first).getCountry();
+    return new Survey(Map.of(UNIT, region.isEmpty() || INCHES.contains(region) ? "inch" : "mm"));
+  }
 
   Survey {
     answers = Map.copyOf(answers);

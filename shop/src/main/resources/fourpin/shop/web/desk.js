@@ -104,6 +104,9 @@ document.addEventListener("htmx:beforeRequest", (event) => {
 document.addEventListener("htmx:sendError", () => say("The server does not answer; nothing was changed. Is it still running?"));
 document.addEventListener("htmx:responseError", (event) => say("That was refused (" + event.detail.xhr.status + "); nothing was changed."));
 
+// Several cases may be worked out before one holds up.
+document.querySelector("form[action='/new']")?.addEventListener("submit", () => setTimeout(() => say("Working out a case that holds up."), LONG));
+
 // The focus stays where it was when its part of the page comes anew, under another name as well. Where what had it is gone, or does
 // something else by now, as the press of a cure, the part itself gets it: a second Enter must do nothing.
 
