@@ -8,8 +8,8 @@ import fourpin.reference.Substance;
 
 /**
  * What Eurocode 5 takes off what wood and screws yield at, so that the outcome may be held against
- * a load as it is stated: for loads that stay, in rooms. A case is no building; the margins are
- * those of one.
+ * a load as it is stated: for loads that are stored for years, in rooms. A case is no building; the
+ * margins are those of one.
  */
 final class EurocodeMargins {
 
@@ -18,11 +18,10 @@ final class EurocodeMargins {
   /** k_mod, for which boards of particles and fibres are far weaker than wood. */
   static Sourced duration(Substance of) {
     return switch (of.family()) {
-      case SOLID_WOOD, LAMINATED_WOOD, PLYWOOD, GLASS ->
-          constant("EC5 duration for permanent loads");
-      case STRAND_BOARD -> constant("EC5 duration for permanent loads, strand board");
-      case PARTICLEBOARD -> constant("EC5 duration for permanent loads, particleboard");
-      case FIBREBOARD -> constant("EC5 duration for permanent loads, fibreboard");
+      case SOLID_WOOD, LAMINATED_WOOD, PLYWOOD, GLASS -> constant("EC5 duration for stored loads");
+      case STRAND_BOARD -> constant("EC5 duration for stored loads, strand board");
+      case PARTICLEBOARD -> constant("EC5 duration for stored loads, particleboard");
+      case FIBREBOARD -> constant("EC5 duration for stored loads, fibreboard");
     };
   }
 

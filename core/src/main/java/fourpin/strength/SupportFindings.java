@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 /** Supports that carry more than wood, metal or their maker's rating allow. */
 final class SupportFindings {
 
+  private static final int CODES = 2;
+
   private final Job job;
   private final List<Part> shelves;
   private final ShelfOnSupports read;
@@ -56,15 +58,14 @@ final class SupportFindings {
     return all;
   }
 
-  /** Over both codes it fails; over one of them it is a doubt. */
+  /** Over both codes it fails; over one of them, or the only one that speaks, it is a doubt. */
   private Optional<Finding> crushes(PinInSide in, Figure push) {
     List<Figure> allowed =
         Stream.of(figures.nds(in), figures.ec5(in)).flatMap(Optional::stream).toList();
     long over = allowed.stream().filter(a -> value(push) > value(a)).count();
     return over == 0
         ? Optional.empty()
-        : Optional.of(
-            crushes(push, allowed, over == allowed.size() ? Severity.ERROR : Severity.DOUBT));
+        : Optional.of(crushes(push, allowed, over == CODES ? Severity.ERROR : Severity.DOUBT));
   }
 
   private Finding crushes(Figure push, List<Figure> allowed, Severity severity) {

@@ -340,21 +340,21 @@ final class WoodChecks {
 
   static List<Check> duration() {
     return List.of(
-        duration("solid wood and plywood", "0.60", ""),
-        duration("OSB/3", "0.40", ", strand board"),
-        duration("particleboard P4", "0.30", ", particleboard"),
-        duration("MDF.LA", "0.20", ", fibreboard"));
+        duration("solid wood and plywood", "0.70", ""),
+        duration("OSB/3", "0.50", ", strand board"),
+        duration("particleboard P4", "0.45", ", particleboard"),
+        duration("MDF.LA", "0.40", ", fibreboard"));
   }
 
   private static Check duration(String what, String printed, String row) {
     return published(
-        what + ", k_mod, service class 1, permanent",
+        what + ", k_mod, service class 1, long-term",
         printed,
         "",
         1e-9,
         "EN 1995-1-1:2004",
         "Table 3.1, ICE Manual of Structural Design, Table 19.9",
-        () -> Reference.constant("EC5 duration for permanent loads" + row).value());
+        () -> Reference.constant("EC5 duration for stored loads" + row).value());
   }
 
   private static double creep(String name) {
