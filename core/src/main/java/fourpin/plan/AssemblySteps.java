@@ -46,6 +46,7 @@ final class AssemblySteps {
     steps.add(fit.finish());
     steps.addAll(new SupportSteps(built, job.style()).of(grids));
     steps.add(assemble());
+    backs.onPartitions().ifPresent(steps::add);
     kick().ifPresent(steps::add);
     faceFrame().ifPresent(steps::add);
     return steps;

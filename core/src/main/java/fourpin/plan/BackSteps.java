@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
 import fourpin.job.Back;
@@ -23,15 +24,64 @@ final class BackSteps {
     this.style = style;
   }
 
-  /** Screws all round one piece of a back that is not in a groove; none for other parts. */
+  /**
+   * Screws of one piece of a back: all round; of one in grooves only along the partitions that it
+   * ends on, which have no groove. None for other parts.
+   */
   static long screws(BuiltCase built, Part part) {
-    boolean fastened = built.order().back().filter(b -> b.kind() != Back.Kind.GROOVE).isPresent();
-    if (!fastened || part.role() != Role.BACK) {
-      return 0;
+    return part.role() == Role.BACK
+        ? built.order().back().map(back -> screws(built, back, part)).orElse(0L)
+        : 0;
+  }
+
+  private static long screws(BuiltCase built, Back back, Part part) {
+    Length height = part.box().size(Axis.Z);
+    if (back.kind() == Back.Kind.GROOVE) {
+      return back.pieces() == Back.Pieces.BY_BAY
+          ? partitions(built, part) * (spaces(built, height) + 1)
+          : 0;
     }
+    return spaces(built, part.box().size(Axis.X).plus(height).times(2));
+  }
+
+  private static long spaces(BuiltCase built, Length along) {
     Length spacing = built.order().settings().length(Setting.SCREW_SPACING);
-    Length round = part.box().size(Axis.X).plus(part.box().size(Axis.Z)).times(2);
-    return Math.ceilDiv(round.picometres(), spacing.picometres());
+    return Math.ceilDiv(along.picometres(), spacing.picometres());
+  }
+
+  /** Partitions whose back edge a piece lies on. */
+  private static long partitions(BuiltCase built, Part piece) {
+    return built.parts().stream()
+        .filter(p -> p.role() == Role.PARTITION)
+        .filter(p -> p.box().at(Face.BACK).equals(piece.box().at(Face.FRONT)))
+        .filter(p -> p.box().at(Face.LEFT).isLessThan(piece.box().at(Face.RIGHT)))
+        .filter(p -> piece.box().at(Face.LEFT).isLessThan(p.box().at(Face.RIGHT)))
+        .count();
+  }
+
+  /** Fastens pieces that stand in grooves where they meet on partitions. */
+  Optional<PlannedStep> onPartitions() {
+    List<Part> pieces = built.parts().stream().filter(p -> screws(built, p) > 0).toList();
+    boolean grooved = built.order().back().filter(b -> b.kind() == Back.Kind.GROOVE).isPresent();
+    return grooved && !pieces.isEmpty() ? Optional.of(onPartitions(pieces)) : Optional.empty();
+  }
+
+  private PlannedStep onPartitions(List<Part> pieces) {
+    long screws = pieces.stream().mapToLong(p -> screws(built, p)).sum();
+    return new PlannedStep(
+        Stage.ASSEMBLE,
+        built.order().name(),
+        pieces.stream().map(Part::mark).toList(),
+        "When the glue has set, lay the case on its front, on clean battens, and screw the pieces of"
+            + " the back to the partitions that they meet on, each row in the middle of what lies on"
+            + " the partition: "
+            + screws
+            + " screws in lead holes, at most "
+            + style.text(built.order().settings().length(Setting.SCREW_SPACING))
+            + " apart.",
+        List.of(),
+        "The pieces meet on the middle of each partition; no screw comes out beside it.",
+        List.of(Cautions.DRILL));
   }
 
   /** What keeps the case square while its glue sets. */

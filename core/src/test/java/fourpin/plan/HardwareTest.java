@@ -5,6 +5,12 @@ import static fourpin.job.SampleJobs.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fourpin.casework.Axis;
+import fourpin.casework.Box;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Face;
+import fourpin.casework.Part;
+import fourpin.job.Back;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Doors;
@@ -16,12 +22,14 @@ import fourpin.job.Shop;
 import fourpin.job.Support;
 import fourpin.job.Tool;
 import fourpin.job.Way;
+import fourpin.measure.Length;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** What is bought by the piece, counted by hand. */
 class HardwareTest {
@@ -171,5 +179,72 @@ class HardwareTest {
     Plan plan = Planner.plan(job(draft.order()).with(shop));
     assertThat(needed(plan, "screw for the block of a guide")).isEqualTo(2);
     assertThat(needed(plan, "rod for the pin that a guide is moved along by")).isEqualTo(rods);
+  }
+
+  private static Plan backed(Back.Kind kind, Back.Pieces pieces) {
+    CaseDraft draft = new CaseDraft();
+    draft.back = Optional.of(new Back(kind, "back", Optional.of(in("1/4")), pieces));
+    draft.bays = List.of(SampleJobs.bay(2), SampleJobs.bay(2), SampleJobs.bay(2));
+    draft.quantity = 2;
+    return Planner.plan(job(draft.order()));
+  }
+
+  /** The clear height of 79 1/16 in and grooves of 1/4 in: 14 spaces of 6 in at most, 15 screws. */
+  @Test
+  void should_screw_backs_in_grooves_to_the_partitions_that_they_meet_on() {
+    Plan plan = backed(Back.Kind.GROOVE, Back.Pieces.BY_BAY);
+    int edges = 1 + 2 + 1;
+    assertThat(needed(plan, "screw for the back")).isEqualTo(2 * edges * 15);
+    assertThat(plan.steps())
+        .filteredOn(s -> s.words().contains("to the partitions that they meet on"))
+        .singleElement()
+        .satisfies(s -> assertThat(s.parts()).containsExactly("BK1", "BK2", "BK3"))
+        .satisfies(s -> assertThat(s.words()).contains(": " + edges * 15 + " screws"));
+  }
+
+  @Test
+  void should_not_screw_a_back_that_stands_in_grooves_all_round() {
+    Plan plan = backed(Back.Kind.GROOVE, Back.Pieces.ONE);
+    assertThat(needed(plan, "screw for the back")).isZero();
+    assertThat(plan.steps()).noneMatch(s -> s.words().contains("they meet on"));
+  }
+
+  /** Behind each edge of each piece there is wood to screw it to, half of it where two meet. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Back.Kind.class,
+      names = {"RABBET", "APPLIED"})
+  void should_screw_pieces_of_other_backs_all_round(Back.Kind kind) {
+    Plan plan = backed(kind, Back.Pieces.BY_BAY);
+    BuiltCase built = plan.cases().getFirst();
+    List<Part> pieces = built.parts().stream().filter(p -> p.role() == Part.Role.BACK).toList();
+    assertThat(pieces).hasSize(3);
+    long screws = 0;
+    for (Part piece : pieces) {
+      Box box = piece.box();
+      Length round = box.size(Axis.X).plus(box.size(Axis.Z)).times(2);
+      screws += Math.ceilDiv(round.picometres(), in("6").picometres());
+      for (Face edge : List.of(Face.LEFT, Face.RIGHT, Face.BOTTOM, Face.TOP)) {
+        assertThat(lies(built, piece, edge)).as("%s %s", piece.mark(), edge).isTrue();
+      }
+    }
+    assertThat(needed(plan, "screw for the back")).isEqualTo(2 * screws);
+  }
+
+  /** Whether a part ends at the front of a piece of the back, along its edge. */
+  private static boolean lies(BuiltCase built, Part piece, Face edge) {
+    Length at = piece.box().at(edge).minus(in("1/4").times(edge.direction()));
+    return built.parts().stream()
+        .filter(p -> p.role() != Part.Role.BACK)
+        .map(Part::box)
+        .anyMatch(
+            b ->
+                b.at(Face.BACK).isAtLeast(piece.box().at(Face.FRONT))
+                    && !at.isLessThan(b.at(low(edge)))
+                    && !b.at(low(edge).opposite()).isLessThan(at));
+  }
+
+  private static Face low(Face edge) {
+    return edge == Face.LEFT || edge == Face.RIGHT ? Face.LEFT : Face.BOTTOM;
   }
 }
