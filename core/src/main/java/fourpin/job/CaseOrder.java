@@ -108,6 +108,29 @@ public record CaseOrder(
     return changed(other, bays, settings, standsOn, drawers);
   }
 
+  /** The same case with another back. */
+  public CaseOrder with(Back other) {
+    return new CaseOrder(
+        name,
+        quantity,
+        sizes,
+        material,
+        bays,
+        topJoint,
+        bottomJoint,
+        partitionJoint,
+        fixedShelfJoint,
+        Optional.of(other),
+        kick,
+        faceFrame,
+        doors,
+        edging,
+        load,
+        settings,
+        standsOn,
+        drawers);
+  }
+
   private CaseOrder changed(
       Sizes otherSizes,
       List<Bay> otherBays,

@@ -23,7 +23,6 @@ import fourpin.cutting.StockSheet;
 import fourpin.cutting.ThoroughCutter;
 import fourpin.cutting.Ties;
 import fourpin.cutting.Together;
-import fourpin.cutting.Unplaced;
 import fourpin.cutting.VirtualJointer;
 import fourpin.cutting.VirtualSaw;
 import fourpin.job.Setting;
@@ -288,46 +287,7 @@ final class StockCutter {
     for (Fault fault : VirtualJointer.check(blanks, layout, Wanted.stripStep(style.unit()))) {
       throw new IllegalStateException("a part of " + wanted.material() + " fails: " + fault);
     }
-    layout.unplaced().forEach(this::unplaced);
-  }
-
-  private void unplaced(Unplaced unplaced) {
-    String why =
-        switch (unplaced.reason()) {
-          case TOO_LONG -> "it is longer than any of the stock, trimmed";
-          case TOO_WIDE -> "it is wider than any of the stock, trimmed";
-          case NO_SHEET_BOTH_WAYS -> "no piece of stock is both long and wide enough";
-          case SAW_LIMITS -> "no cuts within the limits of the saw get it out of the stock";
-          case GRAIN_FORBIDS_TURNING -> "it would fit only across the grain";
-          case NOT_ON_ONE_SHEET ->
-              "the parts that must share a sheet find no room on any one that is left";
-          case NO_SHEETS_LEFT -> "the stock is used up";
-        };
-    error(
-        "not-laid-out",
-        unplaced.count()
-            + " of line "
-            + unplaced.mark()
-            + " can't be cut from "
-            + wanted.material()
-            + ": "
-            + why,
-        remedies(unplaced.reason()));
-  }
-
-  private Remedy[] remedies(Unplaced.Reason reason) {
-    Remedy smaller = new Remedy("make the case smaller, or divide the part", "looks");
-    return reason == Unplaced.Reason.SAW_LIMITS
-        ? new Remedy[] {
-          new Remedy(
-              "cut it by other means, and set longest-rip, widest-crosscut, first-cut or"
-                  + " cut-stages to what these can do",
-              "time"),
-          smaller
-        }
-        : new Remedy[] {
-          new Remedy("state more or larger stock of " + wanted.material(), "its price"), smaller
-        };
+    layout.unplaced().forEach(u -> findings.add(new NotLaidOut(wanted, style, u).finding()));
   }
 
   private void noStock() {

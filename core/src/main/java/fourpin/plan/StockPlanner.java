@@ -57,8 +57,19 @@ final class StockPlanner {
 
   private MaterialPlan plan(Wanted wanted) {
     StockCutter.Cut cut = new StockCutter(job.settings(), job.style(), wanted, search).cut(0);
-    findings.addAll(cut.findings());
+    findings.addAll(
+        new DividedBacks(job).cured(cut.findings(), wanted.material(), d -> trial(d, wanted)));
     return new MaterialPlan(job.material(wanted.material()), cut.layouts(), cut.stock());
+  }
+
+  /** What is found of the same material in another job. */
+  private static List<Finding> trial(Job other, Wanted of) {
+    StockPlanner planner = new StockPlanner(other, FoundLayouts.NONE);
+    return planner.wanted(DividedBacks.cutList(other)).stream()
+        .filter(w -> w.material().equals(of.material()))
+        .map(w -> new StockCutter(other.settings(), other.style(), w, planner.search).cut(0))
+        .flatMap(cut -> cut.findings().stream())
+        .toList();
   }
 
   private static Part part(CutItem item) {

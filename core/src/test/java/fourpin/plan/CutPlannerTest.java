@@ -172,7 +172,8 @@ class CutPlannerTest {
     assertThat(plan.findings())
         .extracting(Finding::what)
         .containsExactly(
-            "2 of line side can't be cut from ply: it is longer than any of the stock, trimmed",
+            "2 of line side can't be cut from ply: it is longer than any of the stock, trimmed (it is"
+                + " 120 x 12 in, the largest of the stock 96 x 48 in)",
             "1 parts are to be cut from oak, of which the job states no stock");
   }
 }

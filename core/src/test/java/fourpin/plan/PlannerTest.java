@@ -20,6 +20,7 @@ import fourpin.job.Material;
 import fourpin.job.SampleJobs;
 import fourpin.job.SheetStock;
 import fourpin.job.Shelves;
+import fourpin.job.Sizes;
 import fourpin.job.Support;
 import fourpin.measure.Figure;
 import fourpin.measure.LengthStyle;
@@ -244,6 +245,7 @@ class PlannerTest {
         });
   }
 
+  /** Clear 79 1/16 x 70 9/16 in, with grooves of 1/4 in, less 1/16 in of play. */
   @Test
   void should_say_which_parts_no_stock_can_give() {
     Plan plan = Planner.plan(job(new CaseDraft().order()));
@@ -251,8 +253,33 @@ class PlannerTest {
         .filteredOn(f -> f.kind().equals("not-laid-out"))
         .extracting(Finding::what)
         .containsExactly(
-            "1 of line 5 back can't be cut from back: it is wider than any of the stock, trimmed");
+            "1 of line 5 back can't be cut from back: it is wider than any of the stock, trimmed (it"
+                + " is 79 1/2 x 71 in, the largest of the stock 96 x 48 in)");
     assertThat(plan.readyForTheBench()).isFalse();
+  }
+
+  /** Two bays of 35 in take backs that come out of sheets of 48 in; one of 72 in takes none. */
+  @Test
+  void should_divide_a_back_only_where_that_is_found_to_help() {
+    assertThat(unlaid(new CaseDraft()))
+        .first()
+        .isEqualTo("set pieces: by-bay for the back of back: it is then cut for each bay");
+    CaseDraft single = new CaseDraft();
+    single.bays = List.of(SampleJobs.bay(2));
+    assertThat(unlaid(single)).isNotEmpty().noneMatch(r -> r.contains("by-bay"));
+    CaseDraft high = new CaseDraft();
+    high.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("120"), in("12"));
+    assertThat(unlaid(high)).isNotEmpty().noneMatch(r -> r.contains("by-bay"));
+    assertThat(unlaid(divided())).isEmpty();
+  }
+
+  private static List<String> unlaid(CaseDraft draft) {
+    return Planner.plan(job(draft.order())).findings().stream()
+        .filter(f -> f.kind().equals("not-laid-out"))
+        .filter(f -> f.what().contains("back"))
+        .flatMap(f -> f.remedies().stream())
+        .map(Finding.Remedy::what)
+        .toList();
   }
 
   @Test
