@@ -97,13 +97,17 @@ final class SideBow {
     return new Turn(above, reader.read(shelf).loaded().reaction() * lever);
   }
 
+  static String id(BuiltCase built, BaySpace bay, Opening opening) {
+    return Figure.id(built.order().name(), "bow-" + bay.number() + "-" + opening.below());
+  }
+
   private Figure figure(BaySpace bay, Opening opening, List<Turn> turns) {
     Part side = built.part(bay.left());
     double height = opening.clear().size(Axis.Z).mm();
     Section section = section(side);
     double most = turns.stream().mapToDouble(Turn::moment).max().orElse(0);
     return new Figure(
-        Figure.id(built.order().name(), "bow-" + bay.number() + "-" + opening.below()),
+        id(built, bay, opening),
         "bow of %s %s between %s and %s"
             .formatted(side.name(), side.mark(), opening.below(), opening.above()),
         Quantity.of(bow(height, section, turns), QuantityUnit.LENGTH),

@@ -60,7 +60,7 @@ public final class StrengthChecker {
     }
     PartitionFeet feet = new PartitionFeet(job, built, reader);
     findings.addAll(feet.findings());
-    findings.addAll(TallSides.of(job, built));
+    findings.addAll(TallSides.of(job, built, bow.all()));
     findings.addAll(climate.findings());
     StandingFigures standing = new StandingFigures(job, built, stack.above());
     findings.addAll(standing.findings());

@@ -121,6 +121,8 @@ final class SupportFindings {
                     new Remedy("cut the shelves closer: set less end-play", "care"),
                     new Remedy("use pins that reach further", "other pins"),
                     new Remedy(
+                        "stiffen the shelves, whose sag draws their ends in", "wood and weight"),
+                    new Remedy(
                         "put a fixed shelf in, so that the sides do not bow",
                         "that shelf can't be moved"))));
   }

@@ -18,19 +18,23 @@ import fourpin.measure.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Notes bays whose sides stand free over a greater height than is usual. */
 final class TallSides {
 
   private TallSides() {}
 
-  static List<Finding> of(Job job, BuiltCase built) {
+  /**
+   * @param bows how far sides bow, worked out where shelves stand on pins in them
+   */
+  static List<Finding> of(Job job, BuiltCase built, List<Figure> bows) {
     Length most = built.order().settings().length(Setting.TALL_SIDE);
     List<Finding> findings = new ArrayList<>();
     for (BaySpace bay : built.bays()) {
       for (Opening opening : bay.openings()) {
         if (opening.clear().size(Axis.Z).isMoreThan(most)) {
-          findings.add(finding(job, built, bay, opening, most));
+          findings.add(finding(job, built, bay, opening, most, bows));
         }
       }
     }
@@ -38,28 +42,37 @@ final class TallSides {
   }
 
   private static Finding finding(
-      Job job, BuiltCase built, BaySpace bay, Opening opening, Length most) {
+      Job job, BuiltCase built, BaySpace bay, Opening opening, Length most, List<Figure> bows) {
     Length free = opening.clear().size(Axis.Z);
     Length middle = opening.clear().low().z().plus(free.over(2));
     String what =
         "the sides of bay %s stand free over %s between %s and %s; over %s they may spread, and"
             + " shelves drop off their supports";
+    String id = SideBow.id(built, bay, opening);
+    Optional<Figure> bow = bows.stream().filter(f -> f.id().equals(id)).findFirst();
     return new Finding(
         Severity.NOTE,
         "tall-side",
         what.formatted(
-            bay.number(),
-            job.style().text(free),
-            opening.below(),
-            opening.above(),
-            job.style().text(most)),
-        List.of(figure(built, bay, opening)),
+                bay.number(),
+                job.style().text(free),
+                opening.below(),
+                opening.above(),
+                job.style().text(most))
+            + bow.map(f -> bent(job, f)).orElse(""),
+        Stream.concat(Stream.of(figure(built, bay, opening)), bow.stream()).toList(),
         new Place(built.order().name(), Optional.of(bay.left()), Optional.of(opening.clear())),
         List.of(
             new Remedy(
                 "put a fixed shelf near the middle, " + job.style().text(middle) + " up",
                 "that shelf can't be moved"),
             new Remedy("glue the back in along the uprights", "nothing, if it is let in")));
+  }
+
+  /** The rule counts what no figure does: sides that are not straight, and joints that give. */
+  private static String bent(Job job, Figure bow) {
+    return "; straight ones bow by %s under the shelves stated"
+        .formatted(bow.value().text(job.unit()));
   }
 
   private static Figure figure(BuiltCase built, BaySpace bay, Opening opening) {

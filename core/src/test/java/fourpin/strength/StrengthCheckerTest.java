@@ -182,7 +182,12 @@ class StrengthCheckerTest {
     List<Finding> tall = ofKind(check(SampleJobs.bay(2), SampleJobs.bay(2)), "tall-side");
     assertThat(tall).hasSize(2);
     assertThat(tall.getFirst().severity()).isEqualTo(Severity.NOTE);
-    assertThat(tall.getFirst().what()).startsWith("the sides of bay 1 stand free over 79 1/16 in");
+    assertThat(tall.getFirst().what())
+        .startsWith("the sides of bay 1 stand free over 79 1/16 in")
+        .contains("; straight ones bow by 0.");
+    assertThat(tall.getFirst().figures())
+        .extracting(Figure::id)
+        .containsExactly("north/free-height-1-b", "north/bow-1-b");
     Bay held =
         new Bay(
             Optional.empty(),
