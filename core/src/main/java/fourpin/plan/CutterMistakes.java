@@ -190,8 +190,8 @@ final class CutterMistakes {
         say(
             bench.job().shop().tools().isEmpty()
                 ? "A cutter of %s, the next size that is sold, is in, instead of %s."
-                : "A borrowed cutter of %s is in: the shop file states no other for grooves than"
-                    + " that of %s.",
+                : "A borrowed cutter of %s is in: the shop file states no other for grooves near"
+                    + " %s.",
             wrong,
             right);
     return otherCutter(first, figures, what, " Measure a borrowed cutter before it goes in.", cut);
@@ -202,7 +202,7 @@ final class CutterMistakes {
     return Stream.of(routerBits(), saws())
         .filter(cuts -> cuts.contains(right))
         .flatMap(List::stream)
-        .filter(cut -> !cut.equals(right))
+        .filter(cut -> !cut.equals(right) && SoldSizes.areNear(cut, right))
         .min(
             Comparator.comparing((Length cut) -> cut.minus(right).abs())
                 .thenComparing(Comparator.reverseOrder()));

@@ -20,7 +20,7 @@ sealed interface OtherBit {
   record None(Lack lack) implements OtherBit {}
 
   /**
-   * That no other bit that the shop states fits.
+   * That no other bit that the shop states fits and is nearly as wide.
    *
    * @param kind of bit, in words
    * @param refused the shop's own of that kind and another size

@@ -40,7 +40,7 @@ final class OtherBitWords {
   }
 
   private String lacking(OtherBit.Lack lack) {
-    String all = say("the shop file states no other %s than that of %s", lack.kind(), right());
+    String all = say("the shop file states no other %s near %s", lack.kind(), right());
     return lack.refused().isEmpty()
         ? all
         : all + " that fits: " + String.join(", ", lack.refused().stream().map(this::why).toList());

@@ -21,9 +21,10 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * Looks for the bit that is taken by mistake: of the shop's own that fit into the same tool the
- * nearest in diameter, of two as near the wider. A shop that states no tools has unknown bits, and
- * one without another that fits may borrow: there it is the next size that is sold.
+ * Looks for the bit that is taken by mistake: of the shop's own that fit into the same tool and are
+ * nearly as wide the nearest in diameter, of two as near the wider. A shop that states no tools has
+ * unknown bits, and one without another that fits may borrow: there it is the next size that is
+ * sold.
  */
 record OtherBits(Shop shop, Settings settings) {
 
@@ -34,7 +35,10 @@ record OtherBits(Shop shop, Settings settings) {
   private record Rack(String kind, List<Candidate> bits, Predicate<Length> fits) {
 
     OtherBit than(Length right, SoldSizes sold) {
-      List<Candidate> others = bits.stream().filter(b -> !b.bores().equals(right)).toList();
+      List<Candidate> others =
+          bits.stream()
+              .filter(b -> !b.bores().equals(right) && SoldSizes.areNear(b.bores(), right))
+              .toList();
       return others.stream()
           .filter(b -> b.refused().isEmpty())
           .map(Candidate::bores)

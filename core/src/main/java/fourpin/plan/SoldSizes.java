@@ -14,6 +14,14 @@ import java.util.stream.Stream;
 /** Sizes in which bits and cutters can be bought or borrowed. */
 record SoldSizes(Settings settings) {
 
+  /** Nobody takes a bit for one that is more than twice as wide, or less than half. */
+  private static final int MOST_TIMES = 2;
+
+  /** Whether one may be taken for the other. */
+  static boolean areNear(Length one, Length other) {
+    return !one.isMoreThan(other.times(MOST_TIMES)) && !other.isMoreThan(one.times(MOST_TIMES));
+  }
+
   /**
    * The next wider bit, or else the next narrower: one for pins, or where the right one is wider
    * than all of these, by steps.

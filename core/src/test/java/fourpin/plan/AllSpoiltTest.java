@@ -12,15 +12,20 @@ import fourpin.bench.Surface;
 import fourpin.bench.WorkedPiece;
 import fourpin.boring.Borer;
 import fourpin.boring.Boring;
+import fourpin.casework.Box;
+import fourpin.casework.BuiltCase;
 import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Face;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Job;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
+import fourpin.job.RandomJobs;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.Support;
 import fourpin.measure.Length;
 import fourpin.plan.MistakeReport.Rescue;
 import java.util.List;
@@ -54,10 +59,14 @@ class AllSpoiltTest {
   }
 
   private static MistakeReport report(CaseDraft draft) {
+    return report(draft, Mistake.PANEL_TURNED);
+  }
+
+  private static MistakeReport report(CaseDraft draft, Mistake mistake) {
     Job job = job(draft.order());
     Boring boring = boring(job);
     return Mistakes.of(job, boring, BenchProgram.of(job, boring, List.of()), List.of()).stream()
-        .filter(r -> r.mistake() == Mistake.PANEL_TURNED)
+        .filter(r -> r.mistake() == mistake)
         .findFirst()
         .orElseThrow();
   }
@@ -100,14 +109,17 @@ class AllSpoiltTest {
   }
 
   /**
-   * The partition reaches from 3 25/32 to 83 1/2 in, the sides from 0 to 84: from their other ends
-   * a hole at h comes to 84 - h in sides, to 87 9/32 - h in the partition.
+   * The partition reaches from 4 - 7/32 = 3 25/32 to, the dado in the top as deep, 83 1/2 in, the
+   * sides from 0 to 84: from their other ends a hole at h comes to 84 - h in sides, to 87 9/32 - h
+   * in the partition. 77 7/32 is then 7/16 in from the nearest wrong hole, 3/16 between rims.
    */
-  @Test
-  void shouldNotMatchPartitionsThatEndElsewhere() {
+  @ParameterizedTest
+  @CsvSource({"PANEL_TURNED", "END_FOR_END"})
+  void shouldNotMatchPartitionsThatEndElsewhere(Mistake mistake) {
     CaseDraft draft = draft(bay(2), bay(2));
     assertThat(turned(draft).doRowsMeet()).isFalse();
-    assertThat(report(draft).rescue()).isNotEqualTo(Rescue.OTHERS_ALIKE);
+    assertThat(report(draft, mistake).rescue()).isEqualTo(Rescue.PLUG);
+    assertThat(report(draft, mistake).how()).contains("only 3/16 in of wood lies between rims");
   }
 
   /** It ends elsewhere than the sides too, but as far from both of their ends. */
@@ -158,6 +170,45 @@ class AllSpoiltTest {
     assertThat(turned(draft).doWebsStay(in("1/4"))).isTrue();
     set(draft, Setting.HOLE_DEPTH, in("1/4"));
     assertThat(turned(draft).doWebsStay(in("1/4"))).isTrue();
+  }
+
+  /**
+   * From its other end an upright has a hole at h where h comes to bottom + top - h: those of a bay
+   * meet only if these sums are the same.
+   */
+  @Test
+  void shouldMatchRandomPanelsThatTurnAlike() {
+    int matched = 0;
+    int refused = 0;
+    for (long seed = 0; seed < 200; seed++) {
+      Job job = RandomJobs.of(seed);
+      Boring boring = boring(job);
+      for (MistakeReport report :
+          Mistakes.of(job, boring, BenchProgram.of(job, boring, List.of()), List.of())) {
+        if (report.mistake() == Mistake.PANEL_TURNED) {
+          boolean alike = report.rescue() == Rescue.OTHERS_ALIKE;
+          assertThat(alike && !doTurnAlike(boring)).as("seed %d", seed).isFalse();
+          matched += alike ? 1 : 0;
+          refused += alike ? 0 : 1;
+        }
+      }
+    }
+    assertThat(matched).isPositive();
+    assertThat(refused).isPositive();
+  }
+
+  private static boolean doTurnAlike(Boring boring) {
+    BuiltCase built = boring.cases().getFirst();
+    return boring.grids().stream()
+        .filter(g -> !g.levels().isEmpty() && !(g.support() instanceof Support.Standards))
+        .filter(g -> !(g.support() instanceof Support.Cleats))
+        .map(g -> built.bays().get(g.bay() - 1))
+        .allMatch(b -> ends(built, b.left()).equals(ends(built, b.right())));
+  }
+
+  private static Length ends(BuiltCase built, String mark) {
+    Box box = built.part(mark).box();
+    return box.at(Face.BOTTOM).plus(box.at(Face.TOP));
   }
 
   private static Removal.Bore hole(Surface surface, long length, String purpose) {

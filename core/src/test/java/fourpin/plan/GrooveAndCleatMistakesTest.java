@@ -276,7 +276,7 @@ class GrooveAndCleatMistakesTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "1/4, 'A borrowed cutter of 3/8 in is in: the shop file states no other for grooves than that of 1/4 in.'",
+    "1/4, 'A borrowed cutter of 3/8 in is in: the shop file states no other for grooves near 1/4 in.'",
     "'', 'A cutter of 3/8 in, the next size that is sold, is in, instead of 1/4 in.'",
   })
   void should_borrow_another_cutter(String bits, String what) {
@@ -291,13 +291,15 @@ class GrooveAndCleatMistakesTest {
     assertThat(report.rescue()).isEqualTo(Rescue.USE);
   }
 
-  /** The notches of 1 1/2 in are wider than all pins: the next bit is 1 5/8 in. */
+  /** Nobody takes 1/4 in for 1 1/2 in; wider than all pins, the next bit is 1 5/8 in. */
   @Test
   void should_borrow_another_bit_for_cleats() {
     Shop shop =
         new Shop(
             "shop",
-            List.of(new Tool.PlainBit("bit", in("1 1/2"), in("1/8"), in("3"), Optional.empty())));
+            List.of(
+                new Tool.PlainBit("bit", in("1 1/2"), in("1/8"), in("3"), Optional.empty()),
+                new Tool.PlainBit("small", in("1/4"), in("1/8"), in("3"), Optional.empty())));
     MistakeReport report = report(reports(cleats(), shop), CleatMistake.OTHER_BIT);
     assertThat(report.what()).startsWith("A borrowed bit of 1 5/8 in is in, instead of 1 1/2 in:");
     assertThat(report.test()).contains("1 1/2 in, not 1 5/8 in (1/8 in more).");

@@ -23,6 +23,8 @@ import fourpin.measure.Length;
 import fourpin.plan.MistakeReport.Outcome;
 import fourpin.plan.MistakeReport.Rescue;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -165,20 +167,6 @@ class MistakesTest {
     // The front row keeps 1 1/2 - 1/8 = 1 3/8 in from the edge; nothing is nearer.
     assertThat(report.rescue()).isEqualTo(Rescue.OTHERS_ALIKE);
     assertThat(report.how()).contains("at least 1 3/8 in clear");
-  }
-
-  /**
-   * The partition of the same case ends at 4 - 7/32 = 3 25/32 and, the dado in the top as deep, at
-   * 83 1/2 in: bored from there its holes would come 3 9/32 in higher than those of the sides,
-   * which end at 0 and 84 in. 77 7/32 is then 7/16 in from the nearest wrong hole, 3/16 between
-   * rims.
-   */
-  @ParameterizedTest
-  @CsvSource({"PANEL_TURNED", "END_FOR_END"})
-  void should_not_turn_sides_with_partitions_that_end_elsewhere(Mistake mistake) {
-    MistakeReport report = of(marked(draft(bay(2), bay(2))), mistake);
-    assertThat(report.rescue()).isEqualTo(Rescue.PLUG);
-    assertThat(report.how()).contains("only 3/16 in of wood lies between rims");
   }
 
   /**
@@ -371,8 +359,9 @@ class MistakesTest {
   @MethodSource("batches")
   void should_notice_mistakes_on_random_jobs(long batch) {
     Set<Mistake> always =
-        Set.of(Mistake.SECOND_LEFT, Mistake.HOLE_SKIPPED, Mistake.STOP_SLIPPED, Mistake.OTHER_BIT);
-    int seen = 0;
+        EnumSet.complementOf(
+            EnumSet.of(Mistake.END_FOR_END, Mistake.WRONG_EDGE, Mistake.PANEL_TURNED));
+    Set<BenchMistake> seen = new HashSet<>();
     for (long seed = batch * 20; seed < (batch + 1) * 20; seed++) {
       Job job = RandomJobs.of(seed);
       Boring boring = Borer.bore(job, CaseworkBuilder.build(job));
@@ -392,9 +381,9 @@ class MistakesTest {
         }
         assertThat(report.test()).isNotEmpty();
         assertThat(report.how()).isNotEmpty();
-        seen++;
+        seen.add(report.mistake());
       }
     }
-    assertThat(seen).isGreaterThan(20);
+    assertThat(seen).contains(Mistake.MASKED_HOLE, Mistake.SPACER_FORGOTTEN);
   }
 }

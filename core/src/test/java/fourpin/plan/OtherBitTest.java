@@ -105,6 +105,9 @@ class OtherBitTest {
     "1/4 3/16 5/16, 5/16 in",
     "1/4 3/16 +9/32, 3/16 in",
     "1/4 +9/32, borrowed 7 mm",
+    "1/4 1/8, 1/8 in",
+    "1/4 1/2, 1/2 in",
+    "1/4 7/64 9/16, borrowed 7 mm",
     "1/4, borrowed 7 mm"
   })
   void theNearestOtherBitOfTheShopIsTaken(String diameters, String expected) {
@@ -177,8 +180,8 @@ class OtherBitTest {
     MistakeReport borrowed = report(Optional.empty(), bits("1/4", OtherBitTest::plain));
     assertThat(borrowed.what())
         .isEqualTo(
-            "A borrowed bit of 7 mm is in, instead of 1/4 in: the shop file states no other bit than"
-                + " that of 1/4 in.");
+            "A borrowed bit of 7 mm is in, instead of 1/4 in: the shop file states no other bit near"
+                + " 1/4 in.");
     assertThat(borrowed.outcome()).isInstanceOf(MistakeReport.Outcome.Spoilt.class);
     assertThat(borrowed.shows()).startsWith("136 of 136 holes are wrong.");
     assertThat(borrowed.test())
@@ -195,7 +198,7 @@ class OtherBitTest {
         report(Optional.of(Way.HARDBOARD_STRIP), bits("1/4 7/16", OtherBitTest::plain));
     assertThat(report.what())
         .endsWith(
-            "the shop file states no other bit than that of 1/4 in that fits: 7/16 (7/16 in) does not"
+            "the shop file states no other bit near 1/4 in that fits: 7/16 (7/16 in) does not"
                 + " go into the guide's holes (3/8 in).");
   }
 
