@@ -7,6 +7,7 @@ import fourpin.job.Tool.GuideStock;
 import fourpin.job.Tool.HandDrill;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A self-centring bit whose nose runs in a guide made in the shop: guide hole = nose + slip, as the
@@ -45,7 +46,8 @@ final class CentringWay implements WayCheck {
     GuideBore bore = GuideBore.of(group, bit.nose(), Setting.NOSE_SLIP);
     BitSetting setting =
         Bits.setting(group, bit.name(), bit.nose(), stock.thickness(), bit.point());
-    List<Reason> against = new ArrayList<>(new Nose(group, bit).inGuide(setting));
+    Nose nose = new Nose(group, bit);
+    List<Reason> against = new ArrayList<>(nose.inGuide(setting, bore.hole()));
     against.addAll(Room.lacking(group, drill.name(), drill.length()));
     against.addAll(new Chuck(group, drill.name(), setting.over()).against());
     List<Purchase> bought = bore.with(Purchase.of(group.style(), drill, bit, stock));
@@ -54,7 +56,7 @@ final class CentringWay implements WayCheck {
         setting,
         MadeGuide.of(group, stock, bore.hole(), Passing.chuck(group)),
         against,
-        bore.notes(),
+        Stream.concat(bore.notes().stream(), nose.untoldInGuide().stream()).toList(),
         bought);
   }
 }

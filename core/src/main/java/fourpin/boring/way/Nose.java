@@ -5,6 +5,7 @@ import fourpin.job.Setting;
 import fourpin.job.Tool.CentringBit;
 import fourpin.job.Tool.PerforatedStrip;
 import fourpin.measure.Length;
+import fourpin.measure.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +20,24 @@ record Nose(Group group, CentringBit bit) {
           "measure the taper and state nose-length; or try it in scrap, and if the tip comes down"
               + " first, take a thicker strap or a bit with a shorter taper");
 
-  /** What speaks against a guide made in the shop: a nose too short to be led, or a bit to bore. */
-  List<Reason> inGuide(BitSetting setting) {
+  private static final Reason FILL =
+      new Reason(
+          "the taper of the nose must be no longer than the guide is thick, or its tip stands on the"
+              + " wood before the nose fills the hole",
+          "measure the taper and state nose-length; or try it in scrap, and if the nose stays loose,"
+              + " take a thicker guide or a bit with a shorter taper");
+
+  /**
+   * What speaks against a guide made in the shop: a nose too short to be led or too long to fill
+   * the hole, or a bit too short to bore.
+   *
+   * @param hole diameter of the guide's holes
+   */
+  List<Reason> inGuide(BitSetting setting, Length hole) {
     List<Reason> reasons = new ArrayList<>();
+    bit.noseLength()
+        .filter(l -> isTapered() && l.isMoreThan(setting.over()))
+        .ifPresent(l -> reasons.add(notFilled(l, setting.over(), hole)));
     Optional<Length> enters = bit.noseLength().map(l -> Length.min(l, setting.over()));
     Length grip = Length.min(group.settings().length(Setting.NOSE_GRIP), setting.over());
     enters.filter(l -> l.isLessThan(grip)).ifPresent(l -> reasons.add(notLed(l, grip)));
@@ -40,9 +56,18 @@ record Nose(Group group, CentringBit bit) {
     return reasons;
   }
 
-  /** What remains to be tried where the length of the taper is not known. */
+  /** What remains to be tried in a strap where the length of the taper is not known. */
   List<Reason> untold() {
     return bit.noseLength().isPresent() ? List.of() : List.of(SEAT);
+  }
+
+  /** The same in a guide made in the shop: a straight nose fills its hole however long it is. */
+  List<Reason> untoldInGuide() {
+    return bit.noseLength().isPresent() || !isTapered() ? List.of() : List.of(FILL);
+  }
+
+  private boolean isTapered() {
+    return bit.tip().isLessThan(bit.nose());
   }
 
   /** By similar triangles: where the taper is as wide as the strap's hole. */
@@ -74,6 +99,30 @@ record Nose(Group group, CentringBit bit) {
         grip.minus(enters));
   }
 
+  private Reason notFilled(Length taper, Length thickness, Length hole) {
+    Length mouth = atMouth(taper, thickness);
+    Telling tell = new Telling(group, "taper-in-guide", "play that the taper leaves in the guide");
+    tell.across("a", "diameter of the nose at its tip", bit.tip());
+    tell.across("b", "diameter of the nose", bit.nose());
+    String length = tell.stated("l", "length of the taper", taper);
+    String thick = tell.stated("t", "thickness of the guide", thickness);
+    String wide = tell.across("h", "diameter of the guide's holes", hole, Source.GEOMETRY);
+    return tell.reason(
+        "the taper of %s is %s long and the guide %s thick: its tip stands on the wood while the"
+                .formatted(bit.name(), length, thick)
+            + " nose is %s at the guide's face, %s less than the hole of %s"
+                .formatted(group.across(mouth), group.text(hole.minus(mouth)), wide),
+        "take a guide at least " + length + " thick, or a bit with a shorter taper",
+        "h - a - (b - a) t / l",
+        hole.minus(mouth));
+  }
+
+  /** By similar triangles: how wide the nose is at the guide's face when its tip is down. */
+  private Length atMouth(Length taper, Length thickness) {
+    double share = thickness.mm() / taper.mm();
+    return bit.tip().plus(Length.nearestMm(share * bit.nose().minus(bit.tip()).mm()));
+  }
+
   private Reason tipFirst(Length down, PerforatedStrip strap) {
     Telling tell = new Telling(group, "nose-in-strap", "how far the tip is down when it seats");
     tell.across("h", "diameter of the strap's holes", strap.hole());
@@ -98,7 +147,7 @@ record Nose(Group group, CentringBit bit) {
     return tell.reason(
         "hole and guide take %s, of which the nose takes up %s, and %s reaches %s beyond it"
             .formatted(stop, nose, bit.name(), reach),
-        "take a longer bit, or use a thinner guide",
+        "take a longer bit" + (enters.isLessThan(setting.over()) ? ", or use a thinner guide" : ""),
         "s - n - r",
         setting.stop().minus(enters).minus(bit.reach()));
   }
