@@ -3,6 +3,7 @@ package fourpin.shop.web;
 import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.measure.LengthReader;
+import fourpin.measure.QuantityUnit;
 import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
 import fourpin.shop.edit.JobText;
@@ -115,7 +116,10 @@ final class Start {
   }
 
   private int mostBays(int fewest) {
-    int room = (int) Math.min(width.wholeTimes(start("narrowest-bay")), Survey.MOST_BAYS);
+    boolean inARow = thing.load().typical().unit() == QuantityUnit.LINE_LOAD;
+    Length clear = start(inARow ? "narrowest-bay" : "narrowest-bay-singly");
+    Length narrowest = clear.plus(start("panel"));
+    int room = (int) Math.min(width.wholeTimes(narrowest), Survey.MOST_BAYS);
     return statedBays().orElseGet(() -> Math.clamp(room, fewest, MOST_TIMES * fewest));
   }
 
