@@ -18,6 +18,7 @@ import fourpin.strength.plate.PlateSolver;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -242,17 +243,32 @@ final class PlateBending {
     PlateLoad unit = plate.evenly(1 / (plate.length() * plate.depth()));
     double[] share = solver.pushesIfAllTouch(List.of(unit), level(count));
     List<Relieved> relieved = new ArrayList<>();
-    for (int low = 0; low < count; low++) {
+    List<Integer> corners = corners();
+    for (int low : corners) {
       List<Double> lows = new ArrayList<>(level(count));
       lows.set(low, far);
       double[] pushes = solver.pushesIfAllTouch(List.of(), lows);
-      for (int other = 0; other < count; other++) {
+      for (int other : corners) {
         if (pushes[other] < 0 && share[other] > LEAST_SHARE) {
           relieved.add(new Relieved(-pushes[other], own[other], share[other]));
         }
       }
     }
     return relieved;
+  }
+
+  /** A shelf that does not touch a support between the front and the back row lies still. */
+  private List<Integer> corners() {
+    DoubleSummaryStatistics rows =
+        plate.supports().stream().mapToDouble(Plate.Support::y).summaryStatistics();
+    return IntStream.range(0, plate.supports().size())
+        .filter(i -> isIn(rows, plate.supports().get(i).y()))
+        .boxed()
+        .toList();
+  }
+
+  private static boolean isIn(DoubleSummaryStatistics ends, double place) {
+    return place == ends.getMin() || place == ends.getMax();
   }
 
   private static List<Double> level(int count) {

@@ -24,7 +24,11 @@ import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.strength.plate.Plate;
+import fourpin.strength.plate.PlateSolver;
+import fourpin.strength.plate.Rigidity;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -241,6 +245,60 @@ class PlateFiguresTest {
     Strength level = check(draft);
     assertThat(ofKind(level, "shelf-rocks")).isEmpty();
     assertThat(find(level.shelves().getFirst(), "low-support-load")).isEmpty();
+  }
+
+  /**
+   * On six supports a low one in the middle of the depth lets nothing rock: four corners carry the
+   * shelf. Of low corners the worst closes at the load that is named, by the supports that touch of
+   * themselves: a little less and a corner is free, a little more and all push.
+   */
+  @Test
+  void onSixSupportsOnlyCornersRock() {
+    CaseDraft draft = shelves("oak");
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("84"), in("20"));
+    ShelfAnswer shelf = check(draft).shelves().getFirst();
+    Figure load = find(shelf, "low-support-load").orElseThrow();
+    Figure bent = find(shelf, "plate-middle").orElseThrow();
+    Plate plate = onSix(bent);
+    double own = input(bent, "g") / input(bent, "D");
+    double closing = load.value().value() * GRAVITY / (input(bent, "l") * input(bent, "D"));
+    double low = input(load, "d");
+    assertThat(corners(plate, own, 2, low)).allMatch(push -> push > 0);
+    assertThat(List.of(0, 1, 4, 5))
+        .allMatch(
+            i -> corners(plate, own + 1.01 * closing, i, low).stream().allMatch(push -> push > 0))
+        .anyMatch(
+            i -> corners(plate, own + 0.99 * closing, i, low).stream().anyMatch(push -> push <= 0));
+  }
+
+  private static Plate onSix(Figure bent) {
+    double depth = input(bent, "D");
+    double front = input(bent, "a");
+    double back = depth - input(bent, "b");
+    List<Plate.Support> six = new ArrayList<>();
+    for (double y : List.of(front, (front + back) / 2, back)) {
+      six.add(new Plate.Support(input(bent, "c"), y));
+      six.add(new Plate.Support(input(bent, "l") - input(bent, "c"), y));
+    }
+    Rigidity rigidity =
+        new Rigidity(
+            input(bent, "Dx"),
+            input(bent, "Dy"),
+            input(bent, "ν") * input(bent, "Dy"),
+            input(bent, "Dxy"));
+    return Plate.even(input(bent, "l"), depth, rigidity, Plate.Edges.FREE, six);
+  }
+
+  /** How hard the corners push under an even pressure with one support low. */
+  private static List<Double> corners(Plate plate, double pressure, int support, double low) {
+    List<Double> lows = new ArrayList<>(Collections.nCopies(6, 0.0));
+    lows.set(support, low);
+    List<Double> pushes =
+        new PlateSolver(plate)
+            .under(List.of(plate.evenly(pressure)), lows)
+            .orElseThrow()
+            .reactions();
+    return List.of(pushes.get(0), pushes.get(1), pushes.get(4), pushes.get(5));
   }
 
   /** No load is named that the shelf could not bear. */
