@@ -48,6 +48,9 @@ final class PlateBending {
   /** Front edge, middle and back edge, as shares of the depth. */
   private static final double[] LINES = {0, 0.5, 1};
 
+  /** What is less than this share of the sag is an error of the sums. */
+  private static final double ROUNDING = 1e-9;
+
   /** Parts of the length that a shelf is drawn by. */
   private static final int DRAWN = 24;
 
@@ -157,7 +160,8 @@ final class PlateBending {
             - bent.deflection(0, plate.depth())
             + bent.deflection(plate.length(), plate.depth());
     double push = bent.reactions().stream().max(Double::compare).orElse(0.0);
-    return new Half(sag, push, bent.lifted(), Math.abs(twist));
+    boolean rounding = Math.abs(twist) < ROUNDING * sag;
+    return new Half(sag, push, bent.lifted(), rounding ? 0 : Math.abs(twist));
   }
 
   /** Things that fill the depth stand in no row. */

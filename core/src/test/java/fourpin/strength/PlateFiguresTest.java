@@ -351,7 +351,7 @@ class PlateFiguresTest {
     double alike = value(check(draft, mdf).shelves().getFirst(), "plate-half-twist");
     set(draft, Setting.FRONT_ROW, new SettingValue.OfLength(in("4")));
     double unlike = value(check(draft, mdf).shelves().getFirst(), "plate-half-twist");
-    assertThat(alike).isCloseTo(0, within(1e-6));
+    assertThat(alike).isZero();
     assertThat(unlike).isGreaterThan(1e-3);
   }
 
