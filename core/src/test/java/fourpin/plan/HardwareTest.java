@@ -194,7 +194,7 @@ class HardwareTest {
   void should_screw_backs_in_grooves_to_the_partitions_that_they_meet_on() {
     Plan plan = backed(Back.Kind.GROOVE, Back.Pieces.BY_BAY);
     int edges = 1 + 2 + 1;
-    assertThat(needed(plan, "screw for the back")).isEqualTo(2 * edges * 15);
+    assertThat(needed(plan, "screw for the back")).isEqualTo(2L * edges * 15);
     assertThat(plan.steps())
         .filteredOn(s -> s.words().contains("to the partitions that they meet on"))
         .singleElement()
