@@ -90,19 +90,48 @@ final class GuideMaking {
               + text(guide.width())
               + " wide; set every hole out from zero, never from hole to hole, and bore it square,"
               + " on a drill press if there is one.";
-      case Make.Sold(String strip, int first) ->
+      case Make.Sold sold ->
           "Cut “"
-              + strip
+              + sold.strip()
               + "” ("
               + guide.material()
               + ") to "
               + size(guide)
-              + ": its hole "
-              + first
-              + ", counted from its end, becomes hole 1, "
+              + ": "
+              + end(guide, sold)
+              + ". Its hole "
+              + sold.first()
+              + ", counted from that end as it was sold, becomes hole 1, "
               + text(guide.holes().getFirst().along())
-              + " from zero.";
+              + " from zero: holes are counted from the first whose centre lies beyond "
+              + (guide.block().isZero() ? "zero." : "the block.")
+              + behind(guide, sold);
     };
+  }
+
+  /** Where it is sawn off. */
+  private String end(Guide guide, Make.Sold sold) {
+    Length before = guide.holes().getFirst().along().plus(guide.block());
+    return sold.off().isZero()
+        ? "one end stays as it was sold"
+        : "saw "
+            + text(sold.off())
+            + " off one end, which is "
+            + text(before)
+            + " before the centre of hole "
+            + sold.first();
+  }
+
+  /** The hole that would put the count off by one. */
+  private String behind(Guide guide, Make.Sold sold) {
+    return sold.behind().isZero()
+        ? ""
+        : " Hole "
+            + (sold.first() - 1)
+            + " of the strip, which shows "
+            + text(sold.behind())
+            + (guide.block().isZero() ? " at zero" : " beyond the block")
+            + ", is not counted: tape over it on both sides and cross it out.";
   }
 
   /** The seat of the block is part of the strip. */

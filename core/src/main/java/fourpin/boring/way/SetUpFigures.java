@@ -123,14 +123,23 @@ final class SetUpFigures {
         derived("r", "from its holes to its back edge", guide.width().minus(first.across())));
     add("guide/thickness", "thickness of a guide", guide.thickness(), "as its stock is stated");
     block(guide);
-    if (guide.make() instanceof Make.Sold(String strip, int hole)) {
-      count("guide/make/first", "hole of " + strip + " that becomes hole 1", hole, FIRST);
+    if (guide.make() instanceof Make.Sold sold) {
+      count(
+          "guide/make/first",
+          "hole of " + sold.strip() + " that becomes hole 1",
+          sold.first(),
+          FIRST);
+      Input[] off = StripInputs.off(guide, sold);
+      add("guide/make/off", "end of strip to where it is sawn off", sold.off(), "h - a - b", off);
+      Input[] behind = StripInputs.behind(guide, space(guide));
+      add("guide/make/behind", BEHIND, sold.behind(), "a - p + d / 2, if above 0", behind);
     }
     holes(method);
   }
 
   private static final String FIRST =
       "the first beyond zero, where one comes over the lowest level";
+  private static final String BEHIND = "hole of strip before hole 1, how far it is beyond zero";
 
   private void block(Guide guide) {
     if (guide.block().isZero()) {
@@ -218,7 +227,7 @@ final class SetUpFigures {
   private Length space(Guide guide) {
     return switch (guide.make()) {
       case Make.Bored _ -> group.pitch();
-      case Make.Sold(String strip, _) ->
+      case Make.Sold(String strip, _, _, _) ->
           group.shop().all(PerforatedStrip.class).stream()
               .filter(s -> s.name().equals(strip))
               .map(PerforatedStrip::pitch)

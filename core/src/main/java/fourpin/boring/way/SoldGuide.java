@@ -145,6 +145,17 @@ final class SoldGuide {
     return hole;
   }
 
+  /** From the strip's end to the guide's. */
+  private Length off() {
+    return strip.fromEnd().minus(along(1)).minus(block());
+  }
+
+  /** Of the hole below the first: a maker who counts what shows would count it. */
+  private Length behind() {
+    Length reach = along(first() - 1).plus(strip.hole().over(2));
+    return first() > 1 && reach.isPositive() ? reach : Length.ZERO;
+  }
+
   private Designed made(Clampings clampings, Length length) {
     List<GuideHole> holes = new ArrayList<>();
     for (int hole = first(); hole <= lowest() + last(length); hole++) {
@@ -156,7 +167,7 @@ final class SoldGuide {
     Guide guide =
         new Guide(
             group.mark(),
-            new Guide.Make.Sold(strip.name(), first()),
+            new Guide.Make.Sold(strip.name(), first(), off(), behind()),
             strip.kind() == StripKind.STEEL ? "perforated steel" : "perforated hardboard",
             length,
             strip.width(),

@@ -130,7 +130,8 @@ final class GuidePages {
             "The end with the stop block, seen on its front edge and on side A.");
     Block figure =
         new Block.Figure(
-            new GuideView(whole.wide(left), guide).draw(), "Side A up." + masked(guide));
+            new GuideView(whole.wide(left), guide).draw(),
+            "Side A up." + masked(guide) + notCounted(guide));
     Block holes = small(List.of(holes(guide, BESIDE)));
     List<Block> few = List.of(end, holes);
     List<Block> all = List.of(end, holes, small(use));
@@ -158,6 +159,15 @@ final class GuidePages {
   private static String masked(Guide guide) {
     boolean any = guide.holes().stream().anyMatch(h -> h.use() == Use.MASKED);
     return any ? " Holes with a cross are masked." : "";
+  }
+
+  /** What shows on the strip and not on the drawing. */
+  private static String notCounted(Guide guide) {
+    return guide.make() instanceof Make.Sold sold && sold.behind().isPositive()
+        ? " A hole whose centre is not beyond "
+            + (guide.block().isZero() ? "zero" : "the block")
+            + " is not drawn and not counted."
+        : "";
   }
 
   /** Of strips that are sold, only what is used: the rest come as they are. */

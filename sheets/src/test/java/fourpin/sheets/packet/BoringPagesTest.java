@@ -90,7 +90,7 @@ class BoringPagesTest {
   }
 
   @Test
-  void aStripThatIsSoldTellsWhichOfItsHolesIsTheFirst() throws IOException {
+  void aStripThatIsSoldTellsWhereItIsSawnAndWhichOfItsHolesIsTheFirst() throws IOException {
     Job job = SampleJobs.readingRoom();
     CaseBoring boring = SampleBorings.guided(PLANS.computeIfAbsent(job, Planner::plan)).getFirst();
     Method.Guided guided = (Method.Guided) boring.method();
@@ -98,7 +98,7 @@ class BoringPagesTest {
     Guide sold =
         new Guide(
             g.mark(),
-            new Guide.Make.Sold("steel strap", 4),
+            new Guide.Make.Sold("steel strap", 4, SampleJobs.in("13/32"), SampleJobs.in("3/32")),
             g.material(),
             g.length(),
             g.width(),
@@ -111,7 +111,11 @@ class BoringPagesTest {
     assertThat(
             text(
                 job, new GuidePages(bored, new Words(job), Codes.NONE).section(new CautionSigns())))
-        .contains(plain("its hole 4, counted from its end, becomes hole 1"));
+        .contains(plain("saw 13/32 in off one end"), plain("before the centre of hole 4"))
+        .contains(plain("Its hole 4, counted from that end as it was sold, becomes hole 1"))
+        .contains(
+            plain("Hole 3 of the strip, which shows 3/32 in beyond the block, is not counted"))
+        .contains(plain("not beyond the block is not drawn and not counted."));
   }
 
   private static CaseBoring with(CaseBoring boring, Method method) {

@@ -20,6 +20,7 @@ import fourpin.boring.way.Method;
 import fourpin.boring.way.Purchase;
 import fourpin.boring.way.WayAnswer;
 import fourpin.measure.Figure;
+import fourpin.measure.Length;
 import fourpin.plan.MistakeReport;
 import fourpin.plan.MistakeReport.Check;
 import fourpin.plan.MistakeReport.Outcome;
@@ -138,8 +139,9 @@ final class BoringJson {
   private static Map<String, Object> make(Guide.Make make) {
     return switch (make) {
       case Guide.Make.Bored(String stock) -> object("kind", "bored", "stock", stock);
-      case Guide.Make.Sold(String strip, int first) ->
-          object("kind", "sold", "strip", strip, "first", first);
+      case Guide.Make.Sold(String strip, int first, Length off, Length behind) ->
+          object(
+              "kind", "sold", "strip", strip, "first", first, "off", mm(off), "behind", mm(behind));
     };
   }
 
