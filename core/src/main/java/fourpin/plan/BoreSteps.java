@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The boring of the rows of one case: through guides, from marks, and by coordinates. */
 final class BoreSteps {
@@ -191,7 +192,8 @@ final class BoreSteps {
                 + heights(part, face)
                 + ". Set the fence for each row: the line says which edge runs along it and how far the centre of the bit stands from it. Put"
                 + " blocks under the panel where clamps must pass the table, and hold both ends of it"
-                + " up level with the table. Set the depth stop and try it in scrap of the same stock."
+                + " up level with the table. Set the depth stop and try it in scrap of the same stock. "
+                + reserve(part, face)
                 + sticks.key(part, face, grids),
         STICK_AGAIN,
         List.of(Cautions.PRESS, Cautions.DUST));
@@ -201,9 +203,19 @@ final class BoreSteps {
     add(
         part,
         Manner.MACHINE,
-        face -> coordinates(part, face),
+        face ->
+            coordinates(part, face)
+                + " Try the depth in scrap of the same stock first. "
+                + reserve(part, face),
         "Bore the first hole of each row, measure it from end and edge, then the rest; ",
         List.of(Cautions.MACHINE, Cautions.DUST));
+  }
+
+  /** What wood stays behind the bits that bore the rows of one face. */
+  private String reserve(Part part, Face face) {
+    StopSetting stop = new StopSetting(job, plugs, ways);
+    return new StepWriter(part, sticks, ways)
+        .bits(face).stream().map(bit -> stop.reserve(bit, grids)).collect(Collectors.joining(" "));
   }
 
   private String coordinates(Part part, Face up) {

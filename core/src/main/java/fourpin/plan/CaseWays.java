@@ -12,7 +12,6 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Face;
 import fourpin.casework.Feature.Hole;
 import fourpin.job.Way;
-import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -41,7 +40,7 @@ final class CaseWays {
   /** Bays that are bored with a hand drill from marks. */
   record HandBoring(BitSetting bit, List<BayGrid> grids) {}
 
-  private record RowWay(Manner manner, Face edge, Optional<Length> point) {}
+  private record RowWay(Manner manner, Face edge, Optional<BitSetting> bit) {}
 
   private static final RowWay STICK = new RowWay(Manner.BY_HAND, Face.FRONT, Optional.empty());
 
@@ -88,7 +87,7 @@ final class CaseWays {
     for (BayGrid grid : boring.grids()) {
       for (Row row : grid.rows()) {
         Face edge = row.name() == Row.Name.BACK ? Face.BACK : Face.FRONT;
-        rows.put(grid.purpose(row), new RowWay(manner, edge, Optional.of(bit.point())));
+        rows.put(grid.purpose(row), new RowWay(manner, edge, Optional.of(bit)));
       }
     }
   }
@@ -102,9 +101,9 @@ final class CaseWays {
     return rows.getOrDefault(hole.purpose(), STICK).edge();
   }
 
-  /** How far the point of the bit reaches beyond the hole, where the way says it. */
-  Optional<Length> point(Hole hole) {
-    return rows.getOrDefault(hole.purpose(), STICK).point();
+  /** The bit that bores a hole, where the way says it. */
+  Optional<BitSetting> bit(Hole hole) {
+    return rows.getOrDefault(hole.purpose(), STICK).bit();
   }
 
   /** The opposite holes with least wood between them of which these bays have one. */

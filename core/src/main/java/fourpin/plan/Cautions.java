@@ -71,7 +71,10 @@ final class Cautions {
               + " as its maker states, lift it often to clear the chips, and hold a hand drill by its"
               + " side handle with both hands.");
   static final Caution METAL =
-      new Caution("metal", "Clamp metal to saw it, wear eye protection, and file off the burrs.");
+      new Caution(
+          "metal",
+          "Clamp metal and saw it with a hacksaw or a blade made for it, never with one for wood."
+              + " Wear eye protection, and file off the burrs.");
   // Limits: OSHA and NIOSH wood dust pages (15 and 5 mg/m3; 1 mg/m3).
   static final Caution DUST =
       new Caution(

@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.bench.Removal.Bore;
 import fourpin.bench.Surface;
+import fourpin.boring.way.BitSetting;
 import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.plan.MistakeReport.Rescue;
@@ -15,7 +16,8 @@ record DepthRescue(MistakeFigures figures, RowNames names, CaseWays ways, Spoilt
   PanelRescue.Answer deeper() {
     Bore first = rows.wanted().getFirst();
     Length depth = first.depth().plus(setting(Setting.STOP_SLIP));
-    Length point = ways.point(names.hole(first)).orElse(setting(Setting.BIT_POINT));
+    Length point =
+        ways.bit(names.hole(first)).map(BitSetting::point).orElse(setting(Setting.BIT_POINT));
     Length left = rows.piece().thickness().minus(depth).minus(point);
     if (bothFacesMeet(depth)) {
       return new PanelRescue.Answer(

@@ -1,15 +1,19 @@
 package fourpin.plan;
 
+import fourpin.bench.Caution;
 import fourpin.bench.Step;
 import fourpin.boring.way.BitSetting;
 import fourpin.boring.way.Guide;
+import fourpin.boring.way.Guide.GuideHole;
 import fourpin.boring.way.Guide.Make;
 import fourpin.casework.BuiltCase;
 import fourpin.job.Job;
+import fourpin.job.Tool;
 import fourpin.measure.Length;
 import fourpin.plan.CaseProgram.Log;
 import fourpin.plan.CaseWays.GuidedBoring;
 import fourpin.plan.PlannedStep.Stage;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What is done once for all panels before any is bored through a guide, typed and in words. */
@@ -48,16 +52,40 @@ final class GuideMaking {
         "Measure first, middle and last hole from zero again, and the distance of each from the"
             + " index edge. What runs in the holes goes into every one that is not masked."
             + battens(guide),
-        List.of(Cautions.SAW, Cautions.SMALL, Cautions.DRILL, Cautions.DUST));
+        cautions(guide));
     spacers(steps.spacers(built), guide);
+  }
+
+  /** Strips that are sold may be of metal; their battens are of wood. */
+  private static List<Caution> cautions(Guide guide) {
+    List<Caution> all = new ArrayList<>();
+    boolean steel = guide.make() instanceof Make.Sold sold && sold.kind() == Tool.StripKind.STEEL;
+    if (steel) {
+      all.add(Cautions.METAL);
+    }
+    if (!steel || guide.block().isPositive()) {
+      all.addAll(List.of(Cautions.SAW, Cautions.SMALL, Cautions.DRILL, Cautions.DUST));
+    }
+    return all;
   }
 
   /** Each batten has a stop face of its own, and bears on the panel when its side lies there. */
   private static String battens(Guide guide) {
     return guide.block().isZero()
         ? ""
-        : " Bore through hole 1 into scrap, once with side A showing and once with side B: both"
+        : " Bore through hole "
+            + open(guide)
+            + " into scrap, once with side A showing and once with side B: both"
             + " holes must lie equally far from the end, or one batten is off zero.";
+  }
+
+  /** The first that is not masked: the nearer to zero, the shorter the scrap. */
+  private static int open(Guide guide) {
+    return guide.holes().stream()
+        .filter(hole -> hole.use() != Guide.Use.MASKED)
+        .mapToInt(GuideHole::number)
+        .findFirst()
+        .orElseThrow();
   }
 
   private void spacers(List<Step> spacers, Guide guide) {

@@ -5,6 +5,7 @@ import fourpin.bench.Span;
 import fourpin.bench.Step;
 import fourpin.bench.Step.BoreRow.Line;
 import fourpin.bench.Surface;
+import fourpin.boring.way.BitSetting;
 import fourpin.casework.Face;
 import fourpin.casework.Feature;
 import fourpin.casework.Feature.Channel;
@@ -112,6 +113,15 @@ final class StepWriter {
   /** Rows of one face for supports that are bored in one manner, front to back. */
   List<Step> supports(CaseWays.Manner manner, Face face) {
     return rows(supported(manner).filter(h -> h.face() == face).toList());
+  }
+
+  /** What bores the rows of one face for supports. */
+  List<BitSetting> bits(Face face) {
+    return holes(Hole.Use.SUPPORT)
+        .filter(h -> h.face() == face)
+        .flatMap(h -> ways.bit(h).stream())
+        .distinct()
+        .toList();
   }
 
   private Stream<Hole> supported(CaseWays.Manner manner) {

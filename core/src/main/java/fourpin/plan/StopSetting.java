@@ -29,7 +29,16 @@ final class StopSetting {
    * @param grids that are bored with the bit
    */
   String words(BitSetting bit, List<BayGrid> grids) {
-    return "Set the stop: " + sum(bit) + ", to the full diameter. " + left(bit) + opposite(grids);
+    return "Set the stop: " + sum(bit) + ", to the full diameter. " + reserve(bit, grids);
+  }
+
+  /**
+   * What wood stays behind the bit, as a sentence.
+   *
+   * @param grids that are bored with the bit
+   */
+  String reserve(BitSetting bit, List<BayGrid> grids) {
+    return left(bit) + opposite(grids);
   }
 
   private String sum(BitSetting bit) {

@@ -29,6 +29,11 @@ import org.junit.jupiter.api.Test;
 /** The steps of boring by each kind of method, as a maker reads them. */
 class BoreStepsTest {
 
+  /** 23/32 - 3/8 - 1/16 in. */
+  private static final String LEFT_BEHIND =
+      "The bit's point goes 1/16 in deeper; 9/32 in of wood stays behind it in the thinnest panel.";
+
+
   @Test
   void should_tell_how_the_guide_lies_on_every_panel() {
     Job job = job(draft(bay(2)).order());
@@ -57,7 +62,7 @@ class BoreStepsTest {
             "with two screws No. 6 (3.5 mm)",
             "leave them on, also when the guide is turned over");
     assertThat(bored.get(0).check())
-        .contains("Bore through hole 1 into scrap, once with side A showing and once with side B");
+        .contains("Bore through hole 2 into scrap, once with side A showing and once with side B");
     assertThat(bored.get(0).items().get(1))
         .isEqualTo("Guide “G”: on both sides, tape over hole 1: nothing is bored through it.");
     assertThat(bored.get(1).items())
@@ -176,6 +181,7 @@ class BoreStepsTest {
             List.of());
     CaseBoring at = GuidedBookcase.boring(boring, Way.DRILL_PRESS, press);
     List<PlannedStep> bored = at(BenchProgram.of(job, boring, List.of(at)).printed(), Stage.BORE);
+    assertThat(bored.get(1).words()).contains("Set the depth stop and try it", LEFT_BEHIND);
     assertThat(bored.get(1).items())
         .containsExactly(
             "L: front row, bay 1, on the face, the index edge to the fence, centre of the bit 1 1/2"
@@ -196,7 +202,8 @@ class BoreStepsTest {
     List<CaseBoring> borings = List.of(GuidedBookcase.boring(boring, Way.MACHINE, machine));
     List<PlannedStep> bored = at(BenchProgram.of(job, boring, borings).printed(), Stage.BORE);
     assertThat(bored.getFirst().words())
-        .contains("Bore on the line borer by these coordinates, seen from above: zero");
+        .contains("Bore on the line borer by these coordinates, seen from above: zero")
+        .contains("Try the depth in scrap of the same stock first. " + LEFT_BEHIND);
     assertThat(bored.getFirst().items().getLast())
         .isEqualTo(
             "L: back row, bay 1, on the face, 9 27/32 in from the index edge: 68 holes, at 10 7/32"

@@ -1,6 +1,7 @@
 package fourpin.boring.way;
 
 import fourpin.measure.Length;
+import fourpin.measure.Source;
 import fourpin.measure.Sum;
 
 /**
@@ -14,6 +15,7 @@ import fourpin.measure.Sum;
  * @param depth of the hole to the full diameter
  * @param point how far the bit's point reaches beyond
  * @param reserve wood left behind the point in the thinnest panel bored so
+ * @param pointFrom who says how far the point reaches: a tool of the shop, or a setting
  */
 public record BitSetting(
     String tool,
@@ -22,7 +24,25 @@ public record BitSetting(
     Length over,
     Length depth,
     Length point,
-    Length reserve) {
+    Length reserve,
+    Source pointFrom) {
+
+  /** A bit whose point is stated. */
+  public BitSetting(
+      String tool,
+      Length diameter,
+      Length runs,
+      Length over,
+      Length depth,
+      Length point,
+      Length reserve) {
+    this(tool, diameter, runs, over, depth, point, reserve, Source.STATED);
+  }
+
+  /** The same, with who says how far the point reaches. */
+  BitSetting pointFrom(Source source) {
+    return new BitSetting(tool, diameter, runs, over, depth, point, reserve, source);
+  }
 
   /** What the stop is set to. */
   public Length stop() {

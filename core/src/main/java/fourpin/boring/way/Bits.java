@@ -63,8 +63,14 @@ final class Bits {
   /** A bit that the shop does not state. */
   static BitSetting assumed(Group group) {
     String name = "plain bit of " + group.across(group.diameter()) + " (assumed)";
+    return unstated(group, name);
+  }
+
+  /** A bit whose point nobody states, without a guide. */
+  static BitSetting unstated(Group group, String tool) {
     Length point = group.settings().length(Setting.BIT_POINT);
-    return setting(group, name, Length.ZERO, Length.ZERO, point);
+    BitSetting set = setting(group, tool, Length.ZERO, Length.ZERO, point);
+    return set.pointFrom(group.settings().source(Setting.BIT_POINT));
   }
 
   /**

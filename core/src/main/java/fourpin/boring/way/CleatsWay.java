@@ -11,6 +11,7 @@ import fourpin.job.Support.Cleats;
 import fourpin.job.Tool.DrillPress;
 import fourpin.job.Tool.PlainBit;
 import fourpin.measure.Length;
+import fourpin.measure.Source;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -114,7 +115,8 @@ final class CleatsWay implements WayCheck {
           Length.ZERO,
           cleats.thickness().times(stack),
           bit.map(PlainBit::point).orElseGet(() -> group.settings().length(Setting.BIT_POINT)),
-          Length.ZERO);
+          Length.ZERO,
+          bit.map(_ -> Source.STATED).orElseGet(() -> group.settings().source(Setting.BIT_POINT)));
     }
 
     private Work work(Optional<PlainBit> bit, Optional<DrillPress> press, int stack) {

@@ -95,7 +95,7 @@ final class FittedStrip {
   /** Which holes the guide of the changed case would use, since no page shows that guide. */
   private Optional<Reason> holes(Length given, Designed designed) {
     return designed instanceof Designed.Made(Guide guide, _, _)
-            && guide.make() instanceof Guide.Make.Sold(_, int first, _, _)
+            && guide.make() instanceof Guide.Make.Sold(_, _, int first, _, _)
         ? Optional.of(holes(given, guide, first))
         : Optional.empty();
   }

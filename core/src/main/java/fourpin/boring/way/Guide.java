@@ -1,5 +1,6 @@
 package fourpin.boring.way;
 
+import fourpin.job.Tool;
 import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
@@ -40,12 +41,14 @@ public record Guide(
      * A strip that is sold with holes, fitted with a block.
      *
      * @param strip name of the strip
+     * @param kind what it is made of
      * @param first which of the strip's holes is hole 1 of the guide, counted from its end
      * @param off what is sawn off that end; zero if it stays
      * @param behind how far the hole before hole 1, whose centre is not beyond zero, reaches beyond
      *     it; zero if it does not, or if there is none
      */
-    record Sold(String strip, int first, Length off, Length behind) implements Make {}
+    record Sold(String strip, Tool.StripKind kind, int first, Length off, Length behind)
+        implements Make {}
   }
 
   /** Whether a hole is bored through. */

@@ -46,9 +46,7 @@ final class MachineWay implements WayCheck {
   }
 
   private static BitSetting bit(Group group, Machine machine) {
-    Length point = group.settings().length(Setting.BIT_POINT);
-    String name = machine.name() + ", bit of " + group.across(group.diameter());
-    return Bits.setting(group, name, Length.ZERO, Length.ZERO, point);
+    return Bits.unstated(group, machine.name() + ", bit of " + group.across(group.diameter()));
   }
 
   private static List<Reason> against(Group group, Machine machine) {

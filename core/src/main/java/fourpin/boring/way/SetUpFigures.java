@@ -64,7 +64,7 @@ final class SetUpFigures {
         "bit/runs", "diameter of what runs in the guide", bit.runs(), "as stated; 0 without one");
     add("bit/over", "guide between stop and panel", bit.over(), "as stated; 0 without one");
     add("bit/depth", "depth of the hole", bit.depth(), "d", depth(bit));
-    add("bit/point", "point of the bit beyond the full diameter", bit.point(), "as stated");
+    add("bit/point", "point of the bit beyond the full diameter", bit.point(), "p", point(bit));
     add(
         "bit/stop",
         "stop of the bit",
@@ -83,8 +83,13 @@ final class SetUpFigures {
           "t - d - p",
           stated("t", "thickness of the thinnest panel", group.thinnest()),
           depth(bit),
-          stated("p", "point of the bit beyond the full diameter", bit.point()));
+          point(bit));
     }
+  }
+
+  private static Input point(BitSetting bit) {
+    Quantity point = Quantity.of(bit.point());
+    return new Input("p", "point of the bit beyond the full diameter", point, bit.pointFrom());
   }
 
   /** Sleeves take their own length, and blanks are bored right through. */
@@ -227,7 +232,7 @@ final class SetUpFigures {
   private Length space(Guide guide) {
     return switch (guide.make()) {
       case Make.Bored _ -> group.pitch();
-      case Make.Sold(String strip, _, _, _) ->
+      case Make.Sold(String strip, _, _, _, _) ->
           group.shop().all(PerforatedStrip.class).stream()
               .filter(s -> s.name().equals(strip))
               .map(PerforatedStrip::pitch)

@@ -167,7 +167,7 @@ final class SoldGuide {
     Guide guide =
         new Guide(
             group.mark(),
-            new Guide.Make.Sold(strip.name(), first(), off(), behind()),
+            new Guide.Make.Sold(strip.name(), strip.kind(), first(), off(), behind()),
             strip.kind() == StripKind.STEEL ? "perforated steel" : "perforated hardboard",
             length,
             strip.width(),

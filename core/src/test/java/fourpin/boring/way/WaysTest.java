@@ -17,6 +17,7 @@ import fourpin.job.Job;
 import fourpin.job.RandomJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.Setting;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import java.util.List;
@@ -69,7 +70,8 @@ class WaysTest {
                     in("0"),
                     in("3/8"),
                     in("1/8"),
-                    in("7/32")),
+                    in("7/32"),
+                    Setting.BIT_POINT.origin()),
                 List.of(pair(1, "L", "P1"), pair(2, "P1", "R"))));
   }
 

@@ -50,8 +50,11 @@ final class GuideUse {
 
   private String block() {
     return guided.guide().block().isPositive()
-        ? ", and its block at the lower end, so that it fits one way only: turned over, it keeps its"
-            + " block on, which stands proud of both sides"
+        ? ", and its block at the lower end, so that it fits one way only: the block stands proud of"
+            + " both sides, and "
+            + (guided.isMovedAlong()
+                ? "comes off only where the guide is moved along"
+                : "stays on when the guide is turned over")
         : ", and the end that DOWN is written on below";
   }
 

@@ -10,6 +10,7 @@ import fourpin.boring.way.Method;
 import fourpin.boring.way.WayAnswer;
 import fourpin.casework.Face;
 import fourpin.job.Job;
+import fourpin.job.Tool;
 import fourpin.job.Way;
 import fourpin.measure.Length;
 import fourpin.measure.Unit;
@@ -98,7 +99,12 @@ class BoringPagesTest {
     Guide sold =
         new Guide(
             g.mark(),
-            new Guide.Make.Sold("steel strap", 4, SampleJobs.in("13/32"), SampleJobs.in("3/32")),
+            new Guide.Make.Sold(
+                "steel strap",
+                Tool.StripKind.STEEL,
+                4,
+                SampleJobs.in("13/32"),
+                SampleJobs.in("3/32")),
             g.material(),
             g.length(),
             g.width(),

@@ -139,7 +139,7 @@ final class BoringJson {
   private static Map<String, Object> make(Guide.Make make) {
     return switch (make) {
       case Guide.Make.Bored(String stock) -> object("kind", "bored", "stock", stock);
-      case Guide.Make.Sold(String strip, int first, Length off, Length behind) ->
+      case Guide.Make.Sold(String strip, _, int first, Length off, Length behind) ->
           object(
               "kind", "sold", "strip", strip, "first", first, "off", mm(off), "behind", mm(behind));
     };
