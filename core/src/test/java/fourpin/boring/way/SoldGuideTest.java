@@ -77,7 +77,8 @@ class SoldGuideTest {
     draft.settings = draft.settings.with(Setting.FIRST_HOLE, new SettingValue.OfLength(in(lowest)));
     WayAnswer answer = bored(draft, "96");
     Guide guide = guide(answer);
-    assertThat(guide.make()).isEqualTo(new Make.Sold("strip", first, in(off), in(behind)));
+    assertThat(guide.make())
+        .isEqualTo(new Make.Sold("strip", StripKind.HARDBOARD, first, in(off), in(behind)));
     Length ofStrip = in("1/2").plus(in("1").times(first - 1));
     assertThat(ofStrip)
         .isEqualTo(in(off).plus(guide.block()).plus(guide.holes().getFirst().along()));
