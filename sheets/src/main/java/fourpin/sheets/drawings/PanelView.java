@@ -134,6 +134,15 @@ public final class PanelView {
     return grid().isPresent() ? holes(Hole.Use.SCREW) : holes();
   }
 
+  /**
+   * Whether a hole's centre lies on the part itself: half holes come from the blank that the part
+   * was ripped from, and a distance beyond its edge would be nowhere to measure.
+   */
+  public static boolean isBoredHere(Part part, Hole hole) {
+    Length across = part.from(part.widthAxis(), hole.centre().along(part.widthAxis()));
+    return !across.isNegative() && part.width().total().isAtLeast(across);
+  }
+
   private List<Hole> holes() {
     return part.features().stream()
         .filter(f -> f.face() == view.face())
@@ -225,7 +234,10 @@ public final class PanelView {
                 stations(
                     scale,
                     view.across(),
-                    holes.stream().map(h -> h.centre().along(view.across())).toList()))));
+                    holes.stream()
+                        .filter(h -> isBoredHere(part, h))
+                        .map(h -> h.centre().along(view.across()))
+                        .toList()))));
     sketch.addAll(
         RunningDimensions.beside(
             Side.RIGHT, work.right(), v, stations(scale, view.up(), edges(view.up()))));

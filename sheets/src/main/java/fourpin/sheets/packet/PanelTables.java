@@ -29,6 +29,10 @@ record PanelTables(Words words, List<Part> alike) {
     return alike.getFirst();
   }
 
+  private static final String FROM_THE_BLANK =
+      "bored whole in the blank, which is then ripped in two through their middle; see the drilling"
+          + " sheet of the blank. Do not bore the strip.";
+
   /** Of each panel by itself, where it is not the same. */
   private String purpose(Feature feature) {
     int index = part().features().indexOf(feature);
@@ -51,11 +55,21 @@ record PanelTables(Words words, List<Part> alike) {
     if (!view.joints().isEmpty()) {
       blocks.add(joints(view.joints()));
     }
-    if (!view.otherHoles().isEmpty()) {
+    List<Hole> bored = view.otherHoles().stream().filter(this::isBoredHere).toList();
+    if (!bored.isEmpty()) {
       blocks.add(new Block.Paragraph(Prose.bold("Holes for screws and the like")));
-      blocks.add(holes(view.otherHoles()));
+      blocks.add(holes(bored));
+    }
+    List<Hole> halves = view.otherHoles().stream().filter(h -> !isBoredHere(h)).toList();
+    if (!halves.isEmpty()) {
+      blocks.add(new Block.Paragraph(Prose.bold("Half holes: ").then(Prose.plain(FROM_THE_BLANK))));
+      blocks.add(halves(halves));
     }
     return blocks;
+  }
+
+  private boolean isBoredHere(Hole hole) {
+    return PanelView.isBoredHere(part(), hole);
   }
 
   private Table joints(List<PanelView.Joint> joints) {
@@ -100,16 +114,30 @@ record PanelTables(Words words, List<Part> alike) {
     return depth.equals(part().thickness()) ? "through" : words.number(depth);
   }
 
+  /**
+   * @param across from the front edge; of half holes, the edge that they are in
+   */
   private record Line(String purpose, String diameter, String depth, String across) {}
 
   /** Holes that differ only in how far along they lie share a line. */
-  private Table holes(List<Hole> holes) {
+  private Map<Line, List<String>> lines(List<Hole> holes) {
     Map<Line, List<String>> lines = new LinkedHashMap<>();
     for (Hole hole : holes) {
       lines
           .computeIfAbsent(line(hole), _ -> new ArrayList<>())
           .add(distance(hole.centre().along(part().lengthAxis()), part().lengthAxis()));
     }
+    return lines;
+  }
+
+  private Table halves(List<Hole> holes) {
+    return new Table(
+        List.of(
+            Table.left("For"), Table.left("Along"), Table.left("In the"), Table.right("Diameter")),
+        lines(holes).entrySet().stream().map(e -> half(e.getKey(), e.getValue())).toList());
+  }
+
+  private Table holes(List<Hole> holes) {
     return new Table(
         List.of(
             Table.left("For"),
@@ -117,7 +145,7 @@ record PanelTables(Words words, List<Part> alike) {
             Table.right("Across"),
             Table.right("Bit"),
             Table.right("Deep")),
-        lines.entrySet().stream().map(e -> row(e.getKey(), e.getValue())).toList());
+        lines(holes).entrySet().stream().map(e -> row(e.getKey(), e.getValue())).toList());
   }
 
   private Line line(Hole hole) {
@@ -125,7 +153,20 @@ record PanelTables(Words words, List<Part> alike) {
         purpose(hole),
         words.diameterNumber(hole.diameter()),
         depth(hole.depth()),
-        distance(hole.centre().along(part().widthAxis()), part().widthAxis()));
+        isBoredHere(hole)
+            ? distance(hole.centre().along(part().widthAxis()), part().widthAxis())
+            : edge(hole));
+  }
+
+  private String edge(Hole hole) {
+    Axis across = part().widthAxis();
+    return part().from(across, hole.centre().along(across)).isNegative()
+        ? "front edge"
+        : "back edge";
+  }
+
+  private static Row half(Line line, List<String> along) {
+    return Table.row(line.purpose, Words.list(along), line.across, line.diameter);
   }
 
   private static Row row(Line line, List<String> along) {

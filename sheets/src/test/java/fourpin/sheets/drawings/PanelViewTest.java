@@ -106,6 +106,25 @@ class PanelViewTest {
     assertThat(words(draw(mark, face))).contains(words, mark);
   }
 
+  /** The half holes of a cleat strip have their centres half a saw cut beyond its edge. */
+  @ParameterizedTest
+  @CsvSource({"1-LF, RIGHT, 1 9/16", "1-LB, RIGHT, -1/16", "1-RF, LEFT, 1 9/16"})
+  void noDistanceIsWrittenThatLiesBesideThePart(String mark, Face face, String beside) {
+    Plan onCleats = Planner.plan(SampleJobs.onCleats());
+    BuiltCase cased = onCleats.cases().getFirst();
+    Part strip = cased.part(mark);
+    Drafter drafter = Drafter.of(onCleats.job(), 170, 210);
+    Drawing drawing = new PanelView(drafter, cased, onCleats.grids(), strip, face).draw();
+    assertThat(holes(strip, face))
+        .isNotEmpty()
+        .extracting(hole -> strip.from(strip.widthAxis(), hole.centre().y()))
+        .extracting(onCleats.job().style()::number)
+        .containsOnly(beside);
+    assertThat(words(drawing))
+        .contains(Fractions.set("1 1/2"))
+        .doesNotContain(Fractions.set(beside), beside);
+  }
+
   @Test
   void distancesRunFromTheFootAndTheNumbersNeverMeet() {
     Drawing drawing = draw("L", Face.RIGHT);

@@ -124,6 +124,21 @@ class BoringPagesTest {
         .contains(plain("not beyond the block is not drawn and not counted."));
   }
 
+  /** Of a bay, before and behind the cleats. */
+  private static final int STRIPS = 4;
+
+  /** Their centres lie half a saw cut beyond the strip, where nobody can measure. */
+  @Test
+  void halfHolesOfCleatStripsAreLeftToTheirBlanks() throws IOException {
+    Job job = SampleJobs.onCleats();
+    Plan plan = PLANS.computeIfAbsent(job, Planner::plan);
+    String text = text(job, new PanelPages(plan, new Words(job)).section());
+    assertThat(text.split(plain("Do not bore the strip"), -1)).hasSize(STRIPS + 1);
+    assertThat(text.split(plain("back edge 1 1/2"), -1)).hasSize(STRIPS / 2 + 1);
+    assertThat(text.split(plain("front edge 1 1/2"), -1)).hasSize(STRIPS / 2 + 1);
+    assertThat(text).doesNotContain(plain("-1/16"), "-1/16", plain("1 9/16"));
+  }
+
   private static CaseBoring with(CaseBoring boring, Method method) {
     List<WayAnswer> answers = new ArrayList<>(boring.answers());
     WayAnswer old = boring.answer(boring.chosen());
