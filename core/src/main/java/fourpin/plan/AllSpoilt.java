@@ -18,8 +18,8 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * Every upright of a case with the same mistake, tried on the virtual bench: whether a panel with
- * it will do if the others are bored likewise.
+ * The uprights of a case as they come out with a mistake on the virtual bench: whether a panel with
+ * it will do if the others are bored likewise, or two that went wrong alike beside the others.
  */
 final class AllSpoilt {
 
@@ -38,6 +38,8 @@ final class AllSpoilt {
   private record Place(long behind, long above) {}
 
   /**
+   * With the same mistake in all.
+   *
    * @param grids of any cases
    * @param mistake as it is made with one panel
    */
@@ -46,24 +48,27 @@ final class AllSpoilt {
       List<BayGrid> grids,
       List<Step> steps,
       Function<Blunder, List<Step>> mistake) {
+    BenchRun right = VirtualBench.run(steps);
+    List<Step> done = steps;
+    for (Part part : Mistakes.uprights(built)) {
+      RowNames names = new RowNames(built, part, grids);
+      done = mistake.apply(Blunder.of(names, piece(right, part), Mistakes.rows(part), done));
+    }
+    this(built, grids, right, VirtualBench.run(done));
+  }
+
+  /**
+   * @param right as it should be, {@code run} as it went
+   */
+  AllSpoilt(BuiltCase built, List<BayGrid> grids, BenchRun right, BenchRun run) {
     this.built = built;
     this.grids = grids.stream().filter(g -> g.caseName().equals(built.order().name())).toList();
-    BenchRun right = VirtualBench.run(steps);
-    List<Part> parts = Mistakes.uprights(built);
-    List<Step> done = steps;
-    for (Part part : parts) {
-      done = mistake.apply(Blunder.of(names(part), piece(right, part), Mistakes.rows(part), done));
-    }
-    this.run = VirtualBench.run(done);
-    for (Part part : parts) {
+    this.run = run;
+    for (Part part : Mistakes.uprights(built)) {
       WorkedPiece made = piece(run, part);
       uprights.add(
           new Upright(part, made, SpoiltRows.of(piece(right, part), made, Mistakes.rows(part))));
     }
-  }
-
-  private RowNames names(Part part) {
-    return new RowNames(built, part, grids);
   }
 
   private static WorkedPiece piece(BenchRun run, Part part) {

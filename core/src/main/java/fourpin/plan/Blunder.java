@@ -55,14 +55,11 @@ record Blunder(
                   clamp(c, c.surface(), otherOfGuide(c.ends()), c.edges());
               case Step.ShiftGuide s when mine(s.piece()) ->
                   new Step.ShiftGuide(s.guide(), s.piece(), s.into(), s.pin());
+              case Step.SquareAcross s when mine(s.panels().getFirst().piece()) -> fromFarEnds(s);
               case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
-                  row(
-                      r,
-                      r.surface(),
-                      r.offset(),
-                      fromFarEnd(r.purpose(), r.surface(), r.spacing()));
+                  row(r, r.surface(), r.offset(), fromFarEnd(r.purpose(), r.spacing()));
               case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
-                  row(r, r.surface(), r.edge(), fromFarEnd(r.purpose(), r.surface(), r.spacing()));
+                  row(r, r.surface(), r.edge(), fromFarEnd(r.purpose(), r.spacing()));
               default -> step;
             });
   }
@@ -76,21 +73,46 @@ record Blunder(
                   clamp(c, c.surface(), otherOfPiece(c.ends()), c.edges());
               case Step.SquareAcross s ->
                   laid(s, l -> laid(l, l.up(), other(l.end()), other(l.edge())));
-              case Step.BoreRow r when isMarked(r.piece(), r.purpose(), r.spacing()) ->
-                  row(
-                      r,
-                      r.surface(),
-                      r.offset(),
-                      fromFarEnd(r.purpose(), r.surface(), r.spacing()));
-              case Step.BoreAtFence r when isMarked(r.piece(), r.purpose(), r.spacing()) ->
-                  row(r, r.surface(), r.edge(), fromFarEnd(r.purpose(), r.surface(), r.spacing()));
+              case Step.BoreRow r when isRow(r.piece(), r.purpose()) ->
+                  row(r, r.surface(), r.offset(), fromFarEnd(r.purpose(), r.spacing()));
+              case Step.BoreAtFence r when isRow(r.piece(), r.purpose()) ->
+                  row(r, r.surface(), r.edge(), fromFarEnd(r.purpose(), r.spacing()));
               default -> step;
             });
   }
 
-  /** Whether a row has marks of its own, not those of lines across the panel. */
-  private boolean isMarked(String other, String purpose, Spacing spacing) {
-    return isRow(other, purpose) && !(spacing instanceof Spacing.OnLines);
+  /**
+   * The stick along the joint of a pair with its zero at the far end, which is as if it lay right
+   * and both panels were turned. A pair counts as that of its first panel, so that it is spoilt
+   * once.
+   */
+  private Step fromFarEnds(Step.SquareAcross across) {
+    Length end =
+        across.panels().stream()
+            .map(l -> l.gap().plus(longOf(l.piece())))
+            .max(Length::compareTo)
+            .orElseThrow();
+    List<Step.Laid> turned =
+        across.panels().stream()
+            .map(
+                l ->
+                    new Step.Laid(
+                        l.piece(),
+                        l.up(),
+                        other(l.end()),
+                        end.minus(l.gap()).minus(longOf(l.piece())),
+                        l.edge()))
+            .toList();
+    return new Step.SquareAcross(turned, across.marks());
+  }
+
+  /** As it was cut. */
+  private Length longOf(String mark) {
+    return steps.stream()
+        .filter(s -> s instanceof Step.CutToSize c && c.piece().equals(mark))
+        .map(s -> ((Step.CutToSize) s).length())
+        .findFirst()
+        .orElseThrow();
   }
 
   private Step laid(Step.SquareAcross across, UnaryOperator<Step.Laid> change) {
@@ -151,22 +173,21 @@ record Blunder(
   }
 
   /**
-   * One hole of a row is left out.
+   * One hole of a row is left out; where holes are bored on lines across a pair, its line, and with
+   * it all holes of both panels that lie on it.
    *
    * @param purpose of the row
    * @param at which of its holes in the order of work, from 0
    */
   List<Step> holeSkipped(String purpose, int at) {
-    List<Step> all = new ArrayList<>(steps);
     int before = at;
-    for (int i = 0; i < all.size(); i++) {
-      if (!bores(all.get(i), purpose)) {
+    for (int i = 0; i < steps.size(); i++) {
+      if (!bores(steps.get(i), purpose)) {
         continue;
       }
-      int count = all.get(i).bored();
+      int count = steps.get(i).bored();
       if (before < count) {
-        all.set(i, without(all.get(i), before));
-        return all;
+        return without(i, before);
       }
       before -= count;
     }
@@ -179,6 +200,22 @@ record Blunder(
       case Step.BoreRow r -> mine(r.piece()) && r.purpose().equals(purpose);
       case Step.BoreAtFence r -> mine(r.piece()) && r.purpose().equals(purpose);
       default -> false;
+    };
+  }
+
+  private List<Step> without(int step, int at) {
+    List<Step> all = new ArrayList<>(steps);
+    all.set(step, without(all.get(step), at));
+    return lineOf(steps.get(step), at).map(l -> new SkippedLine(l).in(steps)).orElse(all);
+  }
+
+  private Optional<SkippedLine.Line> lineOf(Step step, int at) {
+    return switch (step) {
+      case Step.BoreRow(_, Surface up, _, _, Spacing.OnLines on, _, _, _) ->
+          Optional.of(new SkippedLine.Line(piece, up, on.numbers().get(at)));
+      case Step.BoreAtFence(_, Surface up, _, _, Spacing.OnLines on, _, _, _) ->
+          Optional.of(new SkippedLine.Line(piece, up, on.numbers().get(at)));
+      default -> Optional.empty();
     };
   }
 
@@ -320,29 +357,18 @@ record Blunder(
     };
   }
 
-  private Spacing fromFarEnd(String purpose, Surface surface, Spacing spacing) {
-    Stream<Length> distances =
-        switch (spacing) {
-          case Spacing.Each each -> each.distances().stream();
-          case Spacing.FromStick from ->
-              from.numbers().stream().map(n -> mark(from, n).minus(from.datum()));
-          case Spacing.OnLines on -> on.numbers().stream().map(n -> line(surface, n));
-        };
-    return new Spacing.Each(distances.map(up -> turned.place(purpose, up)).sorted().toList());
+  /** Lines across the panel are wrong or right by themselves. */
+  private Spacing fromFarEnd(String purpose, Spacing spacing) {
+    return switch (spacing) {
+      case Spacing.Each each -> fromFarEnd(purpose, each.distances().stream());
+      case Spacing.FromStick from ->
+          fromFarEnd(purpose, from.numbers().stream().map(n -> mark(from, n).minus(from.datum())));
+      case Spacing.OnLines on -> on;
+    };
   }
 
-  /** From the panel's end to a line that was squared across its surface. */
-  private Length line(Surface surface, int number) {
-    for (Step step : steps) {
-      if (step instanceof Step.SquareAcross(List<Step.Laid> panels, Spacing.FromStick marks)) {
-        for (Step.Laid laid : panels) {
-          if (mine(laid.piece()) && laid.up() == surface) {
-            return mark(marks, number).minus(marks.datum()).minus(laid.gap());
-          }
-        }
-      }
-    }
-    throw new IllegalStateException("no line " + number + " is squared across " + piece);
+  private Spacing fromFarEnd(String purpose, Stream<Length> distances) {
+    return new Spacing.Each(distances.map(up -> turned.place(purpose, up)).sorted().toList());
   }
 
   private Length mark(Spacing.FromStick from, int number) {
@@ -353,12 +379,12 @@ record Blunder(
         .orElseThrow();
   }
 
-  private static Step row(Step.BoreRow r, Surface surface, Length offset, Spacing spacing) {
+  static Step row(Step.BoreRow r, Surface surface, Length offset, Spacing spacing) {
     return new Step.BoreRow(
         r.piece(), surface, r.line(), offset, spacing, r.diameter(), r.depth(), r.purpose());
   }
 
-  private static Step row(Step.BoreAtFence r, Surface surface, Surface edge, Spacing spacing) {
+  static Step row(Step.BoreAtFence r, Surface surface, Surface edge, Spacing spacing) {
     return new Step.BoreAtFence(
         r.piece(), surface, edge, r.offset(), spacing, r.diameter(), r.depth(), r.purpose());
   }

@@ -5,6 +5,7 @@ import fourpin.bench.Step;
 import fourpin.bench.Surface;
 import fourpin.bench.WorkedPiece;
 import fourpin.boring.BayGrid;
+import fourpin.boring.way.CaseBoring;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.job.Job;
@@ -18,7 +19,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * What goes wrong while blanks for cleat strips are marked, bored and ripped, tried on the virtual
@@ -31,19 +34,41 @@ final class CleatMistakes {
 
   private CleatMistakes(CleatBench bench) {
     this.bench = bench;
-    Part wood = bench.blank().wood();
-    this.blunder =
-        new Blunder(
-            wood.mark(),
-            wood.length().total(),
-            wood.width().total(),
-            (_, up) -> wood.length().total().minus(up),
-            bench.rows(),
-            bench.steps());
+    this.blunder = blunder(bench.blank(), bench.steps());
   }
 
-  static List<MistakeReport> of(Job job, BuiltCase built, List<Step> steps, List<BayGrid> grids) {
-    return CleatBench.of(job, built, steps, grids)
+  private static Blunder blunder(CleatBlank blank, List<Step> steps) {
+    Part wood = blank.wood();
+    return new Blunder(
+        wood.mark(),
+        wood.length().total(),
+        wood.width().total(),
+        (_, up) -> wood.length().total().minus(up),
+        CleatBench.rows(blank),
+        steps);
+  }
+
+  /** What is done to one is done to all of a stack. */
+  private List<Step> stacked(Function<Blunder, List<Step>> mistake) {
+    List<Step> done = bench.steps();
+    for (CleatBlank blank : bench.stack()) {
+      done = mistake.apply(blunder(blank, done));
+    }
+    return done;
+  }
+
+  /** "blank 1-LF+1-LB", "the stack of 1-LF+1-LB and 1-RF+1-RB". */
+  private String whatIsBored() {
+    return bench.stack().size() == 1
+        ? "blank " + bench.blankMark()
+        : bench.stack().stream()
+            .map(b -> b.wood().mark())
+            .collect(Collectors.joining(" and ", "the stack of ", ""));
+  }
+
+  static List<MistakeReport> of(
+      Job job, BuiltCase built, List<Step> steps, List<BayGrid> grids, List<CaseBoring> borings) {
+    return CleatBench.of(job, built, steps, grids, borings)
         .map(bench -> new CleatMistakes(bench).reports())
         .orElse(List.of());
   }
@@ -53,13 +78,15 @@ final class CleatMistakes {
     reports.add(
         otherEnd(
             CleatMistake.END_FOR_END,
-            "The stick lies on blank %s with its zero at the far end.",
-            blunder.endForEnd()));
+            say("The stick lies on %s with its zero at the far end.", whatIsBored()),
+            stacked(Blunder::endForEnd)));
     reports.add(wrongEdge());
     reports.add(
         otherEnd(
             CleatMistake.PANEL_TURNED,
-            "Blank %s lies turned end for end: all is measured from its far end.",
+            say(
+                "Blank %s lies turned end for end: all is measured from its far end.",
+                bench.blankMark()),
             blunder.panelTurned()));
     reports.add(otherFace());
     reports.add(skipped());
@@ -73,9 +100,9 @@ final class CleatMistakes {
     return SpoiltRows.of(bench.wanted(), bench.made(done), bench.rows());
   }
 
-  private String shows(MistakeFigures figures, SpoiltRows spoilt) {
+  private String shows(MistakeFigures figures, SpoiltRows spoilt, Together together) {
     return say(
-        "%d of %d notches of %s %s. %s",
+        "%d of %d notches of %s %s%s. %s",
         figures.count(
             "notches-off", "notches that are not as wanted", spoilt.missing().size(), "counted"),
         figures.count("notches", "notches of the strip", spoilt.wanted().size(), "counted"),
@@ -83,41 +110,52 @@ final class CleatMistakes {
         spoilt.extra().isEmpty()
             ? "is missing"
             : spoilt.missing().size() == 1 ? "is wrong" : "are wrong",
-        new WorstShelf(figures, bench.names(), spoilt).words());
+        together.isAlone() ? "" : ", in " + together.words() + " alike",
+        new WorstShelf(figures, bench.names(), spoilt, together).words());
   }
 
-  private Spoilt outcome(SpoiltRows spoilt, WorkedPiece made, Mistake like) {
+  private Spoilt outcome(SpoiltRows spoilt, List<Step> done, Mistake like) {
     return new Spoilt(
-        bench.wanted(), made, new PanelTest(bench.names(), spoilt, bench.job().style()).of(like));
+        bench.wanted(),
+        bench.made(done),
+        new PanelTest(bench.names(), spoilt, bench.job().style()).of(like),
+        bench.together(done).marks());
   }
 
   /** Turned over end for end its edges stay, and holes right through look the same. */
   private MistakeReport otherEnd(CleatMistake mistake, String what, List<Step> done) {
     MistakeFigures figures = bench.figures(mistake);
     SpoiltRows spoilt = spoilt(done);
-    String happens = say(what, bench.blankMark());
     if (spoilt.isAsWanted()) {
       return figures.harmless(
           bench.mark(),
-          happens,
+          what,
           "the notches are the same from both ends",
           "The strips are as wanted.");
     }
     WorkedPiece made = bench.made(done);
-    Spoilt outcome = outcome(spoilt, made, mistake.like());
+    Together together = bench.together(done);
+    Spoilt outcome = outcome(spoilt, done, mistake.like());
     boolean turns = heights(made, made.length()::minus).equals(heights(bench.wanted(), l -> l));
     return figures.report(
         bench.mark(),
         outcome,
-        happens,
-        shows(figures, spoilt),
-        figures.test(outcome.check())
-            + " Later a square across two blanks, lower ends level, meets the same centres.",
+        what,
+        shows(figures, spoilt, together),
+        figures.test(outcome.check()) + beside(together),
         turns ? Rescue.NOT_NEEDED : Rescue.LOST,
         turns
-            ? "Turn both strips over end for end, other face out: holes go right through, so that"
-                + " all notches come to their heights and still look at each other."
-            : "Make the blank anew.");
+            ? say(
+                "Turn both strips%s over end for end, other face out: holes go right through, so that"
+                    + " all notches come to their heights and still look at each other.",
+                together.isAlone() ? "" : " of each blank")
+            : "Make what is bored so anew.");
+  }
+
+  private static String beside(Together together) {
+    return together.isAlone()
+        ? " Later a square across two blanks, lower ends level, meets the same centres."
+        : " A square across the blanks of the stack finds nothing: they are alike.";
   }
 
   private List<Length> heights(WorkedPiece piece, UnaryOperator<Length> from) {
@@ -127,8 +165,9 @@ final class CleatMistakes {
   /** The middle line is as far from both edges. */
   private MistakeReport wrongEdge() {
     MistakeFigures figures = bench.figures(CleatMistake.WRONG_EDGE);
-    SpoiltRows spoilt = spoilt(blunder.wrongEdge());
-    String what = say("The line of blank %s is drawn from its far edge.", bench.blankMark());
+    List<Step> done = stacked(Blunder::wrongEdge);
+    SpoiltRows spoilt = spoilt(done);
+    String what = say("The line of %s is drawn from its far edge.", whatIsBored());
     if (spoilt.isAsWanted()) {
       return figures.harmless(
           bench.mark(),
@@ -136,13 +175,12 @@ final class CleatMistakes {
           "the middle line lies as far from either edge",
           "The strips are as wanted.");
     }
-    WorkedPiece made = bench.made(blunder.wrongEdge());
-    Spoilt outcome = outcome(spoilt, made, Mistake.WRONG_EDGE);
+    Spoilt outcome = outcome(spoilt, done, Mistake.WRONG_EDGE);
     return figures.report(
         bench.mark(),
         outcome,
         what,
-        shows(figures, spoilt),
+        shows(figures, spoilt, bench.together(done)),
         figures.test(outcome.check()),
         Rescue.LOST,
         "Make the blank anew.");
@@ -162,7 +200,7 @@ final class CleatMistakes {
             "Only let the clean rims look into the bay.")
         : figures.report(
             bench.mark(),
-            outcome(spoilt(blunder.otherFace()), made, Mistake.SECOND_LEFT),
+            outcome(spoilt(blunder.otherFace()), blunder.otherFace(), Mistake.SECOND_LEFT),
             what,
             "The notches do not go through.",
             "Look through every hole.",
@@ -190,19 +228,20 @@ final class CleatMistakes {
                 Comparator.comparing((Bore b) -> !bench.names().isSeat(b))
                     .thenComparing(Bore::length))
             .orElseThrow();
-    List<Step> done = blunder.holeSkipped(lowest.purpose(), row.indexOf(lowest));
+    int at = row.indexOf(lowest);
+    List<Step> done = stacked(b -> b.holeSkipped(lowest.purpose(), at));
     SpoiltRows spoilt = spoilt(done);
     MistakeFigures figures = bench.figures(CleatMistake.HOLE_SKIPPED);
-    Spoilt outcome = outcome(spoilt, bench.made(done), Mistake.HOLE_SKIPPED);
+    Spoilt outcome = outcome(spoilt, done, Mistake.HOLE_SKIPPED);
     return figures.report(
         bench.mark(),
         outcome,
         say(
-            "Hole %d of blank %s is left out.",
+            "Hole %d of %s is left out.",
             figures.count(
                 "skipped", "hole that is left out", spoilt.number(lowest), "counted from below"),
-            bench.blankMark()),
-        shows(figures, spoilt),
+            whatIsBored()),
+        shows(figures, spoilt, bench.together(done)),
         say(
                 "Count the holes: %d. ",
                 figures.count("in-row", "holes of the blank", spoilt.wanted().size(), "counted"))
@@ -251,16 +290,16 @@ final class CleatMistakes {
   }
 
   private MistakeReport otherBit(MistakeFigures figures, String what, Length bit, String before) {
-    List<Step> done = blunder.bored(bit);
+    List<Step> done = stacked(b -> b.bored(bit));
     SpoiltRows spoilt = spoilt(done);
-    Spoilt outcome = outcome(spoilt, bench.made(done), Mistake.OTHER_BIT);
+    Spoilt outcome = outcome(spoilt, done, Mistake.OTHER_BIT);
     Length right = spoilt.wanted().getFirst().diameter();
     boolean narrow = bit.isLessThan(right);
     return figures.report(
         bench.mark(),
         outcome,
         what,
-        shows(figures, spoilt),
+        shows(figures, spoilt, bench.together(done)),
         figures.test(outcome.check()) + before,
         narrow ? Rescue.BORE_AGAIN : Rescue.OTHERS_ALIKE,
         narrow

@@ -9,7 +9,6 @@ import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.plan.CaseWays.Manner;
 import fourpin.plan.PlannedStep.FaceUp;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -44,43 +43,20 @@ final class CleatSteps {
     this.style = style;
   }
 
-  /** What blanks that go together have in common. */
-  private record Place(int bay, Length foot) {}
-
-  /** The blanks that go together, the one on the left of the bay first. */
+  /** The blanks that go together. */
   List<Lot> lots() {
-    return blanks.stream()
-        .collect(
-            Collectors.groupingBy(
-                b -> new Place(b.bay(built), b.wood().box().low().z()),
-                LinkedHashMap::new,
-                Collectors.toList()))
-        .values()
-        .stream()
-        .map(Lot::new)
-        .toList();
+    return CleatLot.of(built, blanks, borings).stream().map(Lot::new).toList();
   }
 
   /** Blanks that go together. */
   final class Lot {
 
+    private final CleatLot lot;
     private final List<CleatBlank> blanks;
 
-    private Lot(List<CleatBlank> blanks) {
-      this.blanks = blanks;
-    }
-
-    private Optional<Method.Blanks> method() {
-      int bay = blanks.getFirst().bay(built);
-      return borings.stream()
-          .filter(b -> b.grids().stream().anyMatch(g -> g.bay() == bay))
-          .map(CaseBoring::method)
-          .flatMap(m -> m instanceof Method.Blanks b ? Stream.of(b) : Stream.empty())
-          .findFirst();
-    }
-
-    private boolean isStacked() {
-      return method().filter(m -> m.stack() > 1).isPresent();
+    private Lot(CleatLot lot) {
+      this.lot = lot;
+      this.blanks = lot.blanks();
     }
 
     /** The faces that lie up; where nothing is bored there is no sheet. */
@@ -90,17 +66,17 @@ final class CleatSteps {
 
     /** In a stack all look the way of the uppermost, so that their index edges lie together. */
     private Optional<FaceUp> up(CleatBlank blank) {
-      CleatBlank looking = isStacked() ? blanks.getFirst() : blank;
+      CleatBlank looking = lot.isStacked() ? blanks.getFirst() : blank;
       return looking.inside().map(face -> new FaceUp(blank.wood().mark(), face));
     }
 
     /** How the blanks lie and are bored. */
     String boring() {
       return "Bore before anything is ripped. "
-          + (isStacked() ? lyingStacked() : lyingSingly())
+          + (lot.isStacked() ? lyingStacked() : lyingSingly())
           + " Draw the middle line with a gauge from the index edge, mark its heights from the stick"
           + " and prick every centre with a punch. "
-          + method().map(this::boring).orElse("Clamp on waste and bore right through into it.");
+          + lot.method().map(this::boring).orElse("Clamp on waste and bore right through into it.");
     }
 
     private String lyingSingly() {
@@ -132,7 +108,7 @@ final class CleatSteps {
             "On the drill press with "
                 + method.bit().tool()
                 + ", the fence as far from the bit's centre as the middle line from the index edge,"
-                + (isStacked() ? " the stack" : " one blank at a time")
+                + (lot.isStacked() ? " the stack" : " one blank at a time")
                 + " clamped on waste: bore right through into the waste.";
         case BY_HAND ->
             "Clamp one blank at a time on waste and bore with "

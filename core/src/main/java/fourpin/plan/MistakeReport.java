@@ -41,8 +41,20 @@ public record MistakeReport(
      *
      * @param right the piece as it should be, {@code wrong} as the virtual bench made it
      * @param check what tells them apart
+     * @param alike marks of other panels that the same act spoils
      */
-    record Spoilt(WorkedPiece right, WorkedPiece wrong, Check check) implements Outcome {}
+    record Spoilt(WorkedPiece right, WorkedPiece wrong, Check check, List<String> alike)
+        implements Outcome {
+
+      public Spoilt {
+        alike = List.copyOf(alike);
+      }
+
+      /** No other panel. */
+      Spoilt(WorkedPiece right, WorkedPiece wrong, Check check) {
+        this(right, wrong, check, List.of());
+      }
+    }
 
     /** The panel is as wanted. @param why in words */
     record Harmless(String why) implements Outcome {}

@@ -17,6 +17,7 @@ final class MistakeWords {
   private final RowNames names;
   private final CaseWays ways;
   private final SpoiltRows rows;
+  private final Together together;
   private final List<Mishap> mishaps;
 
   MistakeWords(
@@ -24,11 +25,13 @@ final class MistakeWords {
       RowNames names,
       CaseWays ways,
       SpoiltRows rows,
+      Together together,
       List<Mishap> mishaps) {
     this.figures = figures;
     this.names = names;
     this.ways = ways;
     this.rows = rows;
+    this.together = together;
     this.mishaps = mishaps;
   }
 
@@ -93,6 +96,11 @@ final class MistakeWords {
     if (isGuided()) {
       return "The guide lies on %s with its far end where its zero belongs, its block off.";
     }
+    if (!together.isAlone()) {
+      return "The stick lies along the joint of %s and "
+          + together.words()
+          + " with its zero at the far end.";
+    }
     return names.isStanding()
         ? "The stick stands at %s upside down, its zero at the panel above."
         : "The stick lies on %s with its zero at the far end.";
@@ -104,16 +112,22 @@ final class MistakeWords {
         .map(
             hole ->
                 say(
-                    "Hole %d of the %s of %s is left out; the next ones lie where they belong, but"
-                        + " count one less.",
-                    figures.count(
-                        "skipped",
-                        "hole that is left out",
-                        rows.number(hole),
-                        "counted from below"),
-                    hole.purpose(),
-                    mark))
+                    "%s is left out; the next ones lie where they belong, but count one less.",
+                    skipped(
+                        figures.count(
+                            "skipped",
+                            "hole that is left out",
+                            rows.number(hole),
+                            "counted from below"),
+                        hole.purpose(),
+                        mark)))
         .orElseThrow();
+  }
+
+  private String skipped(int number, String row, String mark) {
+    return together.isAlone()
+        ? say("Hole %d of the %s of %s", number, row, mark)
+        : say("The line of hole %d across %s and %s", number, mark, together.words());
   }
 
   private boolean isGuided() {
@@ -145,7 +159,7 @@ final class MistakeWords {
               : "Not one hole is bored.");
     } else {
       all.add(difference());
-      all.add(new WorstShelf(figures, names, rows).words());
+      all.add(new WorstShelf(figures, names, rows, together).words());
     }
     mishaps.stream().map(m -> say("At the bench: %s.", m.what())).findFirst().ifPresent(all::add);
     return String.join(" ", all);
@@ -173,8 +187,12 @@ final class MistakeWords {
             "wanted holes that no hole has the place, the diameter and the depth of",
             MistakeFigures.input("n", "holes of the rows", all));
     return say(
-        "%d of %d holes %s %s.",
-        missing, all, missing == 1 ? "is" : "are", rows.extra().isEmpty() ? "missing" : "wrong");
+        "%d of %d holes %s %s%s.",
+        missing,
+        all,
+        missing == 1 ? "is" : "are",
+        rows.extra().isEmpty() ? "missing" : "wrong",
+        together.isAlone() ? "" : ", in " + together.words() + " alike");
   }
 
   /**
@@ -198,6 +216,9 @@ final class MistakeWords {
 
   /** What other panels of the case show later. */
   private String beside() {
+    if (!together.isAlone()) {
+      return say("A square across both finds nothing: %s is alike.", together.words());
+    }
     return BenchProgram.boresAfterAssembly(names.built())
         ? "Later a batten on pins of one level is level across the bay."
         : "Later, beside the next panel, index ends on one line, holes of one level lie square"

@@ -27,6 +27,7 @@ public final class Mistakes {
   private final Boring boring;
   private final BuiltCase built;
   private final List<Step> steps;
+  private final List<CaseBoring> borings;
   private final CaseWays ways;
 
   private Mistakes(
@@ -35,6 +36,7 @@ public final class Mistakes {
     this.boring = boring;
     this.built = built;
     this.steps = steps;
+    this.borings = borings;
     this.ways = new CaseWays(built, borings);
   }
 
@@ -77,7 +79,7 @@ public final class Mistakes {
     List<MistakeReport> all = new ArrayList<>();
     all.addAll(new GrooveMistakes(GrooveBench.of(job, built, steps, grids)).reports());
     all.addAll(StandardMistakes.of(built, job.style(), grids));
-    all.addAll(CleatMistakes.of(job, built, steps, grids));
+    all.addAll(CleatMistakes.of(job, built, steps, grids, borings));
     return all;
   }
 
@@ -110,9 +112,8 @@ public final class Mistakes {
 
   private Optional<MistakeReport> report(Mistake mistake, Part part, BenchRun right) {
     RowNames names = new RowNames(built, part, boring.grids());
-    return Optional.ofNullable(right.pieces().get(part.mark()))
-        .flatMap(
-            wanted ->
-                new PanelMistakes(job, ways, names, steps, wanted, rows(part)).report(mistake));
+    return Optional.of(part.mark())
+        .filter(right.pieces()::containsKey)
+        .flatMap(_ -> new PanelMistakes(job, ways, names, steps, right).report(mistake));
   }
 }

@@ -6,6 +6,7 @@ import fourpin.bench.Step;
 import fourpin.bench.VirtualBench;
 import fourpin.bench.WorkedPiece;
 import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.plan.MistakeReport.Check;
@@ -25,6 +26,7 @@ final class PanelMistakes {
   private final CaseWays ways;
   private final RowNames names;
   private final List<Step> steps;
+  private final BenchRun right;
   private final WorkedPiece wanted;
   private final Set<String> rows;
   private final OtherBit other;
@@ -33,21 +35,15 @@ final class PanelMistakes {
   private final Blunder blunder;
 
   /**
-   * @param wanted the panel as the steps make it
-   * @param rows purposes of its rows
+   * @param right what the steps make
    */
-  PanelMistakes(
-      Job job,
-      CaseWays ways,
-      RowNames names,
-      List<Step> steps,
-      WorkedPiece wanted,
-      Set<String> rows) {
+  PanelMistakes(Job job, CaseWays ways, RowNames names, List<Step> steps, BenchRun right) {
     this.job = job;
     this.ways = ways;
     this.names = names;
-    this.wanted = wanted;
-    this.rows = rows;
+    this.right = right;
+    this.wanted = Objects.requireNonNull(right.pieces().get(names.part().mark()));
+    this.rows = Mistakes.rows(names.part());
     this.other = new OtherBits(job.shop(), names.settings()).than(firstHole(), ways);
     this.steps = steps;
     this.tape = new TapeBlunder(wanted.mark(), steps);
@@ -71,10 +67,21 @@ final class PanelMistakes {
   private MistakeReport report(Mistake mistake, BenchRun run, WorkedPiece made) {
     SpoiltRows spoilt = SpoiltRows.of(wanted, made, rows);
     MistakeFigures figures = figures(mistake);
-    MistakeWords words = new MistakeWords(figures, names, ways, spoilt, run.mishaps());
+    Together together = together(run);
+    MistakeWords words = new MistakeWords(figures, names, ways, spoilt, together, run.mishaps());
     return spoilt.isAsWanted()
         ? harmless(mistake, figures, words)
-        : report(mistake, made, spoilt, figures, words);
+        : report(mistake, new Made(run, made, spoilt, together), figures, words);
+  }
+
+  /** What comes of a mistake. @param made the panel */
+  private record Made(BenchRun run, WorkedPiece made, SpoiltRows spoilt, Together together) {}
+
+  private Together together(BenchRun run) {
+    Set<String> paired = Together.paired(steps, wanted.mark());
+    List<Part> sharing =
+        names.built().parts().stream().filter(p -> paired.contains(p.mark())).toList();
+    return Together.of(names, sharing, right, run);
   }
 
   private MistakeReport harmless(Mistake mistake, MistakeFigures figures, MistakeWords words) {
@@ -84,18 +91,14 @@ final class PanelMistakes {
   }
 
   private MistakeReport report(
-      Mistake mistake,
-      WorkedPiece made,
-      SpoiltRows spoilt,
-      MistakeFigures figures,
-      MistakeWords words) {
-    Spoilt outcome =
-        new Spoilt(wanted, made, new PanelTest(names, spoilt, job.style()).of(mistake));
+      Mistake mistake, Made made, MistakeFigures figures, MistakeWords words) {
+    Check check = new PanelTest(names, made.spoilt(), job.style()).of(mistake);
+    Spoilt outcome = new Spoilt(wanted, made.made(), check, made.together().marks());
     String what = words.what(mistake, new MistakeWords.Slips(other, tape, spacers));
     String shows = words.shows(mistake);
     String test = words.test(mistake, outcome.check(), other, otherRows(mistake, outcome, figures));
     PanelRescue.Answer answer =
-        new PanelRescue(figures, names, ways, spoilt, this::all).from(mistake, other);
+        new PanelRescue(figures, names, ways, made.spoilt(), tries(made)).from(mistake, other);
     return figures.report(wanted.mark(), outcome, what, shows, test, answer.rescue(), answer.how());
   }
 
@@ -139,6 +142,13 @@ final class PanelMistakes {
       }
     }
     return all.toString();
+  }
+
+  private PanelRescue.Tries tries(Made made) {
+    return new PanelRescue.Tries(
+        made.together(),
+        () -> new AllSpoilt(names.built(), names.grids(), right, made.run()),
+        this::all);
   }
 
   /** All uprights bored from the wrong end. */
@@ -185,8 +195,8 @@ final class PanelMistakes {
       return Optional.empty();
     }
     MistakeFigures figures = figures(mistake);
-    SpoiltRows right = SpoiltRows.of(wanted, wanted, rows);
-    MistakeWords words = new MistakeWords(figures, names, ways, right, List.of());
+    SpoiltRows unspoilt = SpoiltRows.of(wanted, wanted, rows);
+    MistakeWords words = new MistakeWords(figures, names, ways, unspoilt, Together.NONE, List.of());
     return Optional.of(
         figures.impossible(
             wanted.mark(),

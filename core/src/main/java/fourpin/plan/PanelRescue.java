@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Whether a panel with wrong holes can be saved, by the wood that is left between holes. */
 final class PanelRescue {
@@ -21,25 +22,31 @@ final class PanelRescue {
   private final RowNames names;
   private final CaseWays ways;
   private final SpoiltRows rows;
-  private final Function<Mistake, AllSpoilt> all;
+  private final Tries tries;
 
   /** How a panel is saved. */
-  record Answer(Rescue rescue, String how) {}
+  record Answer(Rescue rescue, String how) {
+
+    private Answer andSay(String more) {
+      return new Answer(rescue, how + more);
+    }
+  }
 
   /**
+   * What is looked at beside the panel.
+   *
+   * @param together what the same act spoils
+   * @param once the case with the mistake as it was made
    * @param all every upright of the case with a mistake
    */
-  PanelRescue(
-      MistakeFigures figures,
-      RowNames names,
-      CaseWays ways,
-      SpoiltRows rows,
-      Function<Mistake, AllSpoilt> all) {
+  record Tries(Together together, Supplier<AllSpoilt> once, Function<Mistake, AllSpoilt> all) {}
+
+  PanelRescue(MistakeFigures figures, RowNames names, CaseWays ways, SpoiltRows rows, Tries tries) {
     this.figures = figures;
     this.names = names;
     this.ways = ways;
     this.rows = rows;
-    this.all = all;
+    this.tries = tries;
   }
 
   /** For a panel that is not as wanted. */
@@ -53,10 +60,13 @@ final class PanelRescue {
     return switch (mistake) {
       case OTHER_BIT -> otherBit(bit.diameter().orElseThrow());
       case SECOND_LEFT -> otherFace();
-      case END_FOR_END, PANEL_TURNED -> othersAlike(all.apply(mistake)).orElseGet(this::boreAgain);
+      case END_FOR_END, PANEL_TURNED ->
+          bothAlike()
+              .or(() -> othersAlike(tries.all().apply(mistake)))
+              .orElseGet(this::boreBothAgain);
       case MASKED_HOLE -> plugged();
       case SPACER_FORGOTTEN, WRONG_SPACER -> besideItsPlace().orElseGet(this::boreAgain);
-      case WRONG_EDGE, HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> boreAgain();
+      case WRONG_EDGE, HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> boreBothAgain();
       case STOP_SLIPPED -> throw new IllegalStateException("answered above");
     };
   }
@@ -180,11 +190,8 @@ final class PanelRescue {
 
   /** The datum is moved, if all rows keep clear of what panels have, and meet across each bay. */
   private Optional<Answer> othersAlike(AllSpoilt all) {
-    boolean clear =
-        all.leastWood() >= setting(Setting.LEAST_EDGE).mm()
-            && all.doWebsStay(setting(Setting.LEAST_WEB));
     return Optional.of(all)
-        .filter(a -> clear && a.doRowsMeet())
+        .filter(this::does)
         .map(
             a ->
                 new Answer(
@@ -194,14 +201,40 @@ final class PanelRescue {
                             + " bench, rows meet across each bay and keep at least %s clear of ends,"
                             + " edges, joints and other holes. All levels then lie otherwise than"
                             + " planned; measure them before shelves are placed.",
-                        figures.length(
-                            "wood-round-all",
-                            "least wood round a wrong hole of any panel bored so, to ends, edges,"
-                                + " joints and other holes",
-                            Length.nearestMm(a.leastWood()),
-                            "measured on all virtual panels, not less than m for rows that may be"
-                                + " used",
-                            figures.input("m", Setting.LEAST_EDGE)))));
+                        clear(a))));
+  }
+
+  /** Rows that are off in both uprights of a bay still meet, if they keep clear. */
+  private Optional<Answer> bothAlike() {
+    return Optional.of(tries.together())
+        .filter(t -> !t.isAlone())
+        .map(_ -> tries.once().get())
+        .filter(this::does)
+        .map(
+            a ->
+                new Answer(
+                    Rescue.USE,
+                    say(
+                        "%s and %s are off alike, so that their rows meet across the bay, and keep at"
+                            + " least %s clear of ends, edges, joints and other holes. Its levels lie"
+                            + " otherwise than planned; measure them before shelves are placed.",
+                        names.part().mark(), tries.together().words(), clear(a))));
+  }
+
+  private boolean does(AllSpoilt all) {
+    return all.leastWood() >= setting(Setting.LEAST_EDGE).mm()
+        && all.doWebsStay(setting(Setting.LEAST_WEB))
+        && all.doRowsMeet();
+  }
+
+  private String clear(AllSpoilt all) {
+    return figures.length(
+        "wood-round-all",
+        "least wood round a wrong hole of any panel bored so, to ends, edges, joints and other"
+            + " holes",
+        Length.nearestMm(all.leastWood()),
+        "measured on all virtual panels, not less than m for rows that may be used",
+        figures.input("m", Setting.LEAST_EDGE));
   }
 
   private String round() {
@@ -277,6 +310,13 @@ final class PanelRescue {
             s ->
                 at.minus(half).isAtLeast(s.box().at(Face.FRONT))
                     && s.box().at(Face.BACK).isAtLeast(at.plus(half)));
+  }
+
+  /** What went wrong with the panel is put right there too. */
+  private Answer boreBothAgain() {
+    return tries.together().isAlone()
+        ? boreAgain()
+        : boreAgain().andSay(say(" In %s likewise.", tries.together().words()));
   }
 
   private Answer boreAgain() {

@@ -23,6 +23,11 @@ import java.util.stream.Stream;
 /** What the holes of an upright are for. */
 record RowNames(BuiltCase built, Part part, List<BayGrid> grids) {
 
+  /** The same of another part of the case. */
+  RowNames of(Part other) {
+    return new RowNames(built, other, grids);
+  }
+
   Settings settings() {
     return built.order().settings();
   }
@@ -71,6 +76,11 @@ record RowNames(BuiltCase built, Part part, List<BayGrid> grids) {
   /** What it has for one shelf. */
   String hole() {
     return CleatBlank.isStrip(part) ? "notch" : "hole";
+  }
+
+  /** Several of these. */
+  String holes() {
+    return CleatBlank.isStrip(part) ? "notches" : "holes";
   }
 
   /** The rows of the first hole's bay, other than its own, as holes are called in order. */

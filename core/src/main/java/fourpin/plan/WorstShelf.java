@@ -20,11 +20,13 @@ final class WorstShelf {
   private final MistakeFigures figures;
   private final RowNames names;
   private final SpoiltRows rows;
+  private final Together together;
 
-  WorstShelf(MistakeFigures figures, RowNames names, SpoiltRows rows) {
+  WorstShelf(MistakeFigures figures, RowNames names, SpoiltRows rows, Together together) {
     this.figures = figures;
     this.names = names;
     this.rows = rows;
+    this.together = together;
   }
 
   /** A hole as it is wanted, and the one that is taken for it. */
@@ -34,20 +36,37 @@ final class WorstShelf {
       return what.apply(made.orElse(wanted)).minus(what.apply(wanted));
     }
 
+    /** All that is off. */
+    List<Length> all() {
+      return List.of(off(Bore::length), off(Bore::width), off(Bore::diameter), off(Bore::depth));
+    }
+
     /** The most that anything of it is off, mm; infinite where there is no hole. */
     double off() {
       return made.isEmpty()
           ? Double.POSITIVE_INFINITY
-          : Stream.<Function<Bore, Length>>of(
-                  Bore::length, Bore::width, Bore::diameter, Bore::depth)
-              .mapToDouble(what -> off(what).abs().mm())
-              .max()
-              .orElseThrow();
+          : all().stream().mapToDouble(off -> off.abs().mm()).max().orElseThrow();
     }
   }
 
-  /** What carries one end of a shelf. */
-  private record Place(ShelfPlace at, List<Corner> corners) {
+  /**
+   * What carries one end of a shelf.
+   *
+   * @param facing what carries the other; empty where that is as it should be
+   */
+  private record Place(ShelfPlace at, List<Corner> corners, List<Corner> facing) {
+
+    /** Whether both ends are off in the same way. */
+    boolean isAlike() {
+      return corners.stream()
+              .map(Corner::all)
+              .toList()
+              .equals(facing.stream().map(Corner::all).toList())
+          && corners.stream()
+              .map(c -> c.made().isEmpty())
+              .toList()
+              .equals(facing.stream().map(c -> c.made().isEmpty()).toList());
+    }
 
     double off() {
       return corners.stream().mapToDouble(Corner::off).max().orElse(0);
@@ -99,13 +118,18 @@ final class WorstShelf {
   }
 
   private Place place(ShelfPlace at) {
-    List<Corner> corners =
-        rows.wanted().stream()
-            .filter(w -> names.grid(w).equals(at.grid()))
-            .filter(w -> names.level(w).equals(Optional.of(at.level())))
-            .map(w -> new Corner(w, rows.counted(w)))
-            .toList();
-    return new Place(at, corners);
+    return new Place(
+        at,
+        corners(at, names, rows),
+        together.facing(at.grid()).map(p -> corners(at, p.names(), p.rows())).orElse(List.of()));
+  }
+
+  private static List<Corner> corners(ShelfPlace at, RowNames names, SpoiltRows rows) {
+    return rows.wanted().stream()
+        .filter(w -> names.grid(w).equals(at.grid()))
+        .filter(w -> names.level(w).equals(Optional.of(at.level())))
+        .map(w -> new Corner(w, rows.counted(w)))
+        .toList();
   }
 
   private String words(Place place) {
@@ -114,22 +138,42 @@ final class WorstShelf {
 
   private String effect(Place place) {
     List<Corner> spoilt = place.spoilt();
-    String what = side(place, spoilt) + " " + names.hole();
+    String what = holes(place, spoilt);
     if (place.off() == Double.POSITIVE_INFINITY) {
-      return "its " + what + (spoilt.size() > 1 ? "s are" : " is") + " not there";
+      return "its " + what + " not there";
     }
     Corner corner = spoilt.stream().max(Comparator.comparing(Corner::off)).orElseThrow();
-    return off(corner, spoilt.size() > 1 ? what + "s are" : what + " is")
-        + consequence(corner, place);
+    return off(corner, what) + consequence(corner, place);
   }
 
-  /** A corner with all its holes alike is one end, which slopes; else it rocks. */
+  private String holes(Place place, List<Corner> spoilt) {
+    if (place.isAlike()) {
+      String row = spoilt.size() < place.corners().size() ? row(spoilt.getFirst()) + " " : "";
+      return say("%s%s on both hands are", row, names.holes());
+    }
+    String side = side(place, spoilt);
+    return spoilt.size() > 1
+        ? say("%s %s are", side, names.holes())
+        : say("%s %s is", side, names.hole());
+  }
+
+  /**
+   * A corner with all its holes alike is one end, which slopes, if the other end is not off with
+   * it; else it rocks.
+   */
   private static String consequence(Corner corner, Place place) {
     if (corner.off(Bore::length).isZero()) {
       return "";
     }
     boolean end = place.corners().stream().map(c -> c.off(Bore::length)).distinct().count() == 1;
+    if (place.isAlike()) {
+      return end ? "; it lies level, only " + height(corner) : "; it slopes";
+    }
     return end ? "; it slopes" : "; it rocks";
+  }
+
+  private static String height(Corner corner) {
+    return corner.off(Bore::length).isPositive() ? "higher" : "lower";
   }
 
   private String side(Place place, List<Corner> spoilt) {

@@ -370,7 +370,7 @@ class MistakesTest {
         assertThat(harmless && always.contains(report.mistake()))
             .as("seed %d: %s", seed, report)
             .isFalse();
-        if (report.outcome() instanceof Outcome.Spoilt(var right, var wrong, var check)) {
+        if (report.outcome() instanceof Outcome.Spoilt(var right, var wrong, var check, _)) {
           assertThat(wrong).as("seed %d: %s", seed, report).isNotEqualTo(right);
           assertThat(check.wrong())
               .as("seed %d: %s", seed, report)

@@ -24,6 +24,7 @@ import fourpin.measure.Length;
 import fourpin.plan.MistakeReport;
 import fourpin.plan.MistakeReport.Check;
 import fourpin.plan.MistakeReport.Outcome;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -239,12 +240,13 @@ final class BoringJson {
 
   private static Map<String, Object> outcome(Outcome outcome) {
     return switch (outcome) {
-      case Outcome.Spoilt(_, _, Check check) ->
+      case Outcome.Spoilt(_, _, Check check, List<String> alike) ->
           object(
               "kind", "spoilt",
               "check", check.what(),
               "right", mm(check.right()),
-              "wrong", check.wrong().map(PlanJson::mm));
+              "wrong", check.wrong().map(PlanJson::mm),
+              "alike", alike);
       case Outcome.Harmless(String why) -> object("kind", "harmless", "why", why);
       case Outcome.Impossible(String why) -> object("kind", "impossible", "why", why);
     };

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.bench.Removal;
 import fourpin.bench.Span;
+import fourpin.bench.Step;
 import fourpin.bench.WorkedPiece;
 import fourpin.boring.BayGrid;
 import fourpin.job.Job;
@@ -18,6 +19,7 @@ import fourpin.plan.MistakeReport.Check;
 import fourpin.plan.MistakeReport.Outcome;
 import fourpin.plan.MistakeReport.Rescue;
 import fourpin.plan.Plan;
+import fourpin.plan.PlannedStep;
 import fourpin.plan.Planner;
 import fourpin.sheets.packet.Packet;
 import fourpin.sheets.pages.Booklet;
@@ -32,6 +34,7 @@ import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -47,6 +50,9 @@ class ExampleMistakesTest {
   /** "shelf 1-S2 on level 18 of bay 1 (underside 33 11/32 in up)". */
   private static final Pattern PLACE =
       Pattern.compile("(?:shelf (\\S+) on )?level (\\d+) of bay (\\d+) \\(underside ([^)]+) up\\)");
+
+  /** Between the strips that a blank is ripped into. */
+  private static final Pattern PLUS = Pattern.compile("\\+");
 
   private static Plan plan(String example) {
     return PLANS.computeIfAbsent(
@@ -169,6 +175,70 @@ class ExampleMistakesTest {
       assertThat(report.how()).as(report.mistake().title()).isNotEmpty();
     }
     assertThat(pages(plan)).isEqualTo(1);
+  }
+
+  /**
+   * What is marked or bored in one act goes wrong in all that lies in it: lines are squared across
+   * both uprights of a bay, blanks for cleats bored in one stack.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "ways/drill-press,     L R",
+    "ways/marked-in-pairs, L R",
+    "ways/story-stick,     L R",
+    "tool-cupboard,        1-LF 1-RF",
+    "ways/hardboard-strip, L",
+    "ways/router-guide,    L",
+    "ways/machine,         L",
+    "reading-room,         L",
+    "music-library,        L P1",
+  })
+  void oneActSpoilsAllThatItTouches(String example, String parts) {
+    Plan plan = plan(example);
+    Set<Mistake> ofTheStick = Set.of(Mistake.END_FOR_END, Mistake.HOLE_SKIPPED);
+    for (MistakeReport report : plan.mistakes()) {
+      if (report.outcome() instanceof Outcome.Spoilt spoilt) {
+        List<String> touched = touched(plan, report.part());
+        assertThat(touched).containsAll(spoilt.alike());
+        saysWhatIsAlike(report, spoilt);
+        if (ofTheStick.contains(report.mistake().like())) {
+          assertThat(spoilt.alike()).as(report.what()).isEqualTo(touched);
+          assertThat(String.join(" ", all(report.part(), touched))).isEqualTo(parts);
+        }
+      }
+    }
+  }
+
+  private static List<String> all(String part, List<String> others) {
+    return Stream.concat(Stream.of(part), others.stream()).toList();
+  }
+
+  /** Where both hands are off alike shelves do not slope, and a square across tells nothing. */
+  private static void saysWhatIsAlike(MistakeReport report, Outcome.Spoilt spoilt) {
+    boolean alike = !spoilt.alike().isEmpty();
+    assertThat(report.shows().contains("on both hands")).as(report.shows()).isEqualTo(alike);
+    if (alike) {
+      assertThat(report.shows())
+          .contains(", in " + spoilt.alike().getFirst() + " alike.")
+          .doesNotContain("rocks", "slopes");
+      assertThat(report.test()).doesNotContain("Later");
+    }
+  }
+
+  /** What is marked or bored by the same act, as the steps of the plan have it. */
+  private static List<String> touched(Plan plan, String part) {
+    return plan.steps().stream()
+        .filter(s -> s.words().contains("the stack") || isSquaring(s))
+        .map(PlannedStep::sheet)
+        .map(s -> s.stream().map(f -> PLUS.split(f.part())[0]).toList())
+        .filter(s -> s.contains(part))
+        .flatMap(List::stream)
+        .filter(p -> !p.equals(part))
+        .toList();
+  }
+
+  private static boolean isSquaring(PlannedStep step) {
+    return step.typed().stream().anyMatch(t -> t instanceof Step.SquareAcross);
   }
 
   /**
