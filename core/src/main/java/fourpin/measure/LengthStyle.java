@@ -25,6 +25,8 @@ public record LengthStyle(Unit unit, int parts) {
 
   private static final int FINEST_FRACTION = 256;
   private static final int THOUSANDTHS = 1000;
+  private static final int MILLIONTHS = 1_000_000;
+  private static final int TEN = 10;
 
   public LengthStyle {
     if (!canPrint(unit, parts)) {
@@ -58,6 +60,28 @@ public record LengthStyle(Unit unit, int parts) {
   /** The number with its unit: {@code 31 1/2 in}. */
   public String text(Length length) {
     return number(length) + " " + unit.symbol();
+  }
+
+  /**
+   * The same, but what is not exact so stands in decimals, from thousandths on as many as tell it
+   * from another: {@code ≈ 1.003 in} beside 1 in.
+   */
+  public String textApart(Length length, Length other) {
+    if (rounded(length).equals(length)) {
+      return text(length);
+    }
+    int fine = THOUSANDTHS;
+    while (fine < MILLIONTHS && count(length, fine) == count(other, fine)) {
+      fine *= TEN;
+    }
+    long count = count(length, fine);
+    boolean exact = count * (unit.picometres() / fine) == length.picometres();
+    String sign = (exact ? "" : "≈ ") + (count < 0 ? "-" : "");
+    return sign + decimal(Math.abs(count), fine) + " " + unit.symbol();
+  }
+
+  private long count(Length length, int fine) {
+    return rounded(length, unit.picometres() / fine);
   }
 
   /**
@@ -124,7 +148,7 @@ public record LengthStyle(Unit unit, int parts) {
     return whole == 0 ? small : whole + " " + small;
   }
 
-  /** Exact, because a thousandth is the finest part. */
+  /** Exact, because the parts are a power of ten. */
   private static String decimal(long count, int parts) {
     BigDecimal digits = BigDecimal.valueOf(count).divide(BigDecimal.valueOf(parts));
     return digits.signum() == 0 ? "0" : digits.stripTrailingZeros().toPlainString();

@@ -102,6 +102,24 @@ class LengthStyleTest {
         .isEqualTo(printed);
   }
 
+  /** What is printed exactly stands as ever. */
+  @ParameterizedTest
+  @CsvSource({
+    "INCH, 64, 24 1/16, 24, 24, ≈ 1.003 in",
+    "INCH, 64, 24 1/256, 24, 24, ≈ 1.0002 in",
+    "INCH, 64, 24 3/4, 24, 24, 1 1/32 in",
+    "INCH, 64, 24, 24 1/256, 24, 1 in",
+    "INCH, 64, 25 3/5, 1, 20, 1.28 in",
+    "MILLIMETRE, 10, 601 mm, 600 mm, 24, ≈ 25.042 mm"
+  })
+  void printsWhatTellsOneFromAnother(
+      Unit unit, int parts, String length, String other, int share, String printed) {
+    LengthReader reader = new LengthReader(Unit.INCH);
+    Length one = reader.read(length).orThrow().over(share);
+    Length another = reader.read(other).orThrow().over(share);
+    assertThat(new LengthStyle(unit, parts).textApart(one, another)).isEqualTo(printed);
+  }
+
   @ParameterizedTest
   @CsvSource({"INCH,64,-3 1/4 in", "MILLIMETRE,100,-82.55 mm"})
   void printsNegativesWithUnit(Unit unit, int parts, String printed) {

@@ -119,7 +119,7 @@ final class FittedStrip {
             Source.GEOMETRY);
     return new Reason(
         "at "
-            + group.text(given)
+            + group.job().style().textApart(given, group.pitch())
             + " the holes of "
             + strip.name()
             + " to bore through, counted from its end at the foot of the panel, are "

@@ -17,8 +17,9 @@ import java.util.List;
  * What a case has at one pitch and at another, found by boring it at both.
  *
  * @param levels of all its bays, {@code seated} shelves that lie on one
+ * @param row levels of the bay that has most
  */
-record Repitched(int levels, int seated) {
+record Repitched(int levels, int seated, int row) {
 
   static Repitched at(Job job, CaseOrder order, Length pitch) {
     return ofGrids(Borer.grids(job, StripPitch.with(order, pitch)));
@@ -43,7 +44,8 @@ record Repitched(int levels, int seated) {
   private static Repitched ofGrids(List<BayGrid> grids) {
     return new Repitched(
         grids.stream().mapToInt(g -> g.levels().size()).sum(),
-        grids.stream().mapToInt(g -> g.seats().size()).sum());
+        grids.stream().mapToInt(g -> g.seats().size()).sum(),
+        grids.stream().mapToInt(g -> g.levels().size()).max().orElse(0));
   }
 
   /** What the pitch of a strip costs a case. */
@@ -61,14 +63,35 @@ record Repitched(int levels, int seated) {
     String words(LengthStyle style, String strip) {
       return strip
           + " gives "
-          + style.text(given)
+          + style.textApart(given, wished)
           + ", not "
-          + style.text(wished)
+          + style.textApart(wished, given)
           + ": "
           + (after.levels() == before.levels()
               ? "as many levels, " + after.levels()
               : after.levels() + " levels instead of " + before.levels())
+          + rise(style)
           + (unseated() > 0 ? ", and " + unseated() + " fewer shelves find a level" : "");
+    }
+
+    /** A little in each space is much in a row; of another pitch altogether levels tell enough. */
+    private String rise(LengthStyle style) {
+      return rise().abs().isLessThan(wished)
+          ? ", the highest of a row of "
+              + row()
+              + " lies "
+              + style.text(rise().abs())
+              + (rise().isNegative() ? " nearer to the lowest" : " further from the lowest")
+          : "";
+    }
+
+    private Length rise() {
+      return given.minus(wished).times(row() - 1L);
+    }
+
+    /** Levels that the longest row has at both pitches. */
+    private int row() {
+      return Math.max(1, Math.min(before.row(), after.row()));
     }
 
     private int unseated() {
@@ -91,6 +114,11 @@ record Repitched(int levels, int seated) {
               length("s", "pitch of the strip, as measured", strip, Source.STATED),
               count("k", "spaces of the strip", given.wholeTimes(strip)),
               length("p", "pitch that is wished", wished, asked),
+              length(
+                  "r",
+                  "what it adds from the lowest to the highest of a row",
+                  rise(),
+                  Source.GEOMETRY),
               count("n", "levels at the pitch given", after.levels()),
               count("m", "levels at the pitch wished", before.levels()),
               count("u", "shelves that no longer find a level", Math.max(0, unseated()))),

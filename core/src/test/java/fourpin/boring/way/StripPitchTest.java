@@ -113,12 +113,35 @@ class StripPitchTest {
     assertThat(pitch(both)).isEqualTo(in("3/4"));
   }
 
+  /** What a strip is off by in 24 spaces is told, though 64ths don't show it. */
+  @ParameterizedTest
+  @CsvSource({
+    // 1/384 in, of which 66 are 0.172 in; the 68th level finds no room any more.
+    "24 1/16, '≈ 1.003 in', '67 levels instead of 68, the highest of a row of 67 lies ≈ 0.172 in'",
+    // 1/1536 in is 0.00065 in.
+    "24 1/64, '≈ 1.001 in', 'as many levels, 68, the highest of a row of 68 lies ≈ 0.044 in'",
+    // 1/6144 in is 0.00016 in.
+    "24 1/256, '≈ 1.0002 in', 'as many levels, 68, the highest of a row of 68 lies ≈ 0.011 in'"
+  })
+  void should_tell_a_pitch_from_one_that_is_nearly_the_same(
+      String over, String given, String rise) {
+    Tool strip = measured("1/4", over);
+    Finding note = StripPitch.notes(asking("hardboard-strip", drill(), bit(), strip)).getFirst();
+    assertThat(note.what())
+        .isEqualTo(
+            "The strip gives " + given + ", not 1 in: " + rise + " further from the lowest.");
+  }
+
   /** 383/384 in can't be written in 64ths: the plan takes it from the strip. */
   @Test
   void should_not_ask_for_a_pitch_that_can_not_be_written() {
     Tool odd = measured("1/4", "23 15/16");
     Finding note = StripPitch.notes(asking("hardboard-strip", drill(), bit(), odd)).getFirst();
-    assertThat(note.what()).isEqualTo("The strip gives ≈ 0.997 in, not 1 in: as many levels, 68.");
+    // 67 spaces of 1/384 in.
+    assertThat(note.what())
+        .isEqualTo(
+            "The strip gives ≈ 0.997 in, not 1 in: as many levels, 68, the highest of a row of 68 lies ≈"
+                + " 0.174 in nearer to the lowest.");
     assertThat(note.remedies())
         .extracting(Finding.Remedy::what)
         .containsExactly("leave way: hardboard-strip stated: the plan follows the strip's pitch");
