@@ -72,8 +72,10 @@ final class MistakeWords {
 
   private String forgotten(SpacerBlunder.Done done, String mark) {
     return say(
-        "For the %s of %s the guide is laid on without its spacer %s.",
-        done.purpose(),
+        done.purposes().size() == 1
+            ? "For the %s of %s the guide is laid on without its spacer %s."
+            : "For each row of %2$s the guide is laid on without its spacer %3$s.",
+        done.purposes().getFirst(),
         mark,
         spacer("spacer", "size of the spacer that belongs there", done.right()));
   }
@@ -81,7 +83,7 @@ final class MistakeWords {
   private String swapped(SpacerBlunder.Done done, String mark) {
     return say(
         "For the %s of %s spacer %s is taken for %s.",
-        done.purpose(),
+        done.purposes().getFirst(),
         mark,
         spacer("other-spacer", "size of the other spacer", done.instead().orElseThrow()),
         spacer("spacer", "size of the spacer that belongs there", done.right()));

@@ -12,6 +12,7 @@ import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
 import fourpin.job.Job;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -42,8 +43,8 @@ public final class Mistakes {
 
   /**
    * One report for each mistake that the way of boring allows, for the first side with rows of each
-   * case (for a second left side, the right one); none for cases without holes for pins. That no
-   * other bit fits is a report as well.
+   * case (for a second left side, the right one; for a spacer, the panel that needs it most); none
+   * for cases without holes for pins. That no other bit fits is a report as well.
    *
    * @param borings how bays are bored, as the program was written for
    */
@@ -83,7 +84,15 @@ public final class Mistakes {
     return all;
   }
 
+  /** The first that can show it; of those without a spacer the one that most is wrong with. */
   private Optional<Part> panel(Mistake mistake) {
+    return mistake == Mistake.SPACER_FORGOTTEN
+        ? uprights(built).stream()
+            .max(Comparator.comparing(p -> new SpacerBlunder(p.mark(), steps).mostSpoilt()))
+        : firstPanel(mistake);
+  }
+
+  private Optional<Part> firstPanel(Mistake mistake) {
     return uprights(built).stream()
         .filter(p -> mistake != Mistake.SECOND_LEFT || isRightSide(p))
         .findFirst();

@@ -4,16 +4,22 @@ import fourpin.bench.Step;
 import fourpin.bench.Step.Against;
 import fourpin.bench.Step.Between;
 import fourpin.bench.Step.ClampGuide;
+import fourpin.bench.VirtualBench;
+import fourpin.bench.WorkedPiece;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * The first time that a guide belongs on a panel with a spacer, it is laid there with none, or with
- * another that lies in the same way elsewhere.
+ * A panel is bored without a spacer that its guide belongs on, or the first time with another that
+ * lies in the same way elsewhere.
  *
  * @param piece mark of the panel
  * @param steps as they should be
@@ -32,19 +38,58 @@ record SpacerBlunder(String piece, List<Step> steps) {
    * What is done.
    *
    * @param right that belongs there, {@code instead} of which another lies there or none
-   * @param purpose of the row that is bored so
+   * @param purposes of the rows that are bored so
    */
-  record Done(List<Step> steps, Between right, Optional<Between> instead, String purpose) {}
+  record Done(List<Step> steps, Between right, Optional<Between> instead, List<String> purposes) {}
 
   private record Place(int at, ClampGuide clamp, Seat seat, Between right) {}
 
+  /** Of the kinds of spacers of the panel the one without which most holes come out wrong. */
   Optional<Done> forgotten() {
-    return place().map(p -> done(p, Optional.empty()));
+    return kinds().stream().max(Comparator.comparing(this::spoilt));
+  }
+
+  /** How many holes of the panel come out wrong at most without a spacer. */
+  long mostSpoilt() {
+    return forgotten().map(this::spoilt).orElse(0L);
+  }
+
+  /** Counted from below, as pins are put in: rows that are off by their pitch are wrong as well. */
+  private long spoilt(Done done) {
+    SpoiltRows rows = SpoiltRows.of(made(steps), made(done.steps()), bored());
+    return rows.wanted().stream().filter(w -> !rows.counted(w).equals(Optional.of(w))).count();
+  }
+
+  private WorkedPiece made(List<Step> all) {
+    return Objects.requireNonNull(VirtualBench.run(all).pieces().get(piece));
+  }
+
+  private Set<String> bored() {
+    return steps.stream()
+        .filter(s -> s instanceof Step.BoreThrough b && b.piece().equals(piece))
+        .map(s -> ((Step.BoreThrough) s).purpose())
+        .collect(Collectors.toSet());
+  }
+
+  /** Each kind, left out wherever the first of its kind belongs. */
+  private List<Done> kinds() {
+    return Stream.of(Seat.values())
+        .map(seat -> places().filter(p -> p.seat() == seat).toList())
+        .filter(places -> !places.isEmpty())
+        .map(SpacerBlunder::ofOne)
+        .map(places -> done(places, Optional.empty()))
+        .toList();
+  }
+
+  private static List<Place> ofOne(List<Place> places) {
+    Between first = places.getFirst().right();
+    return places.stream().filter(p -> p.right().equals(first)).toList();
   }
 
   /** Of several others the one that is nearest in size. */
   Optional<Done> swapped() {
-    return place()
+    return places()
+        .findFirst()
         .flatMap(
             p ->
                 clamps()
@@ -52,25 +97,22 @@ record SpacerBlunder(String piece, List<Step> steps) {
                     .flatMap(c -> between(c, p.seat()).stream())
                     .filter(b -> !b.size().equals(p.right().size()))
                     .min(Comparator.comparing(b -> b.size().minus(p.right().size()).abs()))
-                    .map(other -> done(p, Optional.of(other))));
+                    .map(other -> done(List.of(p), Optional.of(other))));
   }
 
   private Stream<ClampGuide> clamps() {
     return steps.stream().filter(s -> s instanceof ClampGuide).map(s -> (ClampGuide) s);
   }
 
-  private Optional<Place> place() {
-    for (int i = 0; i < steps.size(); i++) {
-      if (steps.get(i) instanceof ClampGuide clamp && clamp.piece().equals(piece)) {
-        for (Seat seat : Seat.values()) {
-          Optional<Between> right = between(clamp, seat);
-          if (right.isPresent()) {
-            return Optional.of(new Place(i, clamp, seat, right.get()));
-          }
-        }
-      }
-    }
-    return Optional.empty();
+  private Stream<Place> places() {
+    return IntStream.range(0, steps.size()).boxed().flatMap(this::places);
+  }
+
+  private Stream<Place> places(int at) {
+    return steps.get(at) instanceof ClampGuide clamp && clamp.piece().equals(piece)
+        ? Stream.of(Seat.values())
+            .flatMap(s -> between(clamp, s).map(b -> new Place(at, clamp, s, b)).stream())
+        : Stream.empty();
   }
 
   private static Optional<Between> between(ClampGuide clamp, Seat seat) {
@@ -81,11 +123,13 @@ record SpacerBlunder(String piece, List<Step> steps) {
     };
   }
 
-  private Done done(Place place, Optional<Between> instead) {
+  private Done done(List<Place> places, Optional<Between> instead) {
     List<Step> all = new ArrayList<>(steps);
-    Length size = instead.map(Between::size).orElse(Length.ZERO);
-    all.set(place.at(), clamp(place, instead, size.minus(place.right().size())));
-    return new Done(all, place.right(), instead, purpose(place));
+    Between right = places.getFirst().right();
+    Length further = instead.map(Between::size).orElse(Length.ZERO).minus(right.size());
+    places.forEach(p -> all.set(p.at(), clamp(p, instead, further)));
+    List<String> purposes = places.stream().map(this::purpose).distinct().toList();
+    return new Done(all, right, instead, purposes);
   }
 
   private String purpose(Place place) {

@@ -114,7 +114,7 @@ class SpacerBlunderTest {
     assertThat(hole(swapped.steps(), "C")).isEqualTo(hole(steps, "C"));
     assertThat(swapped.instead()).isEqualTo(between(own + 3));
     assertThat(swapped.right()).isEqualTo(between(own).orElseThrow());
-    assertThat(swapped.purpose()).isEqualTo("front row");
+    assertThat(swapped.purposes()).containsExactly("front row");
   }
 
   @Test

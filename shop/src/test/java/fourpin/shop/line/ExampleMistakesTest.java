@@ -35,6 +35,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -132,6 +133,24 @@ class ExampleMistakesTest {
     assertThat(made.getOrDefault(Mistake.MASKED_HOLE, "-")).isEqualTo(tape);
     assertThat(made.getOrDefault(Mistake.SPACER_FORGOTTEN, "-")).isEqualTo(spacer);
     assertThat(made.getOrDefault(Mistake.WRONG_SPACER, "-")).isEqualTo(otherSpacer);
+  }
+
+  /**
+   * Its partitions stand on the bottom and go by a spacer under the guide's block: without it all
+   * four rows of one are off, where the other spacer is needed for one row of each panel.
+   */
+  @Test
+  void theSpacerIsForgottenThatMostDependsOn() {
+    MistakeReport report =
+        plan("reading-room").mistakes().stream()
+            .filter(r -> r.mistake() == Mistake.SPACER_FORGOTTEN)
+            .findFirst()
+            .orElseThrow();
+    assertThat(report.part()).isEqualTo("P1");
+    assertThat(report.what())
+        .isEqualTo(
+            "For each row of P1 the guide is laid on without its spacer bookcase E1 (4 in).");
+    assertThat(report.test()).contains("(4 in more).");
   }
 
   private static Map<Mistake, String> made(String example) {
