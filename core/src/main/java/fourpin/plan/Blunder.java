@@ -92,18 +92,16 @@ record Blunder(
             .map(l -> l.gap().plus(longOf(l.piece())))
             .max(Length::compareTo)
             .orElseThrow();
-    List<Step.Laid> turned =
-        across.panels().stream()
-            .map(
-                l ->
-                    new Step.Laid(
-                        l.piece(),
-                        l.up(),
-                        other(l.end()),
-                        end.minus(l.gap()).minus(longOf(l.piece())),
-                        l.edge()))
-            .toList();
-    return new Step.SquareAcross(turned, across.marks());
+    return new Step.SquareAcross(
+        across.panels().stream().map(l -> fromFarEnd(l, end)).toList(), across.marks());
+  }
+
+  /**
+   * @param end from the stop to where it lies then
+   */
+  private Step.Laid fromFarEnd(Step.Laid laid, Length end) {
+    Length gap = end.minus(laid.gap()).minus(longOf(laid.piece()));
+    return new Step.Laid(laid.piece(), laid.up(), other(laid.end()), gap, laid.edge());
   }
 
   /** As it was cut. */

@@ -61,9 +61,7 @@ final class PanelRescue {
       case OTHER_BIT -> otherBit(bit.diameter().orElseThrow());
       case SECOND_LEFT -> otherFace();
       case END_FOR_END, PANEL_TURNED ->
-          bothAlike()
-              .or(() -> othersAlike(tries.all().apply(mistake)))
-              .orElseGet(this::boreBothAgain);
+          new AlikeRescue(figures, names, tries).from(mistake).orElseGet(this::boreBothAgain);
       case MASKED_HOLE -> plugged();
       case SPACER_FORGOTTEN, WRONG_SPACER -> besideItsPlace().orElseGet(this::boreAgain);
       case WRONG_EDGE, HOLE_SKIPPED, PIN_IN_WRONG_HOLE -> boreBothAgain();
@@ -186,55 +184,6 @@ final class PanelRescue {
         MistakeFigures.input("t", "thickness of the panel", rows.piece().thickness()),
         MistakeFigures.input("d", "depth of the holes", rows.wanted().getFirst().depth()),
         figures.input("m", Setting.LEAST_WEB));
-  }
-
-  /** The datum is moved, if all rows keep clear of what panels have, and meet across each bay. */
-  private Optional<Answer> othersAlike(AllSpoilt all) {
-    return Optional.of(all)
-        .filter(this::does)
-        .map(
-            a ->
-                new Answer(
-                    Rescue.OTHERS_ALIKE,
-                    say(
-                        "Bore every other panel of the case the same way: tried so on the virtual"
-                            + " bench, rows meet across each bay and keep at least %s clear of ends,"
-                            + " edges, joints and other holes. All levels then lie otherwise than"
-                            + " planned; measure them before shelves are placed.",
-                        clear(a))));
-  }
-
-  /** Rows that are off in both uprights of a bay still meet, if they keep clear. */
-  private Optional<Answer> bothAlike() {
-    return Optional.of(tries.together())
-        .filter(t -> !t.isAlone())
-        .map(_ -> tries.once().get())
-        .filter(this::does)
-        .map(
-            a ->
-                new Answer(
-                    Rescue.USE,
-                    say(
-                        "%s and %s are off alike, so that their rows meet across the bay, and keep at"
-                            + " least %s clear of ends, edges, joints and other holes. Its levels lie"
-                            + " otherwise than planned; measure them before shelves are placed.",
-                        names.part().mark(), tries.together().words(), clear(a))));
-  }
-
-  private boolean does(AllSpoilt all) {
-    return all.leastWood() >= setting(Setting.LEAST_EDGE).mm()
-        && all.doWebsStay(setting(Setting.LEAST_WEB))
-        && all.doRowsMeet();
-  }
-
-  private String clear(AllSpoilt all) {
-    return figures.length(
-        "wood-round-all",
-        "least wood round a wrong hole of any panel bored so, to ends, edges, joints and other"
-            + " holes",
-        Length.nearestMm(all.leastWood()),
-        "measured on all virtual panels, not less than m for rows that may be used",
-        figures.input("m", Setting.LEAST_EDGE));
   }
 
   private String round() {
