@@ -33,7 +33,6 @@ class BoreStepsTest {
   private static final String LEFT_BEHIND =
       "The bit's point goes 1/16 in deeper; 9/32 in of wood stays behind it in the thinnest panel.";
 
-
   @Test
   void should_tell_how_the_guide_lies_on_every_panel() {
     Job job = job(draft(bay(2)).order());

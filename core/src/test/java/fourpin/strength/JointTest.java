@@ -102,8 +102,8 @@ class JointTest {
   }
 
   /**
-   * NDS: yield times 0.9 times 0.67 over 10 x 0.19 + 0.5; Eurocode 5: times 0.7 / 3 / 1.3, of a load
-   * that is 1.5 times as large (EN 1990, Table A1.2(B)).
+   * NDS: yield times 0.9 times 0.67 over 10 x 0.19 + 0.5; Eurocode 5: times 0.7 / 3 / 1.3, of a
+   * load that is 1.5 times as large (EN 1990, Table A1.2(B)).
    */
   @Test
   void codesReduceWhatYields() {
@@ -111,7 +111,8 @@ class JointTest {
     Figure nds = find(strength, "joint-screw-nds");
     assertThat(nds.value().value()).isCloseTo(input(nds, "Z") * 0.9 * 0.67 / 2.4, within(1e-6));
     Figure ec5 = find(strength, "joint-screw-ec5");
-    assertThat(ec5.value().value()).isCloseTo(input(ec5, "F") * 0.7 / 3 / (1.3 * 1.5), within(1e-6));
+    assertThat(ec5.value().value())
+        .isCloseTo(input(ec5, "F") * 0.7 / 3 / (1.3 * 1.5), within(1e-6));
   }
 
   @Test

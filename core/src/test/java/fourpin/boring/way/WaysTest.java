@@ -17,7 +17,6 @@ import fourpin.job.Job;
 import fourpin.job.RandomJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
-import fourpin.job.Setting;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
 import java.util.List;

@@ -15,8 +15,8 @@ import fourpin.sheets.drawings.Drafter;
 import fourpin.sheets.pages.Paper;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
