@@ -13,6 +13,11 @@ import fourpin.strength.plate.Rigidity;
  */
 public record Flat(Sourced along, Sourced across, Sourced shear, Sourced poisson) {
 
+  /** Whether it is as stiff one way as the other, as glass is, and so breaks in any direction. */
+  boolean isAlikeAllWays() {
+    return along.number() == across.number();
+  }
+
   /** As a plate. @param thickness mm */
   public Rigidity plate(double thickness) {
     return Rigidity.of(

@@ -27,8 +27,7 @@ record PlateAnswer(
   record Half(double sag, double push, int lifted, double twist) {}
 
   /**
-   * How it lies under its load: how far each line goes down at the most, and the stress in the
-   * middle of the span.
+   * How it lies under its load: how far each line goes down at the most, and the largest stress.
    *
    * @param pushes of the supports, in their order
    * @param lifted how many supports it does not touch
@@ -37,7 +36,7 @@ record PlateAnswer(
       double front, double middle, double back, Stress stress, List<Double> pushes, int lifted) {}
 
   /**
-   * The largest bending stress in the middle of the span.
+   * The largest bending stress: of any direction in what is alike all ways, else along the span.
    *
    * @param bending the part from bending
    * @param pull the part from strips and panel pulling at each other

@@ -8,6 +8,7 @@ import fourpin.strength.PlateAnswer.Relieved;
 import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.plate.BentPlate;
+import fourpin.strength.plate.BentPlate.Moments;
 import fourpin.strength.plate.MirroredPlate;
 import fourpin.strength.plate.OneSided;
 import fourpin.strength.plate.Plate;
@@ -24,26 +25,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** Bends a shelf in all the ways that are asked of it. */
 final class PlateBending {
 
-  /** Where over the depth of the panel its stress is looked at: just inside its edges, between. */
-  private static final double[] SPOTS = {0.01, 0.5, 0.99};
-
-  /**
-   * Where along the plate its sag is looked at: the middle, and where a beam over three supports
-   * sags most (0.4215 of its half, by its closed form).
-   */
-  private static final double[] STATIONS = {0.21, 0.5};
-
-  /**
-   * Likewise with a load on its left half alone: a beam sags most at 0.46 of its length (by its
-   * closed form), one over three supports in the middle of its loaded span.
-   */
-  private static final double[] HALF_STATIONS = {0.21, 0.46, 0.5};
+  /** The edges of a panel are looked at just inside it, in shares of its width. */
+  private static final double INSIDE = 1e-6;
 
   /** Front edge, middle and back edge, as shares of the depth. */
   private static final double[] LINES = {0, 0.5, 1};
@@ -149,9 +137,9 @@ final class PlateBending {
 
   private Half half(OneSided bent) {
     double sag = 0;
-    for (double x : HALF_STATIONS) {
+    for (double x : bent.alike().alongX()) {
       for (double y : LINES) {
-        sag = Math.max(sag, bent.deflection(x * plate.length(), y * plate.depth()));
+        sag = Math.max(sag, bent.deflection(x, y * plate.depth()));
       }
     }
     double twist =
@@ -192,35 +180,51 @@ final class PlateBending {
   }
 
   private double most(BentPlate bent, double y) {
-    return DoubleStream.of(STATIONS)
-        .map(x -> bent.deflection(x * plate.length(), y))
-        .max()
-        .orElseThrow();
+    return bent.alongX().stream().mapToDouble(x -> bent.deflection(x, y)).max().orElseThrow();
   }
 
   private Stress stress(BentPlate bent) {
     List<Stress> stresses = new ArrayList<>();
-    for (double spot : SPOTS) {
-      stresses.add(panel(bent, shelf.layers().getFirst(), spot));
-    }
-    List<Double> forces = bent.stripForces(middle());
-    for (int i = 0; i < forces.size(); i++) {
-      stresses.add(strip(bent, shelf.layers().get(i + 1), forces.get(i)));
+    for (double x : bent.alongX()) {
+      stresses.addAll(panel(bent, shelf.layers().getFirst(), x));
+      stresses.addAll(strips(bent, x));
     }
     return Collections.max(stresses, Comparator.comparingDouble(Stress::all));
   }
 
-  private Stress panel(BentPlate bent, Layer panel, double spot) {
-    double y = shelf.from(panel) + spot * panel.width();
-    double moment = bent.moments(middle(), y).x();
-    return new Stress(
-        panel,
-        6 * panel.matter().outer() * Math.abs(moment) / (panel.thickness() * panel.thickness()),
-        panel.outer() * Math.abs(bent.panelStrain(middle(), y)));
+  /** Nearer to a support than its thickness, a panel is no thin plate. */
+  private List<Stress> panel(BentPlate bent, Layer panel, double x) {
+    return depths(bent, panel).stream()
+        .filter(y -> !bent.isNearSupport(x, y, panel.thickness()))
+        .map(y -> panel(bent, panel, x, y))
+        .toList();
   }
 
-  private Stress strip(BentPlate bent, Layer strip, double force) {
-    double curvature = bent.curvature(middle(), shelf.from(strip) + strip.width() / 2);
+  private List<Double> depths(BentPlate bent, Layer panel) {
+    double front = shelf.from(panel) + INSIDE * panel.width();
+    double back = shelf.from(panel) + (1 - INSIDE) * panel.width();
+    return bent.alongY().stream().map(y -> Math.clamp(y, front, back)).distinct().toList();
+  }
+
+  private Stress panel(BentPlate bent, Layer panel, double x, double y) {
+    Moments moments = bent.moments(x, y);
+    double moment =
+        panel.matter().flat().isAlikeAllWays() ? moments.principal() : Math.abs(moments.x());
+    return new Stress(
+        panel,
+        6 * panel.matter().outer() * moment / (panel.thickness() * panel.thickness()),
+        panel.outer() * Math.abs(bent.panelStrain(x, y)));
+  }
+
+  private List<Stress> strips(BentPlate bent, double x) {
+    List<Double> forces = bent.stripForces(x);
+    return IntStream.range(0, forces.size())
+        .mapToObj(i -> strip(bent, shelf.layers().get(i + 1), x, forces.get(i)))
+        .toList();
+  }
+
+  private Stress strip(BentPlate bent, Layer strip, double x, double force) {
+    double curvature = bent.curvature(x, shelf.from(strip) + strip.width() / 2);
     return new Stress(
         strip,
         strip.modulus() * Math.abs(curvature) * strip.thickness() / 2,

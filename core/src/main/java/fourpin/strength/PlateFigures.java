@@ -115,16 +115,16 @@ final class PlateFigures {
   }
 
   Figure stress(Stress stress) {
-    boolean inPanel = stress.layer().equals(panel);
     String name = stress.layer().name();
+    String bent = bentBy(stress.layer());
     return figure(
         "plate-stress",
-        "bending stress in the " + name + " in the middle of the span, as a plate",
+        "largest bending stress in the " + name + ", as a plate",
         Quantity.of(stress.all(), QuantityUnit.STRESS),
-        inPanel ? "6 Mx / t² + σₘ" : "E w,xx t / 2 + σₘ",
+        "max (" + bent + " + σₘ)" + where(stress.layer()),
         List.of(
             new Input(
-                inPanel ? "6 Mx / t²" : "E w,xx t / 2",
+                bent,
                 "stress from the bending of the " + name,
                 Quantity.of(stress.bending(), QuantityUnit.STRESS),
                 PLATE),
@@ -135,6 +135,21 @@ final class PlateFigures {
                 Quantity.of(stress.pull(), QuantityUnit.STRESS),
                 PLATE)),
         PLATE);
+  }
+
+  private String bentBy(Layer layer) {
+    return layer.equals(panel) ? anyWay("6 M₁ / t²", "6 Mx / t²") : "E w,xx t / 2";
+  }
+
+  private String where(Layer layer) {
+    String beside = ", over all of it but nearer than t to a support that pushes";
+    return layer.equals(panel)
+        ? beside + anyWay(", M₁ = |Mx + My| / 2 + √((Mx - My)² / 4 + Mxy²)", "")
+        : ", over all its length";
+  }
+
+  private String anyWay(String alikeAllWays, String alongTheSpan) {
+    return flat.isAlikeAllWays() ? alikeAllWays : alongTheSpan;
   }
 
   private List<Figure> pushes(Bearing.Rows rows, List<Double> pushes) {

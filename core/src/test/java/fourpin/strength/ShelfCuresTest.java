@@ -60,8 +60,8 @@ class ShelfCuresTest {
         + " whole length: sag 0.0442 in now, 0.0885 in after years"
         + " | wood for about $2.83 more, 1 lb heavier, each shelf",
     "stand a loose upright under its middle, front to back, and one under each below down to the"
-        + " bottom; each edge of it carries 23.3 lbf from each shelf above: sag 0.00557 in now,"
-        + " 0.0111 in after years"
+        + " bottom; each edge of it carries 23.3 lbf from each shelf above: sag 0.00567 in now,"
+        + " 0.0113 in after years"
         + " | things can't stand across the middle; wood for about $5.97 more, 4.27 lb heavier,"
         + " each shelf",
     "glue two layers of 'ply' together: sag 0.0136 in now, 0.0271 in after years"

@@ -31,7 +31,13 @@ public final class BentPlate {
    * @param y bends along y
    * @param twist of both
    */
-  public record Moments(double x, double y, double twist) {}
+  public record Moments(double x, double y, double twist) {
+
+    /** The largest of any direction, of whichever sign. */
+    public double principal() {
+      return Math.abs(x + y) / 2 + Math.hypot((x - y) / 2, twist);
+    }
+  }
 
   /** How far it lies below the tops of level supports, mm. */
   public double deflection(double x, double y) {
@@ -53,8 +59,8 @@ public final class BentPlate {
   }
 
   /**
-   * Moments at a place, from the nearest points where the elements tell them best. Right under a
-   * point load or a support they have no bound, and what is given there says nothing.
+   * Moments at a place, from the nearest points where the elements tell each curvature best. Right
+   * under a point load or a support they have no bound, and what is given there says nothing.
    */
   public Moments moments(double x, double y) {
     Rigidity d = rigidity(y);
@@ -64,6 +70,27 @@ public final class BentPlate {
         d.alongX() * alongX + d.coupling() * alongY,
         d.coupling() * alongX + d.alongY() * alongY,
         -2 * d.twist() * curvature(x, y, 1, 1));
+  }
+
+  /** Where along it to look for what is most; of a mirrored plate on its left half. */
+  public List<Double> alongX() {
+    return mesh.x().stations();
+  }
+
+  /** Likewise over its depth, from edge to edge. */
+  public List<Double> alongY() {
+    return mesh.y().stations();
+  }
+
+  /** Whether a place is nearer to a support that pushes than {@code distance}. */
+  public boolean isNearSupport(double x, double y, double distance) {
+    for (int i = 0; i < pushes.length; i++) {
+      Plate.Support support = plate.supports().get(i);
+      if (pushes[i] > 0 && Math.hypot(support.x() - x, support.y() - y) < distance) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** How strongly it bends along x, 1/mm; positive where the underside is pulled. */
@@ -91,8 +118,8 @@ public final class BentPlate {
   }
 
   private double curvature(double x, double y, int derivativeX, int derivativeY) {
-    List<Double> alongX = truest(x);
-    List<Double> alongY = truest(mesh.y(), y);
+    List<Double> alongX = derivativeX == 2 ? truest(x) : List.of(x);
+    List<Double> alongY = derivativeY == 2 ? truest(mesh.y(), y) : List.of(y);
     double sum = 0;
     for (double atX : alongX) {
       for (double atY : alongY) {

@@ -67,6 +67,17 @@ final class Lines {
     return place - at[space] < at[space + 1] - place ? space : space + 1;
   }
 
+  /** All of them, and halfway between. */
+  List<Double> stations() {
+    List<Double> stations = new ArrayList<>();
+    for (int space = 0; space < spaces(); space++) {
+      stations.add(start(space));
+      stations.add((start(space) + end(space)) / 2);
+    }
+    stations.add(at[spaces()]);
+    return stations;
+  }
+
   int spaces() {
     return at.length - 1;
   }

@@ -54,6 +54,28 @@ class ShelfPlateTest {
     assertThat(bent.moments(450, 10).x() * depth).isCloseTo(line.moment(450), withPercentage(1));
   }
 
+  /**
+   * Glass deeper than long bends from front to back: stresses at the centre and in the middle of an
+   * end edge are as 6.36 and 6.96 by an energy solution in other functions (Ritz, polynomials over
+   * the whole plate).
+   */
+  @Test
+  void aDeepPlateBendsFromFrontToBack() {
+    Rigidity glass = Rigidity.isotropic(70_000, 0.22, 6);
+    Plate plate = Plate.even(361, 682, glass, Edges.FREE, four(361, 682, 3.5, 37));
+    BentPlate bent = new PlateSolver(plate).under(List.of(plate.evenly(0.001))).orElseThrow();
+    double end = bent.moments(0, 341).principal();
+    assertThat(bent.moments(180.5, 341).principal() / end)
+        .isCloseTo(6.36 / 6.96, withPercentage(2));
+  }
+
+  /** As Mohr's circle says. */
+  @ParameterizedTest
+  @CsvSource({"3, 1, 0, 3", "-3, 1, 0, 3", "1, -5, 0, 5", "0, 0, -4, 4", "2, 8, 4, 10"})
+  void theLargestMomentOfAnyDirection(double x, double y, double twist, double most) {
+    assertThat(new BentPlate.Moments(x, y, twist).principal()).isCloseTo(most, within(1e-12));
+  }
+
   /** Equal strips on both edges, their middles lower: the transformed section of the whole. */
   @Test
   void stripsOnBothEdgesAreATransformedSection() {
