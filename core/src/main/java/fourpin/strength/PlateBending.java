@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.measure.Lazy;
 import fourpin.strength.PlateAnswer.Bends;
 import fourpin.strength.PlateAnswer.Half;
 import fourpin.strength.PlateAnswer.Hand;
@@ -63,6 +64,7 @@ final class PlateBending {
 
     private final Map<ShelfPlate, PlateBending> bent = new HashMap<>();
     private final int parts;
+    private final Lazy<Memory> rough = Lazy.of(() -> new Memory(ShelfCures.ROUGH_PARTS));
 
     Memory() {
       this(PlateSolver.PARTS);
@@ -73,6 +75,11 @@ final class PlateBending {
      */
     Memory(int parts) {
       this.parts = parts;
+    }
+
+    /** Of coarser plates, for what is only about right. */
+    Memory rough() {
+      return rough.get();
     }
 
     PlateBending of(ShelfPlate shelf) {

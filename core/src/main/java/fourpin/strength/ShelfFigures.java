@@ -212,23 +212,45 @@ final class ShelfFigures {
   }
 
   private Figure longestSpan() {
+    return verdict.longestSpan().map(this::longestSpan).orElseGet(this::noSpan);
+  }
+
+  private Figure longestSpan(double span) {
+    double over = 1 / shelf.limits().use(new LoadedShelf(shelf.section(), span, 0, loaded.load()));
+    List<Input> inputs = new ArrayList<>(loadOfSpan());
+    inputs.add(
+        new Input(
+            "r",
+            "how many times as much of what is allowed it is taken to use as its beam, not less"
+                + " than when bent over L",
+            Quantity.of(over, QuantityUnit.RATIO),
+            sagBy()));
     return figure(
         "longest-span",
         "about the longest span within the limits at this load",
-        length(verdict.longestSpan()),
+        length(span),
         "greatest L with r s ≤ L / n₁, r k s ≤ L / n₂%s,".formatted(glass(", r σ ≤ σ₀"))
             + " s = 5 (q + g) L⁴ / (384 E I) + (q + g) L² / (8 G A)",
-        withLimits(
-            List.of(
-                new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
-                new Input("g", "the shelf's own weight", line(shelf.section().weight()), SECTION),
-                new Input("E I", "stiffness of the section", stiffness(shelf.section()), SECTION),
-                new Input(
-                    "r",
-                    "how many times as much it uses of what is allowed as its beam, at this span",
-                    Quantity.of(verdict.overBeam(), QuantityUnit.RATIO),
-                    sagBy()))),
+        withLimits(inputs),
         LIMITS);
+  }
+
+  private Figure noSpan() {
+    return figure(
+        "longest-span",
+        "no span of this depth, on these supports, is within the limits at this load",
+        length(0),
+        "no L found with w ≤ L / n₁, k w ≤ L / n₂%s, bent over L as a plate"
+            .formatted(glass(", σ ≤ σ₀")),
+        withLimits(loadOfSpan()),
+        LIMITS);
+  }
+
+  private List<Input> loadOfSpan() {
+    return List.of(
+        new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
+        new Input("g", "the shelf's own weight", line(shelf.section().weight()), SECTION),
+        new Input("E I", "stiffness of the section", stiffness(shelf.section()), SECTION));
   }
 
   private List<Input> withLimits(List<Input> inputs) {

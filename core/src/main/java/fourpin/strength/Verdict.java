@@ -13,7 +13,10 @@ import java.util.Optional;
 final class Verdict {
 
   private final LoadedShelf beam;
+  private final Bearing bearing;
+  private final Prop prop;
   private final ShelfLimits limits;
+  private final PlateBending.Memory plates;
   private final double span;
   private final int props;
   private final Optional<PlateBending> plate;
@@ -37,7 +40,10 @@ final class Verdict {
       ShelfLimits limits,
       PlateBending.Memory plates) {
     this.beam = beam;
+    this.bearing = bearing;
+    this.prop = prop;
     this.limits = limits;
+    this.plates = plates;
     this.span = prop == Prop.FRONT_AND_BACK ? beam.span() / 2 : beam.span();
     this.props =
         switch (prop) {
@@ -160,13 +166,18 @@ final class Verdict {
     return allowed.map(most -> (most - own) / (now - own)).orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** About the longest span within all limits: the beam's, and what the plate has over it here. */
-  double longestSpan() {
-    return limits.longestSpan(beam, overBeam());
+  /**
+   * About the longest span within all limits; nothing if there is none. Guessed from the beam's and
+   * what the plate has over it here.
+   */
+  Optional<Double> longestSpan() {
+    double guess = limits.longestSpan(beam, use() / limits.use(beam));
+    double tooLong = Math.max(guess, limits.longestSpan(beam, 1));
+    return new LongestSpan(other -> over(other).use()).find(guess, tooLong);
   }
 
-  /** How many times as much of what is allowed it uses as its beam. */
-  double overBeam() {
-    return use() / limits.use(beam);
+  /** The same over another span, by a rough plate. */
+  private Verdict over(double other) {
+    return new Verdict(beam.over(other), bearing, prop, limits, plates.rough());
   }
 }

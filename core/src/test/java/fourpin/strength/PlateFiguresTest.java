@@ -453,10 +453,32 @@ class PlateFiguresTest {
                     .isLessThanOrEqualTo(most.at(spot) + 0.005 * most.sag()));
   }
 
+  /** Between its rows it sags 1.2 mm over whatever span, of which 1 in 600 is allowed. */
+  @Test
+  void glassTooDeepForItsThicknessHasNoLongestSpan() {
+    assertThat(deepGlass(0.4903).longestSpan()).isEmpty();
+    for (double span = 100; span < 2000; span *= 1.1) {
+      assertThat(deepGlass(0.4903, span).holds()).isFalse();
+    }
+  }
+
+  /** Bent over its longest span, a plate holds; over one that is 3 % longer, it does not. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.005, 0.02, 0.05, 0.1})
+  void theLongestSpanHolds(double load) {
+    double longest = deepGlass(load).longestSpan().orElseThrow();
+    assertThat(deepGlass(load, longest).holds()).isTrue();
+    assertThat(deepGlass(load, 1.03 * longest).holds()).isFalse();
+  }
+
   /** 361 x 682 x 6 mm, its rows 37 mm from the edges, its pins 3.5 mm from the ends. */
   private static Verdict deepGlass(double load) {
+    return deepGlass(load, 354);
+  }
+
+  private static Verdict deepGlass(double load, double span) {
     Bearing rows = new Bearing.Rows(mm(37), mm(37), Bearing.Count.TWO);
-    LoadedShelf shelf = new LoadedShelf(DEEP_GLASS.section(), 354, 3.5, load);
+    LoadedShelf shelf = new LoadedShelf(DEEP_GLASS.section(), span, 3.5, load);
     return new Verdict(shelf, rows, ShelfPlate.Prop.NONE, GLASS_LIMITS, new PlateBending.Memory());
   }
 
