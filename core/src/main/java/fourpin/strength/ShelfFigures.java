@@ -240,7 +240,7 @@ final class ShelfFigures {
         "longest-span",
         "no span of this depth, on these supports, is within the limits at this load",
         length(0),
-        "no L found with w ≤ L / n₁, k w ≤ L / n₂%s, bent over L as a plate"
+        "no L found with w ≤ L / n₁, k w ≤ L / n₂%s, bent over L as a plate under q + g"
             .formatted(glass(", σ ≤ σ₀")),
         withLimits(loadOfSpan()),
         LIMITS);

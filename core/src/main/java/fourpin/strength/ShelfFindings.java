@@ -109,7 +109,8 @@ final class ShelfFindings {
     String what =
         "%s of glass: bending stress %s, %s taken as allowed for years; sources disagree, from %s to %s,"
             + " so ask the glazier for thickness, kind of glass and ground edges, and for safety glass"
-            + " where someone may fall against it; let it bear at least 4 mm on every support, never on"
+            + " where someone may fall against it; nothing is taken off for glass that is thinner than"
+            + " stated: measure it; let it bear at least 4 mm on every support, never on"
             + " bare metal or wood";
     return finding(
         holds ? Severity.NOTE : Severity.ERROR,
