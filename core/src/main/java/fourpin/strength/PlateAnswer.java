@@ -7,14 +7,21 @@ import java.util.Optional;
 /**
  * What a shelf does as a plate besides sagging under its load, in bare numbers: mm, N, MPa.
  *
- * @param row how far the front edge sags with the load in a row along it; nothing where there is no
- *     such row
+ * @param row with the load in a row along the front edge; nothing where there is no such row
  * @param half with the load on its left half alone; nothing if it tips
  * @param low what one low support does; nothing without such supports
  * @param hand empty, under a hand on the front edge; nothing if it tips
  */
 record PlateAnswer(
-    Optional<Double> row, Optional<Half> half, Optional<LowSupport> low, Optional<Hand> hand) {
+    Optional<Row> row, Optional<Half> half, Optional<LowSupport> low, Optional<Hand> hand) {
+
+  /**
+   * With the load in a row along the front edge.
+   *
+   * @param sag how far the front edge goes down in the middle of the span
+   * @param push of the support that pushes hardest; none where it has none
+   */
+  record Row(double sag, double push) {}
 
   /**
    * With the load on one half of its length alone.

@@ -6,6 +6,7 @@ import fourpin.strength.PlateAnswer.Half;
 import fourpin.strength.PlateAnswer.Hand;
 import fourpin.strength.PlateAnswer.LowSupport;
 import fourpin.strength.PlateAnswer.Relieved;
+import fourpin.strength.PlateAnswer.Row;
 import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.plate.BentPlate;
@@ -136,7 +137,7 @@ final class PlateBending {
         of.standing()
             .flatMap(deep -> row(load, deep.number()))
             .flatMap(this::with)
-            .map(bent -> bent.deflection(middle(), 0)),
+            .map(bent -> new Row(bent.deflection(middle(), 0), most(bent.reactions()))),
         solver.underLeftOf(shelf.own(), shelf.evenly(load)).map(this::half),
         low(of.doubt().low().number(), load * plate.length()),
         with(hand).map(bent -> new Hand(bent.deflection(middle(), 0), bent.lifted())));
@@ -154,9 +155,12 @@ final class PlateBending {
             - bent.deflection(plate.length(), 0)
             - bent.deflection(0, plate.depth())
             + bent.deflection(plate.length(), plate.depth());
-    double push = bent.reactions().stream().max(Double::compare).orElse(0.0);
     boolean rounding = Math.abs(twist) < ROUNDING * sag;
-    return new Half(sag, push, bent.lifted(), rounding ? 0 : Math.abs(twist));
+    return new Half(sag, most(bent.reactions()), bent.lifted(), rounding ? 0 : Math.abs(twist));
+  }
+
+  private static double most(List<Double> pushes) {
+    return pushes.stream().max(Double::compare).orElse(0.0);
   }
 
   /** Things that fill the depth stand in no row. */

@@ -6,7 +6,6 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
-import fourpin.measure.Sourced;
 import fourpin.strength.PlateAnswer.Bends;
 import fourpin.strength.PlateAnswer.Hand;
 import fourpin.strength.PlateAnswer.Stress;
@@ -63,7 +62,8 @@ final class PlateFigures {
   List<Figure> all() {
     List<Figure> all = new ArrayList<>();
     loaded.ifPresent(bends -> all.addAll(loaded(bends)));
-    row().ifPresent(all::add);
+    rowSag().ifPresent(all::add);
+    rowPush().ifPresent(all::add);
     answer.half().ifPresent(half -> all.addAll(new HalfLoaded(shelf, half, bending()).all()));
     rocking().ifPresent(rocking -> all.addAll(rocking.all()));
     answer.hand().ifPresent(hand -> all.addAll(hand(hand)));
@@ -172,20 +172,44 @@ final class PlateFigures {
     return figures;
   }
 
-  private Optional<Figure> row() {
-    return answer.row().flatMap(sag -> shelf.standing().map(deep -> row(sag, deep)));
+  /** Sag of the front edge with the load in a row along it; nothing where there is no such row. */
+  Optional<Figure> rowSag() {
+    return answer
+        .row()
+        .map(
+            row ->
+                figure(
+                    "plate-front-row",
+                    "sag of the front edge, the load in a row along it",
+                    length(row.sag()),
+                    "w(l / 2, 0), p = q / d from 0 to d," + BENDING,
+                    inRow(),
+                    PLATE));
   }
 
-  private Figure row(double sag, Sourced deep) {
+  /** Nothing for a shelf in joints either. */
+  Optional<Figure> rowPush() {
+    return answer
+        .row()
+        .filter(_ -> shelf.bearing() instanceof Bearing.Rows)
+        .map(
+            row ->
+                figure(
+                    "plate-front-row-push",
+                    "load on the most loaded support, the load in a row along the front edge",
+                    force(row.push()),
+                    "max r, p = q / d from 0 to d," + BENDING,
+                    inRow(),
+                    PLATE));
+  }
+
+  private List<Input> inRow() {
     List<Input> inputs = new ArrayList<>(bending());
-    inputs.add(deep.input("d", "depth of the things, standing at the front edge"));
-    return figure(
-        "plate-front-row",
-        "sag of the front edge, the load in a row along it",
-        length(sag),
-        "w(l / 2, 0), p = q / d from 0 to d," + BENDING,
-        inputs,
-        PLATE);
+    shelf
+        .standing()
+        .map(deep -> deep.input("d", "depth of the things, standing at the front edge"))
+        .ifPresent(inputs::add);
+    return inputs;
   }
 
   /** What one low support does; nothing for a shelf in joints. */

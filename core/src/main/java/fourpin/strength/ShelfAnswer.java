@@ -19,6 +19,8 @@ import java.util.Optional;
  *     lifting off, low supports, a hand on the front edge
  * @param inSides what its supports do to the sides: load on the most loaded one, what is allowed of
  *     wood and pin, distance to the edge, how far the shelf may slide
+ * @param beyond how its load lies, in words, where it passes a limit that it keeps under the even
+ *     load
  * @param shape how it lies under its load, to be drawn; nothing where it is no plate
  */
 public record ShelfAnswer(
@@ -35,6 +37,7 @@ public record ShelfAnswer(
     List<Figure> others,
     List<Figure> plate,
     List<Figure> inSides,
+    Optional<String> beyond,
     Optional<ShelfShape> shape) {
 
   public ShelfAnswer {
@@ -43,6 +46,25 @@ public record ShelfAnswer(
     others = List.copyOf(others);
     plate = List.copyOf(plate);
     inSides = List.copyOf(inSides);
+  }
+
+  ShelfAnswer beyondWith(Optional<String> lying) {
+    return new ShelfAnswer(
+        caseName,
+        mark,
+        span,
+        load,
+        sagNow,
+        sagYears,
+        limitNow,
+        limitYears,
+        atReferenceLoads,
+        supports,
+        others,
+        plate,
+        inSides,
+        lying,
+        shape);
   }
 
   /** All of them, in the order they are read. */

@@ -68,6 +68,7 @@ final class ShelfFigures {
         others(),
         plate.map(PlateFigures::all).orElse(List.of()),
         inSides,
+        Optional.empty(),
         verdict.plate().flatMap(p -> p.shape(loaded.load())));
   }
 

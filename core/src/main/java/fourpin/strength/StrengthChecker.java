@@ -44,12 +44,14 @@ public final class StrengthChecker {
     for (Part shelf : shelves) {
       ShelfOnSupports read = reader.read(shelf);
       Verdict verdict = Verdict.of(read, plates);
+      Optional<PinInSide> pin = supports.pin(shelf, reader);
+      SupportFigures carried = new SupportFigures(read, verdict, pin, apart.apply(shelf));
       List<Figure> inSides =
           shelf.role() == Part.Role.FIXED_SHELF
               ? joints(built, reader, shelf).all()
-              : new SupportFigures(read, verdict, supports.pin(shelf, reader), apart.apply(shelf))
-                  .all();
-      answers.add(new ShelfFigures(read, verdict).answer(inSides));
+              : carried.all();
+      FrontRow row = new FrontRow(job, read, verdict, carried, pin, supports.rating());
+      answers.add(new ShelfFigures(read, verdict).answer(inSides).beyondWith(row.beyond()));
     }
     for (List<Part> alike : grouped(shelves, shelf -> likeness(reader, shelf, supports))) {
       findings(reader, supports, apart, alike);
@@ -105,6 +107,8 @@ public final class StrengthChecker {
         .plate()
         .ifPresent(
             plate -> findings.addAll(new PlateFindings(job, alike, read, verdict, plate).all()));
+    FrontRow row = new FrontRow(job, read, verdict, figures, pin, supports.rating());
+    findings.addAll(new FrontRowFindings(job, alike, read, verdict, row).all());
     findings.addAll(new SupportFindings(job, alike, read, figures, supports, pin).all());
   }
 
@@ -115,6 +119,7 @@ public final class StrengthChecker {
         read.bearing(),
         read.limits(),
         read.doubt(),
+        read.standing(),
         shelf.material(),
         shelf.role(),
         supports.pin(shelf, reader));

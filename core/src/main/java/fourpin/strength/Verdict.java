@@ -118,6 +118,11 @@ final class Verdict {
     return limits.sagUse(loaded.sag(), span);
   }
 
+  /** Whether it may sag so far at once, in mm. */
+  boolean allows(double sag) {
+    return limits.sagUse(sag, span) <= 1;
+  }
+
   boolean stressHolds() {
     return limits.stressUse(loaded.stress()) <= 1;
   }

@@ -66,10 +66,19 @@ final class SaggingShelves {
                 shelf.sagYears().title(),
                 words.value(shelf.sagYears()),
                 words.value(shelf.limitYears()));
+    return Prose.plain(text).then(Prose.bold(held(shelf)));
+  }
+
+  private static String held(ShelfAnswer shelf) {
     boolean within =
         within(shelf.sagNow(), shelf.limitNow()) && within(shelf.sagYears(), shelf.limitYears());
-    return Prose.plain(text)
-        .then(Prose.bold(within ? "Within the limits in force." : "Sags more than is allowed."));
+    if (!within) {
+      return "Sags more than is allowed.";
+    }
+    return shelf
+        .beyond()
+        .map(lying -> "Within the limits under an even load; not with " + lying + ".")
+        .orElse("Within the limits in force.");
   }
 
   private static boolean within(Figure figure, Figure limit) {
