@@ -4,6 +4,7 @@ import fourpin.shop.store.DocumentId;
 import fourpin.shop.store.RevisionId;
 import fourpin.shop.web.guard.GuardHandler;
 import io.javalin.http.Context;
+import io.javalin.http.GoneResponse;
 import io.javalin.http.NotFoundResponse;
 import java.util.Objects;
 
@@ -18,9 +19,17 @@ record Asked(Context http, Desk desk) {
     return new DocumentId(http.pathParam("id"));
   }
 
-  /** What the maker looked at when they did what they ask for. */
+  private static final String UNKNOWN =
+      "Nothing was changed: what this page shows is no longer kept, as after a backup was put back."
+          + " Load the page anew, look, and do it again.";
+
+  /**
+   * What the maker looked at when they did what they ask for. A change to what nobody keeps would
+   * undo what others did since, so none is made.
+   */
   State seen() {
-    return desk.at(id(), new RevisionId(form("seen"))).orElseGet(this::newest);
+    newest();
+    return desk.at(id(), new RevisionId(form("seen"))).orElseThrow(() -> new GoneResponse(UNKNOWN));
   }
 
   /** The device's name. */

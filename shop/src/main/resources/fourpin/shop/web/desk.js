@@ -102,7 +102,11 @@ document.addEventListener("htmx:beforeRequest", (event) => {
 });
 
 document.addEventListener("htmx:sendError", () => say("The server does not answer; nothing was changed. Is it still running?"));
-document.addEventListener("htmx:responseError", (event) => say("That was refused (" + event.detail.xhr.status + "); nothing was changed."));
+document.addEventListener("htmx:responseError", (event) => {
+  const answer = event.detail.xhr;
+  const words = (answer.getResponseHeader("Content-Type") || "").startsWith("text/plain") ? answer.responseText : "";
+  say(words || "That was refused (" + answer.status + "); nothing was changed.");
+});
 
 // Several cases may be worked out before one holds up.
 document.querySelector("form[action='/new']")?.addEventListener("submit", () => setTimeout(() => say("Working out a case that holds up."), LONG));

@@ -33,6 +33,29 @@ class BackupPagesTest {
     return Caller.first(page, "(?s)<th scope=\"row\">" + name + "</th>(.*?)</tr>");
   }
 
+  /** A page from before that is still open would else undo what others did since. */
+  @Test
+  void aPageOfWhatIsNoLongerKeptChangesNothing() throws IOException {
+    try (Caller caller = Caller.at(folder)) {
+      String job = caller.bring(Caller.readingRoom());
+      byte[] backup = caller.bytes("/backup.zip");
+      title(caller, job, "After");
+      String old = caller.seen(job);
+      String preview = caller.upload("/backup/look", backup).body();
+      String upload = Caller.first(preview, "name=\"upload\" value=\"([^\"]*)\"");
+      caller.submit("/backup/restore", "upload", upload);
+      title(caller, job, "A colleague's");
+      String[] change = {"seen", old, "case", "bookcase", "field", "outside_width", "value", "81"};
+      HttpResponse<String> refused = caller.post(job + "/put", change);
+      assertThat(refused.statusCode()).isEqualTo(410);
+      assertThat(refused.headers().firstValue("Content-Type").orElse("")).startsWith("text/plain");
+      assertThat(refused.body()).contains("Load the page anew");
+      assertThat(caller.file(job)).contains("title: A colleague's").contains("width: 80");
+      change[1] = "7";
+      assertThat(caller.post(job + "/undo", change).statusCode()).isEqualTo(410);
+    }
+  }
+
   @Test
   void aBackupShowsWhatItWouldReplaceAndThenPutsEverythingBack() throws IOException {
     try (Caller caller = Caller.at(folder)) {
