@@ -154,7 +154,7 @@ final class SpanTables {
     ShelfLimits limits = reader.limits(way.made().panel());
     OverBeam over = overBeam(way, like, limits, loads);
     return new SpanTable.Row(
-        way.words(), loads.stream().map(load -> span(id, way, limits, load, over)).toList());
+        way.words(), loads.stream().map(load -> span(id, way, like, limits, load, over)).toList());
   }
 
   /**
@@ -195,9 +195,31 @@ final class SpanTables {
     return new LoadedShelf(way.made().section(), FIRST_SPAN, 0, load);
   }
 
-  private Figure span(String id, Way way, ShelfLimits limits, Figure load, OverBeam over) {
+  /**
+   * Shorter than what was bent, nothing is known of the plate, which may sag too much from front to
+   * back over any span: it is bent there.
+   */
+  private Optional<Double> longest(
+      LoadedShelf beam, ShelfOnSupports like, ShelfLimits limits, OverBeam over) {
+    double guess = limits.longestSpan(beam, times(over, limits, beam));
+    return guess >= over.near()
+        ? Optional.of(guess)
+        : new LongestSpan(span -> rough(beam.over(span), like, limits).use())
+            .find(guess, limits.longestSpan(beam, 1));
+  }
+
+  private Verdict rough(LoadedShelf shelf, ShelfOnSupports like, ShelfLimits limits) {
+    return new Verdict(shelf, like.bearing(), Prop.NONE, limits, plates.rough());
+  }
+
+  private Figure span(
+      String id, Way way, ShelfOnSupports like, ShelfLimits limits, Figure load, OverBeam over) {
     LoadedShelf beam = beam(way, load.value().value());
-    double times = times(over, limits, beam);
+    Optional<Double> longest = longest(beam, like, limits, over);
+    double times =
+        longest
+            .map(span -> 1 / limits.use(beam.over(span)))
+            .orElseGet(() -> times(over, limits, beam));
     Section section = way.made().section();
     List<Input> inputs = new ArrayList<>();
     inputs.add(new Input("q", load.title(), load.value(), load.source()));
@@ -222,8 +244,9 @@ final class SpanTables {
     limits.stress().ifPresent(s -> inputs.add(s.input("σ₀", "stress allowed in glass for years")));
     return new Figure(
         id + "/" + way.id() + "-" + kind(load),
-        "longest span, %s, %s".formatted(way.words(), load.title()),
-        Quantity.of(limits.longestSpan(beam, times), QuantityUnit.LENGTH),
+        (longest.isPresent() ? "longest span, %s, %s" : "no span holds, %s, %s")
+            .formatted(way.words(), load.title()),
+        Quantity.of(longest.orElse(0.0), QuantityUnit.LENGTH),
         "greatest L with r s ≤ L / n₁, r k s ≤ L / n₂, s = 5 (q + g) L⁴ / (384 E I) + (q + g) L² / (8 G A)",
         inputs,
         SPANS);

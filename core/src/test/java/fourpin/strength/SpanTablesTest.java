@@ -14,10 +14,12 @@ import fourpin.job.Material;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -143,5 +145,36 @@ class SpanTablesTest {
     List<SpanTable> tables = tables();
     assertThat(value(tables, "ply/strip-library-shelf"))
         .isCloseTo(value(tables, "ply/plain-library-shelf"), withPercentage(5));
+  }
+
+  /** On two rows far apart it sags too much between them, however short it is. */
+  @Test
+  void deepGlassSpansNothing() {
+    CaseDraft draft = new CaseDraft();
+    draft.sizes =
+        new Sizes(
+            Sizes.Measured.OUTSIDE, SampleJobs.in("72"), SampleJobs.in("84"), SampleJobs.in("27"));
+    draft.settings =
+        draft.settings.with(
+            Setting.MIDDLE_ROW_FROM, new SettingValue.OfLength(SampleJobs.in("40")));
+    Material glass =
+        new Material(
+            "glass",
+            Material.Kind.GLASS,
+            "glass, tempered",
+            SampleJobs.in("1/4"),
+            Optional.empty(),
+            Material.Grain.NONE,
+            Optional.empty(),
+            Optional.empty());
+    Job job = SampleJobs.job(draft.order());
+    List<Material> materials = new ArrayList<>(job.materials());
+    materials.add(glass);
+    Figure span =
+        find(
+            check(JobDraft.changed(job, d -> d.materials = materials)).cases().getFirst().spans(),
+            "glass/plain-library-shelf");
+    assertThat(span.value().value()).isZero();
+    assertThat(span.title()).startsWith("no span holds");
   }
 }

@@ -17,7 +17,7 @@ final class SpanPages {
       "The longest span of shelves of this job's materials, as deep as the deepest shelf of the case and on supports like its own, "
           + "within the job's limits of sag at once and after years. Each way to make a shelf is bent as a plate; a strip in front "
           + "leaves the back edge as it is, so that it helps less than one thinks. Woods are averages: a board may bend a fifth more. "
-          + "Between two loads take the shorter span; lengths hold to 1 to 2 per cent.";
+          + "Between two loads take the shorter span; lengths hold to 1 to 2 per cent. Where 0 stands, no span of this depth holds.";
 
   private final Plan plan;
   private final Words words;
