@@ -330,11 +330,7 @@ final class ShelfCures {
               "a hole or a screw in the back for each place");
       case FRONT_AND_BACK, NONE ->
           new Cure(
-              "stand a loose upright under its middle, front to back, and one under each below down"
-                  + " to the bottom; each edge of it carries "
-                  + push
-                  + " from each shelf above"
-                  + sags,
+              Uprights.loose(verdict, shelf, push) + sags,
               prices.of(List.of(uprights.piece(depth())), height),
               uprights.weight(depth()) * height / GRAVITY,
               "things can't stand across the middle");

@@ -57,4 +57,20 @@ final class Uprights {
         .filter(p -> p.box().overlaps(bay.clear()))
         .count();
   }
+
+  /**
+   * What to do for a shelf to rest on a loose one in the middle; an end that goes free with the
+   * other half loaded alone is told.
+   *
+   * @param verdict of the shelf so held
+   */
+  static String loose(Verdict verdict, ShelfOnSupports shelf, String push) {
+    return "stand a loose upright under its middle, front to back, and one under each below down"
+        + " to the bottom; each edge of it carries "
+        + push
+        + " from each shelf above"
+        + (verdict.seeSaws(shelf)
+            ? "; fasten the shelf to it, or its empty end lifts with the other half loaded alone"
+            : "");
+  }
 }

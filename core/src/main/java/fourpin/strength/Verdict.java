@@ -88,6 +88,16 @@ final class Verdict {
         .orElse(0.0);
   }
 
+  /** Whether it lifts off all supports of an end with its load on the other half alone. */
+  boolean seeSaws(ShelfOnSupports shelf) {
+    int ofAnEnd = bends.map(b -> (b.pushes().size() - props) / 2).orElse(0);
+    return ofAnEnd > 0
+        && plate
+            .flatMap(p -> p.asked(shelf).half())
+            .filter(half -> half.lifted() >= ofAnEnd)
+            .isPresent();
+  }
+
   /** Under its own weight. */
   Deflection empty() {
     return under(0);
