@@ -120,10 +120,12 @@ public final class StripCutter implements SheetCutter {
         (int) Math.clamp(breadth, LEAST_BREADTH, MOST_BREADTH));
   }
 
+  /** Runs that take no work, because all stock is used up, would go on for ever. */
   private boolean goesOn(int run, Outcome best, LowerBound bound, long work) {
     boolean proven =
         best.score().missing() == 0 && bound.reachedBy(best.score().price(), Answers.sheets(best));
-    return run < WAYS.length || (work < effort.work && !proven && !watch.enough());
+    boolean canGain = work > 0 && work < effort.work;
+    return run < WAYS.length || (canGain && !proven && !watch.enough());
   }
 
   private static double[] areas(Inflated inflated) {

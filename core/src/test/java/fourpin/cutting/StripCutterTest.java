@@ -120,6 +120,16 @@ class StripCutterTest {
     assertThat(layout.bound()).isEqualTo(new LowerBound(12000, 2));
   }
 
+  /** Another lot took it: no run of the search takes any work, and so none ends it. */
+  @Test
+  void endsWhereNoSheetIsLeft() {
+    Part side = part("side", Length.inches(96), Length.inches(15), 10);
+    SheetProblem none = problem(side, sheet("taken", 96, 48, Supply.of(0), 6000));
+    Unplaced all = new Unplaced("side", 10, Reason.NO_SHEETS_LEFT);
+    assertThat(sound(none).unplaced()).containsExactly(all);
+    assertThat(new ThoroughCutter(Examples.AIMS).cut(none).unplaced()).containsExactly(all);
+  }
+
   @Test
   void foldsIdenticalSheets() {
     Part side = part("side", Length.inches(96), Length.inches(15), 9);
