@@ -1,5 +1,6 @@
 package fourpin.shop.web;
 
+import fourpin.sheets.packet.Codes;
 import fourpin.shop.store.DocumentId;
 import fourpin.shop.store.HeldTick;
 import fourpin.shop.store.Ticks;
@@ -48,7 +49,8 @@ final class BenchRoutes {
         Optional.ofNullable(http.queryParam("plan"))
             .filter(TickMessages::isPlan)
             .orElseThrow(() -> new BadRequestResponse("Which plan?"));
-    answer(http, ticks.of(job(http).revision().document(), plan));
+    State job = job(http);
+    answer(http, job, ticks.of(job.revision().document(), plan));
   }
 
   private void said(Context http) {
@@ -56,17 +58,18 @@ final class BenchRoutes {
         TickMessages.read(Objects.requireNonNull(http.body()))
             .orElseThrow(() -> new BadRequestResponse("These are no ticks."));
     Visitor visitor = GuardHandler.visitor(http);
+    State job = job(http);
     answer(
         http,
+        job,
         ticks.merge(
-            job(http).revision().document(),
-            said.plan(),
-            visitor.name(),
-            said.sentAt(),
-            said.all()));
+            job.revision().document(), said.plan(), visitor.name(), said.sentAt(), said.all()));
   }
 
-  private void answer(Context http, List<HeldTick> held) {
-    http.contentType("application/json").result(TickMessages.write(pages.token(http), held));
+  /** Also which steps the job has by now: a page that shows others must say so. */
+  private void answer(Context http, State job, List<HeldTick> held) {
+    String newest = Codes.digest(job.plan().steps());
+    http.contentType("application/json")
+        .result(TickMessages.write(pages.token(http), newest, held));
   }
 }

@@ -81,7 +81,7 @@ final class TickMessages {
     }
   }
 
-  private record Held(String token, List<HeldOne> ticks) {}
+  private record Held(String token, String newest, List<HeldOne> ticks) {}
 
   private record HeldOne(String step, String state, int counted, String device) {
     static HeldOne of(HeldTick tick) {
@@ -109,8 +109,10 @@ final class TickMessages {
 
   /**
    * @param token for the next that the page says
+   * @param newest digest of the steps that the job has by now
    */
-  static String write(String token, List<HeldTick> held) {
-    return JSON.writeValueAsString(new Held(token, held.stream().map(HeldOne::of).toList()));
+  static String write(String token, String newest, List<HeldTick> held) {
+    List<HeldOne> ticks = held.stream().map(HeldOne::of).toList();
+    return JSON.writeValueAsString(new Held(token, newest, ticks));
   }
 }

@@ -126,6 +126,7 @@
       });
       keep();
       say("");
+      if (answer.newest !== plan) at("printed").textContent = at("printed").dataset.changed;
       show();
     } catch (e) {
       const waiting = Object.values(kept.ticks).filter((t) => t.unsent).length;

@@ -220,6 +220,32 @@ class BenchTest {
     return Caller.first(caller.get(job + "/ticks?plan=" + plan).body(), "\"ticks\":(\\[.*])");
   }
 
+  private static String shown(String own) {
+    return Caller.first(caller.get(own + "/bench").body(), "data-plan=\"([^\"]*)\"");
+  }
+
+  /** A page that is open meanwhile shows sizes that are no longer right. */
+  @Test
+  void whoAsksForTicksIsToldWhichStepsTheJobHasByNow() {
+    String own = caller.bring(Caller.readingRoom());
+    String plan = shown(own);
+    assertThat(caller.get(own + "/ticks?plan=" + plan).body())
+        .contains("\"newest\":\"" + plan + "\"");
+    caller.submit(
+        own + "/put",
+        "seen",
+        caller.seen(own),
+        "case",
+        "bookcase",
+        "field",
+        "outside_width",
+        "value",
+        "81");
+    assertThat(caller.get(own + "/ticks?plan=" + plan).body())
+        .contains("\"newest\":\"" + shown(own) + "\"")
+        .doesNotContain(plan);
+  }
+
   @Test
   void ticksAreTakenOnceAndTheLastWordHolds() {
     String held =
