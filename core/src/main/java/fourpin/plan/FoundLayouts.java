@@ -3,7 +3,10 @@ package fourpin.plan;
 import fourpin.cutting.Layout;
 import fourpin.cutting.SheetProblem;
 import fourpin.job.Job;
+import fourpin.plan.MaterialPlan.StockLayout;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Layouts that were found before, by a longer search or for a former plan. One that answers the
@@ -35,14 +38,26 @@ public interface FoundLayouts {
   default FoundLayouts andOf(Plan former, Job job) {
     boolean same =
         StockCutter.aims(former.job().settings()).equals(StockCutter.aims(job.settings()));
-    return same ? problem -> of(problem).or(() -> found(former, problem)) : this;
+    return same ? and(ofOwnSearch(former)) : this;
   }
 
-  private static Optional<Found> found(Plan former, SheetProblem problem) {
-    return former.materials().stream()
+  private FoundLayouts and(Map<SheetProblem, Layout> others) {
+    return problem ->
+        of(problem)
+            .or(
+                () ->
+                    Optional.ofNullable(others.get(problem))
+                        .map(layout -> new Found(layout, Optional.empty())));
+  }
+
+  /**
+   * Taken out of the plan at once: plans keep what they were made from for what is worked out
+   * later, so one that led to the plan before it would hold the plans of all changes ever made.
+   */
+  private static Map<SheetProblem, Layout> ofOwnSearch(Plan plan) {
+    return plan.materials().stream()
         .flatMap(material -> material.layouts().stream())
-        .filter(l -> l.origin().isEmpty() && l.problem().equals(problem))
-        .findFirst()
-        .map(l -> new Found(l.layout(), Optional.empty()));
+        .filter(l -> l.origin().isEmpty())
+        .collect(Collectors.toMap(StockLayout::problem, StockLayout::layout, (a, b) -> a));
   }
 }

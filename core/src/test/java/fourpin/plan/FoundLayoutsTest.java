@@ -13,6 +13,7 @@ import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.plan.MaterialPlan.StockLayout;
+import java.lang.ref.WeakReference;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -86,6 +87,18 @@ class FoundLayoutsTest {
     }
     Plan kept = Planner.plan(JOB, found(List::reversed));
     assertThat(layouts(Planner.plan(JOB, FoundLayouts.NONE.andOf(kept, JOB)))).isEqualTo(OWN);
+  }
+
+  /** Else a page on which much is changed fills the memory with what the job was before. */
+  @Test
+  void a_plan_does_not_hold_the_one_before_it() {
+    Plan first = Planner.plan(JOB);
+    WeakReference<Plan> before = new WeakReference<>(first);
+    Plan next = Planner.plan(JOB, FoundLayouts.NONE.andOf(first, JOB));
+    first = next;
+    System.gc();
+    assertThat(before.refersTo(null)).isTrue();
+    assertThat(layouts(first)).isEqualTo(OWN);
   }
 
   @Test

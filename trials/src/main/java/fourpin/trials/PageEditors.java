@@ -75,7 +75,7 @@ record PageEditors(
             .map(Revision::document)
             .toList();
     List<String> wrong = Collections.synchronizedList(new ArrayList<>());
-    try (WebServer server = WebServer.start(store, 0)) {
+    try (WebServer server = WebServer.start(store, Throwable::printStackTrace, 0)) {
       List<Work> work = all(server.port(), ids, wrong);
       List<Change> saved = work.stream().flatMap(w -> w.changes().stream()).toList();
       ids.forEach(id -> wrong.addAll(lost(id, saved)));

@@ -28,7 +28,7 @@ class ChangerTest {
     DataPlace place = new DataPlace.InFile(folder.resolve("shop.db"));
     String example = Files.readString(Path.of("..", "examples", "reading-room.yaml"));
     try (SqlStore store = SqlStore.open(place, InstantSource.system());
-        WebServer server = WebServer.start(store, 0)) {
+        WebServer server = WebServer.start(store, Throwable::printStackTrace, 0)) {
       DocumentId job =
           store.documents().create(new Edit("Job", example, "trial", "begun")).document();
       URI page = URI.create("http://127.0.0.1:" + server.port() + "/jobs/" + job.value());

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -52,15 +53,21 @@ abstract class Errand implements Callable<Integer> {
             "fourpin: the program itself failed ("
                 + failure.getClass().getSimpleName()
                 + "); nothing was written.");
-    err()
-        .println(
-            log.map(file -> keep(failure, file))
-                .orElse("Run it again with --log FILE to keep the details."));
+    err().println(details(failure));
     return OUR_FAILURE;
   }
 
+  /** Keeps the details where told to, and says where they are. */
+  final String details(Throwable failure) {
+    return log.map(file -> keep(failure, file))
+        .orElse("Run it again with --log FILE to keep the details.");
+  }
+
+  /** After what is there: of several failures the first often is the cause of the others. */
   private static String keep(Throwable failure, Path file) {
-    try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(file))) {
+    try (PrintWriter out =
+        new PrintWriter(
+            Files.newBufferedWriter(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND))) {
       failure.printStackTrace(out);
       return "The details are in " + file + ".";
     } catch (IOException e) {

@@ -69,8 +69,18 @@ public final class ServeCommand extends DataErrand {
 
   private WebServer start(SqlStore store, Optional<Authority> trusted) {
     return trusted
-        .map(authority -> WebServer.start(store, authority, port))
-        .orElseGet(() -> WebServer.start(store, port));
+        .map(authority -> WebServer.start(store, this::requestFailed, authority, port))
+        .orElseGet(() -> WebServer.start(store, this::requestFailed, port));
+  }
+
+  private void requestFailed(Throwable failure) {
+    err()
+        .println(
+            "fourpin: a request failed by the program's own fault ("
+                + failure.getClass().getSimpleName()
+                + "). "
+                + details(failure));
+    err().flush();
   }
 
   private void tellDevices(Authority authority, WebServer server) {

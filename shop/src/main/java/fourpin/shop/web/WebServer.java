@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
@@ -47,11 +48,12 @@ public final class WebServer implements AutoCloseable {
   /**
    * Starts it for this machine; it stops when closed.
    *
+   * @param details who hears of requests at which the program itself failed; by many threads
    * @param port 0 for any that is free
    * @throws io.javalin.util.JavalinBindException if the port is taken
    */
-  public static WebServer start(SqlStore store, int port) {
-    return start(store, Reach::loopback, Optional.empty(), port, Limits.STANDARD);
+  public static WebServer start(SqlStore store, Consumer<Throwable> details, int port) {
+    return start(store, details, Reach::loopback, Optional.empty(), port, Limits.STANDARD);
   }
 
   /**
@@ -59,8 +61,9 @@ public final class WebServer implements AutoCloseable {
    *
    * @param authority whom they trust
    */
-  public static WebServer start(SqlStore store, Authority authority, int port) {
-    return start(store, Reach::network, Optional.of(authority), port, Limits.STANDARD);
+  public static WebServer start(
+      SqlStore store, Consumer<Throwable> details, Authority authority, int port) {
+    return start(store, details, Reach::network, Optional.of(authority), port, Limits.STANDARD);
   }
 
   /**
@@ -69,6 +72,7 @@ public final class WebServer implements AutoCloseable {
    */
   static WebServer start(
       SqlStore store,
+      Consumer<Throwable> details,
       Supplier<Reach> reach,
       Optional<Authority> authority,
       int port,
@@ -116,8 +120,7 @@ public final class WebServer implements AutoCloseable {
                   authority.ifPresent(a -> new TrustRoutes(a, reach, pages).add(config.routes));
                   config.routes.exception(
                       ForbiddenResponse.class, (answer, http) -> elsewhere(answer, http, pages));
-                  config.routes.exception(
-                      Exception.class, (failure, http) -> failed(failure, http, pages));
+                  new Failures(details, pages).add(config);
                   config.routes.error(HttpStatus.NOT_FOUND.getCode(), http -> missing(http, pages));
                 })
             .start(reach.get().bind(), port));
@@ -157,20 +160,6 @@ public final class WebServer implements AutoCloseable {
             "Not from this device",
             "lines",
             List.of(Objects.requireNonNullElse(answer.getMessage(), ""))));
-  }
-
-  private static void failed(Exception failure, Context http, Pages pages) {
-    http.status(HttpStatus.INTERNAL_SERVER_ERROR);
-    pages.show(
-        http,
-        "trouble",
-        Map.of(
-            "title",
-            "Fourpin itself failed",
-            "lines",
-            List.of(
-                "Nothing was changed (" + failure.getClass().getSimpleName() + ").",
-                "Go back and try something else; the job is as it was.")));
   }
 
   /** The codes that let devices of the network in. */

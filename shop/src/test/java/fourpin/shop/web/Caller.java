@@ -20,6 +20,7 @@ import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -42,13 +43,14 @@ final class Caller implements AutoCloseable {
   private static final String BOUNDARY = "----a-part";
 
   private final SqlStore store;
+  private final List<Throwable> failures = new CopyOnWriteArrayList<>();
   private final WebServer server;
   private final HttpClient client =
       HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
   private Caller(SqlStore store, Reach reach, Optional<Authority> authority) {
     this.store = store;
-    this.server = WebServer.start(store, () -> reach, authority, 0, OFTEN);
+    this.server = WebServer.start(store, failures::add, () -> reach, authority, 0, OFTEN);
   }
 
   static Caller at(Path folder) {
@@ -199,5 +201,9 @@ final class Caller implements AutoCloseable {
   public void close() {
     server.close();
     store.close();
+    failures.forEach(
+        failure -> {
+          throw new AssertionError("The program itself failed", failure);
+        });
   }
 }

@@ -1,0 +1,62 @@
+package fourpin.shop.web;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
+import org.eclipse.jetty.io.EofException;
+
+/**
+ * What visitors are told when the program itself fails. Whoever runs it gets the details.
+ *
+ * @param details where they go
+ */
+record Failures(Consumer<Throwable> details, Pages pages) {
+
+  private static final String TITLE = "Fourpin itself failed";
+
+  /** A change is kept before its answer is written, so that one that failed may be kept. */
+  private static final List<String> REST =
+      List.of(
+          "The job is whole. Open its page anew to see whether the last change was kept.",
+          "Whoever started Fourpin finds more where it runs.");
+
+  /** Visitors who hang up or fall silent in the middle are no failures. */
+  void add(JavalinConfig config) {
+    config.routes.exception(EofException.class, (_, http) -> http.status(HttpStatus.BAD_REQUEST));
+    config.routes.exception(
+        TimeoutException.class, (_, http) -> http.status(HttpStatus.REQUEST_TIMEOUT));
+    config.routes.exception(Exception.class, this::page);
+    config.router.javaLangErrorHandler(this::words);
+  }
+
+  private void page(Exception failure, Context http) {
+    details.accept(failure);
+    http.status(HttpStatus.INTERNAL_SERVER_ERROR);
+    pages.show(http, "trouble", Map.of("title", title(failure), "lines", REST));
+  }
+
+  /** When memory or the stack ran out, a page of the usual kind may fail as well. */
+  private void words(HttpServletResponse answer, Error failure) {
+    details.accept(failure);
+    answer.setStatus(HttpServletResponse.SC_INTERNAL_SERVER_ERROR);
+    answer.setContentType("text/plain; charset=utf-8");
+    String words = title(failure) + ". " + String.join(" ", REST);
+    try {
+      answer.getOutputStream().write(words.getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String title(Throwable failure) {
+    return TITLE + " (" + failure.getClass().getSimpleName() + ")";
+  }
+}
