@@ -43,6 +43,23 @@ record Check(
         what, printed, unit, tolerance, new Source(title, place, Standing.FROM_MEMORY), ours);
   }
 
+  /**
+   * A value that follows from plain mechanics, or that a second method gives.
+   *
+   * @param printed to as many digits as count
+   */
+  static Check derived(
+      String what,
+      String printed,
+      String unit,
+      double tolerance,
+      String title,
+      String place,
+      DoubleSupplier ours) {
+    return new Check(
+        what, printed, unit, tolerance, new Source(title, place, Standing.DERIVED), ours);
+  }
+
   double expected() {
     return Double.parseDouble(printed);
   }

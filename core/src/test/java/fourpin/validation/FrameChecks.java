@@ -9,6 +9,7 @@ import fourpin.strength.frame.SwayFrame;
 import fourpin.strength.wood.DowelBearing;
 import fourpin.strength.wood.Slip;
 import fourpin.strength.wood.YieldedDowel;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Frames pushed out of square: panels in shear, fasteners that slide, corners that turn. */
@@ -18,6 +19,10 @@ final class FrameChecks {
   private static final double NEWTON_PER_POUND = 4.4482216152605;
   private static final double MPA_PER_PSI = 6.894757e-3;
   private static final double STIFF = 1e12;
+  private static final String NDS = "NDS 2018";
+
+  /** The tables are rounded to a pound, and worked out with bearing rounded to 50 psi. */
+  private static final double TO_A_POUND = 1;
 
   private FrameChecks() {}
 
@@ -70,13 +75,22 @@ final class FrameChecks {
             0.5,
             "NDS 2018",
             "11.3.6, as two public code copies have it",
-            () -> Slip.nds(MM_PER_INCH / 4) * MM_PER_INCH / NEWTON_PER_POUND));
+            () -> Slip.nds(MM_PER_INCH / 4) * MM_PER_INCH / NEWTON_PER_POUND),
+        published(
+            "load over slip of four bolts of 12 mm in GL24h on steel, two planes each, by Eurocode 5",
+            "71853.4",
+            "N/mm",
+            0.05,
+            "EN 1995-1-1:2004, as worked in a public test suite",
+            "Table 7.1, ρ^1.5 d / 23, and 7.1(3), twice as much on steel",
+            () -> 4 * 2 * 2 * Slip.ec5(420, 420, 12)));
   }
 
   static List<Check> yielding() {
     String suite =
         "AWC, Structural Wood Design Solved Example Problems, as worked in a public test suite";
-    return List.of(
+    List<Check> all = new ArrayList<>();
+    all.add(
         published(
             "nail 0.148 x 3 in, side of 3/4 in, G 0.50, single shear",
             "467.49",
@@ -84,7 +98,8 @@ final class FrameChecks {
             0.7,
             suite,
             "E2.2 and its like; 105 lb in the table",
-            () -> yielded(0.148, 0.148, 0.75, 2.25, 0.5, 90_000, 2.2)),
+            () -> yielded(0.148, 0.148, 0.75, 2.25, 0.5, 90_000, 2.2)));
+    all.add(
         published(
             "No. 10 screw, sides of 1 1/2 in, G 0.55, one plane of two in double shear",
             "519.80",
@@ -93,6 +108,70 @@ final class FrameChecks {
             suite,
             "E2.4, half of 1039.6 N",
             () -> yielded(0.152, 0.19, 1.5, 3, 0.55, 80_000, 2.4)));
+    screws(all);
+    nails(all);
+    return all;
+  }
+
+  /** Ten diameters deep; on the root, which sets the reduction of the thick ones as well. */
+  private static void screws(List<Check> all) {
+    Object[][] table = {
+      {"No. 8, side of 1/2 in, G 0.50", "73", 0.131, 0.164, 0.5, 0.5, 90_000, 2.2},
+      {"No. 10, side of 1/2 in, G 0.50", "90", 0.152, 0.19, 0.5, 0.5, 80_000, 2.2},
+      {"No. 10, side of 1 1/2 in, G 0.50", "117", 0.152, 0.19, 1.5, 0.5, 80_000, 2.2},
+      {"No. 12, side of 1/2 in, G 0.42", "91", 0.171, 0.216, 0.5, 0.42, 80_000, 2.21},
+      {"No. 14, side of 1/2 in, G 0.50", "120", 0.196, 0.242, 0.5, 0.5, 70_000, 2.46}
+    };
+    for (Object[] row : table) {
+      double shank = (Double) row[3];
+      all.add(
+          published(
+              "screw " + row[0],
+              (String) row[1],
+              "lb",
+              TO_A_POUND,
+              NDS,
+              "Table 12L (p. 109), as public checks of it quote it",
+              () ->
+                  yielded(
+                          (Double) row[2],
+                          shank,
+                          (Double) row[4],
+                          9 * shank,
+                          (Double) row[5],
+                          (Integer) row[6],
+                          (Double) row[7])
+                      / NEWTON_PER_POUND));
+    }
+  }
+
+  /** Through 3/4 and 1 in of G 0.50, which the table prints nails of four lengths for. */
+  private static void nails(List<Check> all) {
+    Object[][] table = {
+      {"6d", 0.113, 2.0, 100_000, "72", "72"},
+      {"8d", 0.131, 2.5, 100_000, "90", "97"},
+      {"10d", 0.148, 3.0, 90_000, "105", "118"},
+      {"16d", 0.162, 3.5, 90_000, "121", "141"}
+    };
+    for (Object[] row : table) {
+      nail(all, row, "side of 3/4 in", 0.75, (String) row[4]);
+      nail(all, row, "side of 1 in", 1, (String) row[5]);
+    }
+  }
+
+  private static void nail(List<Check> all, Object[] row, String what, double side, String pounds) {
+    double thick = (Double) row[1];
+    double main = (Double) row[2] - side - thick;
+    all.add(
+        published(
+            "common nail " + row[0] + ", " + what + ", G 0.50",
+            pounds,
+            "lb",
+            TO_A_POUND,
+            NDS,
+            "Table 12N (p. 111), as public checks of it quote it",
+            () ->
+                yielded(thick, thick, side, main, 0.5, (Integer) row[3], 2.2) / NEWTON_PER_POUND));
   }
 
   /** Allowed at normal duration, N; inches and psi. */

@@ -14,8 +14,9 @@ public final class Slip {
   private Slip() {}
 
   /**
-   * By Eurocode 5, Table 7.1: √(ρ₁ ρ₂)^1.5 d / 23. Four public copies of the code agree on it; no
-   * worked number was found to hold it against, so that it never counts beyond {@link #nds}.
+   * By Eurocode 5, Table 7.1: √(ρ₁ ρ₂)^1.5 d / 23. Four public copies of the code agree on it, and
+   * one of them works a number; no textbook's was found, so that it never counts beyond {@link
+   * #nds}.
    *
    * @param one mean density of one part, kg/m³; {@code other} of the other
    * @param diameter of the smooth shank, mm
