@@ -75,7 +75,7 @@ final class Sundries {
     String id = Figure.id(built.order().name(), "anchor-count");
     return answers.stream()
         .filter(a -> a.caseName().equals(built.order().name()))
-        .flatMap(a -> a.figures().stream())
+        .flatMap(a -> a.standing().stream())
         .filter(f -> f.id().equals(id))
         .map(f -> pieces("lag screw to the wall", size, copies() * (long) f.value().value()));
   }

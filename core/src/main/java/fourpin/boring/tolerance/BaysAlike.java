@@ -73,7 +73,7 @@ final class BaysAlike {
   }
 
   private GapFigures figures(Way way, Tolerances.Told told) {
-    return new GapFigures(prefix(way), told.model(), told.table(), settings);
+    return new GapFigures(prefix(way), told.model().get(), told.table(), settings);
   }
 
   private String prefix(Way way) {
@@ -115,7 +115,7 @@ final class BaysAlike {
 
   private Levelness levelness(CaseBoring boring, Tolerances.Told told) {
     GapTable table = told.table();
-    Tally tally = Simulation.run(told.model(), limit(), CASES, SEED, this::holdsShelf);
+    Tally tally = Simulation.run(told.model().get(), limit(), CASES, SEED, this::holdsShelf);
     GapFigures writer = figures(boring.chosen(), told);
     List<Figure> figures = new ArrayList<>(writer.ofPlaces());
     figures.addAll(writer.ofEachPlace());

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /**
  * How well heights are held by the ways of boring of one job, and what would hold them better.
@@ -41,18 +42,22 @@ public final class Tolerances {
   private record Asked(
       String caseName, List<BayGrid> grids, Way way, Method method, Alteration alteration) {}
 
-  /** The errors of a way, and what gaps they make. */
-  record Told(ErrorModel model, GapTable table) {}
+  /**
+   * What gaps the errors of a way make, and the errors themselves. Few ask for those, and those of
+   * one way take as much memory as the whole case; so they are put together anew each time.
+   */
+  record Told(Supplier<ErrorModel> model, GapTable table) {}
 
   /** None where no shelf has a place. */
   Optional<Told> told(
       BuiltCase built, List<BayGrid> grids, Way way, Method method, Alteration alteration) {
+    Supplier<ErrorModel> model = () -> ErrorModels.of(built, grids, way, method, alteration);
     return known.computeIfAbsent(
         new Asked(built.order().name(), grids, way, method, alteration),
         _ ->
-            Optional.of(ErrorModels.of(built, grids, way, method, alteration))
-                .filter(model -> !model.positions().isEmpty())
-                .map(model -> new Told(model, GapTable.of(model, limit(built)))));
+            Optional.of(model.get())
+                .filter(errors -> !errors.positions().isEmpty())
+                .map(errors -> new Told(model, GapTable.of(errors, limit(built)))));
   }
 
   private static double limit(BuiltCase built) {

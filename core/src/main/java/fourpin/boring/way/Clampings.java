@@ -33,12 +33,8 @@ record Clampings(List<Clamping> list, Map<Integer, Long> used) {
     List<Clamping> list = new ArrayList<>();
     Map<Integer, Long> used = new TreeMap<>();
     for (Station station : stations.list()) {
-      int room =
-          station
-              .ceiling()
-              .map(c -> (int) c.minus(length).wholeTimes(group.pitch()))
-              .orElse(Integer.MAX_VALUE);
-      Optional<List<Walk.Place>> walk = Walk.along(station.levels(), holes, room);
+      int room = station.run().room(length, group.pitch());
+      Optional<List<Walk.Place>> walk = Walk.along(station.run().levels(), holes, room);
       if (walk.isEmpty()) {
         return Optional.empty();
       }
@@ -75,11 +71,6 @@ record Clampings(List<Clamping> list, Map<Integer, Long> used) {
         station.along(),
         station.bearing(),
         reaches);
-  }
-
-  /** Times that the guide is clamped or moved along. */
-  long places() {
-    return list.stream().mapToLong(c -> c.reaches().size()).sum();
   }
 
   /** How often the most used hole is bored through. */

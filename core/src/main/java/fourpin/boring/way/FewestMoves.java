@@ -1,6 +1,7 @@
 package fourpin.boring.way;
 
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Function;
 
 /**
@@ -10,9 +11,9 @@ import java.util.function.Function;
  *
  * @param below the lowest level's hole, how many there is room for at most
  * @param above from that hole on, how many there is length for at most
- * @param lay lays the guide on every panel; empty if it doesn't reach every level
+ * @param places at how many it lies on all panels; empty if it doesn't reach every level
  */
-record FewestMoves(int below, int above, Function<Walk.Holes, Optional<Clampings>> lay) {
+record FewestMoves(int below, int above, Function<Walk.Holes, OptionalLong> places) {
 
   private static final long NEVER = Long.MAX_VALUE;
 
@@ -43,6 +44,6 @@ record FewestMoves(int below, int above, Function<Walk.Holes, Optional<Clampings
   }
 
   private long places(Walk.Holes holes) {
-    return lay.apply(holes).map(Clampings::places).orElse(NEVER);
+    return places.apply(holes).orElse(NEVER);
   }
 }

@@ -1,6 +1,7 @@
 package fourpin.boring.way;
 
 import fourpin.boring.way.Guide.GuideHole;
+import fourpin.boring.way.Station.Run;
 import fourpin.boring.way.WayAnswer.Reason;
 import fourpin.job.Setting;
 import fourpin.job.Tool.GuideStock;
@@ -8,7 +9,10 @@ import fourpin.measure.Length;
 import fourpin.measure.Source;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.TreeSet;
 import java.util.function.IntUnaryOperator;
 
@@ -55,7 +59,7 @@ final class MadeGuide {
   /** As long as the longest row, with those holes alone that are bored through. */
   private Designed whole(Stations stations, Across across) {
     TreeSet<Integer> bored = new TreeSet<>();
-    stations.list().forEach(s -> bored.addAll(s.levels()));
+    stations.list().forEach(s -> bored.addAll(s.run().levels()));
     Walk.Holes holes = new Walk.Holes(0, stations.top() + 1);
     return lay(stations, across, holes, i -> bored.headSet(i).size() + 1)
         .<Designed>map(c -> made(stations, across, length(stations, holes), bored, c))
@@ -64,10 +68,25 @@ final class MadeGuide {
 
   /** Moved along: any of its holes may come over a level. */
   private Designed moved(Stations stations, Across across, int most) {
-    return new FewestMoves(below(stations), most, holes -> lay(stations, across, holes))
+    Map<Run, Long> runs = stations.runs();
+    return new FewestMoves(
+            below(stations), most, holes -> places(runs, holes, length(stations, holes)))
         .holes()
         .<Designed>map(holes -> moved(stations, across, holes))
         .orElseGet(this::tooShort);
+  }
+
+  private OptionalLong places(Map<Run, Long> runs, Walk.Holes holes, Length length) {
+    long places = 0;
+    for (Map.Entry<Run, Long> alike : runs.entrySet()) {
+      Run run = alike.getKey();
+      OptionalInt one = Walk.count(run.levels(), holes, run.room(length, group.pitch()));
+      if (one.isEmpty()) {
+        return OptionalLong.empty();
+      }
+      places += alike.getValue() * one.getAsInt();
+    }
+    return OptionalLong.of(places);
   }
 
   private Designed moved(Stations stations, Across across, Walk.Holes holes) {

@@ -2,12 +2,16 @@ package fourpin.boring.way;
 
 import fourpin.boring.BayGrid.Level;
 import fourpin.boring.way.Clamping.Bearing;
+import fourpin.boring.way.Station.Run;
 import fourpin.casework.BaySpace.Opening;
 import fourpin.job.Setting;
 import fourpin.measure.Length;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * All the places of one guide, so that one column of holes serves every row of a group.
@@ -59,8 +63,7 @@ record Stations(Length first, List<Station> list) {
               column,
               new Bearing.End(),
               here.minus(column.end()),
-              pitches(group, heights(column), here.plus(first)),
-              Optional.empty()));
+              new Run(pitches(group, heights(column), here.plus(first)), Optional.empty())));
     }
     return new Stations(first, list);
   }
@@ -127,17 +130,24 @@ record Stations(Length first, List<Station> list) {
         stretch.column(),
         new Bearing.PanelBelow(opening.below(), spacer),
         zero.minus(stretch.column().end()),
-        pitches(group, stretch.heights(), lowest),
-        Optional.of(opening.clear().high().z().minus(zero)));
+        new Run(
+            pitches(group, stretch.heights(), lowest),
+            Optional.of(opening.clear().high().z().minus(zero))));
+  }
+
+  /** How many places have the same run, in the order of the places. */
+  Map<Run, Long> runs() {
+    return list.stream()
+        .collect(Collectors.groupingBy(Station::run, LinkedHashMap::new, Collectors.counting()));
   }
 
   /** The most pitches from the first hole to a level. */
   int top() {
-    return list.stream().mapToInt(Station::top).max().orElse(0);
+    return list.stream().mapToInt(s -> s.run().top()).max().orElse(0);
   }
 
   /** The length that fits under every panel above, where the case stands. */
   Optional<Length> lowestCeiling() {
-    return list.stream().flatMap(s -> s.ceiling().stream()).min(Length::compareTo);
+    return list.stream().flatMap(s -> s.run().ceiling().stream()).min(Length::compareTo);
   }
 }

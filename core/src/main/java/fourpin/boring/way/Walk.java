@@ -3,6 +3,7 @@ package fourpin.boring.way;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** How a guide that is shorter than a row goes along it, in pitches. */
 final class Walk {
@@ -39,40 +40,69 @@ final class Walk {
   }
 
   /**
+   * One place by the levels that are bored there, counted along the row.
+   *
+   * @param offset of its first hole above the lowest level, {@code to} the count after the last
+   */
+  private record Stand(int offset, int from, int to) {}
+
+  /**
    * Each time as far as it goes: the pin goes into the last hole that was bored.
    *
    * @param levels rising, {@code room} how far the guide can be moved up
    * @return empty if a gap between levels is too long for the guide, or there is no room
    */
   static Optional<List<Place>> along(List<Integer> levels, Holes guide, int room) {
-    List<Place> places = new ArrayList<>();
-    int count = guide.count();
+    return stands(levels, guide, room).map(stands -> places(levels, stands));
+  }
+
+  /** At how many places it lies; empty where {@link #along} is. */
+  static OptionalInt count(List<Integer> levels, Holes guide, int room) {
+    return stands(levels, guide, room).stream().mapToInt(List::size).findAny();
+  }
+
+  private static Optional<List<Stand>> stands(List<Integer> levels, Holes guide, int room) {
+    List<Stand> stands = new ArrayList<>();
     int furthest = room - guide.below();
-    Place place = new Place(-guide.below(), -1, -1, within(levels, -1, -guide.below(), count));
+    int offset = -guide.below();
     int bored = 0;
-    while (!place.holes().isEmpty()) {
-      places.add(place);
-      bored += place.holes().size();
-      if (bored == levels.size()) {
-        return Optional.of(places);
+    while (bored < levels.size()) {
+      int to = reached(levels, bored, offset + guide.count());
+      if (to == bored) {
+        return Optional.empty();
       }
-      place = next(place, levels, count, furthest);
+      stands.add(new Stand(offset, bored, to));
+      offset = Math.max(offset, Math.min(levels.get(to - 1), furthest));
+      bored = to;
     }
-    return Optional.empty();
+    return Optional.of(stands);
   }
 
-  private static Place next(Place before, List<Integer> levels, int count, int furthest) {
-    int last = before.offset() + before.holes().getLast();
-    int offset = Math.max(before.offset(), Math.min(last, furthest));
-    return new Place(
-        offset, last - offset, before.holes().getLast(), within(levels, last, offset, count));
+  /** The count of the first level that the guide's end does not reach. */
+  private static int reached(List<Integer> levels, int from, int end) {
+    int to = from;
+    while (to < levels.size() && levels.get(to) < end) {
+      to++;
+    }
+    return to;
   }
 
-  /** Levels above one that lie in reach, as holes of the guide. */
-  private static List<Integer> within(List<Integer> levels, int above, int offset, int count) {
-    return levels.stream()
-        .filter(level -> level > above && level < offset + count)
-        .map(level -> level - offset)
-        .toList();
+  private static List<Place> places(List<Integer> levels, List<Stand> stands) {
+    List<Place> places = new ArrayList<>();
+    for (Stand stand : stands) {
+      int offset = stand.offset();
+      List<Integer> holes =
+          levels.subList(stand.from(), stand.to()).stream().map(level -> level - offset).toList();
+      places.add(
+          places.isEmpty()
+              ? new Place(offset, -1, -1, holes)
+              : moved(places.getLast(), offset, holes));
+    }
+    return places;
+  }
+
+  private static Place moved(Place before, int offset, List<Integer> holes) {
+    int into = before.holes().getLast();
+    return new Place(offset, before.offset() + into - offset, into, holes);
   }
 }
