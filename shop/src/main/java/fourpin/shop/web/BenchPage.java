@@ -7,9 +7,11 @@ import fourpin.sheets.packet.BenchNumbers;
 import fourpin.sheets.packet.BenchPictures;
 import fourpin.sheets.packet.Codes;
 import fourpin.sheets.paint.SvgWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Collectors;
 
 /**
@@ -33,6 +35,8 @@ public record BenchPage(
    * @param pictures the set-up or the panel, as SVG; may be empty
    * @param holes that are bored in all copies of the case, to be counted; may be none
    * @param each of them in one copy
+   * @param like differs for any other content, whatever its number: a tick may be taken along to a
+   *     step of another plan that shows the very same
    */
   public record Card(
       int number,
@@ -47,7 +51,8 @@ public record BenchPage(
       List<String> pictures,
       int holes,
       int each,
-      int copies) {
+      int copies,
+      String like) {
 
     /** Kinds of cautions, for a line that is always in sight. */
     public String hazards() {
@@ -101,6 +106,8 @@ public record BenchPage(
       BenchPictures pictures,
       Set<Caution> told) {
     String parts = step.parts().isEmpty() ? "" : " " + String.join(", ", step.parts());
+    List<Number> set = numbers.of(step).stream().map(l -> new Number(l.what(), l.to())).toList();
+    List<String> drawn = pictures.of(step).stream().map(SvgWriter::write).toList();
     return new Card(
         step.number(),
         step.stage().title(),
@@ -110,12 +117,29 @@ public record BenchPage(
             .collect(Collectors.joining(" ")),
         step.words(),
         step.items(),
-        numbers.of(step).stream().map(l -> new Number(l.what(), l.to())).toList(),
+        set,
         step.cautions().stream().map(c -> Warning.of(c, told.add(c))).toList(),
         step.check(),
-        pictures.of(step).stream().map(SvgWriter::write).toList(),
+        drawn,
         plan.holes(step),
         step.holes(),
-        plan.copies(step));
+        plan.copies(step),
+        like(step, set, drawn, plan.copies(step)));
+  }
+
+  private static String like(
+      PlannedStep step, List<Number> numbers, List<String> pictures, int copies) {
+    Object shown =
+        List.of(
+            step.stage(),
+            step.caseName(),
+            step.parts(),
+            step.words(),
+            step.items(),
+            step.check(),
+            numbers,
+            pictures,
+            copies);
+    return UUID.nameUUIDFromBytes(shown.toString().getBytes(StandardCharsets.UTF_8)).toString();
   }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Pairing: its page for the device, and the page of devices for the machine that serves. */
 final class DeviceRoutes {
@@ -22,6 +23,9 @@ final class DeviceRoutes {
   private static final String WRONG =
       "That code is not right, was used already, or is too old. Ask for a new one at the machine that"
           + " runs Fourpin.";
+
+  private static final String TO = "to";
+  private static final Pattern BENCH = Pattern.compile("/jobs/[A-Za-z0-9-]+/bench");
 
   private final Devices devices;
   private final Guard guard;
@@ -41,25 +45,38 @@ final class DeviceRoutes {
   }
 
   void add(RoutesConfig routes) {
-    routes.get(Guard.PAIR, http -> ask(http, ""));
+    routes.get(Guard.PAIR, http -> ask(http, "", query(http, TO)));
     routes.post(Guard.PAIR, this::pair);
     routes.get("/devices", http -> list(http, Optional.empty()));
     routes.post("/devices/code", http -> list(http, Optional.of(offer(http))));
     routes.post("/devices/{id}/end", this::end);
   }
 
-  private void ask(Context http, String trouble) {
-    pages.show(http, "pair", Map.of("trouble", trouble, "token", pages.token(http)));
+  private void ask(Context http, String trouble, String to) {
+    pages.show(
+        http,
+        "pair",
+        Map.of("trouble", trouble, "token", pages.token(http), "to", isBench(to) ? to : ""));
   }
 
   private void pair(Context http) {
     Optional<String> cookie = guard.pair(form(http, "code"), form(http, "name"));
     if (cookie.isEmpty()) {
       http.status(HttpStatus.FORBIDDEN);
-      ask(http, WRONG);
+      ask(http, WRONG, form(http, TO));
       return;
     }
-    http.header("Set-Cookie", cookie.get()).redirect("/", HttpStatus.SEE_OTHER);
+    String to = form(http, TO);
+    http.header("Set-Cookie", cookie.get()).redirect(isBench(to) ? to : "/", HttpStatus.SEE_OTHER);
+  }
+
+  /** Where a device came from whose pairing had lapsed; no other address is gone on to. */
+  private static boolean isBench(String to) {
+    return BENCH.matcher(to).matches();
+  }
+
+  private static String query(Context http, String name) {
+    return Objects.requireNonNullElse(http.queryParam(name), "");
   }
 
   private static String form(Context http, String name) {

@@ -158,7 +158,7 @@ class BenchInBrowserTest {
       """;
 
   @ParameterizedTest
-  @EnumSource(names = {"PHONE", "REFLOW"})
+  @EnumSource(Screen.class)
   void pictureNumbersAndKindsOfCautionsAreSeenAtOnce(Screen screen) {
     browser.openAnew(caller.origin() + job + "/bench");
     browser.on(screen, Screen.Scheme.LIGHT);

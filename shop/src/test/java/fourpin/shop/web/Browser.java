@@ -173,6 +173,11 @@ final class Browser implements AutoCloseable {
                     scheme == Screen.Scheme.DARK ? "dark" : "light"))));
   }
 
+  /** Runs a script in each page of this tab before the page's own. */
+  void eachPage(String script) {
+    cdp("Page.addScriptToEvaluateOnNewDocument", Map.of("source", script));
+  }
+
   private void cdp(String command, Map<String, Object> parameters) {
     driver.executeCdpCommand(command, parameters);
   }

@@ -4,6 +4,8 @@ package fourpin.shop.web;
 enum Screen {
   DESK(1280, 900, Pointing.MOUSE),
   TABLET(820, 1180, Pointing.FINGER),
+  SMALL_TABLET(768, 1024, Pointing.FINGER),
+  TABLET_ACROSS(1024, 768, Pointing.FINGER),
   PHONE(390, 844, Pointing.FINGER),
   /** A desk's page at 400 %: WCAG 2.2, 1.4.10. */
   REFLOW(320, 640, Pointing.FINGER);
