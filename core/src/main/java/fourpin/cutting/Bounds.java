@@ -110,10 +110,19 @@ final class Bounds {
   private BigInteger wantedArea() {
     BigInteger wanted = BigInteger.ZERO;
     for (int kind = 0; kind < demand.length; kind++) {
-      BigInteger each = area(problem.kinds.get(kind).length(), problem.kinds.get(kind).width());
-      wanted = wanted.add(each.multiply(BigInteger.valueOf(demand[kind])));
+      wanted = wanted.add(leastArea(kind).multiply(BigInteger.valueOf(demand[kind])));
     }
     return wanted;
+  }
+
+  /** Of all the ways to lay a kind; they differ where it is as wide as stock with rough edges. */
+  private BigInteger leastArea(int kind) {
+    return problem.panels.stream()
+        .flatMap(panel -> panel.options().stream())
+        .filter(o -> o.kind() == kind)
+        .map(o -> area(o.dx(), o.dy()))
+        .min(Comparator.naturalOrder())
+        .orElse(BigInteger.ZERO);
   }
 
   private List<Panel> cheapestAreaFirst(ToLongFunction<Panel> cost) {

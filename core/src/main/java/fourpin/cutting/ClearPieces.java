@@ -13,8 +13,12 @@ import java.util.function.Function;
  */
 final class ClearPieces {
 
-  /** A clear piece of a board, to lay parts out on. */
-  record Clear(long x, long y, long length, long width) {}
+  /**
+   * A clear piece of a board, to lay parts out on.
+   *
+   * @param roughEdge what still goes at its near edge where it is ripped
+   */
+  record Clear(long x, long y, long length, long width, Length roughEdge) {}
 
   /** A stretch of a region, with defects or without. */
   private record Stretch(long from, long to, List<Block> defects) {}
@@ -104,9 +108,13 @@ final class ClearPieces {
       return new Node.Offcut();
     }
     List<Block> its = defects.stream().filter(region::meets).toList();
+    Length rough = roughEdge(region);
     if (its.isEmpty()) {
       return content.apply(
-          new Clear(region.x0, region.y0, region.x1 - region.x0, region.y1 - region.y0));
+          new Clear(region.x0, region.y0, region.x1 - region.x0, region.y1 - region.y0, rough));
+    }
+    if (cuts == Direction.RIP && !rough.isZero()) {
+      return straightened(region, defects, content);
     }
     List<Stretch> stretches = stretches(region, cuts, its);
     boolean blocked = stretches.size() == 1 && cuts != first;
@@ -114,6 +122,22 @@ final class ClearPieces {
       return new Node.Offcut();
     }
     return chain(region, cuts, stretches, 0, region.from(cuts), content);
+  }
+
+  /** Nothing is ripped before its edge is straightened, so the edge tells. */
+  private Length roughEdge(Block region) {
+    boolean rough = region.y0 == saw.trim().nearEdge().picometres();
+    return rough ? board.roughEdge() : Length.ZERO;
+  }
+
+  private Node straightened(Block region, List<Block> defects, Function<Clear, Node> content) {
+    Length off = board.roughEdge();
+    long from = region.y0 + off.picometres();
+    Node rest =
+        from < region.y1
+            ? node(region.part(Direction.RIP, from, region.y1), Direction.RIP, defects, content)
+            : new Node.Offcut();
+    return from < region.y1 ? new Node.TrimOff(Edge.NEAR_EDGE, off, rest) : rest;
   }
 
   /** Whatever is cut from it would have to be ripped, or be shorter still. */

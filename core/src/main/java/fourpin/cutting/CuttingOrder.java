@@ -14,23 +14,25 @@ import java.util.Optional;
  * The order in which to cut one pattern: trimming first, then set-up by set-up. Of all cuts whose
  * piece is already there, those at the present setting are made before the fence is moved; then the
  * fence goes to the setting with the most cuts waiting, without changing direction if it can, the
- * widest of equals first.
+ * widest of equals first. Pieces that are straightened before they are ripped wait like others.
  */
 public final class CuttingOrder {
 
   /** A piece at the saw and the rectangle of the tree that it is. */
-  private record Waiting(Piece piece, Placed place, Node.Cut cut) {
-    Setting setting() {
-      return new Setting(cut.direction(), cut.fence());
-    }
-  }
+  private record Waiting(Piece piece, Placed place) {}
 
-  private record Setting(Direction direction, Length fence) {}
+  /**
+   * What is set at the saw.
+   *
+   * @param size at the fence, or all that is trimmed off
+   * @param trimmed the edge that is straightened, if one is
+   */
+  private record Setting(Direction direction, Length size, Optional<Edge> trimmed) {}
 
   private final String sheet;
   private final Length kerf;
   private final List<SetUp> setUps = new ArrayList<>();
-  private final List<Waiting> waiting = new ArrayList<>();
+  private final Map<Setting, Deque<Waiting>> waiting = new LinkedHashMap<>();
   private int names;
 
   private CuttingOrder(String sheet, Length kerf) {
@@ -54,16 +56,19 @@ public final class CuttingOrder {
     Placed now = whole;
     Piece piece = new Piece(sheet, content(now.node()), now.length(), now.width());
     while (now.node() instanceof Node.TrimOff trim) {
-      Placed rest = now.trimmed(trim);
-      Piece trimmed = new Piece(sheet, content(rest.node()), rest.length(), rest.width());
-      Piece waste = waste(now, trim);
-      setUps.add(
-          new SetUp.TrimEdge(
-              trim.edge(), trim.off(), List.of(new SawStep(piece, waste, Optional.of(trimmed)))));
-      now = rest;
-      piece = trimmed;
+      SawStep step = trim(piece, now, trim);
+      setUps.add(new SetUp.TrimEdge(trim.edge(), trim.off(), List.of(step)));
+      now = now.trimmed(trim);
+      piece = step.far().orElseThrow();
     }
     await(piece, now);
+  }
+
+  /** What is trimmed keeps its name. */
+  private SawStep trim(Piece piece, Placed place, Node.TrimOff trim) {
+    Placed rest = place.trimmed(trim);
+    Piece trimmed = new Piece(piece.name(), content(rest.node()), rest.length(), rest.width());
+    return new SawStep(piece, waste(place, trim), Optional.of(trimmed));
   }
 
   private Piece waste(Placed from, Node.TrimOff trim) {
@@ -77,16 +82,33 @@ public final class CuttingOrder {
   }
 
   private void await(Piece piece, Placed place) {
-    if (place.node() instanceof Node.Cut cut) {
-      waiting.add(new Waiting(piece, place, cut));
-    }
+    setting(place.node())
+        .ifPresent(
+            setting ->
+                waiting
+                    .computeIfAbsent(setting, _ -> new ArrayDeque<>())
+                    .add(new Waiting(piece, place)));
+  }
+
+  private static Optional<Setting> setting(Node node) {
+    return switch (node) {
+      case Node.Cut cut -> Optional.of(new Setting(cut.direction(), cut.fence(), Optional.empty()));
+      case Node.TrimOff trim ->
+          Optional.of(new Setting(trim.edge().direction(), trim.off(), Optional.of(trim.edge())));
+      case Node.Finished _, Node.Offcut _, Node.Dust _ -> Optional.empty();
+    };
   }
 
   private void cutAll() {
     Optional<Setting> next = nextSetting(Direction.RIP);
     while (next.isPresent()) {
       Setting setting = next.get();
-      setUps.add(new SetUp.CutTo(setting.direction, setting.fence, cutAt(setting)));
+      List<SawStep> steps = cutAt(setting);
+      setUps.add(
+          setting
+              .trimmed
+              .<SetUp>map(edge -> new SetUp.TrimEdge(edge, setting.size, steps))
+              .orElseGet(() -> new SetUp.CutTo(setting.direction, setting.size, steps)));
       next = nextSetting(setting.direction);
     }
   }
@@ -94,28 +116,33 @@ public final class CuttingOrder {
   /** Makes every cut that can be made at a setting, those that become possible on the way too. */
   private List<SawStep> cutAt(Setting setting) {
     List<SawStep> steps = new ArrayList<>();
-    Deque<Waiting> now = takeWaiting(setting);
+    Deque<Waiting> now = waiting.getOrDefault(setting, new ArrayDeque<>());
     while (!now.isEmpty()) {
-      while (!now.isEmpty()) {
-        steps.add(cut(now.pop()));
-      }
-      now = takeWaiting(setting);
+      steps.add(cut(now.pop()));
     }
+    waiting.remove(setting);
     return steps;
   }
 
-  private Deque<Waiting> takeWaiting(Setting setting) {
-    Deque<Waiting> taken = new ArrayDeque<>();
-    waiting.removeIf(w -> w.setting().equals(setting) && taken.add(w));
-    return taken;
+  private SawStep cut(Waiting next) {
+    return switch (next.place.node()) {
+      case Node.TrimOff trim -> {
+        SawStep step = trim(next.piece, next.place, trim);
+        await(step.far().orElseThrow(), next.place.trimmed(trim));
+        yield step;
+      }
+      case Node.Cut cut -> cut(next, cut);
+      case Node.Finished _, Node.Offcut _, Node.Dust _ ->
+          throw new IllegalArgumentException("nothing is left to cut");
+    };
   }
 
-  private SawStep cut(Waiting next) {
-    Piece near = piece(next.place.near(next.cut));
-    if (next.cut.far() instanceof Node.Dust) {
+  private SawStep cut(Waiting next, Node.Cut cut) {
+    Piece near = piece(next.place.near(cut));
+    if (cut.far() instanceof Node.Dust) {
       return new SawStep(next.piece, near, Optional.empty());
     }
-    return new SawStep(next.piece, near, Optional.of(piece(next.place.far(next.cut))));
+    return new SawStep(next.piece, near, Optional.of(piece(next.place.far(cut))));
   }
 
   private Piece piece(Placed place) {
@@ -135,14 +162,13 @@ public final class CuttingOrder {
   }
 
   private Optional<Setting> nextSetting(Direction before) {
-    Map<Setting, Integer> cuts = new LinkedHashMap<>();
-    waiting.forEach(w -> cuts.merge(w.setting(), 1, Integer::sum));
-    return cuts.entrySet().stream()
+    return waiting.entrySet().stream()
         .max(
-            Comparator.<Map.Entry<Setting, Integer>, Boolean>comparing(
+            Comparator.<Map.Entry<Setting, Deque<Waiting>>, Boolean>comparing(
                     e -> e.getKey().direction == before)
-                .thenComparing(Map.Entry::getValue)
-                .thenComparing(e -> e.getKey().fence))
+                .thenComparing(e -> e.getKey().trimmed.isPresent())
+                .thenComparing(e -> e.getValue().size())
+                .thenComparing(e -> e.getKey().size))
         .map(Map.Entry::getKey);
   }
 

@@ -97,7 +97,9 @@ final class DefectCutter {
                 board.grain(),
                 board.supply(),
                 Math.round(board.price() * share),
-                board.origin()));
+                board.origin(),
+                List.of(),
+                piece.roughEdge()));
       }
       pieces.put(board.name(), names);
     }

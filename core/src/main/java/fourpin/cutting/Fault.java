@@ -45,7 +45,12 @@ public sealed interface Fault {
   /** A part holds something of a defect. */
   record OnDefect(int pattern, String mark, Defect defect) implements Fault {}
 
-  /** A trimming cut after the first parting cut. */
+  /** A piece was ripped with its rough edge against the fence. */
+  record RoughAtFence(int pattern, Length fence) implements Fault {}
+
+  /**
+   * A trimming cut after the first parting cut, other than straightening what is ripped next, once.
+   */
   record LateTrim(int pattern, Edge edge) implements Fault {}
 
   /** A piece taken for a part is not of its size. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A problem made ready for the search: sheets without their trim, equal parts gathered into kinds,
@@ -44,8 +45,30 @@ final class Inflated {
     }
   }
 
-  /** A trimmed sheet, and every way to lay a kind on it alone that the saw can cut. */
-  record Panel(StockSheet sheet, long length, long width, List<Option> options, CutRules rules) {
+  /**
+   * A trimmed sheet, and every way to lay a kind on it alone that the saw can cut.
+   *
+   * <p>Where the edges are rough, it is as wide as after straightening, and what is as wide as the
+   * stock counts as just as wide: nothing lies beside it, whether its edge is straightened or not.
+   * So a layout of boards that are cut to length here and ripped there is one of sheets.
+   *
+   * @param whole its width before an edge is straightened
+   */
+  record Panel(
+      StockSheet sheet, long length, long width, long whole, List<Option> options, CutRules rules) {
+
+    /** Whether a kind that lies so is as wide as the stock, and keeps its edges as they are. */
+    boolean keepsEdges(Kind kind, Lay lay) {
+      boolean parted = kind.set().map(set -> set.cuts(lay) == Direction.RIP).orElse(false);
+      long across = lay == Lay.STRAIGHT ? kind.width : kind.length;
+      return !sheet.roughEdge().isZero() && across == whole && !parted;
+    }
+
+    /** Whether anything is left once an edge is straightened. */
+    boolean canBeRipped() {
+      return sheet.roughEdge().isZero() || width < whole;
+    }
+
     double area() {
       return (double) length * width;
     }
@@ -102,6 +125,14 @@ final class Inflated {
     return Objects.requireNonNull(parts.get(mark));
   }
 
+  /** The kind that a part is of. */
+  int kind(String mark) {
+    return IntStream.range(0, kinds.size())
+        .filter(kind -> partsOfKind.get(kind).stream().anyMatch(p -> p.mark().equals(mark)))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** How many of a kind are wanted: parts, or whole sets. */
   private int count(int kind) {
     List<Part> its = partsOfKind.get(kind);
@@ -119,21 +150,40 @@ final class Inflated {
   private Panel panel(StockSheet sheet, Saw saw) {
     Trim trim = saw.trim();
     long length = usable(sheet.length().minus(trim.nearEnd()).minus(trim.farEnd()).picometres());
-    long width = usable(sheet.width().minus(trim.nearEdge()).minus(trim.farEdge()).picometres());
+    long whole = usable(sheet.width().minus(trim.nearEdge()).minus(trim.farEdge()).picometres());
+    long straight = whole - sheet.roughEdge().picometres();
+    long width = straight > kerf ? straight : whole;
+    Panel bare = new Panel(sheet, length, width, whole, List.of(), CutRules.of(saw));
     List<Option> options = new ArrayList<>();
-    CutRules rules = CutRules.of(saw);
     for (int kind = 0; kind < kinds.size(); kind++) {
       for (Lay lay : lays(kinds.get(kind), sheet.grain())) {
-        Option option = option(kind, lay);
-        boolean fits = option.dx <= length && option.dy <= width;
-        if (fits
-            && rules.free(option, length, width)
-            && rules.part(kinds.get(kind), option, length, width)) {
-          options.add(option);
-        }
+        option(kind, lay, bare).ifPresent(options::add);
       }
     }
-    return new Panel(sheet, length, width, List.copyOf(options), rules);
+    return new Panel(sheet, length, width, whole, List.copyOf(options), bare.rules);
+  }
+
+  private Optional<Option> option(int kind, Lay lay, Panel panel) {
+    return panel.keepsEdges(kinds.get(kind), lay)
+        ? toLength(option(kind, lay), panel)
+        : Optional.of(option(kind, lay)).filter(option -> isFree(option, panel));
+  }
+
+  /** Of a kind as wide as the stock; nothing lies beside it. */
+  private Optional<Option> toLength(Option option, Panel panel) {
+    boolean cut = option.dx < panel.length || kinds.get(option.kind).set().isPresent();
+    boolean free = !cut || panel.rules.reach(Direction.CROSSCUT, panel.whole);
+    return Optional.of(new Option(option.kind, option.dx, panel.width, option.lay))
+        .filter(o -> o.dx <= panel.length && free)
+        .filter(o -> panel.rules.free(o, panel.length, panel.width));
+  }
+
+  private boolean isFree(Option option, Panel panel) {
+    return panel.canBeRipped()
+        && option.dx <= panel.length
+        && option.dy <= panel.width
+        && panel.rules.free(option, panel.length, panel.width)
+        && panel.rules.part(kinds.get(option.kind), option, panel.length, panel.width);
   }
 
   /** With the kerf added; nothing is usable where the trim takes it all. */

@@ -23,4 +23,9 @@ public record Part(String mark, Length length, Length width, int count, Grain gr
   Part times(int number) {
     return new Part(mark, length, width, number, grain);
   }
+
+  /** The same with another grain. */
+  Part with(Grain other) {
+    return new Part(mark, length, width, count, other);
+  }
 }

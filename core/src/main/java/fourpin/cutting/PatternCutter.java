@@ -3,6 +3,9 @@ package fourpin.cutting;
 import fourpin.cutting.Attempt.Outcome;
 import fourpin.cutting.PatternSearch.Found;
 import fourpin.measure.Length;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A cutter that takes its time: the answer of {@link StripCutter} first, repaired (see {@link
@@ -30,6 +33,7 @@ public final class PatternCutter implements SheetCutter {
   private final StripCutter.Effort first;
   private final long steps;
   private final Watch watch;
+  private final List<Layout> known;
 
   /**
    * @param steps at most, at least zero; about 20 million take a second on a machine of 2025
@@ -39,17 +43,19 @@ public final class PatternCutter implements SheetCutter {
   }
 
   public PatternCutter(long steps, Watch watch) {
-    this(FIRST, steps, watch);
+    this(FIRST, steps, watch, List.of());
   }
 
   /**
    * @param first for the answer that is then bettered
+   * @param known layouts of all parts, the best of which may be bettered instead
    */
-  PatternCutter(StripCutter.Effort first, long steps, Watch watch) {
+  PatternCutter(StripCutter.Effort first, long steps, Watch watch, List<Layout> known) {
     Require.notNegative(steps, "steps");
     this.first = first;
     this.steps = steps;
     this.watch = watch;
+    this.known = List.copyOf(known);
   }
 
   @Override
@@ -62,11 +68,18 @@ public final class PatternCutter implements SheetCutter {
   private Layout cutFree(SheetProblem problem) {
     Inflated inflated = new Inflated(problem);
     LowerBound bound = new Bounds(inflated, inflated.fittingDemand()).bound();
-    Outcome start = new StripCutter(first, watch).search(inflated, bound);
+    Outcome start = start(inflated, new StripCutter(first, watch).search(inflated, bound));
     Answers answers = new Answers(problem, inflated);
     watch.better(answers.layout(start, bound));
     Found found = found(inflated, start, bound, answers);
     return answers.layout(found.outcome(), found.bound());
+  }
+
+  private Outcome start(Inflated problem, Outcome strips) {
+    return Stream.concat(
+            Stream.of(strips), known.stream().map(layout -> Redraft.of(problem, layout)))
+        .min(Comparator.comparing(Outcome::score))
+        .orElseThrow();
   }
 
   private Found found(Inflated problem, Outcome start, LowerBound bound, Answers answers) {

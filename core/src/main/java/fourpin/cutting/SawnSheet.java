@@ -43,8 +43,18 @@ final class SawnSheet {
     }
   }
 
-  /** A block to be sawn, and the way and the number of the stage of the cut that made it. */
-  private record Job(Node node, Block block, Optional<Direction> made, int stage) {}
+  /**
+   * A block to be sawn, and the way and the number of the stage of the cut that made it.
+   *
+   * @param toStraighten all that goes at its near edge before it may be ripped
+   */
+  private record Job(
+      Node node, Block block, Optional<Direction> made, int stage, Length toStraighten) {
+
+    Job next(Node node, Block block, Direction cut, int stage) {
+      return new Job(node, block, Optional.of(cut), stage, toStraighten);
+    }
+  }
 
   private final SheetProblem problem;
   private final SheetPattern pattern;
@@ -99,14 +109,19 @@ final class SawnSheet {
       done.merge(trim.edge(), trim.off().picometres(), Long::sum);
       node = trim.rest();
     }
+    Length rough = pattern.sheet().roughEdge();
+    long near = done.getOrDefault(Edge.NEAR_EDGE, 0L);
+    boolean straightened =
+        near == problem.saw().trim().nearEdge().picometres() + rough.picometres();
     for (Edge edge : Edge.values()) {
       Length asked = problem.saw().trim().at(edge);
       long off = done.getOrDefault(edge, 0L);
-      if (off != asked.picometres()) {
+      if (off != asked.picometres() && !(straightened && edge == Edge.NEAR_EDGE)) {
         faults.add(new Fault.WrongTrim(number, edge, asked, pm(off)));
       }
     }
-    return new Job(node, trimmed(done), Optional.empty(), 0);
+    Length left = straightened ? Length.ZERO : rough;
+    return new Job(node, trimmed(done), Optional.empty(), 0, left);
   }
 
   private Block trimmed(Map<Edge, Long> done) {
@@ -127,10 +142,7 @@ final class SawnSheet {
       Job job = open.pop();
       switch (job.node) {
         case Node.Cut cut -> cut(cut, job, open);
-        case Node.TrimOff trim -> {
-          faults.add(new Fault.LateTrim(number, trim.edge()));
-          open.push(new Job(trim.rest(), job.block, job.made, job.stage));
-        }
+        case Node.TrimOff trim -> open.push(straighten(trim, job));
         case Node.Finished finished -> {
           checkStages(job, problem.ties().matched(finished.mark()).isPresent());
           finish(finished, job.block);
@@ -144,8 +156,27 @@ final class SawnSheet {
     }
   }
 
+  /** The only trimming after the first cut: the near edge of a piece that is to be ripped. */
+  private Job straighten(Node.TrimOff trim, Job job) {
+    if (trim.edge() != Edge.NEAR_EDGE || job.toStraighten.isZero()) {
+      faults.add(new Fault.LateTrim(number, trim.edge()));
+      return new Job(trim.rest(), job.block, job.made, job.stage, job.toStraighten);
+    }
+    if (!trim.off().equals(job.toStraighten)) {
+      faults.add(new Fault.WrongTrim(number, trim.edge(), job.toStraighten, trim.off()));
+    }
+    long off = trim.off().picometres();
+    long extent = job.block.extent(Direction.RIP);
+    lost = lost.add(job.block.part("edge", Direction.RIP, 0, off).area());
+    Block rest = job.block.part("piece", Direction.RIP, off, extent);
+    return new Job(trim.rest(), rest, job.made, job.stage, Length.ZERO);
+  }
+
   private void cut(Node.Cut cut, Job job, Deque<Job> open) {
     Block block = job.block;
+    if (cut.direction() == Direction.RIP && !job.toStraighten.isZero()) {
+      faults.add(new Fault.RoughAtFence(number, cut.fence()));
+    }
     int stage = job.made.equals(Optional.of(cut.direction())) ? job.stage : job.stage + 1;
     checkLimits(cut.direction(), block);
     long extent = block.extent(cut.direction());
@@ -161,12 +192,13 @@ final class SawnSheet {
     }
     lost = lost.add(block.part("kerf", cut.direction(), fence, fence + taken).area());
     if (beyond > taken) {
-      far(cut, block.part("piece", cut.direction(), fence + taken, extent), stage, open);
+      Block far = block.part("piece", cut.direction(), fence + taken, extent);
+      far(cut, job.next(cut.far(), far, cut.direction(), stage), open);
     } else if (!(cut.far() instanceof Node.Dust)) {
       faults.add(new Fault.PieceFromDust(number, cut.direction(), cut.fence()));
     }
     Block near = block.part("piece", cut.direction(), 0, fence);
-    open.push(new Job(cut.near(), near, Optional.of(cut.direction()), stage));
+    open.push(job.next(cut.near(), near, cut.direction(), stage));
   }
 
   private void checkLimits(Direction direction, Block block) {
@@ -193,13 +225,12 @@ final class SawnSheet {
     }
   }
 
-  private void far(Node.Cut cut, Block block, int stage, Deque<Job> open) {
+  private void far(Node.Cut cut, Job far, Deque<Job> open) {
     if (cut.far() instanceof Node.Dust) {
-      faults.add(
-          new Fault.PieceForgotten(
-              number, cut.direction(), cut.fence(), pm(block.extent(cut.direction()))));
+      Length left = pm(far.block.extent(cut.direction()));
+      faults.add(new Fault.PieceForgotten(number, cut.direction(), cut.fence(), left));
     } else {
-      open.push(new Job(cut.far(), block, Optional.of(cut.direction()), stage));
+      open.push(far);
     }
   }
 

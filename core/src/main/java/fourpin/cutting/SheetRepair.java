@@ -200,6 +200,7 @@ final class SheetRepair {
         panel.sheet(),
         panel.length(),
         panel.width(),
+        panel.whole(),
         panel.options().stream().filter(option -> wanted[option.kind()] > 0).toList(),
         panel.rules());
   }

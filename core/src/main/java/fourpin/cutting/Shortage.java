@@ -63,6 +63,8 @@ final class Shortage {
         sheet.grain(),
         Supply.unlimited(),
         Math.multiplyExact(DEAR, Math.max(dearest, 1)),
-        Origin.TO_BUY);
+        Origin.TO_BUY,
+        List.of(),
+        sheet.roughEdge());
   }
 }

@@ -12,6 +12,9 @@ import java.util.List;
  * @param price of one sheet in the smallest coin of the job's money, at least zero; what is on hand
  *     and paid for usually counts zero
  * @param defects that no part may hold anything of; of stock with defects there is one at most
+ * @param roughEdge all that goes at the near edge, kerf included, of what is ripped, before it is
+ *     ripped, so that it lies straight against the fence; zero where the edges are straight. A part
+ *     as wide as the stock is only cut to length, and keeps its edges.
  */
 public record StockSheet(
     String name,
@@ -21,13 +24,15 @@ public record StockSheet(
     Supply supply,
     long price,
     Origin origin,
-    List<Defect> defects) {
+    List<Defect> defects,
+    Length roughEdge) {
 
   public StockSheet {
     Require.named(name, "name of a sheet");
     Require.positive(length, "length of sheet " + name);
     Require.positive(width, "width of sheet " + name);
     Require.notNegative(price, "price of sheet " + name);
+    Require.notNegative(roughEdge, "rough edge of sheet " + name);
     defects = List.copyOf(defects);
     if (!defects.isEmpty() && supply.most() > 1) {
       throw new IllegalArgumentException(
@@ -35,7 +40,7 @@ public record StockSheet(
     }
   }
 
-  /** A sheet without defects. */
+  /** A sheet without defects and with straight edges. */
   public StockSheet(
       String name,
       Length length,
@@ -44,11 +49,11 @@ public record StockSheet(
       Supply supply,
       long price,
       Origin origin) {
-    this(name, length, width, grain, supply, price, origin, List.of());
+    this(name, length, width, grain, supply, price, origin, List.of(), Length.ZERO);
   }
 
   /** The same in another supply. */
   StockSheet with(Supply other) {
-    return new StockSheet(name, length, width, grain, other, price, origin, defects);
+    return new StockSheet(name, length, width, grain, other, price, origin, defects, roughEdge);
   }
 }

@@ -1,6 +1,7 @@
 package fourpin.cutting;
 
 import fourpin.measure.Length;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -107,7 +108,7 @@ public final class ThoroughCutter implements SheetCutter {
   }
 
   private Layout cutFree(SheetProblem problem) {
-    List<Layout> found = found(problem);
+    List<Layout> found = found(problem, this::stricter);
     Layout best = best(problem, found);
     return new Layout(rebuilt(problem, best), best.unplaced(), found.getLast().bound());
   }
@@ -116,21 +117,62 @@ public final class ThoroughCutter implements SheetCutter {
     return new Rebuild(problem, aims, rebuildSteps(problem)).better(layout.patterns());
   }
 
-  /** The quick answer, and a searched one with its better bound where there is more to find. */
-  private List<Layout> found(SheetProblem problem) {
+  /** Answers that a search may start from. */
+  private interface Starts {
+    Starts NONE = problem -> List.of();
+
+    List<Layout> of(SheetProblem problem);
+  }
+
+  private List<Layout> stricter(SheetProblem problem) {
+    ThoroughCutter quiet = new ThoroughCutter(aims, Limit.WORK, Watch.until(watch::enough));
+    return Stricter.answers(
+        problem,
+        straight -> best(straight, quiet.found(straight, quiet::stricter)),
+        apart -> best(apart, quiet.found(apart, Starts.NONE)));
+  }
+
+  /**
+   * The quick answer, those to start from, and a searched one with its better bound where there is
+   * more to find.
+   */
+  private List<Layout> found(SheetProblem problem, Starts starts) {
     Layout quick = new StripCutter().cut(problem);
     watch.better(quick);
     if (isProven(quick)) {
       return List.of(quick);
     }
-    if (quick.unplaced().isEmpty()) {
-      return List.of(quick, searched(problem, new Ascent(quick, watch)));
+    List<Layout> known = known(problem, quick, starts);
+    Layout best = known.stream().reduce((a, b) -> Ascent.isBetter(b, a) ? b : a).orElseThrow();
+    if (best.unplaced().isEmpty()) {
+      List<Layout> whole = known.stream().filter(layout -> layout.unplaced().isEmpty()).toList();
+      return isProven(best) ? whole : searched(problem, whole, best);
     }
     Watch quiet = Watch.until(watch::enough);
-    return new Shortage(problem, wider -> searched(wider, quiet))
+    return new Shortage(problem, wider -> searched(wider, quiet, List.of()))
         .madeUp(quick)
         .map(List::of)
-        .orElse(List.of(quick));
+        .orElse(List.of(best));
+  }
+
+  /** With bounds of the problem itself, since that of a stricter one may be too high. */
+  private List<Layout> known(SheetProblem problem, Layout quick, Starts starts) {
+    List<Layout> known = new ArrayList<>(List.of(quick));
+    for (Layout layout : starts.of(problem)) {
+      LowerBound bound = Bounds.ofPlaced(problem, layout.unplaced());
+      Layout answer = new Layout(layout.patterns(), layout.unplaced(), bound);
+      known.add(answer);
+      if (Ascent.isBetter(answer, quick)) {
+        watch.better(answer);
+      }
+    }
+    return known;
+  }
+
+  private List<Layout> searched(SheetProblem problem, List<Layout> known, Layout best) {
+    List<Layout> found = new ArrayList<>(known);
+    found.add(searched(problem, new Ascent(best, watch), known));
+    return found;
   }
 
   private static long rebuildSteps(SheetProblem problem) {
@@ -141,17 +183,17 @@ public final class ThoroughCutter implements SheetCutter {
     return layout.unplaced().isEmpty() && layout.bound().reachedBy(layout.price(), layout.sheets());
   }
 
-  private Layout searched(SheetProblem problem, Watch told) {
-    return onlyCrosscuts(problem) ? ofBoards(problem, told) : ofSheets(problem, told);
+  private Layout searched(SheetProblem problem, Watch told, List<Layout> known) {
+    return onlyCrosscuts(problem) ? ofBoards(problem, told) : ofSheets(problem, told, known);
   }
 
-  private Layout ofSheets(SheetProblem problem, Watch told) {
+  private Layout ofSheets(SheetProblem problem, Watch told, List<Layout> known) {
     boolean byWork = limit == Limit.WORK;
     long strips = STRIP_STEPS + STRIP_STEPS_PER_PART * parts(problem);
     long steps = STEPS + STEPS_PER_PART * parts(problem);
     StripCutter.Effort first =
         new StripCutter.Effort(byWork ? Math.min(strips, MOST_STRIP_STEPS) : strips, CELLS);
-    return new PatternCutter(first, byWork ? steps : Long.MAX_VALUE, told).cut(problem);
+    return new PatternCutter(first, byWork ? steps : Long.MAX_VALUE, told, known).cut(problem);
   }
 
   private Layout ofBoards(SheetProblem problem, Watch told) {
@@ -178,7 +220,7 @@ public final class ThoroughCutter implements SheetCutter {
     return problem.parts().stream().mapToLong(Part::count).sum();
   }
 
-  /** Whether all parts, and all stock between its trimmed edges, are of one width. */
+  /** Whether all parts are as wide as all stock. */
   private static boolean onlyCrosscuts(SheetProblem problem) {
     Inflated inflated = new Inflated(problem);
     return inflated.kinds.stream()
@@ -189,6 +231,7 @@ public final class ThoroughCutter implements SheetCutter {
   }
 
   private static boolean isAsWide(Inflated.Kind kind, Inflated.Panel panel) {
-    return panel.sheet().grain() == SheetGrain.ALONG_LENGTH && panel.width() == kind.width();
+    return panel.sheet().grain() == SheetGrain.ALONG_LENGTH
+        && (panel.width() == kind.width() || panel.keepsEdges(kind, Lay.STRAIGHT));
   }
 }

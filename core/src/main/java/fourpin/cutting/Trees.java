@@ -100,12 +100,64 @@ final class Trees {
 
   private Node root(Drafted drafted) {
     Panel panel = drafted.panel();
-    Node node = node(drafted.draft(), panel.length(), panel.width());
+    boolean rough = !panel.sheet().roughEdge().isZero() && keepsEdges(drafted.draft(), panel);
+    Node node =
+        rough
+            ? rough(drafted.draft(), panel.length(), panel)
+            : node(drafted.draft(), panel.length(), panel.width());
     for (Edge edge : List.of(Edge.values()).reversed()) {
       Length off = problem.saw().trim().at(edge);
       node = off.isZero() ? node : new Node.TrimOff(edge, off, node);
     }
-    return node;
+    return rough ? node : straightened(panel, node);
+  }
+
+  /** Whether anything in it is as wide as the stock. */
+  private boolean keepsEdges(Draft draft, Panel panel) {
+    return switch (draft) {
+      case Draft.Free free -> false;
+      case Draft.Place(int kind, Lay lay) -> panel.keepsEdges(inflated.kinds.get(kind), lay);
+      case Draft.Split split ->
+          split.slices().stream().anyMatch(slice -> keepsEdges(slice.content(), panel));
+    };
+  }
+
+  /** A piece with rough edges, something in which keeps them. */
+  private Node rough(Draft draft, long length, Panel panel) {
+    return switch (draft) {
+      case Draft.Free free -> OFFCUT;
+      case Draft.Place place -> placed(place, length, panel.width());
+      case Draft.Split split when split.direction() == Direction.RIP ->
+          rough(split.slices().getFirst().content(), length, panel);
+      case Draft.Split split -> roughChain(split.slices(), length, panel);
+    };
+  }
+
+  /** First what keeps its edges; all the rest is straightened as one piece. */
+  private Node roughChain(List<Draft.Slice> slices, long length, Panel panel) {
+    List<Node> contents = new ArrayList<>();
+    List<Long> sizes = new ArrayList<>();
+    List<Draft.Slice> others = new ArrayList<>();
+    for (Draft.Slice slice : slices) {
+      if (keepsEdges(slice.content(), panel)) {
+        contents.add(rough(slice.content(), slice.size(), panel));
+        sizes.add(slice.size());
+      } else {
+        others.add(slice);
+      }
+    }
+    if (others.stream().anyMatch(slice -> !(slice.content() instanceof Draft.Free))) {
+      long rest = length - sizes.stream().mapToLong(Long::longValue).sum();
+      Draft left = new Draft.Split(Direction.CROSSCUT, others);
+      contents.add(straightened(panel, node(left, rest, panel.width())));
+      sizes.add(rest);
+    }
+    return chain(Direction.CROSSCUT, contents, sizes, length);
+  }
+
+  private static Node straightened(Panel panel, Node node) {
+    Length off = panel.sheet().roughEdge();
+    return off.isZero() ? node : new Node.TrimOff(Edge.NEAR_EDGE, off, node);
   }
 
   private Node node(Draft draft, long length, long width) {

@@ -13,15 +13,16 @@ import java.util.stream.Stream;
  * check: it uses the problem, the trees and whole picometres, and nothing of the search or of the
  * drawing.
  *
- * <p>The rules. A sheet is trimmed first, each edge by exactly what the saw asks for. Every cut
- * runs from edge to edge of its piece; the fence setting is above zero and leaves something for the
- * blade; the blade takes its kerf, and where no more than the kerf is left beyond the setting, it
- * takes exactly what is left and nothing remains. A finished part has exactly its size and grain.
- * No cut is longer than the saw reaches, the first one runs the way it must, and no part goes
- * through more stages of cuts than allowed; trimming does not count. What was asked for is cut or
- * left out with a true reason. No more sheets are used than there are. Parts, offcuts, kerf and
- * trim add up to the sheet. The parts of a matched set lie one after the other with only the kerf
- * between, and parts that must share a sheet do.
+ * <p>The rules. A sheet is trimmed first, each edge by exactly what the saw asks for; a rough edge
+ * at the latest before anything is ripped along it. Every cut runs from edge to edge of its piece;
+ * the fence setting is above zero and leaves something for the blade; the blade takes its kerf, and
+ * where no more than the kerf is left beyond the setting, it takes exactly what is left and nothing
+ * remains. A finished part has exactly its size and grain. No cut is longer than the saw reaches,
+ * the first one runs the way it must, and no part goes through more stages of cuts than allowed;
+ * trimming does not count. What was asked for is cut or left out with a true reason. No more sheets
+ * are used than there are. Parts, offcuts, kerf and trim add up to the sheet. The parts of a
+ * matched set lie one after the other with only the kerf between, and parts that must share a sheet
+ * do.
  */
 public final class VirtualSaw {
   private final SheetProblem problem;
@@ -139,7 +140,8 @@ public final class VirtualSaw {
   private boolean canBeParted(Part part, Lay lay, StockSheet sheet) {
     Optional<Direction> cuts = problem.ties().matched(part.mark()).map(set -> set.cuts(lay));
     SawLimits limits = problem.saw().limits();
-    boolean whole = along(part, lay) == length(sheet) && across(part, lay) == width(sheet);
+    boolean whole =
+        along(part, lay) == length(sheet) && across(part, lay) == width(part, lay, sheet);
     return cuts.map(
             way ->
                 (way == Direction.RIP ? limits.longestRip() : limits.widestCrosscut())
@@ -186,7 +188,21 @@ public final class VirtualSaw {
   private boolean fits(Part part, StockSheet sheet) {
     return Stream.of(Lay.values())
         .filter(lay -> SawnSheet.grainAllows(part, sheet, lay))
-        .anyMatch(lay -> along(part, lay) <= length(sheet) && across(part, lay) <= width(sheet));
+        .anyMatch(
+            lay ->
+                along(part, lay) <= length(sheet) && across(part, lay) <= width(part, lay, sheet));
+  }
+
+  /** What there is for a part across the sheet: all of it only where nothing has to be ripped. */
+  private long width(Part part, Lay lay, StockSheet sheet) {
+    boolean ripped =
+        across(part, lay) != width(sheet)
+            || problem
+                .ties()
+                .matched(part.mark())
+                .filter(s -> s.cuts(lay) == Direction.RIP)
+                .isPresent();
+    return width(sheet) - (ripped ? sheet.roughEdge().picometres() : 0);
   }
 
   private static long along(Part part, Lay lay) {
@@ -215,10 +231,14 @@ public final class VirtualSaw {
   private boolean canBeCut(Part part, StockSheet sheet) {
     return Stream.of(Lay.values())
         .filter(lay -> SawnSheet.grainAllows(part, sheet, lay))
-        .filter(lay -> along(part, lay) <= length(sheet) && across(part, lay) <= width(sheet))
+        .filter(
+            lay ->
+                along(part, lay) <= length(sheet) && across(part, lay) <= width(part, lay, sheet))
         .filter(lay -> canBeParted(part, lay, sheet))
         .anyMatch(
-            lay -> canBeCut(along(part, lay), across(part, lay), length(sheet), width(sheet)));
+            lay ->
+                canBeCut(
+                    along(part, lay), across(part, lay), length(sheet), width(part, lay, sheet)));
   }
 
   private boolean canBeCut(long along, long across, long length, long width) {

@@ -41,7 +41,8 @@ public final class WrittenLayout {
               s.supply(),
               s.price(),
               s.origin(),
-              s.defects()));
+              s.defects(),
+              s.roughEdge()));
     }
     return sum(
         new SheetProblem(problem.parts(), numbered, problem.saw(), problem.ties()).toString());

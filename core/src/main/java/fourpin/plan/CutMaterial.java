@@ -8,7 +8,7 @@ import java.util.List;
  * How the parts of one material come out of its stock.
  *
  * @param material its name
- * @param layouts one for sheets; for boards one for each width of stock that is used
+ * @param layouts one with all parts; none without stock
  * @param stock what is taken of each stock, in the order stated
  */
 public record CutMaterial(String material, List<StockLayout> layouts, List<StockUse> stock) {

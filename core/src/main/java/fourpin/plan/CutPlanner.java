@@ -51,9 +51,9 @@ public final class CutPlanner {
     List<CutMaterial> materials = new ArrayList<>();
     List<Yield> yields = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
-    int later = cutters.stream().mapToInt(StockCutter::lots).sum();
+    int later = (int) cutters.stream().filter(StockCutter::hasStock).count();
     for (int i = 0; i < cutters.size(); i++) {
-      later -= cutters.get(i).lots();
+      later -= cutters.get(i).hasStock() ? 1 : 0;
       StockCutter.Cut cut = cutters.get(i).cut(later);
       CutMaterial material = new CutMaterial(wanted.get(i).material(), cut.layouts(), cut.stock());
       materials.add(material);

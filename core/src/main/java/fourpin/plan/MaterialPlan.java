@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
 /**
  * How one material is cut.
  *
- * @param layouts one for sheets; for boards one for each width of stock that is used
+ * @param layouts one with all parts; none without stock
  * @param stock what is taken of each stock, in the order of the job
  */
 public record MaterialPlan(Material material, List<StockLayout> layouts, List<StockUse> stock) {
@@ -35,7 +35,8 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
   /**
    * A layout with the problem that it answers; marks in it are labels of the cut list.
    *
-   * @param title "sheets" or "boards 5 1/2 in wide, cut to length"
+   * @param title "sheets", "boards 5 1/2 in wide, cut to length", "boards, cut to length and
+   *     ripped"
    * @param sheets how many sheets or boards, and the fewest that any layout needs
    * @param gap by how much the cost may be above the least possible, in per cent
    * @param kept offcuts that are worth keeping, in the order of cutting

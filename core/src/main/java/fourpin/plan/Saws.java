@@ -6,7 +6,6 @@ import fourpin.cutting.SawLimits.FirstCut;
 import fourpin.cutting.Trim;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
-import fourpin.measure.Length;
 import java.util.Locale;
 
 /** The saw as the settings have it, for each way that stock is cut. */
@@ -19,15 +18,9 @@ record Saws(Settings settings) {
         reach().withFirst(firstCut()).withStages(stages()));
   }
 
-  Saw boardsToLength() {
+  /** The ends are trimmed; edges only where boards are ripped, which the stock says. */
+  Saw boards() {
     return saw(Trim.ends(settings.length(Setting.BOARD_TRIM)), reach());
-  }
-
-  /** One edge is straightened, to lie against the fence. */
-  Saw boardsRipped() {
-    Length ends = settings.length(Setting.BOARD_TRIM);
-    Length edge = settings.length(Setting.BOARD_EDGE_TRIM);
-    return saw(new Trim(edge, Length.ZERO, ends, ends), reach());
   }
 
   private Saw saw(Trim trim, SawLimits limits) {

@@ -7,7 +7,6 @@ import fourpin.casework.Place;
 import fourpin.cutting.Blank;
 import fourpin.cutting.Fault;
 import fourpin.cutting.Layout;
-import fourpin.cutting.Matched;
 import fourpin.cutting.Merit;
 import fourpin.cutting.Origin;
 import fourpin.cutting.Part;
@@ -21,8 +20,6 @@ import fourpin.cutting.SheetProblem;
 import fourpin.cutting.SmallPieces;
 import fourpin.cutting.StockSheet;
 import fourpin.cutting.ThoroughCutter;
-import fourpin.cutting.Ties;
-import fourpin.cutting.Together;
 import fourpin.cutting.VirtualJointer;
 import fourpin.cutting.VirtualSaw;
 import fourpin.job.Setting;
@@ -37,17 +34,20 @@ import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.MaterialPlan.StockUse;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Lays the parts of one material out on its stock, and has every layout sawn on trial. Boards are
- * ripped and crosscut like narrow sheets, except that parts exactly as wide as a board only need
- * crosscuts.
+ * Lays the parts of one material out on its stock, all of them together, and has the layout sawn on
+ * trial. Boards are ripped and crosscut like narrow sheets; parts exactly as wide as a board only
+ * need crosscuts, and what is ripped is straightened along one edge before.
  */
 final class StockCutter {
 
@@ -59,13 +59,12 @@ final class StockCutter {
   private final QuantityUnit costs;
   private final Reusable reusable;
   private final Search search;
-  private final List<Lot> lots;
   private final Map<String, Long> taken = new LinkedHashMap<>();
   private final List<StockLayout> layouts = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  /** Parts that are laid out together. @param level the last level of the ids of its figures */
-  private record Lot(String title, String level, List<Part> parts, List<Stock> stock, Saw saw) {}
+  /** How everything is called. @param level the last level of the ids of its figures */
+  private record Lot(String title, String level, Saw saw) {}
 
   /** How long is searched, who looks on, and what was found before. */
   record Search(ThoroughCutter.Limit limit, CutWatch watch, FoundLayouts found) {
@@ -81,7 +80,6 @@ final class StockCutter {
     this.search = search;
     this.costs = costs(wanted.stock());
     this.reusable = aims(settings).kept();
-    this.lots = wanted.stock().isEmpty() ? List.of() : divided();
   }
 
   /** What counts of a layout besides price and area. */
@@ -101,80 +99,44 @@ final class StockCutter {
   /** What came of one material. */
   record Cut(List<StockLayout> layouts, List<StockUse> stock, List<Finding> findings) {}
 
-  /** How many lots there are to be laid out. */
-  int lots() {
-    return lots.size();
+  /** Whether there is anything to lay out on. */
+  boolean hasStock() {
+    return !wanted.stock().isEmpty();
   }
 
   /**
    * Lays everything out, once.
    *
-   * @param later lots of other materials that come after these
+   * @param later other materials that come after this
    */
   Cut cut(int later) {
-    if (wanted.stock().isEmpty()) {
+    if (hasStock()) {
+      cut(lot(), later);
+    } else {
       noStock();
-    }
-    for (int i = 0; i < lots.size(); i++) {
-      cut(lots.get(i), lots.size() - 1 - i + later);
     }
     return new Cut(layouts, uses(), findings);
   }
 
-  private List<Lot> divided() {
+  private Lot lot() {
     if (wanted.kind() == Wanted.Kind.SHEETS) {
-      Saw saw = new Saws(settings).sheets();
-      return List.of(new Lot("sheets", "sheets", wanted.parts(), wanted.stock(), saw));
+      return new Lot("sheets", "sheets", new Saws(settings).sheets());
     }
-    List<Lot> lots = new ArrayList<>();
-    List<Part> rest = new ArrayList<>(wanted.parts());
-    for (Length width : wanted.stock().stream().map(Stock::width).distinct().sorted().toList()) {
-      List<Part> same = rest.stream().filter(p -> isOnlyCrosscut(p, width)).toList();
-      rest.removeAll(same);
-      if (!same.isEmpty()) {
-        lots.add(toLength(width, same));
-      }
+    Set<Length> boards = wanted.stock().stream().map(Stock::width).collect(Collectors.toSet());
+    Set<Length> parts = wanted.parts().stream().map(Part::width).collect(Collectors.toSet());
+    Saw saw = new Saws(settings).boards();
+    if (parts.equals(boards) && boards.size() == 1) {
+      Length width = boards.iterator().next();
+      String title = "boards " + style.text(width) + " wide, cut to length";
+      return new Lot(title, "boards " + style.number(width), saw);
     }
-    if (!rest.isEmpty()) {
-      lots.add(ripped(rest));
-    }
-    return lots;
-  }
-
-  /** Whether a part, and all that it is tied to, is as wide as the boards. */
-  private boolean isOnlyCrosscut(Part part, Length width) {
-    Ties ties = wanted.ties();
-    boolean beside =
-        ties.matched(part.mark()).filter(s -> s.run() == Matched.Run.SIDE_BY_SIDE).isPresent();
-    List<String> company =
-        ties.together(part.mark()).map(Together::marks).orElse(List.of(part.mark()));
-    return !beside
-        && wanted.parts().stream()
-            .filter(p -> p.equals(part) || company.contains(p.mark()))
-            .allMatch(p -> p.width().equals(width));
-  }
-
-  private Lot toLength(Length width, List<Part> parts) {
-    return new Lot(
-        "boards " + style.text(width) + " wide, cut to length",
-        "boards " + style.number(width),
-        parts,
-        wanted.stock().stream().filter(s -> s.width().equals(width)).toList(),
-        new Saws(settings).boardsToLength());
-  }
-
-  private Lot ripped(List<Part> parts) {
-    return new Lot(
-        "boards, ripped and cut to length",
-        "boards ripped",
-        parts,
-        wanted.stock(),
-        new Saws(settings).boardsRipped());
+    return Collections.disjoint(parts, boards)
+        ? new Lot("boards, ripped and cut to length", "boards ripped", saw)
+        : new Lot("boards, cut to length and ripped", "boards", saw);
   }
 
   private void cut(Lot lot, int later) {
-    SheetProblem problem =
-        new SheetProblem(lot.parts, sheets(lot), lot.saw, wanted.ties().among(lot.parts));
+    SheetProblem problem = new SheetProblem(wanted.parts(), sheets(), lot.saw, wanted.ties());
     Merit.Aims aims = aims(settings);
     String title = wanted.material() + ", " + lot.title;
     Optional<FoundLayouts.Found> found =
@@ -229,24 +191,23 @@ final class StockCutter {
     return kept;
   }
 
-  private List<StockSheet> sheets(Lot lot) {
-    return lot.stock.stream().map(this::sheet).toList();
+  private List<StockSheet> sheets() {
+    boolean boards = wanted.kind() == Wanted.Kind.BOARDS;
+    Length rough = boards ? settings.length(Setting.BOARD_EDGE_TRIM) : Length.ZERO;
+    return wanted.stock().stream().map(stock -> sheet(stock, rough)).toList();
   }
 
-  private StockSheet sheet(Stock stock) {
-    long before = taken.getOrDefault(stock.name(), 0L);
+  private StockSheet sheet(Stock stock, Length roughEdge) {
     return new StockSheet(
         stock.name(),
         stock.length(),
         stock.width(),
         SheetGrain.ALONG_LENGTH,
-        stock
-            .count()
-            .map(c -> fourpin.cutting.Supply.of((int) Math.max(0, c - before)))
-            .orElse(fourpin.cutting.Supply.unlimited()),
+        stock.count().map(fourpin.cutting.Supply::of).orElse(fourpin.cutting.Supply.unlimited()),
         cost(stock),
         stock.supply() == Supply.ON_HAND ? Origin.ON_HAND : Origin.TO_BUY,
-        stock.defects());
+        stock.defects(),
+        roughEdge);
   }
 
   /** In the smallest coin, or in square millimetres; of what is on hand, its worth in money. */

@@ -28,7 +28,8 @@ class DefectCutterTest {
         Supply.of(1),
         100L * length,
         Origin.ON_HAND,
-        defects);
+        defects,
+        Length.ZERO);
   }
 
   /** Rough boards of random widths, each with up to three defects, and parts for about half. */

@@ -25,7 +25,8 @@ final class Examples {
   static void requireSound(SheetProblem problem) {
     Layout quick = new StripCutter().cut(problem);
     assertThat(VirtualSaw.check(problem, quick)).isEmpty();
-    Layout searched = new PatternCutter(HURRIED, HURRIED_STEPS, Watch.NOBODY).cut(problem);
+    Layout searched =
+        new PatternCutter(HURRIED, HURRIED_STEPS, Watch.NOBODY, List.of()).cut(problem);
     assertThat(VirtualSaw.check(problem, searched)).isEmpty();
     assertThat(searched.price()).isGreaterThanOrEqualTo(searched.bound().price());
     assertThat(searched.sheets()).isGreaterThanOrEqualTo(searched.bound().sheets());

@@ -44,6 +44,17 @@ class CutPlannerTest {
         Supply.TO_BUY);
   }
 
+  /** One that is on hand. */
+  private static Stock one(String length, String width) {
+    return new Stock(
+        length + " x " + width,
+        in(length),
+        in(width),
+        Optional.of(1),
+        Optional.empty(),
+        Supply.ON_HAND);
+  }
+
   private static Wanted sheets(List<Part> parts, Stock... stock) {
     return new Wanted("ply", Wanted.Kind.SHEETS, parts, List.of(stock));
   }
@@ -133,6 +144,34 @@ class CutPlannerTest {
     assertThat(rough.sheets().value().value()).isEqualTo(2);
     assertThat(rough.setUps().getFirst())
         .anyMatch(s -> s instanceof SetUp.TrimEdge trim && trim.edge() == Edge.NEAR_EDGE);
+  }
+
+  /**
+   * A shelf of 50 as wide as the board, and two rails of 40 by 2 1/2 beside each other behind it:
+   * in two goes they took two boards.
+   */
+  @Test
+  void laysFullWidthAndRippedPartsOutTogether() {
+    StockLayout layout =
+        only(
+            plan(
+                boards(
+                    List.of(part("shelf", "50", "5 1/2", 1), part("rail", "40", "2 1/2", 2)),
+                    stock("96", "5 1/2", "31.50"))));
+    assertThat(layout.title()).isEqualTo("boards, cut to length and ripped");
+    assertThat(layout.sheets().id()).isEqualTo("job/oak/boards");
+    assertThat(layout.sheets().value().value()).isEqualTo(1);
+    assertThat(layout.gap().value().value()).isZero();
+  }
+
+  /** Of boards of two widths the wider serve for parts as wide as the narrower. */
+  @Test
+  void ripsFromWiderBoardsWhatIsAsWideAsThoseUsedUp() {
+    List<Part> parts = List.of(part("rail", "40", "5 1/2", 3));
+    Wanted rails = boards(parts, one("96", "5 1/2"), stock("96", "7 1/4", "40"));
+    CutPlan plan = plan(rails);
+    assertThat(plan.findings()).isEmpty();
+    assertThat(only(plan).sheets().value().value()).isEqualTo(2);
   }
 
   @Test

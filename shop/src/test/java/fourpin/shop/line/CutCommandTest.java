@@ -148,8 +148,7 @@ class CutCommandTest {
             0
             birch ply, sheets: 3; no layout needs fewer than 3
             back ply, sheets: 2; no layout needs fewer than 2
-            ash, boards 5 1/2 in wide, cut to length: 1; no layout needs fewer than 1
-            ash, boards, ripped and cut to length: 1; no layout needs fewer than 1
+            ash, boards, cut to length and ripped: 2; no layout needs fewer than 2
             The cutting is in %s.
             """
                 .formatted(first));

@@ -1,0 +1,76 @@
+package fourpin.cutting;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Problems that allow less than one, so that their answers are answers to it: a search that starts
+ * from them never makes a layout worse because more is allowed. Parts that may be turned lie
+ * straight; parts as wide as some boards are cut from these, and the rest from what boards are
+ * left.
+ */
+final class Stricter {
+  private final SheetProblem problem;
+  private final SheetCutter cutter;
+
+  private Stricter(SheetProblem problem, SheetCutter cutter) {
+    this.problem = problem;
+    this.cutter = cutter;
+  }
+
+  /**
+   * Layouts that keep to a problem. Their bounds hold for stricter ones.
+   *
+   * @param straight for the problem in which nothing is turned
+   * @param apart for each of two goes; does not part them further
+   */
+  static List<Layout> answers(SheetProblem problem, SheetCutter straight, SheetCutter apart) {
+    Stricter stricter = new Stricter(problem, straight);
+    return Stream.concat(stricter.straight().stream(), Apart.answer(problem, apart).stream())
+        .map(stricter::asStated)
+        .toList();
+  }
+
+  /** The same sheets as the problem names them. */
+  private Layout asStated(Layout layout) {
+    Map<String, StockSheet> sheets = new HashMap<>();
+    problem.stock().forEach(sheet -> sheets.put(sheet.name(), sheet));
+    return new Layout(
+        layout.patterns().stream()
+            .map(
+                p ->
+                    new SheetPattern(
+                        Objects.requireNonNull(sheets.get(p.sheet().name())),
+                        p.quantity(),
+                        p.root()))
+            .toList(),
+        layout.unplaced(),
+        layout.bound());
+  }
+
+  /** Nothing that also fits straight is turned. What finds no place so may find one turned. */
+  private Optional<Layout> straight() {
+    Inflated inflated = new Inflated(problem);
+    List<Part> parts = problem.parts().stream().map(part -> straight(part, inflated)).toList();
+    boolean same = parts.equals(problem.parts());
+    return same
+        ? Optional.empty()
+        : Optional.of(new SheetProblem(parts, problem.stock(), problem.saw(), problem.ties()))
+            .map(cutter::cut)
+            .filter(layout -> layout.unplaced().isEmpty());
+  }
+
+  private Part straight(Part part, Inflated inflated) {
+    int kind = inflated.kind(part.mark());
+    boolean fits =
+        inflated.panels.stream()
+            .flatMap(panel -> panel.options().stream())
+            .anyMatch(option -> option.kind() == kind && option.lay() == Lay.STRAIGHT);
+    boolean alone = problem.ties().matched(part.mark()).isEmpty();
+    return fits && alone ? part.with(Grain.FIXED) : part;
+  }
+}
