@@ -1,6 +1,5 @@
 package fourpin.strength.plate;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -11,6 +10,9 @@ public final class BentPlate {
   private static final double TRUE = (1 - 1 / Math.sqrt(3)) / 2;
 
   private static final double ON_LINE = 1e-6;
+
+  /** Likewise for edges, which are asked for from a little inside. */
+  private static final double ON_EDGE = 1e-4;
 
   private final Plate plate;
   private final Mesh mesh;
@@ -134,29 +136,38 @@ public final class BentPlate {
     if (mesh.isImage(x)) {
       return truest(mesh.mirrored(x)).stream().map(mesh::mirrored).toList();
     }
-    List<Double> points = new ArrayList<>(truest(mesh.x(), x));
     if (mesh.fold() != Fold.WHOLE && mesh.isMiddle(x)) {
-      points.add(mesh.mirrored(points.getLast()));
+      double point = last(mesh.x(), mesh.x().spaces() - 1);
+      return List.of(point, mesh.mirrored(point));
     }
-    return points;
+    return truest(mesh.x(), x);
   }
 
-  /** The best point nearest to a place; on a line of the mesh, those on both sides. */
+  /**
+   * The best point nearest to a place; on a line of the mesh, those on both sides. On an edge, the
+   * edge itself: what is best inside is not what the edge has, where bending across it may end.
+   */
   private static List<Double> truest(Lines lines, double place) {
     int space = lines.space(place);
     double share = (place - lines.start(space)) / lines.side(space);
-    List<Double> points = new ArrayList<>();
-    if (share < ON_LINE && space > 0) {
-      points.add(lines.end(space - 1) - TRUE * lines.side(space - 1));
+    if ((share < ON_EDGE && space == 0) || (share > 1 - ON_EDGE && space == lines.spaces() - 1)) {
+      return List.of(place);
     }
-    points.add(
-        share < 0.5
-            ? lines.start(space) + TRUE * lines.side(space)
-            : lines.end(space) - TRUE * lines.side(space));
-    if (share > 1 - ON_LINE && space < lines.spaces() - 1) {
-      points.add(lines.start(space + 1) + TRUE * lines.side(space + 1));
+    if (share < ON_LINE) {
+      return List.of(last(lines, space - 1), first(lines, space));
     }
-    return points;
+    if (share > 1 - ON_LINE) {
+      return List.of(last(lines, space), first(lines, space + 1));
+    }
+    return List.of(share < 0.5 ? first(lines, space) : last(lines, space));
+  }
+
+  private static double first(Lines lines, int space) {
+    return lines.start(space) + TRUE * lines.side(space);
+  }
+
+  private static double last(Lines lines, int space) {
+    return lines.end(space) - TRUE * lines.side(space);
   }
 
   private Rigidity rigidity(double y) {
