@@ -1,6 +1,6 @@
 package fourpin.validation;
 
-import static fourpin.validation.Check.fromMemory;
+import static fourpin.validation.Check.derived;
 import static fourpin.validation.Check.published;
 
 import fourpin.strength.frame.Corner;
@@ -44,29 +44,29 @@ final class FrameChecks {
             "Wood Structural Panel Shear Wall Deflection Formula, Technical Topics TT-053A (2007)",
             "term of fastener slip",
             FrameChecks::slips),
-        fromMemory(
+        derived(
             "closed square frame, head pushed: sway over P h³ / (E I)",
             "0.0833",
             "",
             0.00005,
-            "handbooks of rigid frames",
+            "cantilevers of half a side, bent by half the push",
             "1 / 12, no bending half way along each side",
             FrameChecks::square),
-        fromMemory(
+        derived(
             "frame of one bay, beams as stiff as its columns and twice as long: sway over P h³ / (E I)",
             "0.125",
             "",
             0.00005,
-            "approximate sway of frames, P h² (h / I + L / I) / (24 E)",
-            "portal method",
+            "portal method, P h² (h / I + L / I) / (24 E)",
+            "no bending half way along each part",
             FrameChecks::portal),
-        fromMemory(
+        derived(
             "stiff bar on a turning spring, load over k / h at which it falls",
             "1",
             "",
             1e-9,
-            "Timoshenko and Gere, Theory of Elastic Stability, 2nd ed. (1961)",
-            "art. 2.1, bars on springs",
+            "balance of moments, P h φ against k φ",
+            "bars on springs, as in Timoshenko and Gere, Theory of Elastic Stability, ch. 2",
             () -> new SwayFrame(1000, 3e6, 0, 0, 3e6).reserve()),
         published(
             "load over slip of a 1/4 in dowel in wood, 180,000 D^1.5",

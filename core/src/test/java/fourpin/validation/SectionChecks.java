@@ -1,5 +1,6 @@
 package fourpin.validation;
 
+import static fourpin.validation.Check.derived;
 import static fourpin.validation.Check.fromMemory;
 import static fourpin.validation.Check.published;
 
@@ -106,28 +107,28 @@ final class SectionChecks {
             "Gere, Mechanics of Materials",
             "Example 6-2",
             SectionChecks::sandwich),
-        fromMemory(
+        derived(
             "three equal layers, the middle one across with 1/20: along over one layer's",
             "0.965",
             "",
             0.0005,
-            "Bodig and Jayne, Mechanics of Wood and Wood Composites",
+            "layers that bend together, as Bodig and Jayne, Mechanics of Wood and Wood Composites, sum them",
             "plywood of three layers, (26 + 1 / 20) / 27",
             () -> three().bendingAlong() / 12_000),
-        fromMemory(
+        derived(
             "the same across, over one layer's along",
             "0.0852",
             "",
             0.00005,
-            "Bodig and Jayne, Mechanics of Wood and Wood Composites",
+            "layers that bend together, as Bodig and Jayne, Mechanics of Wood and Wood Composites, sum them",
             "plywood of three layers, (1 + 26 / 20) / 27",
             () -> three().bendingAcross() / 12_000),
-        fromMemory(
+        derived(
             "box 100 x 60 mm with walls of 10 mm: second moment",
             "1.373",
             "10⁶ mm⁴",
             0.0005,
-            "handbooks of sections",
+            "area moments of a rectangle less another",
             "(b h³ - b₁ h₁³) / 12, 100 and 80 mm wide, 60 and 40 mm high",
             SectionChecks::box));
   }
