@@ -30,12 +30,14 @@ final class ServerProcess implements AutoCloseable {
     this.origin = said(process.getInputStream());
   }
 
-  private static URI said(InputStream output) throws IOException {
+  /** Where it says it is. One that says anything else does not live on. */
+  private URI said(InputStream output) throws IOException {
     BufferedReader lines =
         new BufferedReader(new InputStreamReader(output, StandardCharsets.UTF_8));
     String line = lines.readLine();
     Matcher address = ADDRESS.matcher(String.valueOf(line));
     if (!address.find()) {
+      close();
       throw new IllegalStateException("The server says: " + line);
     }
     return URI.create(address.group());
