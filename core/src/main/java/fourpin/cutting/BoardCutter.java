@@ -18,6 +18,9 @@ public final class BoardCutter {
   /** Steps for each part; some milliseconds for the boards of a few cases. */
   public static final long QUICK = 5_000;
 
+  /** Steps whatever the number of parts, so that the boards of few parts are proven. */
+  private static final long AT_LEAST = 200_000;
+
   /** Shares of the work: repair of the first answer, of the answer of the patterns. */
   private static final int FIRST_REPAIR = 4;
 
@@ -98,6 +101,6 @@ public final class BoardCutter {
   }
 
   private long steps(Inflated problem) {
-    return stepsPerPart * IntStream.of(problem.fittingDemand()).asLongStream().sum();
+    return AT_LEAST + stepsPerPart * IntStream.of(problem.fittingDemand()).asLongStream().sum();
   }
 }

@@ -16,12 +16,13 @@ import java.util.function.ToLongFunction;
  * Lower bounds on the price and the number of sheets for a demand, valid for any layout, guillotine
  * or not.
  *
- * <p>Two kinds, the better one counts. By area: the demand has to come from the cheapest area in
- * supply, exact. By dual feasible functions: each size of a part is replaced by the share of the
- * sheet that it blocks (a part longer than half blocks all of it, and so on); S.P. Fekete and J.
- * Schepers, New classes of fast lower bounds for bin packing problems, Mathematical Programming 91
- * (2001) 11-31 (from memory). The second is computed in doubles and loosened by one millionth part
- * of a sheet before it is rounded up, so that rounding errors cannot make it wrong.
+ * <p>Two kinds, the better one counts, raised to what sheets of these prices can come to. By area:
+ * the demand has to come from the cheapest area in supply, exact. By dual feasible functions: each
+ * size of a part is replaced by the share of the sheet that it blocks (a part longer than half
+ * blocks all of it, and so on); S.P. Fekete and J. Schepers, New classes of fast lower bounds for
+ * bin packing problems, Mathematical Programming 91 (2001) 11-31 (from memory). The second is
+ * computed in doubles and loosened by one millionth part of a sheet before it is rounded up, so
+ * that rounding errors cannot make it wrong.
  */
 final class Bounds {
   /**
@@ -72,18 +73,12 @@ final class Bounds {
   }
 
   private long bound(ToLongFunction<Panel> cost) {
-    long step =
-        problem.panels.stream()
-            .mapToLong(cost)
-            .mapToObj(BigInteger::valueOf)
-            .reduce(BigInteger.ZERO, BigInteger::gcd)
-            .longValueExact();
-    if (step == 0) {
+    if (problem.panels.stream().allMatch(panel -> cost.applyAsLong(panel) == 0)) {
       return 0;
     }
-    BigInteger area = byArea(cost);
-    long shares = (long) Math.ceil(byShares(cost) / step - SLACK);
-    return step * Math.max(roundedUp(area, BigInteger.valueOf(step)).longValueExact(), shares);
+    Sums sums = Sums.of(problem.panels, cost);
+    long shares = (long) Math.ceil(byShares(cost) / sums.step() - SLACK) * sums.step();
+    return sums.atLeast(Math.max(byArea(cost).longValueExact(), shares));
   }
 
   private static BigInteger roundedUp(BigInteger number, BigInteger divisor) {

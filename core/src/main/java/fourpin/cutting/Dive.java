@@ -125,7 +125,7 @@ final class Dive {
 
   /** Whether what is spent and the least for the rest may come below the best. */
   private boolean hopeful(Relaxed relaxed, long spent) {
-    long least = spent + (long) Math.ceil(relaxed.value() - WHOLE);
+    long least = generation.reachable(spent + (long) Math.ceil(relaxed.value() - WHOLE));
     return least < cost(best.drafts()) && !proven();
   }
 

@@ -34,7 +34,8 @@ final class Generation {
   private final long scale;
   private final List<Column> columns = new ArrayList<>();
   private final Set<List<Integer>> known = new HashSet<>();
-  private BigInteger bound = BigInteger.ZERO;
+  private final Sums sums;
+  private long bound;
 
   /** Where the linear programme came to. */
   record Relaxed(double value, List<Column> columns, double[] quantities, double[] worths) {}
@@ -45,6 +46,8 @@ final class Generation {
     this.pricing = pricing;
     this.work = work;
     master = new Master(costs, work);
+    int[] most = problem.panels.stream().mapToInt(p -> p.sheet().supply().most()).toArray();
+    sums = new Sums(costs, most);
     long dearest = Math.max(1, Arrays.stream(costs).max().orElse(1));
     scale = Math.max(1, (1L << BITS) / dearest);
   }
@@ -62,12 +65,17 @@ final class Generation {
 
   /** The best bound so far on the cost of the whole demand, a whole number. */
   long bound() {
-    return bound.longValueExact();
+    return bound;
   }
 
   /** To the next cost possible; for a caller who knows that the bound can't be reached. */
   void raise() {
-    bound = bound.add(step());
+    bound = sums.atLeast(bound + 1);
+  }
+
+  /** The least cost of any layout that is no less than a number. */
+  long reachable(long least) {
+    return sums.atLeast(least);
   }
 
   long[] costs() {
@@ -126,7 +134,7 @@ final class Generation {
       }
     }
     if (Arrays.equals(wanted, problem.fittingDemand())) {
-      bound = bound.max(bound(wanted, supply, worth, ceilings));
+      bound = Math.max(bound, sums.atLeast(bound(wanted, supply, worth, ceilings)));
     }
     return columns.size() > before;
   }
@@ -145,7 +153,7 @@ final class Generation {
    * costs; panels in limited supply may be worth more, and are charged for it, each as often as
    * there are any.
    */
-  private BigInteger bound(int[] wanted, int[] supply, long[] worth, long[] ceilings) {
+  private long bound(int[] wanted, int[] supply, long[] worth, long[] ceilings) {
     BigInteger cost = BigInteger.ONE;
     BigInteger ceiling = BigInteger.valueOf(scale);
     boolean first = true;
@@ -171,7 +179,7 @@ final class Generation {
     return total;
   }
 
-  private BigInteger roundedUp(
+  private long roundedUp(
       BigInteger total, int[] supply, long[] ceilings, BigInteger cost, BigInteger ceiling) {
     BigInteger sum = total;
     for (int panel = 0; panel < costs.length; panel++) {
@@ -182,17 +190,7 @@ final class Generation {
         sum = sum.subtract(over.max(BigInteger.ZERO).multiply(BigInteger.valueOf(supply[panel])));
       }
     }
-    BigInteger step = ceiling.multiply(step());
-    BigInteger steps = sum.add(step).subtract(BigInteger.ONE).divide(step);
-    return sum.signum() <= 0 ? BigInteger.ZERO : steps.multiply(step());
-  }
-
-  /** Every cost is a multiple of this. */
-  private BigInteger step() {
-    BigInteger step = BigInteger.ZERO;
-    for (long cost : costs) {
-      step = step.gcd(BigInteger.valueOf(cost));
-    }
-    return step.max(BigInteger.ONE);
+    BigInteger least = sum.add(ceiling).subtract(BigInteger.ONE).divide(ceiling);
+    return sum.signum() <= 0 ? 0 : least.longValueExact();
   }
 }
