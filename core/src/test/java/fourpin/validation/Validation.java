@@ -46,6 +46,10 @@ final class Validation {
                 + " single force on a plate five times as long as deep (2 % too small a sag).",
             PlateSecondChecks.all()),
         new Topic(
+            "Supports that push and never pull",
+            "`PlateSolver` where a shelf lifts off: tables of beams whose supports would have to pull, and closed forms.",
+            ContactChecks.all()),
+        new Topic(
             "Shelf spans",
             "The longest shelf that sags by span/144; printed lengths are cut to whole inches.",
             SectionChecks.spans()),
