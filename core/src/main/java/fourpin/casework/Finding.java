@@ -3,6 +3,7 @@ package fourpin.casework;
 import fourpin.job.Edging;
 import fourpin.job.Setting;
 import fourpin.measure.Figure;
+import fourpin.measure.LazyList;
 import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,8 @@ import java.util.Optional;
  * @param kind a short name for the kind of finding, the same for all of a kind: "rows-meet"
  * @param what what is wrong, for a maker, with the figures in words
  * @param figures the same as figures with their working; may be empty
- * @param remedies what would cure it; empty only if there is nothing to do
+ * @param remedies what would cure it; empty only if there is nothing to do. Some are worked out
+ *     when they are first looked into
  */
 public record Finding(
     Severity severity,
@@ -25,7 +27,7 @@ public record Finding(
 
   public Finding {
     figures = List.copyOf(figures);
-    remedies = List.copyOf(remedies);
+    remedies = LazyList.copyOf(remedies);
   }
 
   /** How bad it is, worst first. */

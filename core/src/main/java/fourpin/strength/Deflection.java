@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.measure.Lazy;
 import fourpin.strength.PlateAnswer.Bends;
 
 /**
@@ -8,22 +9,24 @@ import fourpin.strength.PlateAnswer.Bends;
  * @param front the most along its front edge, mm
  * @param middle likewise in the middle of its depth
  * @param back likewise along its back edge
+ * @param sag the most anywhere
  * @param stress the largest in bending, MPa
  */
-record Deflection(double front, double middle, double back, double stress) {
+record Deflection(double front, double middle, double back, double sag, Lazy<Double> stress) {
 
   static Deflection of(Bends bends) {
-    return new Deflection(bends.front(), bends.middle(), bends.back(), bends.stress().all());
+    return new Deflection(
+        bends.front(),
+        bends.middle(),
+        bends.back(),
+        bends.sag(),
+        Lazy.of(() -> bends.stress().get().all()));
   }
 
   /** A beam sags alike over all its depth. */
   static Deflection of(LoadedShelf beam) {
     double sag = beam.sag();
-    return new Deflection(sag, sag, sag, beam.stress());
-  }
-
-  Deflection times(double factor) {
-    return new Deflection(front * factor, middle * factor, back * factor, stress * factor);
+    return new Deflection(sag, sag, sag, sag, Lazy.of(beam::stress));
   }
 
   double at(Spot spot) {
@@ -34,14 +37,9 @@ record Deflection(double front, double middle, double back, double stress) {
     };
   }
 
-  /** Where it sags most; the middle where all sags are alike. */
+  /** Which line sags most; the middle where all sag alike. */
   Spot spot() {
     double edge = Math.max(front, back);
     return middle >= edge ? Spot.MIDDLE : front >= back ? Spot.FRONT : Spot.BACK;
-  }
-
-  /** The most anywhere, mm. */
-  double sag() {
-    return at(spot());
   }
 }

@@ -216,7 +216,7 @@ final class JointFigures {
             DowelBearing.nds(sideGravity, shank, 0),
             DowelBearing.nds(shelfGravity, shank, 90),
             steel * root * root * root / 6);
-    double reduction = SupportFigures.reduction(inches).number();
+    double reduction = PinAllowances.reduction(inches).number();
     return figure(
         "joint-screw-nds",
         "load allowed on one screw in end grain, by the NDS",
@@ -231,7 +231,7 @@ final class JointFigures {
             new Input("F₂", "bearing of the shelf", stress(screw.mainBearing()), YIELD),
             duration.input("C_D", "for loads that stay"),
             end.input("C_eg", "for end grain"),
-            SupportFigures.reduction(inches).input("R_d", "from yield to what is allowed")),
+            PinAllowances.reduction(inches).input("R_d", "from yield to what is allowed")),
         YIELD);
   }
 

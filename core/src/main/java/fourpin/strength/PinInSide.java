@@ -24,12 +24,40 @@ record PinInSide(
     double edge,
     Material side) {
 
+  /** Plastic section modulus of a round bar, d³ / 6 (EN 1995-1-1, 8.5.1.1; NDS, appendix I). */
+  private static final double PLASTIC = 6;
+
   /** From the side's face to the middle of what lies on the pin, mm. */
   double lever() {
     return (reach.number() + Math.min(gap.number(), reach.number())) / 2;
   }
 
+  /** The bending that stresses the pin so far, N·mm. */
+  double mostMoment(double stress) {
+    return stress * Math.pow(stem.number(), 3) / PLASTIC;
+  }
+
+  /** Bending stress in the pin, MPa. */
+  double stress(double moment) {
+    return moment * PLASTIC / Math.pow(stem.number(), 3);
+  }
+
   DowelInWood dowel() {
     return new DowelInWood(diameter.number(), depth.number(), lever());
+  }
+
+  /** Of a stem so deep in the wood. */
+  PinInSide in(Sourced other) {
+    return new PinInSide(diameter, stem, other, reach, gap, edge, side);
+  }
+
+  /** In a sleeve. */
+  PinInSide sleeved(Sourced outside, Sourced length) {
+    return new PinInSide(outside, stem, length, reach, gap, edge, side);
+  }
+
+  /** Under a shelf that is cut closer. */
+  PinInSide closer(Sourced play) {
+    return new PinInSide(diameter, stem, depth, reach, play, edge, side);
   }
 }

@@ -1,46 +1,39 @@
 package fourpin.strength;
 
+import fourpin.measure.Lazy;
 import fourpin.strength.Section.Layer;
 import java.util.List;
-import java.util.Optional;
 
-/**
- * What a shelf does as a plate besides sagging under its load, in bare numbers: mm, N, MPa.
- *
- * @param row with the load in a row along the front edge; nothing where there is no such row
- * @param half with the load on its left half alone; nothing if it tips
- * @param low what one low support does; nothing without such supports
- * @param hand empty, under a hand on the front edge; nothing if it tips
- */
-record PlateAnswer(
-    Optional<Row> row, Optional<Half> half, Optional<LowSupport> low, Optional<Hand> hand) {
+/** What a shelf does as a plate, in bare numbers: mm, N, MPa. */
+final class PlateAnswer {
+
+  private PlateAnswer() {}
 
   /**
-   * With the load in a row along the front edge.
+   * How it lies under a load.
    *
-   * @param sag how far the front edge goes down in the middle of the span
-   * @param push of the support that pushes hardest; none where it has none
-   */
-  record Row(double sag, double push) {}
-
-  /**
-   * With the load on one half of its length alone.
-   *
-   * @param sag how far it goes down at the most
-   * @param push of the support that pushes hardest
+   * @param front how far its front edge goes down at the most; likewise the others
+   * @param sag the most of any place
+   * @param stress the largest
+   * @param pushes of the supports, in their order
    * @param lifted how many supports it does not touch
    * @param twist how far a corner lies out of the plane of the other three
    */
-  record Half(double sag, double push, int lifted, double twist) {}
-
-  /**
-   * How it lies under its load: how far each line goes down at the most, and the largest stress.
-   *
-   * @param pushes of the supports, in their order
-   * @param lifted how many supports it does not touch
-   */
   record Bends(
-      double front, double middle, double back, Stress stress, List<Double> pushes, int lifted) {}
+      double front,
+      double middle,
+      double back,
+      double sag,
+      Lazy<Stress> stress,
+      List<Double> pushes,
+      int lifted,
+      double twist) {
+
+    /** Of the support that pushes hardest; none where it has none. */
+    double push() {
+      return pushes.stream().max(Double::compare).orElse(0.0);
+    }
+  }
 
   /**
    * The largest bending stress: of any direction in what is alike all ways, else along the span.
@@ -81,7 +74,4 @@ record PlateAnswer(
    * @param loaded is closed least by the load
    */
   record LowSupport(Relieved empty, Relieved loaded) {}
-
-  /** Under a hand. @param front how far the front edge goes down in the middle of the span */
-  record Hand(double front, int lifted) {}
 }

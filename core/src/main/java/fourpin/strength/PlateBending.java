@@ -1,21 +1,18 @@
 package fourpin.strength;
 
 import fourpin.measure.Lazy;
+import fourpin.measure.Sourced;
 import fourpin.strength.PlateAnswer.Bends;
-import fourpin.strength.PlateAnswer.Half;
-import fourpin.strength.PlateAnswer.Hand;
 import fourpin.strength.PlateAnswer.LowSupport;
 import fourpin.strength.PlateAnswer.Relieved;
-import fourpin.strength.PlateAnswer.Row;
 import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
+import fourpin.strength.plate.Bent;
+import fourpin.strength.plate.Bent.Moments;
 import fourpin.strength.plate.BentPlate;
-import fourpin.strength.plate.BentPlate.Moments;
 import fourpin.strength.plate.MirroredPlate;
-import fourpin.strength.plate.OneSided;
 import fourpin.strength.plate.Plate;
 import fourpin.strength.plate.PlateLoad;
-import fourpin.strength.plate.PlateLoad.Patch;
 import fourpin.strength.plate.PlateLoad.Point;
 import fourpin.strength.plate.PlateSolver;
 import java.util.ArrayList;
@@ -35,11 +32,11 @@ final class PlateBending {
   /** The edges of a panel are looked at just inside it, in shares of its width. */
   private static final double INSIDE = 1e-6;
 
-  /** Front edge, middle and back edge, as shares of the depth. */
-  private static final double[] LINES = {0, 0.5, 1};
-
   /** What is less than this share of the sag is an error of the sums. */
   private static final double ROUNDING = 1e-9;
+
+  /** Spaces along rough plates, in an eighth of the work. */
+  static final int ROUGH_PARTS = 4;
 
   /** Parts of the length that a shelf is drawn by. */
   private static final int DRAWN = 24;
@@ -50,9 +47,9 @@ final class PlateBending {
   private final ShelfPlate shelf;
   private final Plate plate;
   private final MirroredPlate solver;
-  private final Map<Double, Optional<Bends>> bends = new HashMap<>();
-  private final Map<Double, Optional<ShelfShape>> shapes = new HashMap<>();
-  private final Map<List<Object>, PlateAnswer> answers = new HashMap<>();
+  private final Map<Asked, Optional<Bends>> bends = new HashMap<>();
+
+  private record Asked(LoadCase of, double load) {}
 
   private PlateBending(ShelfPlate shelf, int parts) {
     this.shelf = shelf;
@@ -65,7 +62,7 @@ final class PlateBending {
 
     private final Map<ShelfPlate, PlateBending> bent = new HashMap<>();
     private final int parts;
-    private final Lazy<Memory> rough = Lazy.of(() -> new Memory(ShelfCures.ROUGH_PARTS));
+    private final Lazy<Memory> rough = Lazy.of(() -> new Memory(ROUGH_PARTS));
 
     Memory() {
       this(PlateSolver.PARTS);
@@ -89,29 +86,49 @@ final class PlateBending {
   }
 
   /**
-   * Under its own weight and an even load.
+   * Under its own weight and a load.
    *
    * @param load along it, N/mm
    * @return nothing if it tips off its supports
    */
-  Optional<Bends> under(double load) {
-    return bends.computeIfAbsent(load, _ -> with(shelf.evenly(load)).map(this::bends));
+  Optional<Bends> under(LoadCase of, double load) {
+    return bends.computeIfAbsent(new Asked(of, load), _ -> once(of, load));
+  }
+
+  /** The same for who asks but once. */
+  Optional<Bends> once(LoadCase of, double load) {
+    return bent(of, load).map(this::bends);
+  }
+
+  private Optional<? extends Bent> bent(LoadCase of, double load) {
+    return switch (of) {
+      case LoadCase.Even() -> with(shelf.evenly(load));
+      case LoadCase.FrontRow(Sourced deep) -> with(shelf.inFront(load, deep.number()));
+      case LoadCase.OneHalf() -> solver.underLeftOf(shelf.own(), shelf.evenly(load));
+      case LoadCase.Hand(Sourced push) -> with(new Point(push.number(), plate.length() / 2, 0));
+    };
+  }
+
+  private Optional<BentPlate> with(PlateLoad load) {
+    List<PlateLoad> loads = new ArrayList<>(shelf.own());
+    loads.add(load);
+    return solver.under(loads);
   }
 
   /** How it lies under its own weight and an even load; nothing if it tips off its supports. */
   Optional<ShelfShape> shape(double load) {
-    return shapes.computeIfAbsent(load, _ -> with(shelf.evenly(load)).map(this::shape));
+    return bent(LoadCase.EVEN, load).map(this::lying);
   }
 
-  private ShelfShape shape(BentPlate bent) {
+  private ShelfShape lying(Bent bent) {
     Map<Spot, List<Double>> sags = new EnumMap<>(Spot.class);
-    sags.put(Spot.FRONT, line(bent, 0));
-    sags.put(Spot.MIDDLE, line(bent, plate.depth() / 2));
-    sags.put(Spot.BACK, line(bent, plate.depth()));
+    for (Spot spot : Spot.values()) {
+      sags.put(spot, line(bent, spot.share() * plate.depth()));
+    }
     return new ShelfShape(plate.length(), ends(), sags);
   }
 
-  private List<Double> line(BentPlate bent, double y) {
+  private List<Double> line(Bent bent, double y) {
     return IntStream.rangeClosed(0, DRAWN)
         .mapToObj(i -> bent.deflection(plate.length() * i / DRAWN, y))
         .toList();
@@ -124,77 +141,38 @@ final class PlateBending {
         : plate.supports().stream().map(Plate.Support::x).distinct().sorted().toList();
   }
 
-  /** Under things in a row, with one support low, and under a hand. */
-  PlateAnswer asked(ShelfOnSupports of) {
-    return answers.computeIfAbsent(
-        List.of(of.loaded().load(), of.standing(), of.doubt()), _ -> answer(of));
+  private Bends bends(Bent bent) {
+    double front = most(bent, Spot.FRONT);
+    double middle = most(bent, Spot.MIDDLE);
+    double back = most(bent, Spot.BACK);
+    double sag = Math.max(Math.max(front, middle), Math.max(back, bent.deepest()));
+    return new Bends(
+        front,
+        middle,
+        back,
+        sag,
+        Lazy.of(() -> stress(bent)),
+        bent.reactions(),
+        bent.lifted(),
+        twist(bent, sag));
   }
 
-  private PlateAnswer answer(ShelfOnSupports of) {
-    double load = of.loaded().load();
-    Point hand = new Point(of.doubt().hand().number(), middle(), 0);
-    return new PlateAnswer(
-        of.standing()
-            .flatMap(deep -> row(load, deep.number()))
-            .flatMap(this::with)
-            .map(bent -> new Row(bent.deflection(middle(), 0), most(bent.reactions()))),
-        solver.underLeftOf(shelf.own(), shelf.evenly(load)).map(this::half),
-        low(of.doubt().low().number(), load * plate.length()),
-        with(hand).map(bent -> new Hand(bent.deflection(middle(), 0), bent.lifted())));
-  }
-
-  private Half half(OneSided bent) {
-    double sag = 0;
-    for (double x : bent.alike().alongX()) {
-      for (double y : LINES) {
-        sag = Math.max(sag, bent.deflection(x, y * plate.depth()));
-      }
-    }
+  /** How far a corner lies out of the plane of the other three. */
+  private double twist(Bent bent, double sag) {
     double twist =
         bent.deflection(0, 0)
             - bent.deflection(plate.length(), 0)
             - bent.deflection(0, plate.depth())
             + bent.deflection(plate.length(), plate.depth());
-    boolean rounding = Math.abs(twist) < ROUNDING * sag;
-    return new Half(sag, most(bent.reactions()), bent.lifted(), rounding ? 0 : Math.abs(twist));
+    return Math.abs(twist) < ROUNDING * sag ? 0 : Math.abs(twist);
   }
 
-  private static double most(List<Double> pushes) {
-    return pushes.stream().max(Double::compare).orElse(0.0);
-  }
-
-  /** Things that fill the depth stand in no row. */
-  private Optional<PlateLoad> row(double load, double deep) {
-    return deep < plate.depth()
-        ? Optional.of(new Patch(load / deep, 0, plate.length(), 0, deep))
-        : Optional.empty();
-  }
-
-  private double middle() {
-    return plate.length() / 2;
-  }
-
-  private Optional<BentPlate> with(PlateLoad load) {
-    List<PlateLoad> loads = new ArrayList<>(shelf.own());
-    loads.add(load);
-    return solver.under(loads);
-  }
-
-  private Bends bends(BentPlate bent) {
-    return new Bends(
-        most(bent, 0),
-        most(bent, plate.depth() / 2),
-        most(bent, plate.depth()),
-        stress(bent),
-        bent.reactions(),
-        bent.lifted());
-  }
-
-  private double most(BentPlate bent, double y) {
+  private double most(Bent bent, Spot spot) {
+    double y = spot.share() * plate.depth();
     return bent.alongX().stream().mapToDouble(x -> bent.deflection(x, y)).max().orElseThrow();
   }
 
-  private Stress stress(BentPlate bent) {
+  private Stress stress(Bent bent) {
     List<Stress> stresses = new ArrayList<>();
     for (double x : bent.alongX()) {
       stresses.addAll(panel(bent, shelf.layers().getFirst(), x));
@@ -204,20 +182,20 @@ final class PlateBending {
   }
 
   /** Nearer to a support than its thickness, a panel is no thin plate. */
-  private List<Stress> panel(BentPlate bent, Layer panel, double x) {
+  private List<Stress> panel(Bent bent, Layer panel, double x) {
     return depths(bent, panel).stream()
         .filter(y -> !bent.isNearSupport(x, y, panel.thickness()))
         .map(y -> panel(bent, panel, x, y))
         .toList();
   }
 
-  private List<Double> depths(BentPlate bent, Layer panel) {
+  private List<Double> depths(Bent bent, Layer panel) {
     double front = shelf.from(panel) + INSIDE * panel.width();
     double back = shelf.from(panel) + (1 - INSIDE) * panel.width();
     return bent.alongY().stream().map(y -> Math.clamp(y, front, back)).distinct().toList();
   }
 
-  private Stress panel(BentPlate bent, Layer panel, double x, double y) {
+  private Stress panel(Bent bent, Layer panel, double x, double y) {
     Moments moments = bent.moments(x, y);
     double moment =
         panel.matter().flat().isAlikeAllWays() ? moments.principal() : Math.abs(moments.x());
@@ -227,14 +205,14 @@ final class PlateBending {
         panel.outer() * Math.abs(bent.panelStrain(x, y)));
   }
 
-  private List<Stress> strips(BentPlate bent, double x) {
+  private List<Stress> strips(Bent bent, double x) {
     List<Double> forces = bent.stripForces(x);
     return IntStream.range(0, forces.size())
         .mapToObj(i -> strip(bent, shelf.layers().get(i + 1), x, forces.get(i)))
         .toList();
   }
 
-  private Stress strip(BentPlate bent, Layer strip, double x, double force) {
+  private Stress strip(Bent bent, Layer strip, double x, double force) {
     double curvature = bent.curvature(x, shelf.from(strip) + strip.width() / 2);
     return new Stress(
         strip,
@@ -246,7 +224,7 @@ final class PlateBending {
    * With all supports touching, pushes grow evenly with load and with how low one lies. The shelf
    * lies still from the load on at which none of them has to pull.
    */
-  private Optional<LowSupport> low(double low, double load) {
+  Optional<LowSupport> low(double low, double load) {
     List<Relieved> relieved = low > 0 ? relieved(low) : List.of();
     return relieved.isEmpty()
         ? Optional.empty()

@@ -7,7 +7,6 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import fourpin.strength.PlateAnswer.Bends;
-import fourpin.strength.PlateAnswer.Hand;
 import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
@@ -36,44 +35,43 @@ final class PlateFigures {
 
   private static final Source STATICS =
       new Source("statics of the bent plate", "", Standing.DERIVED);
-  private static final String BENDING =
+  static final String BENDING =
       " of Dx w,xxxx + 2 (D1 + 2 Dxy) w,xxyy + Dy w,yyyy = p, D1 = ν Dy, w = 0 where a support pushes";
 
   private final ShelfOnSupports shelf;
-  private final Optional<Bends> loaded;
-  private final PlateAnswer answer;
+  private final Verdict verdict;
+  private final PlateBending plate;
   private final Layer panel;
   private final Flat flat;
-  private final double largest;
 
-  /**
-   * @param largest load within its limits, N/mm
-   */
-  PlateFigures(ShelfOnSupports shelf, PlateBending plate, double largest) {
+  private PlateFigures(ShelfOnSupports shelf, Verdict verdict, PlateBending plate) {
     this.shelf = shelf;
-    this.largest = largest;
-    this.loaded = plate.under(shelf.loaded().load());
-    this.answer = plate.asked(shelf);
+    this.verdict = verdict;
+    this.plate = plate;
     this.panel = shelf.section().layers().getFirst();
     this.flat = panel.matter().flat();
+  }
+
+  /** Nothing for a shelf that is no plate. */
+  static Optional<PlateFigures> of(ShelfOnSupports shelf, Verdict verdict) {
+    return verdict.plate().map(plate -> new PlateFigures(shelf, verdict, plate));
   }
 
   /** All of them, in the order they are read. */
   List<Figure> all() {
     List<Figure> all = new ArrayList<>();
-    loaded.ifPresent(bends -> all.addAll(loaded(bends)));
-    rowSag().ifPresent(all::add);
-    rowPush().ifPresent(all::add);
-    answer.half().ifPresent(half -> all.addAll(new HalfLoaded(shelf, half, bending()).all()));
+    verdict.bends().ifPresent(bends -> all.addAll(loaded(bends)));
+    verdict.shelf().row().ifPresent(row -> all.addAll(unevenly(row).inRow()));
+    all.addAll(unevenly(LoadCase.ONE_HALF).onOneHalf());
     rocking().ifPresent(rocking -> all.addAll(rocking.all()));
-    answer.hand().ifPresent(hand -> all.addAll(hand(hand)));
+    verdict.under(verdict.shelf().empty()).ifPresent(hand -> all.addAll(hand(hand)));
     all.addAll(List.of(along(), across(), twist()));
     return all;
   }
 
   private List<Figure> loaded(Bends bends) {
     List<Figure> figures = new ArrayList<>(lines(bends).values());
-    figures.add(stress(bends.stress()));
+    figures.add(stress(bends.stress().get()));
     if (shelf.bearing() instanceof Bearing.Rows rows) {
       figures.addAll(pushes(rows, bends.pushes()));
       figures.add(
@@ -172,49 +170,31 @@ final class PlateFigures {
     return figures;
   }
 
-  /** Sag of the front edge with the load in a row along it; nothing where there is no such row. */
-  Optional<Figure> rowSag() {
-    return answer
-        .row()
-        .map(
-            row ->
-                figure(
-                    "plate-front-row",
-                    "sag of the front edge, the load in a row along it",
-                    length(row.sag()),
-                    "w(l / 2, 0), p = q / d from 0 to d," + BENDING,
-                    inRow(),
-                    PLATE));
+  /** With its load elsewhere than all over it. */
+  UnevenLoad unevenly(LoadCase of) {
+    return new UnevenLoad(shelf, of, verdict.under(of), bending());
   }
 
-  /** Nothing for a shelf in joints either. */
-  Optional<Figure> rowPush() {
-    return answer
-        .row()
-        .filter(_ -> shelf.bearing() instanceof Bearing.Rows)
-        .map(
-            row ->
-                figure(
-                    "plate-front-row-push",
-                    "load on the most loaded support, the load in a row along the front edge",
-                    force(row.push()),
-                    "max r, p = q / d from 0 to d," + BENDING,
-                    inRow(),
-                    PLATE));
+  /** Load on the most loaded support, spread evenly; nothing for a shelf that tips. */
+  Optional<Figure> push() {
+    return verdict.bends().map(Bends::push).map(this::push);
   }
 
-  private List<Input> inRow() {
-    List<Input> inputs = new ArrayList<>(bending());
-    shelf
-        .standing()
-        .map(deep -> deep.input("d", "depth of the things, standing at the front edge"))
-        .ifPresent(inputs::add);
-    return inputs;
+  private Figure push(double most) {
+    return figure(
+        "support-push",
+        "load on the most loaded support",
+        force(most),
+        "max r",
+        List.of(new Input("r", "loads on the supports, as a plate", force(most), PLATE)),
+        PLATE);
   }
 
   /** What one low support does; nothing for a shelf in joints. */
   Optional<RockingFigures> rocking() {
-    return answer.low().map(low -> new RockingFigures(shelf, low, input("Dxy", twist()), largest));
+    return plate
+        .low(shelf.doubt().low().number(), load())
+        .map(low -> new RockingFigures(shelf, low, input("Dxy", twist()), verdict));
   }
 
   /** The stated load on the whole shelf, N. */
@@ -222,7 +202,7 @@ final class PlateFigures {
     return shelf.load().value().value() * shelf.loaded().length();
   }
 
-  private List<Figure> hand(Hand hand) {
+  private List<Figure> hand(Bends hand) {
     List<Input> inputs = new ArrayList<>(bending());
     inputs.set(
         0, shelf.doubt().hand().input("F", "push of a hand on the middle of the front edge"));
@@ -231,7 +211,7 @@ final class PlateFigures {
             "hand-front",
             "front edge of the empty shelf under a hand, as a plate",
             length(hand.front()),
-            "w(l / 2, 0), F at (l / 2, 0)," + BENDING,
+            "max w(x, 0), F at (l / 2, 0)," + BENDING,
             inputs,
             PLATE);
     return shelf.bearing() instanceof Bearing.Rows

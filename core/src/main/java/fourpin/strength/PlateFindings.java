@@ -10,6 +10,7 @@ import fourpin.measure.Figure;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
+import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,42 +25,40 @@ final class PlateFindings {
   private final List<Part> shelves;
   private final ShelfOnSupports read;
   private final Optional<Figure> tipping;
-  private final boolean tipsLoaded;
-  private final PlateAnswer answer;
-  private final PlateFigures figures;
+  private final Verdict verdict;
+  private final Optional<PlateFigures> figures;
 
   /**
    * @param shelves alike; at least one
    */
-  PlateFindings(
-      Job job, List<Part> shelves, ShelfOnSupports read, Verdict verdict, PlateBending plate) {
+  PlateFindings(Job job, List<Part> shelves, ShelfOnSupports read, Verdict verdict) {
     this.job = job;
     this.shelves = shelves;
     this.read = read;
     this.tipping = new RowLoads(read).tipping();
-    this.tipsLoaded = verdict.bends().isEmpty();
-    this.answer = plate.asked(read);
-    this.figures = new PlateFigures(read, plate, verdict.largestLoad());
+    this.verdict = verdict;
+    this.figures = PlateFigures.of(read, verdict);
   }
 
   List<Finding> all() {
     List<Finding> findings = new ArrayList<>();
-    if (tipsLoaded || answer.hand().isEmpty()) {
-      findings.add(tips());
-    }
-    rocks().ifPresent(findings::add);
+    verdict.uses().stream()
+        .filter(use -> use.isBy(Limit.TIPPING))
+        .findFirst()
+        .map(use -> tips(use.of()))
+        .ifPresent(findings::add);
+    figures
+        .flatMap(f -> f.rocking().filter(RockingFigures::rocks).map(r -> rocks(f, r)))
+        .ifPresent(findings::add);
     return findings;
   }
 
-  private Finding tips() {
-    String under =
-        tipsLoaded
-            ? "its load"
-            : "a hand that pushes " + text(read.doubt().hand()) + " on the front edge";
+  private Finding tips(LoadCase under) {
+    String empty = under.equals(verdict.shelf().empty()) ? ", empty," : "";
     return finding(
         Severity.ERROR,
         "shelf-tips",
-        names() + ", empty, tips off the back supports under " + under,
+        names() + empty + " tips off the back supports under " + under.words(job.unit()),
         tipping.stream().toList(),
         List.of(
             new Remedy("move the front row nearer to the front edge", "less wood before the row"),
@@ -67,12 +66,8 @@ final class PlateFindings {
             new Remedy("make the shelf of something heavier or thicker", "wood and weight")));
   }
 
-  /** A shelf that rocks only while little stands on it is no fault. */
-  private Optional<Finding> rocks() {
-    return figures.rocking().filter(RockingFigures::rocks).map(this::rocks);
-  }
-
-  private Finding rocks(RockingFigures rocking) {
+  /** One that rocks only while little stands on it is no fault. */
+  private Finding rocks(PlateFigures figures, RockingFigures rocking) {
     Figure closed = rocking.closed();
     Figure load = rocking.most().orElseGet(rocking::closedBy);
     String until =

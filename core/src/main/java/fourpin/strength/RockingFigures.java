@@ -22,17 +22,17 @@ final class RockingFigures {
   private final ShelfOnSupports shelf;
   private final LowSupport low;
   private final Input twist;
-  private final double largest;
+  private final Verdict verdict;
 
   /**
    * @param twist its stiffness in twist
-   * @param largest load within its limits, N/mm
+   * @param verdict that knows the largest load within its limits
    */
-  RockingFigures(ShelfOnSupports shelf, LowSupport low, Input twist, double largest) {
+  RockingFigures(ShelfOnSupports shelf, LowSupport low, Input twist, Verdict verdict) {
     this.shelf = shelf;
     this.low = low;
     this.twist = twist;
-    this.largest = largest;
+    this.verdict = verdict;
   }
 
   List<Figure> all() {
@@ -63,8 +63,12 @@ final class RockingFigures {
 
   /** All that it may bear, where it rocks under that still: more is no load to put on it. */
   Optional<Figure> most() {
-    double most = largest * shelf.loaded().length();
+    double most = largest() * shelf.loaded().length();
     return low.empty().closedBy() > most ? Optional.of(most(most)) : Optional.empty();
+  }
+
+  private double largest() {
+    return verdict.largestLoad().number();
   }
 
   private Figure most(double most) {
@@ -78,7 +82,7 @@ final class RockingFigures {
             new Input(
                 "q₀",
                 "largest load within the limits",
-                Quantity.of(largest, QuantityUnit.LINE_LOAD),
+                Quantity.of(largest(), QuantityUnit.LINE_LOAD),
                 PlateFigures.PLATE),
             new Input(
                 "l",

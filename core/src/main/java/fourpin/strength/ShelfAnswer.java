@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import fourpin.measure.Figure;
+import fourpin.measure.Lazy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,18 +11,11 @@ import java.util.Optional;
  *
  * @param caseName and {@code mark} of the shelf
  * @param span between the supports, with the rest of its figures in the order they are read
- * @param sagNow at the stated load
- * @param sagYears at the stated load after years
- * @param atReferenceLoads sag now, then after years, for each reference load in turn
- * @param supports load on each support, front and back
- * @param others the rest: tipping load of the front edge, largest load within the limit, stress
- * @param plate what it does as a plate: sag of front edge, middle and back edge, loads on supports,
- *     lifting off, low supports, a hand on the front edge
- * @param inSides what its supports do to the sides: load on the most loaded one, what is allowed of
- *     wood and pin, distance to the edge, how far the shelf may slide
- * @param beyond how its load lies, in words, where it passes a limit that it keeps under the even
- *     load
- * @param shape how it lies under its load, to be drawn; nothing where it is no plate
+ * @param sagNow at the stated load, spread evenly
+ * @param sagYears at the same load after years
+ * @param beyond which limits it passes, and how its load then lies, in words; nothing where it is
+ *     within all of them however its load lies
+ * @param rest of its figures
  */
 public record ShelfAnswer(
     String caseName,
@@ -32,51 +26,76 @@ public record ShelfAnswer(
     Figure sagYears,
     Figure limitNow,
     Figure limitYears,
-    List<ReferenceSag> atReferenceLoads,
-    List<Figure> supports,
-    List<Figure> others,
-    List<Figure> plate,
-    List<Figure> inSides,
-    Optional<String> beyond,
-    Optional<ShelfShape> shape) {
+    List<String> beyond,
+    Lazy<Rest> rest) {
 
   public ShelfAnswer {
-    atReferenceLoads = List.copyOf(atReferenceLoads);
-    supports = List.copyOf(supports);
-    others = List.copyOf(others);
-    plate = List.copyOf(plate);
-    inSides = List.copyOf(inSides);
+    beyond = List.copyOf(beyond);
   }
 
-  ShelfAnswer beyondWith(Optional<String> lying) {
-    return new ShelfAnswer(
-        caseName,
-        mark,
-        span,
-        load,
-        sagNow,
-        sagYears,
-        limitNow,
-        limitYears,
-        atReferenceLoads,
-        supports,
-        others,
-        plate,
-        inSides,
-        lying,
-        shape);
+  /**
+   * What only some pages show, worked out for the first of them.
+   *
+   * @param atReferenceLoads sag now, then after years, for each reference load in turn
+   * @param supports load on each support, front and back
+   * @param others the rest: tipping load of the front edge, largest load within the limit, stress
+   * @param plate what it does as a plate: sag of front edge, middle and back edge, loads on
+   *     supports, lifting off, low supports, a hand on the front edge
+   * @param inSides what its supports do to the sides: load on the most loaded one, what is allowed
+   *     of wood and pin, distance to the edge, how far the shelf may slide
+   * @param shape how it lies under its load, to be drawn; nothing where it is no plate
+   */
+  public record Rest(
+      List<ReferenceSag> atReferenceLoads,
+      List<Figure> supports,
+      List<Figure> others,
+      List<Figure> plate,
+      List<Figure> inSides,
+      Optional<ShelfShape> shape) {
+
+    public Rest {
+      atReferenceLoads = List.copyOf(atReferenceLoads);
+      supports = List.copyOf(supports);
+      others = List.copyOf(others);
+      plate = List.copyOf(plate);
+      inSides = List.copyOf(inSides);
+    }
+  }
+
+  public List<ReferenceSag> atReferenceLoads() {
+    return rest.get().atReferenceLoads();
+  }
+
+  public List<Figure> supports() {
+    return rest.get().supports();
+  }
+
+  public List<Figure> others() {
+    return rest.get().others();
+  }
+
+  public List<Figure> plate() {
+    return rest.get().plate();
+  }
+
+  public List<Figure> inSides() {
+    return rest.get().inSides();
+  }
+
+  public Optional<ShelfShape> shape() {
+    return rest.get().shape();
   }
 
   /** All of them, in the order they are read. */
   public List<Figure> figures() {
     List<Figure> all = new ArrayList<>(List.of(span, load, sagNow, limitNow, sagYears, limitYears));
-    for (ReferenceSag sag : atReferenceLoads) {
+    for (ReferenceSag sag : atReferenceLoads()) {
       all.addAll(List.of(sag.load(), sag.now(), sag.years()));
     }
-    all.addAll(supports);
-    all.addAll(others);
-    all.addAll(plate);
-    all.addAll(inSides);
+    all.addAll(supports());
+    all.addAll(others());
+    all.addAll(plate());
+    all.addAll(inSides());
     return all;
   }
 

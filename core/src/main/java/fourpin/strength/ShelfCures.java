@@ -33,21 +33,6 @@ final class ShelfCures {
   private static final Length STEP_METRIC = Length.mm(5);
   private static final int TALLEST_STRIP = 4;
 
-  /**
-   * A beam that uses more than this of what is allowed is not bent as a plate: that sags more by
-   * its edges, and less by a few per cent at the most, since it is stiffened across.
-   */
-  private static final double HOPELESS = 1.15;
-
-  /**
-   * Spaces along the rough plate that comes before the fine one, in an eighth of its work. Fewer
-   * spaces bend less, if anything, so that what sags by more than this times what is allowed on
-   * them does not hold on the fine mesh either.
-   */
-  static final int ROUGH_PARTS = 4;
-
-  private static final double FAR = 1.05;
-
   /** Loads under this share of the stated one are no cure: nobody builds a shelf for them. */
   private static final double LEAST_SHARE = 0.1;
 
@@ -59,18 +44,24 @@ final class ShelfCures {
   private final ShelfOnSupports shelf;
   private final Part part;
   private final Material material;
-  private final PlateBending.Memory plates;
-  private final PlateBending.Memory rough = new PlateBending.Memory(ROUGH_PARTS);
+  private final Verdict verdict;
+  private final Candidate now;
+  private final CureCheck check;
   private final Prices prices;
   private final Uprights uprights;
 
-  ShelfCures(Job job, ShelfReader reader, Part part, PlateBending.Memory plates) {
+  /**
+   * @param verdict of the shelf as it is
+   */
+  ShelfCures(Job job, ShelfReader reader, Part part, Verdict verdict, CureCheck check) {
     this.job = job;
     this.reader = reader;
     this.shelf = reader.read(part);
     this.part = part;
     this.material = reader.material(part);
-    this.plates = plates;
+    this.verdict = verdict;
+    this.now = verdict.shelf();
+    this.check = check;
     this.prices = new Prices(job);
     this.uprights = reader.uprights();
   }
@@ -237,7 +228,7 @@ final class ShelfCures {
       near = isFar ? near : middle;
     }
     return IntStream.rangeClosed(near, most)
-        .filter(steps -> verdict(made.apply(steps)).holds())
+        .filter(steps -> check.holds(verdict(made.apply(steps))))
         .boxed()
         .findFirst();
   }
@@ -265,26 +256,19 @@ final class ShelfCures {
   }
 
   private boolean holds(Made made) {
-    return !isFar(made) && verdict(made).holds();
+    return !isFar(made) && check.holds(verdict(made));
   }
 
   private boolean isFar(Made made) {
-    ShelfLimits limits = reader.limits(made.panel());
-    return isFar(shelf.loaded().of(made.section()), limits);
-  }
-
-  private boolean isFar(LoadedShelf beam, ShelfLimits limits) {
-    return limits.use(beam) > HOPELESS || isFar(beam, Prop.NONE, limits);
-  }
-
-  private boolean isFar(LoadedShelf beam, Prop prop, ShelfLimits limits) {
-    return new Verdict(beam, shelf.bearing(), prop, limits, rough).sagUse() > FAR;
+    return check.isFar(candidate(made));
   }
 
   private Verdict verdict(Made made) {
-    ShelfLimits limits = reader.limits(made.panel());
-    LoadedShelf beam = shelf.loaded().of(made.section());
-    return new Verdict(beam, shelf.bearing(), Prop.NONE, limits, plates);
+    return check.verdict(candidate(made));
+  }
+
+  private Candidate candidate(Made made) {
+    return now.made(made.section(), reader.limits(made.panel()));
   }
 
   private Optional<Cure> cure(String what, Made made, Optional<Stated> stated) {
@@ -296,7 +280,7 @@ final class ShelfCures {
     Optional<Double> now = prices.of(reader.pieces(part), length);
     Optional<Double> then = prices.of(made.pieces(), length);
     return new Cure(
-        what + ": " + sags(verdict(made), reader.limits(made.panel())),
+        what + ": " + check.outcome(verdict(made)),
         then.flatMap(t -> now.map(n -> t - n)),
         (made.section().weight() - shelf.section().weight()) * length / GRAVITY,
         "",
@@ -305,19 +289,15 @@ final class ShelfCures {
 
   /** Held in the middle of its span too. */
   private Optional<Cure> propped(Prop prop) {
-    if ((prop == Prop.BACK && !uprights.haveBack())
-        || isFar(shelf.loaded(), prop, shelf.limits())) {
-      return Optional.empty();
-    }
-    Verdict verdict = new Verdict(shelf.loaded(), shelf.bearing(), prop, shelf.limits(), plates);
-    return verdict.by() == Verdict.By.PLATE && verdict.holds()
-        ? Optional.of(propped(prop, verdict))
-        : Optional.empty();
+    Candidate held = now.held(prop);
+    return (prop == Prop.BACK && !uprights.haveBack()) || check.isFar(held)
+        ? Optional.empty()
+        : Optional.of(check.verdict(held)).filter(check::holds).map(v -> propped(prop, v));
   }
 
   private Cure propped(Prop prop, Verdict verdict) {
     String push = Quantity.of(verdict.propPush(), QuantityUnit.FORCE).text(job.unit());
-    String sags = ": " + sags(verdict, shelf.limits());
+    String sags = Uprights.lifting(verdict) + ": " + check.outcome(verdict);
     double height = uprights.opening(reader.space(part));
     return switch (prop) {
       case BACK ->
@@ -330,7 +310,7 @@ final class ShelfCures {
               "a hole or a screw in the back for each place");
       case FRONT_AND_BACK, NONE ->
           new Cure(
-              Uprights.loose(verdict, shelf, push) + sags,
+              Uprights.loose(push) + sags,
               prices.of(List.of(uprights.piece(depth())), height),
               uprights.weight(depth()) * height / GRAVITY,
               "things can't stand across the middle");
@@ -338,13 +318,13 @@ final class ShelfCures {
   }
 
   /** The fewest partitions, of the case's material, between which it holds. */
-  private Optional<Cure> partitions() {
+  Optional<Cure> partitions() {
     for (int count = 1; count < CaseOrder.MOST_BAYS; count++) {
-      LoadedShelf between = between(count);
-      if (between.span() > 0 && !isFar(between, shelf.limits())) {
-        Verdict verdict = new Verdict(between, shelf.bearing(), Prop.NONE, shelf.limits(), plates);
-        if (verdict.holds()) {
-          return Optional.of(partitions(count, verdict));
+      Candidate between = now.with(between(count));
+      if (between.span() > 0 && !check.isFar(between)) {
+        Verdict divided = check.verdict(between);
+        if (check.holds(divided)) {
+          return Optional.of(partitions(count, divided));
         }
       }
     }
@@ -357,14 +337,14 @@ final class ShelfCures {
     return loaded.over((loaded.span() - panels) / (partitions + 1));
   }
 
-  private Cure partitions(int count, Verdict verdict) {
+  private Cure partitions(int count, Verdict divided) {
     String put =
         count == 1
             ? "put a partition in the middle"
             : "put " + count + " partitions in, spread evenly";
     double share = count * uprights.share(reader.space(part));
     return new Cure(
-        put + ": " + sags(verdict, shelf.limits()),
+        put + ": " + check.outcome(divided),
         prices.of(List.of(uprights.piece(depth())), share),
         uprights.weight(depth()) * share / GRAVITY,
         count == 1
@@ -375,21 +355,12 @@ final class ShelfCures {
   }
 
   /** Nothing where the shelf hardly carries itself: a load near nothing is no use. */
-  private Optional<Remedy> lessLoad() {
-    double largest = Verdict.of(shelf, plates).largestLoad();
+  Optional<Remedy> lessLoad() {
+    double largest = verdict.largestLoad().number();
     Quantity load = Quantity.of(largest, QuantityUnit.LINE_LOAD);
     return largest < LEAST_SHARE * shelf.load().value().value()
         ? Optional.empty()
         : Optional.of(
             new Remedy("keep the load to " + load.textAtMost(job.unit()), "room for less"));
-  }
-
-  private String sags(Verdict verdict, ShelfLimits limits) {
-    double sag = verdict.loaded().sag();
-    return "sag %s now, %s after years".formatted(text(sag), text(sag * limits.creep().number()));
-  }
-
-  private String text(double mm) {
-    return Quantity.of(mm, QuantityUnit.LENGTH).text(job.unit());
   }
 }

@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Lazy;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -11,6 +12,8 @@ import fourpin.reference.Reference;
 import fourpin.reference.ReferenceLoad;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfAnswer.ReferenceSag;
+import fourpin.strength.ShelfAnswer.Rest;
+import fourpin.strength.Verdict.Most;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +32,11 @@ final class ShelfFigures {
           "any strength of materials; glued over the whole length",
           Standing.DERIVED);
   static final Source STATICS = new Source("statics", "", Standing.DERIVED);
-  private static final Source LIMITS = new Source("the limits in force", "", Standing.DERIVED);
+  static final Source LIMITS =
+      new Source(
+          "the limits in force, bent as a plate in each way in which the load lies",
+          "",
+          Standing.DERIVED);
 
   private static final String SAG = "(q + g) L² (5 L² - 24 c²) / (384 E I) + (q + g) L² / (8 G A)";
   private static final double KPA_PER_MPA = 1000;
@@ -44,16 +51,15 @@ final class ShelfFigures {
     this.shelf = shelf;
     this.loaded = shelf.loaded();
     this.verdict = verdict;
-    this.plate = verdict.plate().map(p -> new PlateFigures(shelf, p, verdict.largestLoad()));
+    this.plate = PlateFigures.of(shelf, verdict);
   }
 
   /**
-   * @param inSides what its supports do to the sides
+   * @param beyond which limits it passes, and how its load then lies
+   * @param rest of its figures, worked out when they are asked for
    */
-  ShelfAnswer answer(List<Figure> inSides) {
+  ShelfAnswer answer(List<String> beyond, Lazy<Rest> rest) {
     Figure now = sagNow();
-    List<ReferenceSag> references = new ArrayList<>();
-    Reference.loads().rows().forEach(load -> references.add(reference(load)));
     return new ShelfAnswer(
         shelf.caseName(),
         shelf.mark(),
@@ -61,15 +67,25 @@ final class ShelfFigures {
         shelf.load(),
         now,
         years("sag-years", "sag " + there() + ", after years", now),
-        limit("limit-now", "sag allowed at first", shelf.limits().firstOver()),
+        limitNow(),
         limit("limit-years", "sag allowed after years", shelf.limits().yearsOver()),
-        references,
+        beyond,
+        rest);
+  }
+
+  /** What only some pages show. @param inSides what its supports do to the sides */
+  Rest rest(List<Figure> inSides) {
+    return new Rest(
+        Reference.loads().rows().stream().map(this::reference).toList(),
         new RowLoads(shelf).supports(),
         others(),
         plate.map(PlateFigures::all).orElse(List.of()),
         inSides,
-        Optional.empty(),
         verdict.plate().flatMap(p -> p.shape(loaded.load())));
+  }
+
+  Figure limitNow() {
+    return limit("limit-now", "sag allowed at first", shelf.limits().firstOver());
   }
 
   private String there() {
@@ -94,7 +110,7 @@ final class ShelfFigures {
         "sag-now",
         "sag " + there() + ", now",
         length(verdict.loaded().sag()),
-        "max(w₁, w₂, w₃)",
+        "max w(x, y), no less than w₁, w₂, w₃",
         inputs,
         PlateFigures.PLATE);
   }
@@ -167,7 +183,7 @@ final class ShelfFigures {
     return verdict
         .bends()
         .flatMap(_ -> plate)
-        .map(p -> p.under(id, title, verdict.under(q).sag(), load))
+        .map(p -> p.under(id, title, verdict.evenly(q).sag(), load))
         .orElseGet(() -> beam(id, title, loaded.under(q), load));
   }
 
@@ -184,66 +200,40 @@ final class ShelfFigures {
   }
 
   private Figure largestLoad() {
-    Spot spot = verdict.loaded().spot();
+    Most most = verdict.largestLoad();
+    Limits limits = new Limits(verdict.shelf());
+    List<Input> inputs = new ArrayList<>(limits.inputs());
+    inputs.add(new Input("L", "span", shelf.span().value(), shelf.span().source()));
+    limits.met(most.governs()).ifPresent(inputs::add);
+    String title =
+        most.number() > 0
+            ? "largest load within the limits however it lies (%s)"
+            : "no load is within the limits (%s)";
     return figure(
         "largest-load",
-        "largest load within the limits",
-        line(verdict.largestLoad()),
-        "q (a - s₀) / (s - s₀), a = min(L / n₁, L / (k n₂))"
-            + glass(", no more than q (σ₀ - σₑ) / (σ - σₑ)"),
-        withLimits(
-            List.of(
-                new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
-                new Input(
-                    "s", "sag " + spot.there() + ", now", length(verdict.loaded().sag()), sagBy()),
-                new Input(
-                    "s₀",
-                    "sag there under its own weight",
-                    length(verdict.empty().at(spot)),
-                    sagBy()),
-                new Input("L", "span", shelf.span().value(), shelf.span().source()))),
+        title.formatted(most.governs().words()),
+        line(most.number()),
+        "greatest q with " + limits.formula(),
+        inputs,
         LIMITS);
-  }
-
-  private Source sagBy() {
-    return switch (verdict.by()) {
-      case PLATE -> PlateFigures.PLATE;
-      case BEAM -> BENDING;
-    };
   }
 
   private Figure longestSpan() {
-    return verdict.longestSpan().map(this::longestSpan).orElseGet(this::noSpan);
-  }
-
-  private Figure longestSpan(double span) {
-    double over = 1 / shelf.limits().use(new LoadedShelf(shelf.section(), span, 0, loaded.load()));
+    Optional<Most> longest = verdict.longestSpan();
+    Limits limits = new Limits(verdict.shelf());
     List<Input> inputs = new ArrayList<>(loadOfSpan());
-    inputs.add(
-        new Input(
-            "r",
-            "how many times as much of what is allowed it is taken to use as its beam, not less"
-                + " than when bent over L",
-            Quantity.of(over, QuantityUnit.RATIO),
-            sagBy()));
+    inputs.addAll(limits.inputs());
     return figure(
         "longest-span",
-        "about the longest span within the limits at this load",
-        length(span),
-        "greatest L with r s ≤ L / n₁, r k s ≤ L / n₂%s,".formatted(glass(", r σ ≤ σ₀"))
-            + " s = 5 (q + g) L⁴ / (384 E I) + (q + g) L² / (8 G A)",
-        withLimits(inputs),
-        LIMITS);
-  }
-
-  private Figure noSpan() {
-    return figure(
-        "longest-span",
-        "no span of this depth, on these supports, is within the limits at this load",
-        length(0),
-        "no L found with w ≤ L / n₁, k w ≤ L / n₂%s, bent over L as a plate under q + g"
-            .formatted(glass(", σ ≤ σ₀")),
-        withLimits(loadOfSpan()),
+        longest
+            .map(
+                l ->
+                    "about the longest span within the limits at this load (%s)"
+                        .formatted(l.governs().words()))
+            .orElse("no span of this depth, on these supports, is within the limits at this load"),
+        length(longest.map(Most::number).orElse(0.0)),
+        longest.map(_ -> "greatest L with ").orElse("no L found with ") + limits.formula(),
+        inputs,
         LIMITS);
   }
 
@@ -254,38 +244,11 @@ final class ShelfFigures {
         new Input("E I", "stiffness of the section", stiffness(shelf.section()), SECTION));
   }
 
-  private List<Input> withLimits(List<Input> inputs) {
-    ShelfLimits limits = shelf.limits();
-    List<Input> all = new ArrayList<>(inputs);
-    all.add(limits.creep().input("k", "sag after years over sag at first"));
-    all.add(limits.firstOver().input("n₁", "span over the sag allowed at first"));
-    all.add(limits.yearsOver().input("n₂", "span over the sag allowed after years"));
-    limits.stress().ifPresent(allowed -> all.addAll(stresses(allowed)));
-    return all;
-  }
-
-  private List<Input> stresses(Sourced allowed) {
-    Figure stress = stressNow();
-    return List.of(
-        new Input("σ", stress.title(), stress.value(), stress.source()),
-        new Input(
-            "σₑ",
-            "stress under its own weight",
-            Quantity.of(verdict.empty().stress(), QuantityUnit.STRESS),
-            stress.source()),
-        allowed.input("σ₀", "stress allowed in glass for years"));
-  }
-
-  /** Words of a formula that stand there for glass alone. */
-  private String glass(String words) {
-    return shelf.limits().stress().isPresent() ? words : "";
-  }
-
   /** By the plate where it is one. */
   Figure stressNow() {
     return verdict
         .bends()
-        .flatMap(bends -> plate.map(p -> p.stress(bends.stress())))
+        .flatMap(bends -> plate.map(p -> p.stress(bends.stress().get())))
         .orElseGet(this::stress);
   }
 

@@ -16,6 +16,7 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import fourpin.reference.Reference;
+import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -31,35 +32,33 @@ final class ShelfFindings {
   private final Part first;
   private final ShelfOnSupports read;
   private final Verdict verdict;
-  private final PlateBending.Memory plates;
   private final ShelfFigures figures;
 
   /** Asked for only where something is wrong. */
   private final Lazy<ShelfAnswer> answer;
 
+  private final List<Remedy> cures;
+
   /**
    * @param shelves alike; at least one
+   * @param cures looked into only where something is wrong
    */
   ShelfFindings(
-      Job job,
-      ShelfReader reader,
-      List<Part> shelves,
-      Verdict verdict,
-      PlateBending.Memory plates) {
+      Job job, ShelfReader reader, List<Part> shelves, Verdict verdict, List<Remedy> cures) {
     this.job = job;
     this.reader = reader;
     this.shelves = shelves;
     this.first = shelves.getFirst();
     this.read = reader.read(first);
     this.verdict = verdict;
-    this.plates = plates;
+    this.cures = cures;
     this.figures = new ShelfFigures(read, verdict);
-    this.answer = Lazy.of(() -> figures.answer(List.of()));
+    this.answer = Lazy.of(() -> figures.answer(List.of(), Lazy.of(() -> figures.rest(List.of()))));
   }
 
   List<Finding> all() {
     List<Finding> findings = new ArrayList<>();
-    if (!verdict.sagHolds()) {
+    if (!verdict.holds(LoadCase.EVEN, Limit.SAG)) {
       findings.add(sags());
     }
     if (reader.supportsReachFar(first)) {
@@ -90,7 +89,7 @@ final class ShelfFindings {
             answer.get().sagYears(),
             answer.get().limitNow(),
             answer.get().limitYears());
-    return finding(Severity.ERROR, "sag", what, figures, cures());
+    return finding(Severity.ERROR, "sag", what, figures, cures);
   }
 
   private String ownWeight() {
@@ -99,13 +98,9 @@ final class ShelfFindings {
         : "; it does not carry its own weight within the limits, whatever its load";
   }
 
-  private List<Remedy> cures() {
-    return new ShelfCures(job, reader, first, plates).all();
-  }
-
   private Finding glass(Sourced allowed) {
     Figure stress = figures.stressNow();
-    boolean holds = verdict.stressHolds();
+    boolean holds = verdict.holds(LoadCase.EVEN, Limit.STRESS);
     String what =
         "%s of glass: bending stress %s, %s taken as allowed for years; sources disagree, from %s to %s,"
             + " so ask the glazier for thickness, kind of glass and ground edges, and for safety glass"
@@ -122,7 +117,7 @@ final class ShelfFindings {
             printed(Collections::min),
             printed(Collections::max)),
         List.of(stress),
-        holds ? List.of() : cures());
+        holds ? List.of() : cures);
   }
 
   /** The lowest or highest of the working stresses that are printed. */

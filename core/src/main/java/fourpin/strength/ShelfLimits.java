@@ -16,7 +16,9 @@ public record ShelfLimits(
 
   private static final int MOST_STEPS = 60;
   private static final double CLOSE_ENOUGH = 1e-9;
-  private static final double LONGEST_SPAN_MM = 10_000;
+
+  /** Longer ones are not looked for. */
+  static final double LONGEST_SPAN_MM = 10_000;
 
   /** Sag allowed at first, mm. */
   public double firstLimit(LoadedShelf shelf) {

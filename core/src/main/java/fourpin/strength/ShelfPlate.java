@@ -49,6 +49,15 @@ record ShelfPlate(Plate plate, List<Layer> layers, List<PlateLoad> own) {
     return plate.evenly(load / plate.depth());
   }
 
+  /**
+   * The same load in a row along the front edge.
+   *
+   * @param deep the row, mm
+   */
+  PlateLoad inFront(double load, double deep) {
+    return new PlateLoad.Patch(load / deep, 0, plate.length(), 0, deep);
+  }
+
   static Optional<ShelfPlate> of(LoadedShelf shelf, Bearing bearing) {
     return of(shelf, bearing, Prop.NONE);
   }
@@ -77,7 +86,7 @@ record ShelfPlate(Plate plate, List<Layer> layers, List<PlateLoad> own) {
     return layers.stream().mapToDouble(Layer::front).min().orElseThrow();
   }
 
-  private static double depth(LoadedShelf shelf) {
+  static double depth(LoadedShelf shelf) {
     return shelf.section().depth() - front(shelf.section().layers());
   }
 

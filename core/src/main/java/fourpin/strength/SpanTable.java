@@ -2,11 +2,12 @@ package fourpin.strength;
 
 import fourpin.measure.Figure;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * How far shelves of one material span in one case: the longest within the limits of sag, at once
- * and after years.
+ * How far shelves of one material span in one case: the longest within all limits, however the load
+ * lies.
  *
  * @param caseName whose shelves it is for: their depth, their supports, their limits
  * @param material as the job calls it
@@ -28,11 +29,27 @@ public record SpanTable(
    * @param made in words: "plain", "two layers"
    * @param spans one for each load
    */
-  public record Row(String made, List<Figure> spans) {
+  public record Row(String made, List<Span> spans) {
 
     public Row {
       spans = List.copyOf(spans);
     }
+  }
+
+  /**
+   * How far it spans under one load, however that lies.
+   *
+   * @param longest within all limits, those of the case's supports too
+   * @param onOthers how far it would span on supports that bear it, where the case's bear less
+   * @param governs how the load lies that allows no more
+   */
+  public record Span(Figure longest, Optional<Figure> onOthers, Lying governs) {}
+
+  /** How a load lies. */
+  public enum Lying {
+    EVENLY,
+    IN_A_ROW,
+    ON_ONE_HALF
   }
 
   public SpanTable {
@@ -45,7 +62,10 @@ public record SpanTable(
     return Stream.of(
             List.of(thickness, depth),
             loads,
-            rows.stream().flatMap(r -> r.spans().stream()).toList())
+            rows.stream()
+                .flatMap(r -> r.spans().stream())
+                .flatMap(s -> Stream.concat(Stream.of(s.longest()), s.onOthers().stream()))
+                .toList())
         .flatMap(List::stream)
         .toList();
   }

@@ -13,21 +13,20 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
-import fourpin.measure.Sourced;
 import fourpin.reference.Reference;
 import fourpin.reference.ReferenceLoad;
 import fourpin.strength.Made.Layers;
 import fourpin.strength.Made.Stripped;
-import fourpin.strength.ShelfPlate.Prop;
+import fourpin.strength.Use.Limit;
+import fourpin.strength.Verdict.Most;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Span tables of a case's materials, at the depth of its deepest shelf and on the supports of that:
- * each way to make a shelf is bent as a plate at two spans, and its beam is then corrected by how
- * much more the plate sags.
+ * Span tables of a case's materials, at the depth of its deepest shelf, on the supports of that and
+ * with things as deep as on that.
  */
 final class SpanTables {
 
@@ -36,28 +35,24 @@ final class SpanTables {
 
   private static final double KPA_PER_MPA = 1000;
 
-  /** The plate allows a shorter span than the beam under the heaviest load. */
-  private static final double LESS = 0.85;
-
-  private static final int STEPS = 6;
-
   /** From which the longest span is looked for, mm. */
   private static final double FIRST_SPAN = 1000;
 
   private static final Source SPANS =
       new Source(
-          "the limits in force, a beam corrected by its plate at about that span",
+          "the limits in force, bent as a plate in each way in which the load lies",
           "checked against the span tables of the woodwork standard, docs/validation.md",
           Standing.DERIVED);
 
   private final Job job;
   private final ShelfReader reader;
-  private final PlateBending.Memory plates;
+  private final SupportReader supports;
+  private final PlateBending.Memory plates = new PlateBending.Memory();
 
-  SpanTables(Job job, ShelfReader reader, PlateBending.Memory plates) {
+  SpanTables(Job job, ShelfReader reader, SupportReader supports) {
     this.job = job;
     this.reader = reader;
-    this.plates = plates;
+    this.supports = supports;
   }
 
   /** One for each material that shelves can be made of; nothing for a case without shelves. */
@@ -70,19 +65,20 @@ final class SpanTables {
 
   private List<SpanTable> all(Part deepest) {
     ShelfOnSupports like = reader.read(deepest);
+    Candidate on = Candidate.of(like, supports.limits(deepest, reader));
     return job.materials().stream()
         .filter(m -> m.kind() == Kind.GLASS || m.thickness().mm() >= THINNEST)
-        .map(m -> table(like, m, deepest.box().size(Axis.Y)))
+        .map(m -> table(like, on, m, deepest.box().size(Axis.Y)))
         .toList();
   }
 
-  private SpanTable table(ShelfOnSupports like, Material material, Length depth) {
+  private SpanTable table(ShelfOnSupports like, Candidate on, Material material, Length depth) {
     String id = Figure.id(like.caseName(), "spans", material.name());
     Figure wide = stated(id + "/depth", "depth of the shelf", Quantity.of(depth), Source.GEOMETRY);
     List<Figure> loads =
         Reference.loads().rows().stream().map(load -> load(id, load, wide)).toList();
     List<SpanTable.Row> rows = new ArrayList<>();
-    made(material, depth.mm()).forEach(way -> rows.add(row(id, way, like, loads)));
+    made(material, depth.mm()).forEach(way -> rows.add(row(id, way, on, loads)));
     return new SpanTable(
         like.caseName(),
         material.name(),
@@ -150,77 +146,52 @@ final class SpanTables {
         : List.of();
   }
 
-  private SpanTable.Row row(String id, Way way, ShelfOnSupports like, List<Figure> loads) {
+  private SpanTable.Row row(String id, Way way, Candidate like, List<Figure> loads) {
     ShelfLimits limits = reader.limits(way.made().panel());
-    OverBeam over = overBeam(way, like, limits, loads);
-    return new SpanTable.Row(
-        way.words(), loads.stream().map(load -> span(id, way, like, limits, load, over)).toList());
-  }
-
-  /**
-   * How many times as much a plate uses as its beam, bent at a short and at a long span, and taken
-   * to change evenly between.
-   */
-  private record OverBeam(double near, double atNear, double far, double atFar) {
-
-    double at(double span) {
-      return atNear + (atFar - atNear) * (span - near) / (far - near);
+    List<SpanTable.Span> spans = new ArrayList<>();
+    double overBeam = 1;
+    for (Figure load : loads) {
+      LoadedShelf beam = new LoadedShelf(way.made().section(), FIRST_SPAN, 0, load.value().value());
+      double most = limits.longestSpan(beam, 1);
+      Candidate shelf = like.made(beam.section(), limits).with(beam.over(overBeam * most));
+      Optional<Most> bent = longest(shelf.on(List.of()), most);
+      overBeam = bent.map(l -> l.number() / most).orElse(overBeam);
+      spans.add(span(id + "/" + way.id() + "-" + kind(load), way, shelf, load, bent));
     }
+    return new SpanTable.Row(way.words(), spans);
   }
 
-  /** At the beam's spans under the lightest load and, a little less, under the heaviest. */
-  private OverBeam overBeam(Way way, ShelfOnSupports like, ShelfLimits limits, List<Figure> loads) {
-    double far = limits.longestSpan(beam(way, loads.getFirst().value().value()), 1);
-    double near = LESS * limits.longestSpan(beam(way, loads.getLast().value().value()), 1);
-    return new OverBeam(
-        near, overBeam(way, like, limits, near), far, overBeam(way, like, limits, far));
+  private Optional<Most> longest(Candidate shelf, double ofBeam) {
+    return new Verdict(shelf, plates).longestSpan(ofBeam);
   }
 
-  private double overBeam(Way way, ShelfOnSupports like, ShelfLimits limits, double span) {
-    LoadedShelf at = beam(way, 1).over(span);
-    Verdict verdict = new Verdict(at, like.bearing(), Prop.NONE, limits, plates);
-    return verdict.by() == Verdict.By.PLATE ? verdict.use() / limits.use(at) : 1;
+  /** Supports are looked into where what bends would let it span further. */
+  private SpanTable.Span span(
+      String id, Way way, Candidate shelf, Figure load, Optional<Most> bent) {
+    Optional<Most> borne =
+        bent.map(Most::number).map(shelf::over).flatMap(over -> longest(over, over.beam().span()));
+    boolean supports = borne.filter(b -> b.governs().isBy(Limit.SUPPORTS)).isPresent();
+    String title = "%s, %s".formatted(way.words(), load.title());
+    return new SpanTable.Span(
+        figure(id, title, shelf, load, supports ? borne : bent),
+        supports
+            ? Optional.of(
+                figure(
+                    id + "-bending",
+                    title + ", on supports that bear it",
+                    shelf.on(List.of()),
+                    load,
+                    bent))
+            : Optional.empty(),
+        (supports ? borne : bent)
+            .map(m -> m.governs().of().lying())
+            .orElse(SpanTable.Lying.EVENLY));
   }
 
-  /** At the span that it allows itself: each step goes half of the way there. */
-  private static double times(OverBeam over, ShelfLimits limits, LoadedShelf beam) {
-    double times = over.atNear();
-    for (int i = 0; i < STEPS; i++) {
-      times = Math.sqrt(times * over.at(limits.longestSpan(beam, times)));
-    }
-    return times;
-  }
-
-  private static LoadedShelf beam(Way way, double load) {
-    return new LoadedShelf(way.made().section(), FIRST_SPAN, 0, load);
-  }
-
-  /**
-   * Shorter than what was bent, nothing is known of the plate, which may sag too much from front to
-   * back over any span: it is bent there.
-   */
-  private Optional<Double> longest(
-      LoadedShelf beam, ShelfOnSupports like, ShelfLimits limits, OverBeam over) {
-    double guess = limits.longestSpan(beam, times(over, limits, beam));
-    return guess >= over.near()
-        ? Optional.of(guess)
-        : new LongestSpan(span -> rough(beam.over(span), like, limits).use())
-            .find(guess, limits.longestSpan(beam, 1));
-  }
-
-  private Verdict rough(LoadedShelf shelf, ShelfOnSupports like, ShelfLimits limits) {
-    return new Verdict(shelf, like.bearing(), Prop.NONE, limits, plates.rough());
-  }
-
-  private Figure span(
-      String id, Way way, ShelfOnSupports like, ShelfLimits limits, Figure load, OverBeam over) {
-    LoadedShelf beam = beam(way, load.value().value());
-    Optional<Double> longest = longest(beam, like, limits, over);
-    double times =
-        longest
-            .map(span -> 1 / limits.use(beam.over(span)))
-            .orElseGet(() -> times(over, limits, beam));
-    Section section = way.made().section();
+  private Figure figure(
+      String id, String title, Candidate shelf, Figure load, Optional<Most> longest) {
+    Section section = shelf.beam().section();
+    Limits limits = new Limits(shelf);
     List<Input> inputs = new ArrayList<>();
     inputs.add(new Input("q", load.title(), load.value(), load.source()));
     inputs.add(
@@ -235,19 +206,13 @@ final class SpanTables {
             "stiffness of the section",
             Quantity.of(section.bendingStiffness(), QuantityUnit.BENDING_STIFFNESS),
             ShelfFigures.SECTION));
-    inputs.add(
-        new Sourced(Quantity.of(times, QuantityUnit.RATIO), PlateFigures.PLATE)
-            .input("r", "how many times as much it uses of what is allowed as its beam"));
-    inputs.add(limits.creep().input("k", "sag after years over sag at first"));
-    inputs.add(limits.firstOver().input("n₁", "span over the sag allowed at first"));
-    inputs.add(limits.yearsOver().input("n₂", "span over the sag allowed after years"));
-    limits.stress().ifPresent(s -> inputs.add(s.input("σ₀", "stress allowed in glass for years")));
+    inputs.addAll(limits.inputs());
     return new Figure(
-        id + "/" + way.id() + "-" + kind(load),
-        (longest.isPresent() ? "longest span, %s, %s" : "no span holds, %s, %s")
-            .formatted(way.words(), load.title()),
-        Quantity.of(longest.orElse(0.0), QuantityUnit.LENGTH),
-        "greatest L with r s ≤ L / n₁, r k s ≤ L / n₂, s = 5 (q + g) L⁴ / (384 E I) + (q + g) L² / (8 G A)",
+        id,
+        longest.map(l -> "longest span (" + l.governs().words() + "), ").orElse("no span holds, ")
+            + title,
+        Quantity.of(longest.map(Most::number).orElse(0.0), QuantityUnit.LENGTH),
+        longest.map(_ -> "greatest L with ").orElse("no L found with ") + limits.formula(),
         inputs,
         SPANS);
   }

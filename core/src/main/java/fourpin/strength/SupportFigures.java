@@ -6,42 +6,14 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
-import fourpin.measure.Sourced;
-import fourpin.reference.Constant;
-import fourpin.reference.PanelProduct;
-import fourpin.reference.PowerLaw;
 import fourpin.reference.Reference;
-import fourpin.reference.Substance;
-import fourpin.reference.Wood;
-import fourpin.strength.PlateAnswer.Bends;
 import fourpin.strength.ShelfOnSupports.Bearing;
-import fourpin.strength.wood.DowelBearing;
-import fourpin.strength.wood.DowelInWood;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * What the most loaded support of a shelf does to the side, and what that is allowed to be: by the
- * National Design Specification and by Eurocode 5, which rest on different tests and margins.
- */
+/** What the most loaded support of a shelf does to the side, and what that is allowed to be. */
 final class SupportFigures {
-
-  private static final double MM_PER_INCH = 25.4;
-  private static final double LARGE_INCHES = 0.25;
-  private static final double SMALL_INCHES = 0.17;
-
-  /** Specific gravity of a panel from its density at the moisture of rooms, 12 % by mass. */
-  private static final double DENSITY_OF_ONE = 1120;
-
-  /** Plastic section modulus of a round bar, d³ / 6 (EN 1995-1-1, 8.5.1.1; NDS, appendix I). */
-  private static final double PLASTIC = 6;
-
-  private static final Source YIELD =
-      new Source(
-          "Johansen's theory of yield, a stiff dowel that turns in its hole",
-          "NDS 2018, 12.3.1; EN 1995-1-1:2004, 8.2",
-          Standing.DERIVED);
 
   private static final Source STATICS = new Source("statics", "", Standing.DERIVED);
 
@@ -67,8 +39,7 @@ final class SupportFigures {
     push().ifPresent(all::add);
     pin.ifPresent(
         p -> {
-          nds(p).ifPresent(all::add);
-          ec5(p).ifPresent(all::add);
+          all.addAll(allowed(p));
           stress(p).ifPresent(all::add);
           all.add(edge(p));
           all.add(engagement(p));
@@ -84,214 +55,41 @@ final class SupportFigures {
     return all;
   }
 
-  /** Load on the most loaded support; nothing for a shelf that tips. */
+  /** Load on the most loaded support, spread evenly; nothing for a shelf that tips. */
   Optional<Figure> push() {
-    return verdict.bends().map(Bends::pushes).map(this::push);
+    return PlateFigures.of(shelf, verdict).flatMap(PlateFigures::push);
   }
 
-  private Figure push(List<Double> pushes) {
-    double most = pushes.stream().max(Double::compare).orElse(0.0);
-    return figure(
-        "support-push",
-        "load on the most loaded support",
-        force(most),
-        "max r",
-        List.of(
-            new Input("r", "loads on the supports, as a plate", force(most), PlateFigures.PLATE)),
-        PlateFigures.PLATE);
-  }
-
-  /** Load allowed by the NDS, which knows wood and plywood. */
-  Optional<Figure> nds(PinInSide in) {
-    return gravity(in).map(gravity -> nds(in, gravity));
-  }
-
-  private Figure nds(PinInSide in, Sourced gravity) {
-    PowerLaw law = DowelBearing.ndsAlong(in.diameter().number());
-    double bearing = DowelBearing.nds(gravity.number(), in.diameter().number(), 0);
-    Sourced duration = Reference.constant("NDS duration for permanent loads").sourced();
-    Sourced reduction = reduction(in.diameter().number() / MM_PER_INCH);
-    List<Input> inputs = new ArrayList<>();
-    inputs.add(
-        new Input(
-            "Fₑ",
-            "bearing of the side along its grain, %s × G^%s psi"
-                .formatted(plain(law.factor()), plain(law.gravityPower())),
-            stress(bearing),
-            law.source()));
-    inputs.add(
-        gravity.input(
-            "G",
-            "specific gravity of the side; for panels the low end of its range, in the formula for solid"
-                + " wood, since the table of the NDS for plywood was not found"));
-    inputs.addAll(sizes(in));
-    inputs.add(duration.input("C_D", "for loads that stay"));
-    inputs.add(reduction.input("R_d", "from yield to what is allowed"));
-    return figure(
-        "support-allowed-nds",
-        "load allowed on a support, by the NDS",
-        force(in.dowel().yieldsAt(bearing) * duration.number() / reduction.number()),
-        "Fₑ d (" + DowelInWood.SHARE + ") C_D / R_d",
-        inputs,
-        YIELD);
-  }
-
-  /** The yield of one member in bearing; for dowels under 1/4 in by their diameter. */
-  static Sourced reduction(double inches) {
-    Constant small = Reference.constant("NDS reduction of small dowels");
-    Constant large = Reference.constant("NDS reduction of large dowels");
-    double factor =
-        inches >= LARGE_INCHES
-            ? large.value()
-            : inches <= SMALL_INCHES ? small.value() : 10 * inches + 0.5;
-    return new Sourced(Quantity.of(factor, QuantityUnit.RATIO), large.source());
-  }
-
-  /** The NDS says nothing of boards of particles and fibres. */
-  private static Optional<Sourced> gravity(PinInSide in) {
-    Substance substance = Matters.substance(in.side());
-    return switch (substance) {
-      case Wood wood ->
-          Optional.of(
-              new Sourced(Quantity.of(wood.specificGravity(), QuantityUnit.RATIO), wood.source()));
-      case PanelProduct panel ->
-          switch (panel.family()) {
-            case PLYWOOD, LAMINATED_WOOD, STRAND_BOARD, SOLID_WOOD ->
-                Optional.of(
-                    new Sourced(
-                        Quantity.of(
-                            panel.density().low().value() / DENSITY_OF_ONE, QuantityUnit.RATIO),
-                        panel.source()));
-            case PARTICLEBOARD, FIBREBOARD, GLASS -> Optional.empty();
-          };
-    };
-  }
-
-  /** Load allowed by Eurocode 5; nothing in glass. */
-  Optional<Figure> ec5(PinInSide in) {
-    double diameter = in.diameter().number();
-    Sourced density = characteristic(in);
-    return switch (Matters.substance(in.side())) {
-      case Wood _ ->
-          Optional.of(
-              ec5(
-                  in,
-                  density,
-                  "0.082 (1 - 0.01 d) ρ",
-                  DowelBearing.ec5Along(density.number(), diameter),
-                  "EC5 embedment"));
-      case PanelProduct panel ->
-          switch (panel.family()) {
-            case LAMINATED_WOOD, SOLID_WOOD ->
-                Optional.of(
-                    ec5(
-                        in,
-                        density,
-                        "0.082 (1 - 0.01 d) ρ",
-                        DowelBearing.ec5Along(density.number(), diameter),
-                        "EC5 embedment"));
-            case PLYWOOD ->
-                Optional.of(
-                    ec5(
-                        in,
-                        density,
-                        "0.11 (1 - 0.01 d) ρ",
-                        DowelBearing.ec5Plywood(density.number(), diameter),
-                        "EC5 embedment of plywood"));
-            case PARTICLEBOARD, FIBREBOARD, STRAND_BOARD ->
-                Optional.of(
-                    ec5(
-                        in,
-                        density,
-                        "50 d^-0.6 × T^0.2, T the side's thickness",
-                        DowelBearing.ec5Board(diameter, in.side().thickness().mm()),
-                        "EC5 embedment of particleboard"));
-            case GLASS -> Optional.empty();
-          };
-    };
-  }
-
-  private Figure ec5(
-      PinInSide in, Sourced density, String formula, double bearing, String constant) {
-    Sourced duration = EurocodeMargins.duration(Matters.substance(in.side()));
-    Sourced material = EurocodeMargins.material();
-    Sourced load = EurocodeMargins.load();
-    List<Input> inputs = new ArrayList<>();
-    inputs.add(
-        new Input(
-            "f",
-            "characteristic embedment of the side, " + formula,
-            stress(bearing),
-            Reference.constant(constant).source()));
-    inputs.add(density.input("ρ", "characteristic density of the side"));
-    inputs.addAll(sizes(in));
-    inputs.add(duration.input("k_mod", "for loads that stay, indoors, in what the side is of"));
-    inputs.add(material.input("γ_M", "margin for connections"));
-    inputs.add(load.input("γ_Q", "margin for loads that may be larger than stated"));
-    return figure(
-        "support-allowed-ec5",
-        "load allowed on a support, by Eurocode 5",
-        force(
-            in.dowel().yieldsAt(bearing) * duration.number() / (material.number() * load.number())),
-        "f d (" + DowelInWood.SHARE + ") k_mod / (γ_M γ_Q)",
-        inputs,
-        YIELD);
-  }
-
-  /** The mean over 1.2 for wood, the low end of the range for panels. */
-  private static Sourced characteristic(PinInSide in) {
-    Substance substance = Matters.substance(in.side());
-    double density =
-        switch (substance) {
-          case Wood wood ->
-              wood.density().typical().value()
-                  / Reference.constant("mean over characteristic density").value();
-          case PanelProduct panel -> panel.density().low().value();
-        };
-    return new Sourced(Quantity.of(density, QuantityUnit.DENSITY), substance.source());
-  }
-
-  private static List<Input> sizes(PinInSide in) {
-    return List.of(
-        in.diameter().input("d", "diameter of what presses on the wood"),
-        in.depth().input("t", "its depth in the wood"),
-        new Input(
-            "e",
-            "from the side to the middle of what lies on the pin, (r + g) / 2",
-            length(in.lever()),
-            STATICS),
-        in.reach().input("r", "reach of the pin"),
-        in.gap().input("g", "gap at the end, the shelf pushed to the other side"));
+  /** What codes allow on a support. */
+  List<Figure> allowed(PinInSide in) {
+    return new PinAllowances(shelf.prefix()).all(in);
   }
 
   /** Bending stress in the pin under its push. */
   Optional<Figure> stress(PinInSide in) {
-    return push().flatMap(push -> bearing(in).map(bearing -> stress(in, push, bearing)));
-  }
-
-  /** The lower of both, which bends the pin more. */
-  private Optional<Double> bearing(PinInSide in) {
-    return List.of(nds(in), ec5(in)).stream()
-        .flatMap(Optional::stream)
-        .map(f -> f.inputs().getFirst().value().value())
-        .min(Double::compare);
+    return push()
+        .flatMap(
+            push -> PinAllowances.bearing(allowed(in)).map(bearing -> stress(in, push, bearing)));
   }
 
   private Figure stress(PinInSide in, Figure push, double bearing) {
     double moment = in.dowel().moment(push.value().value(), bearing);
-    double stem = in.stem().number();
     return figure(
         "pin-stress",
         "bending stress in the most loaded pin",
-        stress(moment * PLASTIC / (stem * stem * stem)),
+        stress(in.stress(moment)),
         "6 P (e + P / (2 f d)) / s³",
         List.of(
             new Input("P", push.title(), push.value(), push.source()),
             new Input("e", "lever of the push", length(in.lever()), STATICS),
-            new Input("f", "bearing of the side, the lower of both", stress(bearing), YIELD),
+            new Input(
+                "f",
+                "bearing of the side, the lower of both",
+                stress(bearing),
+                PinAllowances.YIELD),
             in.diameter().input("d", "diameter of what presses on the wood"),
             in.stem().input("s", "diameter of the pin")),
-        YIELD);
+        PinAllowances.YIELD);
   }
 
   private Figure edge(PinInSide in) {
@@ -339,10 +137,6 @@ final class SupportFigures {
         STATICS);
   }
 
-  private static String plain(double number) {
-    return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
-  }
-
   private Figure figure(
       String id, String title, Quantity value, String formula, List<Input> inputs, Source source) {
     return new Figure(shelf.prefix() + "/" + id, title, value, formula, inputs, source);
@@ -350,10 +144,6 @@ final class SupportFigures {
 
   private static Quantity length(double mm) {
     return Quantity.of(mm, QuantityUnit.LENGTH);
-  }
-
-  private static Quantity force(double newton) {
-    return Quantity.of(newton, QuantityUnit.FORCE);
   }
 
   private static Quantity stress(double mpa) {

@@ -25,9 +25,11 @@ final class SupportFindings {
   private final SupportFigures figures;
   private final SupportReader supports;
   private final Optional<PinInSide> pin;
+  private final List<Remedy> cures;
 
   /**
    * @param shelves alike; at least one
+   * @param cures looked into only where a support carries too much
    */
   SupportFindings(
       Job job,
@@ -35,13 +37,15 @@ final class SupportFindings {
       ShelfOnSupports read,
       SupportFigures figures,
       SupportReader supports,
-      Optional<PinInSide> pin) {
+      Optional<PinInSide> pin,
+      List<Remedy> cures) {
     this.job = job;
     this.shelves = shelves;
     this.read = read;
     this.figures = figures;
     this.supports = supports;
     this.pin = pin;
+    this.cures = cures;
   }
 
   List<Finding> all() {
@@ -60,8 +64,7 @@ final class SupportFindings {
 
   /** Over both codes it fails; over one of them, or the only one that speaks, it is a doubt. */
   private Optional<Finding> crushes(PinInSide in, Figure push) {
-    List<Figure> allowed =
-        Stream.of(figures.nds(in), figures.ec5(in)).flatMap(Optional::stream).toList();
+    List<Figure> allowed = figures.allowed(in);
     long over = allowed.stream().filter(a -> value(push) > value(a)).count();
     return over == 0
         ? Optional.empty()
@@ -81,10 +84,7 @@ final class SupportFindings {
         "%s: a support carries %s and may crush the wood of its hole; %s are allowed for loads that stay"
             .formatted(names(), text(push), limits),
         shown,
-        List.of(
-            new Remedy("use sleeves: more wood bears them", "a larger hole; sleeves"),
-            new Remedy("use pins that go deeper into the side", "deeper holes"),
-            new Remedy("make the sides of denser wood, or narrower bays", "another case")));
+        cures);
   }
 
   private Optional<Finding> bends(Figure stress) {
@@ -137,9 +137,10 @@ final class SupportFindings {
                 "%s: a support carries %s; its maker rates it for %s"
                     .formatted(names(), text(push), rating.value().text(job.unit())),
                 List.of(push),
-                List.of(
-                    new Remedy("use supports of a higher rating", "other supports"),
-                    new Remedy("make narrower bays", "another case"))));
+                Stream.concat(
+                        Stream.of(new Remedy("use supports of a higher rating", "other supports")),
+                        cures.stream())
+                    .toList()));
   }
 
   private Finding finding(

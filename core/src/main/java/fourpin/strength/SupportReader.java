@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.job.Job;
@@ -12,7 +13,9 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import fourpin.strength.ShelfOnSupports.Bearing;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Sees what the supports of a shelf are, and what they are in. */
 final class SupportReader {
@@ -41,6 +44,20 @@ final class SupportReader {
     };
   }
 
+  /** What is allowed on a support of a shelf. */
+  List<SupportLimit> limits(Part shelf, ShelfReader reader) {
+    return limits(pin(shelf, reader));
+  }
+
+  /** The same on such a pin; nothing where it is none. */
+  List<SupportLimit> limits(Optional<PinInSide> pin) {
+    return Stream.concat(
+            pin.stream().flatMap(in -> PinAllowances.limits(in, pinStress()).stream()),
+            rating().stream()
+                .map(r -> new SupportLimit(r.value(), "by the rating of its maker", r.source())))
+        .toList();
+  }
+
   private Sourced stemInHole(Support.Pins pins) {
     return settings.length(Setting.HOLE_DEPTH).isLessThan(pins.stem())
         ? setting(Setting.HOLE_DEPTH)
@@ -61,6 +78,23 @@ final class SupportReader {
                 front(shelf) - front(side) + rows.front().number(),
                 job.material(side.material())))
         : Optional.empty();
+  }
+
+  /** How deep holes may be in both uprights of a bay; partitions are bored from both faces. */
+  Length room(BaySpace bay) {
+    return Length.min(room(bay.left()), room(bay.right()));
+  }
+
+  private Length room(String upright) {
+    Part part = built.part(upright);
+    Length thickness = job.material(part.material()).thickness();
+    Length point = settings.length(Setting.BIT_POINT);
+    Length behind = thickness.minus(settings.length(Setting.LEAST_FLOOR));
+    return part.role() == Part.Role.PARTITION
+        ? Length.min(
+            thickness.minus(settings.length(Setting.LEAST_WEB)).over(2),
+            behind.minus(point.times(2)).over(2))
+        : behind.minus(point);
   }
 
   private static double front(Part part) {

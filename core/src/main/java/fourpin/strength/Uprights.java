@@ -58,19 +58,26 @@ final class Uprights {
         .count();
   }
 
-  /**
-   * What to do for a shelf to rest on a loose one in the middle; an end that goes free with the
-   * other half loaded alone is told.
-   *
-   * @param verdict of the shelf so held
-   */
-  static String loose(Verdict verdict, ShelfOnSupports shelf, String push) {
+  /** What to do for a shelf to rest on a loose one in the middle. */
+  static String loose(String push) {
     return "stand a loose upright under its middle, front to back, and one under each below down"
         + " to the bottom; each edge of it carries "
         + push
-        + " from each shelf above"
-        + (verdict.seeSaws(shelf)
-            ? "; fasten the shelf to it, or its empty end lifts with the other half loaded alone"
-            : "");
+        + " from each shelf above";
+  }
+
+  /**
+   * That an end goes free with the other half loaded alone, or a corner of it.
+   *
+   * @param verdict of a shelf that is held in its middle too
+   */
+  static String lifting(Verdict verdict) {
+    List<Double> pushes = verdict.atEmptyEnd();
+    boolean corner = !pushes.isEmpty() && Math.min(pushes.getFirst(), pushes.getLast()) <= 0;
+    boolean end = pushes.stream().allMatch(push -> push <= 0);
+    return corner
+        ? "; fasten the shelf to it, or %s lifts with the other half loaded alone"
+            .formatted(end ? "its empty end" : "a corner of its empty end")
+        : "";
   }
 }

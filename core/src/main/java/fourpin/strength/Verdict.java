@@ -1,28 +1,25 @@
 package fourpin.strength;
 
-import fourpin.measure.Sourced;
+import fourpin.measure.Lazy;
 import fourpin.strength.PlateAnswer.Bends;
-import fourpin.strength.ShelfOnSupports.Bearing;
-import fourpin.strength.ShelfPlate.Prop;
+import fourpin.strength.Use.Limit;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * A shelf held against what is allowed: by the plate, which knows front and back edge apart, where
- * that can be bent; else by the beam.
+ * A shelf held against what is allowed in each way in which it is loaded: by the plate, which knows
+ * front and back edge apart, where that can be bent; else, evenly loaded, by the beam.
  */
 final class Verdict {
 
-  private final LoadedShelf beam;
-  private final Bearing bearing;
-  private final Prop prop;
-  private final ShelfLimits limits;
+  private final Candidate shelf;
   private final PlateBending.Memory plates;
-  private final double span;
-  private final int props;
   private final Optional<PlateBending> plate;
-  private final Optional<Bends> bends;
-  private final By by;
-  private final Deflection loaded;
+  private final Lazy<Optional<Bends>> bends;
+  private final Lazy<List<Use>> uses;
+  private final Lazy<Most> largest;
 
   /** What it rests on. */
   enum By {
@@ -31,38 +28,31 @@ final class Verdict {
   }
 
   /**
+   * As much as is within all limits.
+   *
+   * @param number load in N/mm, or span in mm
+   * @param governs what allows no more
+   */
+  record Most(double number, Use governs) {}
+
+  /**
    * @param plates those that are bent already
    */
-  Verdict(
-      LoadedShelf beam,
-      Bearing bearing,
-      Prop prop,
-      ShelfLimits limits,
-      PlateBending.Memory plates) {
-    this.beam = beam;
-    this.bearing = bearing;
-    this.prop = prop;
-    this.limits = limits;
+  Verdict(Candidate shelf, PlateBending.Memory plates) {
+    this.shelf = shelf;
     this.plates = plates;
-    this.span = prop == Prop.FRONT_AND_BACK ? beam.span() / 2 : beam.span();
-    this.props =
-        switch (prop) {
-          case NONE -> 0;
-          case BACK -> 1;
-          case FRONT_AND_BACK -> 2;
-        };
-    this.plate = ShelfPlate.of(beam, bearing, prop).map(plates::of);
-    this.bends = plate.flatMap(p -> p.under(beam.load()));
-    this.by = bends.isPresent() ? By.PLATE : By.BEAM;
-    this.loaded = bends.map(Deflection::of).orElseGet(() -> Deflection.of(beam));
-  }
-
-  static Verdict of(ShelfOnSupports shelf, PlateBending.Memory plates) {
-    return new Verdict(shelf.loaded(), shelf.bearing(), Prop.NONE, shelf.limits(), plates);
+    this.plate = shelf.plate().map(plates::of);
+    this.bends = Lazy.of(() -> under(LoadCase.EVEN));
+    this.uses = Lazy.of(() -> uses(shelf.beam().load()).toList());
+    this.largest = Lazy.of(() -> new LargestLoad(this, shelf).find());
   }
 
   By by() {
-    return by;
+    return bends().isPresent() ? By.PLATE : By.BEAM;
+  }
+
+  Candidate shelf() {
+    return shelf;
   }
 
   /** The plate, if the shelf is one. */
@@ -70,129 +60,161 @@ final class Verdict {
     return plate;
   }
 
-  /** As a plate under its load; nothing if it is none, or tips. */
+  /** As a plate with its load spread evenly; nothing if it is none, or tips. */
   Optional<Bends> bends() {
-    return bends;
+    return bends.get();
   }
 
+  /** As a plate under its load; nothing if it is none, or tips. */
+  Optional<Bends> under(LoadCase of) {
+    return plate.flatMap(p -> p.under(of, shelf.beam().load()));
+  }
+
+  /** With its load spread evenly; a plate that tips is taken for its beam. */
   Deflection loaded() {
-    return loaded;
+    return bends().map(Deflection::of).orElseGet(() -> Deflection.of(shelf.beam()));
+  }
+
+  /** The same under another load. */
+  Deflection evenly(double load) {
+    return bends()
+        .flatMap(_ -> plate)
+        .flatMap(p -> p.once(LoadCase.EVEN, load))
+        .map(Deflection::of)
+        .orElseGet(() -> Deflection.of(shelf.beam().under(load)));
+  }
+
+  /** Whether it tips off its supports. */
+  boolean tips(LoadCase of) {
+    return plate.isPresent() && under(of).isEmpty();
   }
 
   /** How hard the support pushes most that carries it in the middle of its span, N. */
   double propPush() {
-    return bends.stream()
+    return shelf.loaded().stream()
+        .flatMap(of -> under(of).stream())
         .map(Bends::pushes)
-        .flatMap(p -> p.subList(p.size() - props, p.size()).stream())
+        .flatMap(p -> p.subList(p.size() - props(), p.size()).stream())
         .max(Double::compare)
         .orElse(0.0);
   }
 
-  /** Whether it lifts off all supports of an end with its load on the other half alone. */
-  boolean seeSaws(ShelfOnSupports shelf) {
-    int ofAnEnd = bends.map(b -> (b.pushes().size() - props) / 2).orElse(0);
-    return ofAnEnd > 0
-        && plate
-            .flatMap(p -> p.asked(shelf).half())
-            .filter(half -> half.lifted() >= ofAnEnd)
-            .isPresent();
+  private int props() {
+    return switch (shelf.prop()) {
+      case NONE -> 0;
+      case BACK -> 1;
+      case FRONT_AND_BACK -> 2;
+    };
   }
 
-  /** Under its own weight. */
-  Deflection empty() {
-    return under(0);
+  /** How hard each support of its right end pushes, front to back, its left half loaded alone. */
+  List<Double> atEmptyEnd() {
+    return under(LoadCase.ONE_HALF).map(Bends::pushes).stream()
+        .flatMap(p -> IntStream.range(0, ends(p)).filter(i -> i % 2 == 1).mapToObj(p::get))
+        .toList();
   }
 
-  /**
-   * Under its own weight and another load of its kind; a plate that would tip off its supports is
-   * taken to bend as under its own load.
-   *
-   * @param load along it, N/mm
-   */
-  Deflection under(double load) {
-    double share = (load + beam.section().weight()) / beam.total();
-    return by == By.BEAM
-        ? loaded.times(share)
-        : plate
-            .flatMap(p -> p.under(load))
-            .map(Deflection::of)
-            .orElseGet(() -> loaded.times(share));
+  /** Row by row, left before right; those in the middle of its span last. */
+  private int ends(List<Double> pushes) {
+    return pushes.size() - props();
   }
 
-  boolean sagHolds() {
-    return sagUse() <= 1;
+  /** What its load uses of each limit, in each way in which it lies; a hand on it comes last. */
+  List<Use> uses() {
+    return uses.get();
   }
 
-  /** How much of the allowed sag it uses. */
-  double sagUse() {
-    return limits.sagUse(loaded.sag(), span);
+  /** The same of another load. */
+  Stream<Use> uses(double load) {
+    return Stream.concat(
+        shelf.loaded().stream().flatMap(of -> uses(of, load)), uses(shelf.empty(), load));
   }
 
-  /** Whether it may sag so far at once, in mm. */
-  boolean allows(double sag) {
-    return limits.sagUse(sag, span) <= 1;
+  /** Of a hand it is asked only whether it tips the shelf, of a beam only what bends it evenly. */
+  Stream<Use> uses(LoadCase of, double load) {
+    if (plate.isEmpty()) {
+      return of.equals(LoadCase.EVEN) ? bent(of, evenly(load)) : Stream.empty();
+    }
+    Optional<Bends> bent = plate.flatMap(p -> under(p, of, load));
+    return bent.isEmpty()
+        ? Stream.of(new Use(of, Limit.TIPPING, Double.POSITIVE_INFINITY))
+        : bent.stream()
+            .filter(_ -> !of.equals(shelf.empty()))
+            .flatMap(b -> Stream.concat(bent(of, Deflection.of(b)), pushed(of, b)));
   }
 
-  boolean stressHolds() {
-    return limits.stressUse(loaded.stress()) <= 1;
+  /** What is asked once, for the search of a load, is not remembered. */
+  private Optional<Bends> under(PlateBending of, LoadCase by, double load) {
+    return load == shelf.beam().load() ? of.under(by, load) : of.once(by, load);
   }
 
-  boolean holds() {
-    return use() <= 1;
+  private Stream<Use> bent(LoadCase of, Deflection down) {
+    ShelfLimits limits = shelf.limits();
+    return Stream.concat(
+        Stream.of(new Use(of, Limit.SAG, limits.sagUse(down.sag(), shelf.span()))),
+        limits.stress().stream()
+            .map(_ -> new Use(of, Limit.STRESS, limits.stressUse(down.stress().get()))));
+  }
+
+  private Stream<Use> pushed(LoadCase of, Bends bends) {
+    double most = bends.pushes().stream().limit(ends(bends.pushes())).reduce(0.0, Math::max);
+    return shelf.supports().stream()
+        .map(limit -> new Use(of, Limit.SUPPORTS, most / limit.most().value()));
   }
 
   /** How much of what is allowed it uses, by the nearest limit. */
-  double use() {
-    return use(loaded);
+  Use worst() {
+    return worst(uses().stream());
+  }
+
+  /** The first of those that use most. */
+  static Use worst(Stream<Use> uses) {
+    return uses.reduce((one, other) -> other.share() > one.share() ? other : one).orElseThrow();
+  }
+
+  boolean holds() {
+    return uses().stream().allMatch(Use::holds);
+  }
+
+  /** Whether it keeps within one limit as it is loaded. */
+  boolean holds(LoadCase of, Limit by) {
+    return uses().stream().filter(use -> use.of().equals(of) && use.isBy(by)).allMatch(Use::holds);
   }
 
   /** Whether it carries itself. */
   boolean holdsEmpty() {
-    return use(empty()) <= 1;
-  }
-
-  private double use(Deflection deflection) {
-    return Math.max(limits.sagUse(deflection.sag(), span), limits.stressUse(deflection.stress()));
+    return uses(LoadCase.EVEN, 0).allMatch(Use::holds);
   }
 
   /** Sag allowed at once, mm. */
   double allowed() {
-    return limits.sagAllowed(span);
+    return shelf.limits().sagAllowed(shelf.span());
   }
 
   /**
-   * The largest load within all limits, N/mm; nothing if its own weight is too much. Each line sags
-   * evenly with the load.
+   * The largest load within all limits however it lies, N/mm; none if its own weight is too much.
    */
-  double largestLoad() {
-    double load = beam.load() > 0 ? beam.load() : 1;
-    Deflection empty = empty();
-    Deflection then = under(load);
-    double most = share(empty.stress(), then.stress(), limits.stress().map(Sourced::number));
-    for (Spot spot : Spot.values()) {
-      double sag = then.at(spot);
-      most = Math.min(most, share(empty.at(spot), sag, Optional.of(allowed())));
-    }
-    return Math.max(0, load * most);
+  Most largestLoad() {
+    return largest.get();
   }
 
-  /** How many times the load leads from a value under own weight to the one that is allowed. */
-  private static double share(double own, double now, Optional<Double> allowed) {
-    return allowed.map(most -> (most - own) / (now - own)).orElse(Double.POSITIVE_INFINITY);
+  /** The longest span within all limits; nothing if there is none. */
+  Optional<Most> longestSpan() {
+    return longestSpan(shelf.limits().longestSpan(shelf.beam(), 1));
   }
 
   /**
-   * About the longest span within all limits; nothing if there is none. Guessed from the beam's and
-   * what the plate has over it here.
+   * Looked for from its own span on.
+   *
+   * @param ofBeam the longest of its beam
    */
-  Optional<Double> longestSpan() {
-    double guess = limits.longestSpan(beam, use() / limits.use(beam));
-    double tooLong = Math.max(guess, limits.longestSpan(beam, 1));
-    return new LongestSpan(other -> over(other).use()).find(guess, tooLong);
+  Optional<Most> longestSpan(double ofBeam) {
+    double own = Math.min(shelf.beam().span(), ShelfLimits.LONGEST_SPAN_MM);
+    return new LongestSpan(span -> worstOver(span, plates.rough()), span -> worstOver(span, plates))
+        .find(own, Math.max(own, ofBeam));
   }
 
-  /** The same over another span, by a rough plate. */
-  private Verdict over(double other) {
-    return new Verdict(beam.over(other), bearing, prop, limits, plates.rough());
+  private Use worstOver(double span, PlateBending.Memory by) {
+    return new Verdict(shelf.over(span), by).worst();
   }
 }

@@ -108,7 +108,9 @@ class FrontRowTest {
         .extracting(Quantity::value)
         .containsExactly(row, even);
     assertThat(first(between).beyond())
-        .hasValue("its load in a row 5.31 in deep along the front edge");
+        .containsExactly(
+            "presses more on a support than is allowed with its load in a row 5.31 in deep along the"
+                + " front edge");
   }
 
   /** What is wrong under the even load is told once. */
@@ -138,7 +140,7 @@ class FrontRowTest {
     List<Finding> sags = ofKind(between, "row-sags");
     assertThat(sags).isNotEmpty().allMatch(f -> f.severity() == Severity.DOUBT);
     assertThat(sags.getFirst().what()).contains(" along the front edge it sags by ");
-    assertThat(first(between).beyond()).isPresent();
+    assertThat(first(between).beyond()).hasSize(1);
   }
 
   /** Things of no stated depth stand in no row, whatever they weigh. */
@@ -150,7 +152,7 @@ class FrontRowTest {
     Strength strength = check(SampleJobs.job(draft.order()));
     assertThat(ofKind(strength, "row-sags")).isEmpty();
     assertThat(ofKind(strength, "row-crushes")).isEmpty();
-    assertThat(first(strength).beyond()).isEmpty();
+    assertThat(first(strength).beyond()).noneMatch(beyond -> beyond.contains("in a row"));
   }
 
   /** Which is why nothing is said of a load on one half that the even load does not say. */

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** A plate under its loads. */
-public final class BentPlate {
+public final class BentPlate implements Bent {
 
   /** Where an element tells curvature best, as shares of its side (points of Gauss's rule). */
   private static final double TRUE = (1 - 1 / Math.sqrt(3)) / 2;
@@ -26,44 +26,36 @@ public final class BentPlate {
     this.pushes = pushes;
   }
 
-  /**
-   * Moments for each mm of width, N.
-   *
-   * @param x bends along x; positive where the underside is pulled
-   * @param y bends along y
-   * @param twist of both
-   */
-  public record Moments(double x, double y, double twist) {
-
-    /** The largest of any direction, of whichever sign. */
-    public double principal() {
-      return Math.abs(x + y) / 2 + Math.hypot((x - y) / 2, twist);
-    }
+  @Override
+  public Plate plate() {
+    return plate;
   }
 
-  /** How far it lies below the tops of level supports, mm. */
+  /** How far the crossings of the mesh lie below the tops of level supports, mm. */
+  double[] crossings() {
+    double[] crossings = new double[field.length / Mesh.UNKNOWNS];
+    for (int i = 0; i < crossings.length; i++) {
+      crossings[i] = field[Mesh.UNKNOWNS * i];
+    }
+    return crossings;
+  }
+
+  @Override
+  public double deepest() {
+    return Arrays.stream(crossings()).max().orElseThrow();
+  }
+
+  @Override
   public double deflection(double x, double y) {
     return mesh.weights(x, y, 0, 0).of(field);
   }
 
-  /** How hard each support pushes, in the order of the plate's supports, N. */
+  @Override
   public List<Double> reactions() {
     return Arrays.stream(pushes).boxed().toList();
   }
 
-  /** How many supports it has lifted off. */
-  public int lifted() {
-    int lifted = 0;
-    for (double push : pushes) {
-      lifted += push <= 0 ? 1 : 0;
-    }
-    return lifted;
-  }
-
-  /**
-   * Moments at a place, from the nearest points where the elements tell each curvature best. Right
-   * under a point load or a support they have no bound, and what is given there says nothing.
-   */
+  @Override
   public Moments moments(double x, double y) {
     Rigidity d = rigidity(y);
     double alongX = curvature(x, y, 2, 0);
@@ -74,33 +66,22 @@ public final class BentPlate {
         -2 * d.twist() * curvature(x, y, 1, 1));
   }
 
-  /** Where along it to look for what is most; of a mirrored plate on its left half. */
+  @Override
   public List<Double> alongX() {
     return mesh.x().stations();
   }
 
-  /** Likewise over its depth, from edge to edge. */
+  @Override
   public List<Double> alongY() {
     return mesh.y().stations();
   }
 
-  /** Whether a place is nearer to a support that pushes than {@code distance}. */
-  public boolean isNearSupport(double x, double y, double distance) {
-    for (int i = 0; i < pushes.length; i++) {
-      Plate.Support support = plate.supports().get(i);
-      if (pushes[i] > 0 && Math.hypot(support.x() - x, support.y() - y) < distance) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** How strongly it bends along x, 1/mm; positive where the underside is pulled. */
+  @Override
   public double curvature(double x, double y) {
     return curvature(x, y, 2, 0);
   }
 
-  /** The force in each strip at {@code x}, N; positive pulls. */
+  @Override
   public List<Double> stripForces(double x) {
     return plate.strips().stream()
         .flatMapToDouble(strips -> Arrays.stream(strips.forces(atStrips(x, strips))))
@@ -108,7 +89,7 @@ public final class BentPlate {
         .toList();
   }
 
-  /** How far the strips' pull stretches the middle of the panel along x. */
+  @Override
   public double panelStrain(double x, double y) {
     return plate.strips().stream()
         .mapToDouble(strips -> strips.panelStrain(y, strips.forces(atStrips(x, strips))))

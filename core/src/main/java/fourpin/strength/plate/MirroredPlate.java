@@ -14,11 +14,13 @@ import java.util.stream.Stream;
 public final class MirroredPlate {
 
   private final Plate plate;
-  private final int parts;
   private final PlateSolver even;
 
   /** Asked for by supports that do not lie alike only. */
   private final Lazy<PlateSolver> odd;
+
+  /** Asked for by what lifts off on one side only. */
+  private final Lazy<PlateSolver> whole;
 
   /**
    * @param parts spaces along the whole plate; those of a half are the same as of the whole
@@ -29,9 +31,9 @@ public final class MirroredPlate {
       throw new IllegalArgumentException("ends held unlike: " + plate);
     }
     this.plate = plate;
-    this.parts = parts;
     this.even = new PlateSolver(plate, parts, Fold.EVEN);
     this.odd = Lazy.of(() -> new PlateSolver(plate, parts, Fold.ODD));
+    this.whole = Lazy.of(() -> new PlateSolver(plate, parts));
   }
 
   /**
@@ -63,9 +65,7 @@ public final class MirroredPlate {
 
   private Optional<OneSided> whole(List<PlateLoad> both, PlateLoad left) {
     PlateLoad there = left.leftOf(plate.length() / 2).orElseThrow();
-    return new PlateSolver(plate, parts)
-        .under(with(both, there))
-        .map(bent -> new OneSided(bent, Optional.empty()));
+    return whole.get().under(with(both, there)).map(bent -> new OneSided(bent, Optional.empty()));
   }
 
   private static List<PlateLoad> with(List<PlateLoad> loads, PlateLoad more) {

@@ -18,6 +18,12 @@ public sealed interface PlateLoad {
   /** So many times as much of it. */
   PlateLoad times(double many);
 
+  /** How many times as much it is as its {@link #unit}. */
+  double amount();
+
+  /** A load of 1 N or 1 MPa at the same place. */
+  PlateLoad unit();
+
   /** What of it lies on the left of a line; of a force on the line, one half. */
   Optional<PlateLoad> leftOf(double line);
 
@@ -41,6 +47,16 @@ public sealed interface PlateLoad {
     @Override
     public PlateLoad times(double many) {
       return new Point(many * force, x, y);
+    }
+
+    @Override
+    public double amount() {
+      return force;
+    }
+
+    @Override
+    public PlateLoad unit() {
+      return new Point(1, x, y);
     }
 
     @Override
@@ -83,6 +99,16 @@ public sealed interface PlateLoad {
     @Override
     public PlateLoad times(double many) {
       return new Patch(many * pressure, fromX, toX, fromY, toY);
+    }
+
+    @Override
+    public double amount() {
+      return pressure;
+    }
+
+    @Override
+    public PlateLoad unit() {
+      return new Patch(1, fromX, toX, fromY, toY);
     }
 
     @Override

@@ -3,7 +3,9 @@ package fourpin.strength.plate;
 import fourpin.strength.plate.Plate.Hold;
 import fourpin.strength.plate.Plate.Support;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
@@ -40,6 +42,9 @@ public final class PlateSolver {
   private final double[][] poked;
 
   private final Contact contact;
+
+  /** How unit loads bend it while it is held: whatever their amount, each place is solved once. */
+  private final Map<PlateLoad, double[]> bentByUnits = new HashMap<>();
 
   public PlateSolver(Plate plate) {
     this(plate, PARTS);
@@ -123,9 +128,18 @@ public final class PlateSolver {
   }
 
   private double[] bent(List<PlateLoad> loads) {
-    return loads.isEmpty()
-        ? new double[mesh.unknowns()]
-        : stiffness.solve(Forces.of(mesh, onPart(loads)));
+    double[] bent = new double[mesh.unknowns()];
+    for (PlateLoad load : onPart(loads)) {
+      double[] unit = bentByUnits.computeIfAbsent(load.unit(), this::bentBy);
+      for (int i = 0; i < bent.length; i++) {
+        bent[i] += load.amount() * unit[i];
+      }
+    }
+    return bent;
+  }
+
+  private double[] bentBy(PlateLoad unit) {
+    return stiffness.solve(Forces.of(mesh, List.of(unit)));
   }
 
   /** What of the loads lies on the part that is bent. */

@@ -23,4 +23,10 @@ public record DowelInWood(double diameter, double depth, double lever) {
   public double moment(double push, double bearing) {
     return push * (lever + push / (2 * bearing * diameter));
   }
+
+  /** The push that bends the dowel so far, N. */
+  public double pushOf(double moment, double bearing) {
+    double even = bearing * diameter;
+    return even * (Math.sqrt(lever * lever + 2 * moment / even) - lever);
+  }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import fourpin.strength.plate.BentPlate.Moments;
+import fourpin.strength.plate.Bent.Moments;
 import fourpin.strength.plate.Plate.Band;
 import fourpin.strength.plate.Plate.Edges;
 import fourpin.strength.plate.Plate.Hold;

@@ -2,7 +2,6 @@ package fourpin.sheets.packet;
 
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
-import fourpin.measure.Figure;
 import fourpin.plan.Plan;
 import fourpin.sheets.drawings.SagView;
 import fourpin.sheets.pages.Block;
@@ -11,6 +10,7 @@ import fourpin.strength.ShelfAnswer;
 import fourpin.strength.ShelfShape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Each kind of shelf as it sags, with what would cure it. */
 final class SaggingShelves {
@@ -70,30 +70,31 @@ final class SaggingShelves {
   }
 
   private static String held(ShelfAnswer shelf) {
-    boolean within =
-        within(shelf.sagNow(), shelf.limitNow()) && within(shelf.sagYears(), shelf.limitYears());
-    if (!within) {
-      return "Sags more than is allowed.";
-    }
-    return shelf
-        .beyond()
-        .map(lying -> "Within the limits under an even load; not with " + lying + ".")
-        .orElse("Within the limits in force.");
-  }
-
-  private static boolean within(Figure figure, Figure limit) {
-    return figure.value().value() <= limit.value().value();
+    return shelf.beyond().isEmpty()
+        ? "Within the limits in force, however its load lies."
+        : "Not within the limits: it " + String.join("; it ", shelf.beyond()) + ".";
   }
 
   /** Those of the findings about one of the shelves. */
   private List<Prose> cures(List<ShelfAnswer> alike) {
-    List<Prose> cures = new ArrayList<>();
-    plan.findings().stream()
-        .filter(finding -> finding.kind().equals("sag") || finding.kind().equals("glass-stress"))
+    return plan.findings().stream()
         .filter(finding -> isOf(finding, alike))
-        .flatMap(finding -> finding.remedies().stream())
-        .forEach(remedy -> cures.add(cure(remedy)));
-    return cures;
+        .flatMap(SaggingShelves::cures)
+        .toList();
+  }
+
+  private static Stream<Prose> cures(Finding finding) {
+    return switch (finding.kind()) {
+      case "sag", "row-sags", "half-sags", "glass-stress", "row-breaks", "half-breaks" ->
+          cures(finding, "Cure: ");
+      case "support-crushes", "row-crushes", "half-crushes" ->
+          cures(finding, "Cure of its load on supports: ");
+      default -> Stream.empty();
+    };
+  }
+
+  private static Stream<Prose> cures(Finding finding, String title) {
+    return finding.remedies().stream().map(remedy -> cure(remedy, title));
   }
 
   private static boolean isOf(Finding finding, List<ShelfAnswer> alike) {
@@ -104,7 +105,7 @@ final class SaggingShelves {
                     && finding.place().part().filter(shelf.mark()::equals).isPresent());
   }
 
-  private static Prose cure(Remedy remedy) {
-    return Prose.bold("Cure: ").then(Prose.plain(remedy.what() + "; cost: " + remedy.cost()));
+  private static Prose cure(Remedy remedy, String title) {
+    return Prose.bold(title).then(Prose.plain(remedy.what() + "; cost: " + remedy.cost()));
   }
 }

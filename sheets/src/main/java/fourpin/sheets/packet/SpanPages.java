@@ -1,6 +1,5 @@
 package fourpin.sheets.packet;
 
-import fourpin.measure.Figure;
 import fourpin.plan.Plan;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
@@ -15,9 +14,12 @@ final class SpanPages {
 
   private static final String ABOUT =
       "The longest span of shelves of this job's materials, as deep as the deepest shelf of the case and on supports like its own, "
-          + "within the job's limits of sag at once and after years. Each way to make a shelf is bent as a plate; a strip in front "
+          + "within the job's limits of sag at once and after years, of stress in glass and of what a support may carry. The load lies spread "
+          + "evenly, on one half alone, and, where the job names what stands there, in a row along the front edge; the worst of them counts: "
+          + "r marks the row, h the half. Where supports like the case's own bear less than the shelf, the span on others that bear it "
+          + "stands in brackets. Each way to make a shelf is bent as a plate; a strip in front "
           + "leaves the back edge as it is, so that it helps less than one thinks. Woods are averages: a board may bend a fifth more. "
-          + "Between two loads take the shorter span; lengths hold to 1 to 2 per cent. Where 0 stands, no span of this depth holds.";
+          + "Between two loads take the shorter span; lengths hold to 1 per cent. Where 0 stands, no span of this depth holds.";
 
   private final Plan plan;
   private final Words words;
@@ -62,9 +64,19 @@ final class SpanPages {
 
   private Table.Row row(SpanTable.Row row) {
     List<String> cells = new ArrayList<>(List.of(row.made()));
-    for (Figure span : row.spans()) {
-      cells.add(words.value(span));
-    }
+    row.spans().forEach(span -> cells.add(cell(span)));
     return Table.row(cells.toArray(String[]::new));
+  }
+
+  private String cell(SpanTable.Span span) {
+    String mark =
+        switch (span.governs()) {
+          case EVENLY -> "";
+          case IN_A_ROW -> " r";
+          case ON_ONE_HALF -> " h";
+        };
+    return words.value(span.longest())
+        + mark
+        + span.onOthers().map(other -> " (" + words.value(other) + ")").orElse("");
   }
 }

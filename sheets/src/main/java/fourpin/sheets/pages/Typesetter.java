@@ -70,10 +70,13 @@ final class Typesetter {
     return strips;
   }
 
-  /** Blocks after a heading: what follows it first stays with it. */
+  /**
+   * Blocks after a heading: what follows it first stays with it, words before a table with that.
+   */
   private List<Strip> followed(List<Block> blocks, Tag tag, Room room) {
     List<Strip> strips = new ArrayList<>();
     boolean keep = true;
+    boolean ledIn = false;
     boolean newPage = false;
     for (Block block : blocks) {
       if (block instanceof Block.NewPage) {
@@ -84,11 +87,12 @@ final class Typesetter {
       List<Strip> next = new ArrayList<>(set(block, tag, room));
       if (newPage) {
         next.set(0, next.getFirst().starting(Start.NEW_PAGE));
-      } else if (keep) {
+      } else if (keep || (ledIn && block instanceof Table)) {
         next.set(0, next.getFirst().starting(Start.WITH_LAST));
       }
       strips.addAll(next);
       newPage = false;
+      ledIn = keep && block instanceof Block.Paragraph;
       keep = block instanceof Block.Heading;
     }
     return strips;

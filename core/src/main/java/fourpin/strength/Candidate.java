@@ -1,0 +1,92 @@
+package fourpin.strength;
+
+import fourpin.measure.Sourced;
+import fourpin.strength.ShelfOnSupports.Bearing;
+import fourpin.strength.ShelfPlate.Prop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A shelf as it is or might be, in bare numbers, and what it is held against.
+ *
+ * @param standing how deep the things on it are, where the job names them
+ * @param hand that pushes on its front edge while nothing stands on it, N
+ * @param supports what one of those at its ends may carry; none where nobody says
+ */
+record Candidate(
+    LoadedShelf beam,
+    Bearing bearing,
+    Prop prop,
+    ShelfLimits limits,
+    Optional<Sourced> standing,
+    Sourced hand,
+    List<SupportLimit> supports) {
+
+  Candidate {
+    supports = List.copyOf(supports);
+  }
+
+  static Candidate of(ShelfOnSupports shelf, List<SupportLimit> supports) {
+    return new Candidate(
+        shelf.loaded(),
+        shelf.bearing(),
+        Prop.NONE,
+        shelf.limits(),
+        shelf.standing(),
+        shelf.doubt().hand(),
+        supports);
+  }
+
+  /** Those under its load, the ones that take least work first. */
+  List<LoadCase> loaded() {
+    List<LoadCase> cases = new ArrayList<>(List.of(LoadCase.EVEN));
+    row().ifPresent(cases::add);
+    cases.add(LoadCase.ONE_HALF);
+    return cases;
+  }
+
+  /** Things that fill the depth stand in no row. */
+  Optional<LoadCase> row() {
+    return standing
+        .filter(deep -> deep.number() < ShelfPlate.depth(beam))
+        .map(LoadCase.FrontRow::new);
+  }
+
+  LoadCase empty() {
+    return new LoadCase.Hand(hand);
+  }
+
+  Optional<ShelfPlate> plate() {
+    return ShelfPlate.of(beam, bearing, prop);
+  }
+
+  /** Between the supports that carry it, over which it may sag, mm. */
+  double span() {
+    return prop == Prop.FRONT_AND_BACK ? beam.span() / 2 : beam.span();
+  }
+
+  Candidate with(LoadedShelf other) {
+    return new Candidate(other, bearing, prop, limits, standing, hand, supports);
+  }
+
+  Candidate over(double span) {
+    return with(beam.over(span));
+  }
+
+  Candidate made(Section section, ShelfLimits allowed) {
+    return new Candidate(beam.of(section), bearing, prop, allowed, standing, hand, supports);
+  }
+
+  Candidate held(Prop other) {
+    return new Candidate(beam, bearing, other, limits, standing, hand, supports);
+  }
+
+  Candidate on(List<SupportLimit> others) {
+    return on(bearing, others);
+  }
+
+  Candidate on(Bearing other, List<SupportLimit> limited) {
+    return new Candidate(beam, other, prop, limits, standing, hand, limited);
+  }
+}

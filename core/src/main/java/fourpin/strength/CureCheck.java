@@ -1,0 +1,100 @@
+package fourpin.strength;
+
+import fourpin.job.Job;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.strength.Use.Limit;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Bends what might be made of a shelf, and tells whether it is a cure. */
+final class CureCheck {
+
+  /**
+   * A beam that uses more than this of what is allowed is not bent as a plate: that sags more by
+   * its edges, and less by a few per cent at the most, since it is stiffened across.
+   */
+  private static final double HOPELESS = 1.15;
+
+  /**
+   * The rough plate comes before the fine one. It bends less, if anything, so that what sags by
+   * more than this times what is allowed on it does not hold on the fine mesh either.
+   */
+  private static final double FAR = 1.05;
+
+  private final Job job;
+  private final PlateBending.Memory plates;
+
+  /** Whether a support may carry too much, since that is a fault of its own. */
+  private final boolean crushes;
+
+  private CureCheck(Job job, PlateBending.Memory plates, boolean crushes) {
+    this.job = job;
+    this.plates = plates;
+    this.crushes = crushes;
+  }
+
+  /**
+   * Of what bends: a support that carries too much as the shelf is has cures of its own.
+   *
+   * @param now of the shelf as it is
+   */
+  static CureCheck ofShelf(Job job, Verdict now, PlateBending.Memory plates) {
+    return new CureCheck(job, plates, crushing(now).isPresent());
+  }
+
+  /** Of what supports carry: all has to hold. */
+  static CureCheck ofSupports(Job job, PlateBending.Memory plates) {
+    return new CureCheck(job, plates, false);
+  }
+
+  Verdict verdict(Candidate candidate) {
+    return new Verdict(candidate, plates);
+  }
+
+  /** Whether it need not be bent on the fine mesh to see that it is none. */
+  boolean isFar(Candidate candidate) {
+    boolean beam = candidate.prop() == ShelfPlate.Prop.NONE;
+    return (beam && candidate.limits().use(candidate.beam()) > HOPELESS) || sagsFar(candidate);
+  }
+
+  private boolean sagsFar(Candidate candidate) {
+    Verdict rough = new Verdict(candidate, plates.rough());
+    return Stream.concat(Stream.of(LoadCase.EVEN), candidate.row().stream())
+        .flatMap(of -> rough.uses(of, candidate.beam().load()))
+        .anyMatch(use -> use.isBy(Limit.SAG) && use.share() > FAR);
+  }
+
+  /** A cure of what bends leaves what crushes to the cures of that, and says so. */
+  boolean holds(Verdict verdict) {
+    return verdict.by() == Verdict.By.PLATE
+        && verdict.uses().stream().allMatch(u -> u.holds() || (crushes && u.isBy(Limit.SUPPORTS)));
+  }
+
+  private static Optional<Use> crushing(Verdict verdict) {
+    return verdict.uses().stream()
+        .filter(use -> use.isBy(Limit.SUPPORTS) && !use.holds())
+        .max(Comparator.comparingDouble(Use::share));
+  }
+
+  /** How far it then sags at the most, and what is still wrong. */
+  String outcome(Verdict verdict) {
+    Use most = Verdict.worst(verdict.uses().stream().filter(use -> use.isBy(Limit.SAG)));
+    double sag = verdict.under(most.of()).orElseThrow().sag();
+    double years = sag * verdict.shelf().limits().creep().number();
+    return "sag %s now, %s after years".formatted(text(sag), text(years))
+        + (most.of().equals(LoadCase.EVEN) ? "" : " with the load " + most.of().brief())
+        + crushing(verdict).map(use -> crushed(verdict, use)).orElse("");
+  }
+
+  private String crushed(Verdict verdict, Use use) {
+    double push = verdict.under(use.of()).orElseThrow().push();
+    return "; a support then still carries %s, load %s: cure that too"
+        .formatted(Quantity.of(push, QuantityUnit.FORCE).text(job.unit()), use.of().brief());
+  }
+
+  private String text(double mm) {
+    return Quantity.of(mm, QuantityUnit.LENGTH).text(job.unit());
+  }
+}

@@ -1,0 +1,71 @@
+package fourpin.strength;
+
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What a shelf is held against, as the working of a figure. */
+final class Limits {
+
+  private final Candidate shelf;
+
+  Limits(Candidate shelf) {
+    this.shelf = shelf;
+  }
+
+  /** Words of a formula: what may not be passed, however the load lies. */
+  String formula() {
+    return "w ≤ L / n₁, k w ≤ L / n₂"
+        + (shelf.limits().stress().isPresent() ? ", σ ≤ σ₀" : "")
+        + (shelf.supports().isEmpty() ? "" : ", r ≤ R");
+  }
+
+  List<Input> inputs() {
+    ShelfLimits limits = shelf.limits();
+    List<Input> all = new ArrayList<>();
+    all.add(limits.creep().input("k", "sag after years over sag at first"));
+    all.add(limits.firstOver().input("n₁", "span over the sag allowed at first"));
+    all.add(limits.yearsOver().input("n₂", "span over the sag allowed after years"));
+    limits.stress().ifPresent(s -> all.add(s.input("σ₀", "stress allowed in glass for years")));
+    for (SupportLimit limit : shelf.supports()) {
+      all.add(
+          new Input("R", "load allowed on a support, " + limit.by(), limit.most(), limit.source()));
+    }
+    return all;
+  }
+
+  /** What just meets its limit; nothing where the shelf tips. */
+  Optional<Input> met(Use by) {
+    return switch (by.by()) {
+      case SAG -> met("w", "sag", by, shelf.limits().sagAllowed(shelf.span()), QuantityUnit.LENGTH);
+      case STRESS ->
+          shelf
+              .limits()
+              .stress()
+              .flatMap(most -> met("σ", "stress", by, most.number(), QuantityUnit.STRESS));
+      case SUPPORTS ->
+          shelf.supports().stream()
+              .map(limit -> limit.most().value())
+              .min(Double::compare)
+              .flatMap(
+                  least ->
+                      met("r", "load on the most loaded support", by, least, QuantityUnit.FORCE));
+      case TIPPING -> Optional.empty();
+    };
+  }
+
+  private static Optional<Input> met(
+      String symbol, String what, Use by, double allowed, QuantityUnit unit) {
+    Source source = PlateFigures.PLATE;
+    return Optional.of(
+        new Input(
+            symbol,
+            what + " then, load " + by.of().brief(),
+            Quantity.of(by.share() * allowed, unit),
+            source));
+  }
+}

@@ -1,0 +1,62 @@
+package fourpin.strength;
+
+import fourpin.measure.Sourced;
+import fourpin.measure.Unit;
+
+/** A way in which a shelf is loaded, besides its own weight. */
+sealed interface LoadCase {
+
+  /** Its load spread evenly over all of it. */
+  record Even() implements LoadCase {}
+
+  /**
+   * Its load in a row along the front edge.
+   *
+   * @param deep the things, less than the shelf, mm
+   */
+  record FrontRow(Sourced deep) implements LoadCase {}
+
+  /** Its load spread evenly over one half of its length, and nothing on the other. */
+  record OneHalf() implements LoadCase {}
+
+  /**
+   * Nothing on it, and a hand on the middle of its front edge.
+   *
+   * @param push N
+   */
+  record Hand(Sourced push) implements LoadCase {}
+
+  LoadCase EVEN = new Even();
+  LoadCase ONE_HALF = new OneHalf();
+
+  /** How its load lies, after "with". */
+  default String words(Unit unit) {
+    return switch (this) {
+      case Even() -> "its load spread evenly";
+      case FrontRow(Sourced deep) ->
+          "its load in a row " + deep.value().text(unit) + " deep along the front edge";
+      case OneHalf() -> "its load on one half of its length alone";
+      case Hand(Sourced push) ->
+          "a hand that pushes " + push.value().text(unit) + " on the front edge";
+    };
+  }
+
+  /** The same in short, after "load". */
+  default String brief() {
+    return switch (this) {
+      case Even() -> "spread evenly";
+      case FrontRow(_) -> "in a row in front";
+      case OneHalf() -> "on one half";
+      case Hand(_) -> "of a hand";
+    };
+  }
+
+  /** For a table of spans. */
+  default SpanTable.Lying lying() {
+    return switch (this) {
+      case FrontRow(_) -> SpanTable.Lying.IN_A_ROW;
+      case OneHalf() -> SpanTable.Lying.ON_ONE_HALF;
+      case Even(), Hand(_) -> SpanTable.Lying.EVENLY;
+    };
+  }
+}

@@ -1,0 +1,265 @@
+package fourpin.strength;
+
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
+import fourpin.reference.Constant;
+import fourpin.reference.PanelProduct;
+import fourpin.reference.PowerLaw;
+import fourpin.reference.Reference;
+import fourpin.reference.Substance;
+import fourpin.reference.Wood;
+import fourpin.strength.wood.DowelBearing;
+import fourpin.strength.wood.DowelInWood;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What a pin in a side may carry for years: by the National Design Specification and by Eurocode 5,
+ * which rest on different tests and margins.
+ */
+final class PinAllowances {
+
+  private static final double MM_PER_INCH = 25.4;
+  private static final double LARGE_INCHES = 0.25;
+  private static final double SMALL_INCHES = 0.17;
+
+  /** Specific gravity of a panel from its density at the moisture of rooms, 12 % by mass. */
+  private static final double DENSITY_OF_ONE = 1120;
+
+  static final Source YIELD =
+      new Source(
+          "Johansen's theory of yield, a stiff dowel that turns in its hole",
+          "NDS 2018, 12.3.1; EN 1995-1-1:2004, 8.2",
+          Standing.DERIVED);
+
+  private static final Source STATICS = new Source("statics", "", Standing.DERIVED);
+
+  private final String prefix;
+
+  /**
+   * @param prefix of the ids of its figures
+   */
+  PinAllowances(String prefix) {
+    this.prefix = prefix;
+  }
+
+  /** One for each code that speaks of what the side is of. */
+  List<Figure> all(PinInSide in) {
+    return Stream.of(nds(in), ec5(in)).flatMap(Optional::stream).toList();
+  }
+
+  /** What codes allow on a pin, and what bends it no further than {@code stress}. */
+  static List<SupportLimit> limits(PinInSide in, Sourced stress) {
+    List<Figure> codes = new PinAllowances("").all(in);
+    return Stream.concat(
+            codes.stream().map(PinAllowances::byCode),
+            bearing(codes).map(f -> byBending(in, f, stress)).stream())
+        .toList();
+  }
+
+  /** The lowest bearing of the side that a code knows, which bends the pin most. */
+  static Optional<Double> bearing(List<Figure> codes) {
+    return codes.stream().map(f -> f.inputs().getFirst().value().value()).min(Double::compare);
+  }
+
+  private static SupportLimit byBending(PinInSide in, double bearing, Sourced stress) {
+    double most = in.dowel().pushOf(in.mostMoment(stress.number()), bearing);
+    return new SupportLimit(force(most), "by the bending of its pin", stress.source());
+  }
+
+  private static SupportLimit byCode(Figure figure) {
+    String by = figure.title().substring(figure.title().indexOf(", by ") + 2);
+    return new SupportLimit(figure.value(), by, figure.source());
+  }
+
+  /** Load allowed by the NDS, which knows wood and plywood. */
+  Optional<Figure> nds(PinInSide in) {
+    return gravity(in).map(gravity -> nds(in, gravity));
+  }
+
+  private Figure nds(PinInSide in, Sourced gravity) {
+    PowerLaw law = DowelBearing.ndsAlong(in.diameter().number());
+    double bearing = DowelBearing.nds(gravity.number(), in.diameter().number(), 0);
+    Sourced duration = Reference.constant("NDS duration for permanent loads").sourced();
+    Sourced reduction = reduction(in.diameter().number() / MM_PER_INCH);
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(
+        new Input(
+            "Fₑ",
+            "bearing of the side along its grain, %s × G^%s psi"
+                .formatted(plain(law.factor()), plain(law.gravityPower())),
+            stress(bearing),
+            law.source()));
+    inputs.add(
+        gravity.input(
+            "G",
+            "specific gravity of the side; for panels the low end of its range, in the formula for solid"
+                + " wood, since the table of the NDS for plywood was not found"));
+    inputs.addAll(sizes(in));
+    inputs.add(duration.input("C_D", "for loads that stay"));
+    inputs.add(reduction.input("R_d", "from yield to what is allowed"));
+    return figure(
+        "support-allowed-nds",
+        "load allowed on a support, by the NDS",
+        force(in.dowel().yieldsAt(bearing) * duration.number() / reduction.number()),
+        "Fₑ d (" + DowelInWood.SHARE + ") C_D / R_d",
+        inputs,
+        YIELD);
+  }
+
+  /** The yield of one member in bearing; for dowels under 1/4 in by their diameter. */
+  static Sourced reduction(double inches) {
+    Constant small = Reference.constant("NDS reduction of small dowels");
+    Constant large = Reference.constant("NDS reduction of large dowels");
+    double factor =
+        inches >= LARGE_INCHES
+            ? large.value()
+            : inches <= SMALL_INCHES ? small.value() : 10 * inches + 0.5;
+    return new Sourced(Quantity.of(factor, QuantityUnit.RATIO), large.source());
+  }
+
+  /** The NDS says nothing of boards of particles and fibres. */
+  private static Optional<Sourced> gravity(PinInSide in) {
+    Substance substance = Matters.substance(in.side());
+    return switch (substance) {
+      case Wood wood ->
+          Optional.of(
+              new Sourced(Quantity.of(wood.specificGravity(), QuantityUnit.RATIO), wood.source()));
+      case PanelProduct panel ->
+          switch (panel.family()) {
+            case PLYWOOD, LAMINATED_WOOD, STRAND_BOARD, SOLID_WOOD ->
+                Optional.of(
+                    new Sourced(
+                        Quantity.of(
+                            panel.density().low().value() / DENSITY_OF_ONE, QuantityUnit.RATIO),
+                        panel.source()));
+            case PARTICLEBOARD, FIBREBOARD, GLASS -> Optional.empty();
+          };
+    };
+  }
+
+  /** Load allowed by Eurocode 5; nothing in glass. */
+  Optional<Figure> ec5(PinInSide in) {
+    double diameter = in.diameter().number();
+    Sourced density = characteristic(in);
+    return switch (Matters.substance(in.side())) {
+      case Wood _ ->
+          Optional.of(
+              ec5(
+                  in,
+                  density,
+                  "0.082 (1 - 0.01 d) ρ",
+                  DowelBearing.ec5Along(density.number(), diameter),
+                  "EC5 embedment"));
+      case PanelProduct panel ->
+          switch (panel.family()) {
+            case LAMINATED_WOOD, SOLID_WOOD ->
+                Optional.of(
+                    ec5(
+                        in,
+                        density,
+                        "0.082 (1 - 0.01 d) ρ",
+                        DowelBearing.ec5Along(density.number(), diameter),
+                        "EC5 embedment"));
+            case PLYWOOD ->
+                Optional.of(
+                    ec5(
+                        in,
+                        density,
+                        "0.11 (1 - 0.01 d) ρ",
+                        DowelBearing.ec5Plywood(density.number(), diameter),
+                        "EC5 embedment of plywood"));
+            case PARTICLEBOARD, FIBREBOARD, STRAND_BOARD ->
+                Optional.of(
+                    ec5(
+                        in,
+                        density,
+                        "50 d^-0.6 × T^0.2, T the side's thickness",
+                        DowelBearing.ec5Board(diameter, in.side().thickness().mm()),
+                        "EC5 embedment of particleboard"));
+            case GLASS -> Optional.empty();
+          };
+    };
+  }
+
+  private Figure ec5(
+      PinInSide in, Sourced density, String formula, double bearing, String constant) {
+    Sourced duration = EurocodeMargins.duration(Matters.substance(in.side()));
+    Sourced material = EurocodeMargins.material();
+    Sourced load = EurocodeMargins.load();
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(
+        new Input(
+            "f",
+            "characteristic embedment of the side, " + formula,
+            stress(bearing),
+            Reference.constant(constant).source()));
+    inputs.add(density.input("ρ", "characteristic density of the side"));
+    inputs.addAll(sizes(in));
+    inputs.add(duration.input("k_mod", "for loads that stay, indoors, in what the side is of"));
+    inputs.add(material.input("γ_M", "margin for connections"));
+    inputs.add(load.input("γ_Q", "margin for loads that may be larger than stated"));
+    return figure(
+        "support-allowed-ec5",
+        "load allowed on a support, by Eurocode 5",
+        force(
+            in.dowel().yieldsAt(bearing) * duration.number() / (material.number() * load.number())),
+        "f d (" + DowelInWood.SHARE + ") k_mod / (γ_M γ_Q)",
+        inputs,
+        YIELD);
+  }
+
+  /** The mean over 1.2 for wood, the low end of the range for panels. */
+  private static Sourced characteristic(PinInSide in) {
+    Substance substance = Matters.substance(in.side());
+    double density =
+        switch (substance) {
+          case Wood wood ->
+              wood.density().typical().value()
+                  / Reference.constant("mean over characteristic density").value();
+          case PanelProduct panel -> panel.density().low().value();
+        };
+    return new Sourced(Quantity.of(density, QuantityUnit.DENSITY), substance.source());
+  }
+
+  private static List<Input> sizes(PinInSide in) {
+    return List.of(
+        in.diameter().input("d", "diameter of what presses on the wood"),
+        in.depth().input("t", "its depth in the wood"),
+        new Input(
+            "e",
+            "from the side to the middle of what lies on the pin, (r + g) / 2",
+            length(in.lever()),
+            STATICS),
+        in.reach().input("r", "reach of the pin"),
+        in.gap().input("g", "gap at the end, the shelf pushed to the other side"));
+  }
+
+  private static String plain(double number) {
+    return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+  }
+
+  private Figure figure(
+      String id, String title, Quantity value, String formula, List<Input> inputs, Source source) {
+    return new Figure(prefix + "/" + id, title, value, formula, inputs, source);
+  }
+
+  private static Quantity length(double mm) {
+    return Quantity.of(mm, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
+  }
+
+  private static Quantity stress(double mpa) {
+    return Quantity.of(mpa, QuantityUnit.STRESS);
+  }
+}

@@ -1,0 +1,151 @@
+package fourpin.strength;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.measure.Figure;
+import fourpin.measure.Lazy;
+import fourpin.measure.LazyList;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** What the shelves of one case do, and what is wrong with them. */
+final class ShelvesOfCase {
+
+  private final Job job;
+  private final BuiltCase built;
+  private final ShelfReader reader;
+  private final SupportReader supports;
+  private final Function<Part, Apart> apart;
+  private final PlateBending.Memory plates;
+
+  /**
+   * @param apart how far the sides of a shelf come apart
+   * @param plates those that are bent already
+   */
+  ShelvesOfCase(
+      Job job,
+      BuiltCase built,
+      ShelfReader reader,
+      SupportReader supports,
+      Function<Part, Apart> apart,
+      PlateBending.Memory plates) {
+    this.job = job;
+    this.built = built;
+    this.reader = reader;
+    this.supports = supports;
+    this.apart = apart;
+    this.plates = plates;
+  }
+
+  private Verdict verdict(Part shelf) {
+    Candidate now = Candidate.of(reader.read(shelf), supports.limits(shelf, reader));
+    return new Verdict(now, plates);
+  }
+
+  /** One for each shelf, in the order of the parts. */
+  List<ShelfAnswer> answers() {
+    List<Part> shelves = reader.shelves();
+    Lazy<List<ShelfAnswer.Rest>> rest = Lazy.of(() -> afresh().rest());
+    return IntStream.range(0, shelves.size())
+        .mapToObj(i -> answer(shelves.get(i), Lazy.of(() -> rest.get().get(i))))
+        .toList();
+  }
+
+  private ShelfAnswer answer(Part shelf, Lazy<ShelfAnswer.Rest> rest) {
+    Verdict verdict = verdict(shelf);
+    return new ShelfFigures(reader.read(shelf), verdict)
+        .answer(new Beyond(verdict, job.unit()).words(), rest);
+  }
+
+  /** Whoever looks into what is put off bends plates of their own, since threads share none. */
+  private ShelvesOfCase afresh() {
+    return new ShelvesOfCase(
+        job, built, new ShelfReader(job, built), supports, apart, new PlateBending.Memory());
+  }
+
+  private List<ShelfAnswer.Rest> rest() {
+    return reader.shelves().stream().map(this::rest).toList();
+  }
+
+  private ShelfAnswer.Rest rest(Part shelf) {
+    Verdict verdict = verdict(shelf);
+    List<Figure> inSides =
+        shelf.role() == Part.Role.FIXED_SHELF ? joints(shelf).all() : carried(shelf, verdict).all();
+    return new ShelfFigures(reader.read(shelf), verdict).rest(inSides);
+  }
+
+  private SupportFigures carried(Part shelf, Verdict verdict) {
+    return new SupportFigures(
+        reader.read(shelf), verdict, supports.pin(shelf, reader), apart.apply(shelf));
+  }
+
+  private JointFigures joints(Part shelf) {
+    return new JointFigures(job, built, shelf, reader.space(shelf), reader.read(shelf));
+  }
+
+  /** Shelves that are alike in all that matters are found fault with together. */
+  List<Finding> findings() {
+    Map<Object, List<Part>> groups = new LinkedHashMap<>();
+    reader
+        .shelves()
+        .forEach(s -> groups.computeIfAbsent(likeness(s), _ -> new ArrayList<>()).add(s));
+    return groups.values().stream().flatMap(alike -> findings(alike).stream()).toList();
+  }
+
+  private Object likeness(Part shelf) {
+    ShelfOnSupports read = reader.read(shelf);
+    return List.of(
+        read.loaded(),
+        read.bearing(),
+        read.limits(),
+        read.doubt(),
+        read.standing(),
+        shelf.material(),
+        shelf.role(),
+        supports.pin(shelf, reader));
+  }
+
+  private List<Finding> findings(List<Part> alike) {
+    Part first = alike.getFirst();
+    ShelfOnSupports read = reader.read(first);
+    Verdict verdict = verdict(first);
+    Optional<PinInSide> pin = supports.pin(first, reader);
+    List<Remedy> ofShelf = LazyList.of(() -> afresh().cures(first));
+    List<Remedy> ofSupports = LazyList.of(() -> afresh().supportCures(first));
+    List<Finding> all = new ArrayList<>();
+    all.addAll(new ShelfFindings(job, reader, alike, verdict, ofShelf).all());
+    all.addAll(new PlateFindings(job, alike, read, verdict).all());
+    Stream.concat(verdict.shelf().row().stream(), Stream.of(LoadCase.ONE_HALF))
+        .map(of -> new UnevenFindings(job, alike, read, verdict, of, ofShelf, ofSupports))
+        .forEach(uneven -> all.addAll(uneven.all()));
+    all.addAll(
+        new SupportFindings(job, alike, read, carried(first, verdict), supports, pin, ofSupports)
+            .all());
+    if (first.role() == Part.Role.FIXED_SHELF) {
+      all.addAll(new JointFindings(job, built.order().name(), alike, joints(first)).all());
+    }
+    return all;
+  }
+
+  private List<Remedy> cures(Part shelf) {
+    Verdict verdict = verdict(shelf);
+    CureCheck check = CureCheck.ofShelf(job, verdict, plates);
+    return new ShelfCures(job, reader, shelf, verdict, check).all();
+  }
+
+  private List<Remedy> supportCures(Part shelf) {
+    Verdict verdict = verdict(shelf);
+    CureCheck check = CureCheck.ofSupports(job, plates);
+    ShelfCures ofShelf = new ShelfCures(job, reader, shelf, verdict, check);
+    return new SupportCures(job, reader, supports, shelf, verdict, plates, ofShelf).all();
+  }
+}

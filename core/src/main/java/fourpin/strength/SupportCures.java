@@ -1,0 +1,252 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Stated;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.Support;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Sourced;
+import fourpin.reference.Reference;
+import fourpin.strength.ShelfOnSupports.Bearing;
+import fourpin.strength.Use.Limit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What would bear a shelf that presses too hard on a support, each worked out anew. */
+final class SupportCures {
+
+  private static final Length STEP_INCHES = Length.inches(1, 16);
+  private static final Length STEP_METRIC = Length.mm(1);
+
+  /** Ends are cut closer in such steps, and no closer than one of them. */
+  private static final Length CLOSEST_INCHES = Length.inches(1, 32);
+
+  private static final Length CLOSEST_METRIC = Length.mm(1);
+
+  private static final Remedy UNBORNE =
+      new Remedy(
+          "carry the shelf on cleats or standards, or make thicker sides, which have room for deeper"
+              + " pins",
+          "another case");
+
+  private final Job job;
+  private final ShelfReader reader;
+  private final SupportReader supports;
+  private final Part part;
+  private final Verdict verdict;
+  private final PlateBending.Memory plates;
+  private final ShelfCures ofShelf;
+
+  /**
+   * @param verdict of the shelf as it is
+   */
+  SupportCures(
+      Job job,
+      ShelfReader reader,
+      SupportReader supports,
+      Part part,
+      Verdict verdict,
+      PlateBending.Memory plates,
+      ShelfCures ofShelf) {
+    this.job = job;
+    this.reader = reader;
+    this.supports = supports;
+    this.part = part;
+    this.verdict = verdict;
+    this.plates = plates;
+    this.ofShelf = ofShelf;
+  }
+
+  /**
+   * Another way to bear it.
+   *
+   * @param closer the ends of the shelf are cut, both together, mm
+   * @param bearing its rows
+   */
+  private record Borne(
+      PinInSide pin,
+      double closer,
+      Bearing bearing,
+      String what,
+      String cost,
+      Optional<Stated> stated) {}
+
+  /** Those of the supports first; less load last. */
+  List<Remedy> all() {
+    List<Remedy> all = new ArrayList<>();
+    supports.pin(part, reader).map(this::ofPin).ifPresent(all::addAll);
+    if (all.isEmpty()) {
+      all.add(UNBORNE);
+    }
+    ofShelf.partitions().map(cure -> cure.remedy(job)).ifPresent(all::add);
+    ofShelf.lessLoad().ifPresent(all::add);
+    return all;
+  }
+
+  /** Two changes at once only where one alone does not do. */
+  private List<Remedy> ofPin(PinInSide pin) {
+    List<Remedy> alone =
+        Stream.of(closer(pin), deeper(pin), sleeved(pin), thirdRow(pin))
+            .flatMap(this::first)
+            .toList();
+    return alone.isEmpty() ? first(both(pin)).toList() : alone;
+  }
+
+  private Stream<Remedy> first(Stream<Borne> ways) {
+    return ways.filter(this::bears).findFirst().map(this::remedy).stream();
+  }
+
+  private Stream<Borne> both(PinInSide pin) {
+    return closer(pin)
+        .flatMap(
+            closer ->
+                Stream.concat(deeper(closer.pin()), sleeved(closer.pin()))
+                    .map(other -> and(closer, other)));
+  }
+
+  private static Borne and(Borne one, Borne other) {
+    return new Borne(
+        other.pin(),
+        one.closer(),
+        one.bearing(),
+        other.what() + ", and " + one.what(),
+        other.cost() + "; " + one.cost(),
+        Optional.empty());
+  }
+
+  /** The least closer first. */
+  private Stream<Borne> closer(PinInSide pin) {
+    Length now = reader.settings().length(Setting.END_PLAY);
+    return Stream.iterate(now.minus(closest()), play -> play.minus(closest()))
+        .takeWhile(play -> play.isAtLeast(closest()))
+        .map(play -> closer(pin, now, play));
+  }
+
+  private Length closest() {
+    return job.unit().customary() ? CLOSEST_INCHES : CLOSEST_METRIC;
+  }
+
+  private Borne closer(PinInSide pin, Length now, Length play) {
+    return new Borne(
+        pin.closer(stated(play)),
+        now.minus(play).mm(),
+        verdict.shelf().bearing(),
+        "cut the shelves closer, for an end-play of " + job.style().text(play),
+        "care",
+        Optional.of(new Stated.OfSetting(Setting.END_PLAY, job.style().text(play))));
+  }
+
+  /** As deep as both uprights of the bay allow, the least deep first; sleeves have their length. */
+  private Stream<Borne> deeper(PinInSide pin) {
+    return reader.support(part).stream()
+        .filter(Support.Pins.class::isInstance)
+        .map(Support.Pins.class::cast)
+        .flatMap(
+            pins ->
+                depths()
+                    .filter(depth -> depth.mm() > pin.depth().number())
+                    .map(depth -> deeper(pin, pins, depth)));
+  }
+
+  private Stream<Length> depths() {
+    Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
+    Length most = supports.room(reader.space(part));
+    return Stream.iterate(step, depth -> depth.plus(step)).takeWhile(most::isAtLeast);
+  }
+
+  private Borne deeper(PinInSide pin, Support.Pins pins, Length depth) {
+    boolean longEnough = pins.stem().isAtLeast(depth);
+    Stated bored = new Stated.OfSetting(Setting.HOLE_DEPTH, job.style().text(depth));
+    return new Borne(
+        pin.in(stated(depth)),
+        0,
+        verdict.shelf().bearing(),
+        (longEnough ? "bore their holes %s deep" : "use pins that go %s deep into the side")
+            .formatted(job.style().text(depth)),
+        longEnough ? "deeper holes" : "deeper holes; other pins",
+        Optional.of(bored).filter(_ -> longEnough));
+  }
+
+  private Stream<Borne> sleeved(PinInSide pin) {
+    Length room = supports.room(reader.space(part));
+    return Reference.sleeves().rows().stream()
+        .filter(sleeve -> sleeve.pin().mm() == pin.stem().number())
+        .filter(sleeve -> room.isAtLeast(sleeve.length()))
+        .map(
+            sleeve ->
+                new Borne(
+                    pin.sleeved(stated(sleeve.outside()), stated(sleeve.length())),
+                    0,
+                    verdict.shelf().bearing(),
+                    "put the pins in sleeves %s in diameter, %s long"
+                        .formatted(
+                            job.style().text(sleeve.outside()), job.style().text(sleeve.length())),
+                    "sleeves; larger holes",
+                    Optional.empty()));
+  }
+
+  /** Shelves deeper than the setting says have one; it says the depth of this one. */
+  private Stream<Borne> thirdRow(PinInSide pin) {
+    return Stream.of(verdict.shelf().bearing())
+        .filter(Bearing.Rows.class::isInstance)
+        .map(Bearing.Rows.class::cast)
+        .filter(rows -> rows.count() == Bearing.Count.TWO)
+        .map(
+            rows ->
+                thirdRow(pin, new Bearing.Rows(rows.front(), rows.back(), Bearing.Count.THREE)));
+  }
+
+  private Borne thirdRow(PinInSide pin, Bearing three) {
+    Length step = job.unit().customary() ? Length.inches(1) : Length.mm(10);
+    Length depth = part.box().size(Axis.Y);
+    Length from = step.times(depth.minus(Length.mm(1)).wholeTimes(step));
+    return new Borne(
+        pin,
+        0,
+        three,
+        "bore a third row half way between front and back, with a pin in it at each end",
+        "half as many holes and pins again",
+        Optional.of(new Stated.OfSetting(Setting.MIDDLE_ROW_FROM, job.style().text(from))));
+  }
+
+  private boolean bears(Borne way) {
+    return verdict(way).uses().stream().filter(u -> u.isBy(Limit.SUPPORTS)).allMatch(Use::holds);
+  }
+
+  private Verdict verdict(Borne way) {
+    Candidate now = verdict.shelf();
+    LoadedShelf beam = now.beam();
+    LoadedShelf longer =
+        new LoadedShelf(
+            beam.section(), beam.span(), beam.overhang() + way.closer() / 2, beam.load());
+    return new Verdict(
+        now.with(longer).on(way.bearing(), supports.limits(Optional.of(way.pin()))), plates);
+  }
+
+  private Remedy remedy(Borne way) {
+    Verdict borne = verdict(way);
+    Use most = Verdict.worst(borne.uses().stream().filter(u -> u.isBy(Limit.SUPPORTS)));
+    double allowed =
+        borne.shelf().supports().stream().mapToDouble(l -> l.most().value()).min().orElseThrow();
+    return new Remedy(
+        "%s: then %s are allowed, and a support carries %s at the most"
+            .formatted(way.what(), text(allowed), text(most.share() * allowed)),
+        way.cost(),
+        way.stated());
+  }
+
+  private String text(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE).text(job.unit());
+  }
+
+  private static Sourced stated(Length length) {
+    return Sourced.stated(Quantity.of(length));
+  }
+}

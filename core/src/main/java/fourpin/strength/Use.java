@@ -1,0 +1,38 @@
+package fourpin.strength;
+
+/**
+ * How much of what is allowed a shelf uses.
+ *
+ * @param of the way in which it is loaded
+ * @param by which limit
+ * @param share over 1 it fails; without end where it tips
+ */
+record Use(LoadCase of, Limit by, double share) {
+
+  /** What may not be passed. */
+  enum Limit {
+    SAG("sag"),
+    STRESS("stress"),
+    SUPPORTS("load on a support"),
+    TIPPING("tipping");
+
+    private final String words;
+
+    Limit(String words) {
+      this.words = words;
+    }
+  }
+
+  boolean holds() {
+    return share <= 1;
+  }
+
+  boolean isBy(Limit limit) {
+    return by == limit;
+  }
+
+  /** What sets an end to more: "sag, load in a row in front". */
+  String words() {
+    return by.words + ", load " + of.brief();
+  }
+}
