@@ -93,7 +93,8 @@ final class SpanTables {
   }
 
   private static Figure stated(String id, String title, Quantity value, Source source) {
-    return new Figure(id, title, value, "", List.of(), source);
+    String formula = source.isStated() ? "as stated" : "as deep as the deepest shelf";
+    return new Figure(id, title, value, formula, List.of(), source);
   }
 
   private static Figure load(String id, ReferenceLoad load, Figure depth) {

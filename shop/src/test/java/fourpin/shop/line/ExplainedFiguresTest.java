@@ -12,6 +12,7 @@ import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
 import fourpin.plan.MistakeReport;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
@@ -218,6 +219,34 @@ class ExplainedFiguresTest {
       assertThat(lines).hasSize(4 + Objects.requireNonNull(figures.get(id)).inputs().size());
     }
     assertThat(ExplainCommand.answer(plan, "job/no-such-figure")).isEmpty();
+  }
+
+  /**
+   * Nothing of an answer is empty; what is neither counted nor measured says from what it comes.
+   */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyFigureHasFormulaInputsAndSource(Path example) {
+    Plan plan = plan(example);
+    assertThat(plan.figures()).allSatisfy(ExplainedFiguresTest::isWhole);
+    Stream.of(
+            plan.shelves().stream().flatMap(s -> s.figures().stream()),
+            plan.standing().stream().flatMap(c -> c.figures().stream()))
+        .flatMap(figures -> figures)
+        .filter(f -> !f.source().isStated() && !f.source().equals(Source.GEOMETRY))
+        .forEach(f -> assertThat(f.inputs()).as(f.id()).isNotEmpty());
+  }
+
+  private static void isWhole(Figure figure) {
+    assertThat(List.of(figure.title(), figure.formula(), figure.source().title()))
+        .as(figure.id())
+        .noneMatch(String::isBlank);
+    assertThat(figure.inputs())
+        .as(figure.id())
+        .allSatisfy(
+            input ->
+                assertThat(List.of(input.symbol(), input.meaning(), input.source().title()))
+                    .noneMatch(String::isBlank));
   }
 
   /** So that nobody who asks for a figure on one page is told of another. */
