@@ -26,11 +26,15 @@ final class Misfits {
   }
 
   /** Whether the kind fits within the panel, whatever the saw can do. */
-  private static boolean isLargeEnough(Panel panel, Kind k) {
+  static boolean isLargeEnough(Panel panel, Kind k) {
     boolean along = k.length() <= alongGrain(panel) && k.width() <= acrossGrain(panel);
     boolean across = k.length() <= acrossGrain(panel) && k.width() <= alongGrain(panel);
     boolean turnable = k.grain() == Grain.FREE || panel.sheet().grain() == SheetGrain.NONE;
-    return along || (turnable && across);
+    return along || (turnable && across) || isAsWide(panel, k);
+  }
+
+  private static boolean isAsWide(Panel panel, Kind k) {
+    return panel.keepsEdges(k, Lay.STRAIGHT) && k.length() <= panel.length();
   }
 
   private Reason turnable(Kind k) {

@@ -71,19 +71,25 @@ final class Sharing {
   }
 
   private void place(Together group) {
-    Optional<Choice> choice = choice(group, this::isFree);
+    Optional<Choice> choice = choice(group, this::isFree, stock());
     if (choice.isEmpty()) {
-      choice = choice(group, part -> false);
+      choice = choice(group, part -> false, stock());
     }
-    choice.ifPresentOrElse(
-        c -> take(c.pattern),
-        () ->
-            left(part -> group.marks().contains(part.mark()))
-                .forEach(
-                    part ->
-                        leftOut.add(
-                            new Unplaced(
-                                part.mark(), part.count(), Unplaced.Reason.NOT_ON_ONE_SHEET))));
+    choice.ifPresentOrElse(c -> take(c.pattern), () -> leaveOut(group));
+  }
+
+  /** Parts that fit nowhere say so; all others are left out for the sake of the group. */
+  private void leaveOut(Together group) {
+    boolean everFits = choice(group, part -> false, problem.stock()).isPresent();
+    Unplaced.Reason asGroup =
+        everFits ? Unplaced.Reason.NOT_ON_ONE_SHEET : Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET;
+    Inflated inflated = new Inflated(problem);
+    int[] fitting = inflated.fittingDemand();
+    for (Part part : left(part -> group.marks().contains(part.mark()))) {
+      int kind = inflated.kind(part.mark());
+      Unplaced.Reason reason = fitting[kind] > 0 ? asGroup : new Misfits(inflated).reason(kind);
+      leftOut.add(new Unplaced(part.mark(), part.count(), reason));
+    }
   }
 
   private boolean isFree(Part part) {
@@ -124,9 +130,9 @@ final class Sharing {
    *
    * @param others parts that may lie beside it
    */
-  private Optional<Choice> choice(Together group, Test others) {
+  private Optional<Choice> choice(Together group, Test others, List<StockSheet> stock) {
     List<Part> parts = left(part -> group.marks().contains(part.mark()) || others.holds(part));
-    SheetProblem one = new SheetProblem(parts, stock(), problem.saw(), problem.ties().among(parts));
+    SheetProblem one = new SheetProblem(parts, stock, problem.saw(), problem.ties().among(parts));
     Inflated inflated = new Inflated(one);
     double[] worth = new double[inflated.kinds.size()];
     Arrays.setAll(

@@ -56,4 +56,9 @@ public record StockSheet(
   StockSheet with(Supply other) {
     return new StockSheet(name, length, width, grain, other, price, origin, defects, roughEdge);
   }
+
+  /** The same with another grain. */
+  StockSheet with(SheetGrain other) {
+    return new StockSheet(name, length, width, other, supply, price, origin, defects, roughEdge);
+  }
 }

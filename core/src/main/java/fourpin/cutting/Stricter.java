@@ -56,12 +56,18 @@ final class Stricter {
   private Optional<Layout> straight() {
     Inflated inflated = new Inflated(problem);
     List<Part> parts = problem.parts().stream().map(part -> straight(part, inflated)).toList();
-    boolean same = parts.equals(problem.parts());
+    List<StockSheet> stock = problem.stock().stream().map(Stricter::withGrain).toList();
+    boolean same = parts.equals(problem.parts()) && stock.equals(problem.stock());
     return same
         ? Optional.empty()
-        : Optional.of(new SheetProblem(parts, problem.stock(), problem.saw(), problem.ties()))
+        : Optional.of(new SheetProblem(parts, stock, problem.saw(), problem.ties()))
             .map(cutter::cut)
             .filter(layout -> layout.unplaced().isEmpty());
+  }
+
+  /** On sheets without grain everything may be turned. */
+  private static StockSheet withGrain(StockSheet sheet) {
+    return sheet.grain() == SheetGrain.NONE ? sheet.with(SheetGrain.ALONG_LENGTH) : sheet;
   }
 
   private Part straight(Part part, Inflated inflated) {

@@ -15,7 +15,9 @@ public record Unplaced(String mark, int count, Reason reason) {
     GRAIN_FORBIDS_TURNING,
     /** It would fit, but no cuts within the limits of the saw get it out of a sheet. */
     SAW_LIMITS,
-    /** The parts that must share a sheet do not find room together on any that is left. */
+    /** No whole sheet was found to hold all the parts that must share one. */
+    TOO_MUCH_FOR_ONE_SHEET,
+    /** Every sheet that holds all the parts that must share one is used up. */
     NOT_ON_ONE_SHEET,
     /** Every sheet that it fits on is used up, or there was none. */
     NO_SHEETS_LEFT

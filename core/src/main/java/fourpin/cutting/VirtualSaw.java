@@ -96,7 +96,8 @@ public final class VirtualSaw {
     List<StockSheet> within = large.stream().filter(s -> canBeCut(asked.getFirst(), s)).toList();
     boolean wantOfSheets = out.reason() == Unplaced.Reason.NO_SHEETS_LEFT;
     boolean limits = out.reason() == Unplaced.Reason.SAW_LIMITS;
-    if (out.reason() == Unplaced.Reason.NOT_ON_ONE_SHEET) {
+    if (out.reason() == Unplaced.Reason.NOT_ON_ONE_SHEET
+        || out.reason() == Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET) {
       if (problem.ties().together(out.mark()).isEmpty()) {
         faults.add(new Fault.WrongReason(out.mark(), out.reason()));
       }

@@ -4,7 +4,15 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Place;
-import fourpin.cutting.Part;
+import fourpin.cutting.Fit;
+import fourpin.cutting.Layout;
+import fourpin.cutting.Matched;
+import fourpin.cutting.SawLimits;
+import fourpin.cutting.SheetPattern;
+import fourpin.cutting.SheetProblem;
+import fourpin.cutting.StockSheet;
+import fourpin.cutting.Together;
+import fourpin.cutting.Trim;
 import fourpin.cutting.Unplaced;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
@@ -12,17 +20,27 @@ import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Quantity;
 import fourpin.measure.Source;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** A part that no stock of its material gives, with its size, the largest stock, and the cures. */
-record NotLaidOut(Wanted wanted, LengthStyle style, Unplaced unplaced) {
+/**
+ * A part that no stock of its material gives, with the true reason in figures, and the cures.
+ *
+ * @param problem as it was laid out
+ * @param layout that leaves the part out
+ */
+record NotLaidOut(
+    Wanted wanted, LengthStyle style, SheetProblem problem, Layout layout, Unplaced unplaced) {
 
   static final String KIND = "not-laid-out";
 
+  private static final double PER_CENT = 100;
+
   Finding finding() {
-    Optional<Sizes> sizes = sizes();
     return new Finding(
         Severity.ERROR,
         KIND,
@@ -32,68 +50,174 @@ record NotLaidOut(Wanted wanted, LengthStyle style, Unplaced unplaced) {
             + " can't be cut from "
             + wanted.material()
             + ": "
-            + why()
-            + sizes.map(s -> " (" + words(s) + ")").orElse(""),
-        sizes.map(this::figure).stream().toList(),
+            + why(),
+        isBySize() ? List.of(figure()) : List.of(),
         Place.JOB,
         remedies());
   }
 
+  private boolean isBySize() {
+    return switch (unplaced.reason()) {
+      case TOO_LONG, TOO_WIDE, NO_SHEET_BOTH_WAYS, SAW_LIMITS, GRAIN_FORBIDS_TURNING -> true;
+      case TOO_MUCH_FOR_ONE_SHEET, NOT_ON_ONE_SHEET, NO_SHEETS_LEFT -> false;
+    };
+  }
+
   private String why() {
     return switch (unplaced.reason()) {
-      case TOO_LONG -> "it is longer than any of the stock, trimmed";
-      case TOO_WIDE -> "it is wider than any of the stock, trimmed";
-      case NO_SHEET_BOTH_WAYS -> "no piece of stock is both long and wide enough";
-      case SAW_LIMITS -> "no cuts within the limits of the saw get it out of the stock";
-      case GRAIN_FORBIDS_TURNING -> "it would fit only across the grain";
-      case NOT_ON_ONE_SHEET ->
-          "the parts that must share a sheet find no room on any one that is left";
-      case NO_SHEETS_LEFT -> "the stock is used up";
+      case TOO_LONG -> it() + " is longer than any of the stock, trimmed" + sizes();
+      case TOO_WIDE -> it() + " is wider than any of the stock, trimmed" + sizes();
+      case NO_SHEET_BOTH_WAYS -> "no piece of stock is both long and wide enough" + sizes();
+      case SAW_LIMITS ->
+          "no cuts within the limits of the saw ("
+              + limits()
+              + ") get it out of the stock"
+              + sizes();
+      case GRAIN_FORBIDS_TURNING -> it() + " would fit only across the grain" + sizes();
+      case TOO_MUCH_FOR_ONE_SHEET ->
+          "no one sheet was found to hold " + group() + ", not even a whole one" + share();
+      case NOT_ON_ONE_SHEET -> "the sheets that hold all of " + group() + " are used up";
+      case NO_SHEETS_LEFT -> usedUp();
     };
   }
 
-  /** Of a part that is too large for the stock. */
-  private record Sizes(Part part, Stock stock) {}
-
-  private Optional<Sizes> sizes() {
-    return switch (unplaced.reason()) {
-      case TOO_LONG, TOO_WIDE, NO_SHEET_BOTH_WAYS, SAW_LIMITS, GRAIN_FORBIDS_TURNING ->
-          wanted.parts().stream()
-              .filter(p -> p.mark().equals(unplaced.mark()))
-              .findFirst()
-              .flatMap(p -> largest().map(stock -> new Sizes(p, stock)));
-      case NOT_ON_ONE_SHEET, NO_SHEETS_LEFT -> Optional.empty();
-    };
+  /** A matched strip is cut as one part is. */
+  private String it() {
+    return set().map(set -> "its " + set.name()).orElse("it");
   }
 
-  private Optional<Stock> largest() {
-    return wanted.stock().stream()
-        .max(Comparator.comparingDouble(s -> s.length().mm() * s.width().mm()));
+  private Optional<Matched> set() {
+    return problem.ties().matched(unplaced.mark());
   }
 
-  private String words(Sizes sizes) {
-    return "it is "
-        + size(sizes.part().length(), sizes.part().width())
+  private Fit.Size size() {
+    return Fit.size(problem, unplaced.mark());
+  }
+
+  private StockSheet largest() {
+    return problem.stock().stream()
+        .max(Comparator.comparingDouble(s -> s.length().mm() * s.width().mm()))
+        .orElseThrow();
+  }
+
+  private String sizes() {
+    StockSheet sheet = largest();
+    return " ("
+        + (set().isPresent() ? "with the kerfs between its parts it is " : "it is ")
+        + size(size().length(), size().width())
         + ", the largest of the stock "
-        + size(sizes.stock().length(), sizes.stock().width());
+        + size(sheet.length(), sheet.width())
+        + ", trimmed "
+        + size(trimmedLength(sheet), trimmedWidth(sheet))
+        + ")";
+  }
+
+  private Length trimmedLength(StockSheet sheet) {
+    Trim trim = problem.saw().trim();
+    return sheet.length().minus(trim.nearEnd()).minus(trim.farEnd());
+  }
+
+  /** As wide as it can be ripped. */
+  private Length trimmedWidth(StockSheet sheet) {
+    Trim trim = problem.saw().trim();
+    return sheet.width().minus(trim.nearEdge()).minus(trim.farEdge()).minus(sheet.roughEdge());
   }
 
   private String size(Length length, Length width) {
     return style.number(length) + " x " + style.text(width);
   }
 
-  private Figure figure(Sizes sizes) {
-    Part part = sizes.part();
+  private String limits() {
+    SawLimits limits = problem.saw().limits();
+    List<String> stated = new ArrayList<>();
+    limits.longestRip().ifPresent(most -> stated.add("longest-rip " + style.text(most)));
+    limits.widestCrosscut().ifPresent(most -> stated.add("widest-crosscut " + style.text(most)));
+    if (limits.first() != SawLimits.FirstCut.EITHER) {
+      stated.add("first-cut " + limits.first().name().toLowerCase(Locale.ROOT));
+    }
+    if (limits.stages() != SawLimits.FREE) {
+      stated.add("cut-stages " + limits.stages());
+    }
+    return String.join(", ", stated);
+  }
+
+  private String group() {
+    return problem
+        .ties()
+        .together(unplaced.mark())
+        .map(g -> "lines " + String.join(", ", g.marks()) + " (" + g.name() + ")")
+        .orElse("all that share it");
+  }
+
+  /** Of the largest sheet, by area. */
+  private String share() {
+    List<String> marks =
+        problem.ties().together(unplaced.mark()).map(Together::marks).orElse(List.of());
+    double wood =
+        problem.parts().stream()
+            .filter(part -> marks.contains(part.mark()))
+            .mapToDouble(part -> part.count() * part.length().mm() * part.width().mm())
+            .sum();
+    double sheet = trimmedLength(largest()).mm() * trimmedWidth(largest()).mm();
+    return ": its parts are "
+        + Math.round(PER_CENT * wood / sheet)
+        + " % of the largest, "
+        + size(largest().length(), largest().width())
+        + ", trimmed";
+  }
+
+  private String usedUp() {
+    List<String> told = new ArrayList<>();
+    List<Fit> fits = Fit.of(problem, unplaced.mark());
+    String all = words(fits, Fit.Verdict.CAN_BE_CUT);
+    told.add(
+        all.isEmpty()
+            ? "nothing of the stock gives it"
+            : "the stock for it is used up (" + all + ")");
+    String beyond = words(fits, Fit.Verdict.BEYOND_THE_SAW);
+    if (!beyond.isEmpty()) {
+      told.add("the limits of the saw (" + limits() + ") bar it from " + beyond);
+    }
+    String small = words(fits, Fit.Verdict.TOO_SMALL);
+    if (!small.isEmpty()) {
+      told.add(size(size().length(), size().width()) + " does not fit " + small);
+    }
+    return String.join("; ", told);
+  }
+
+  private String words(List<Fit> fits, Fit.Verdict verdict) {
+    return fits.stream()
+        .filter(fit -> fit.verdict() == verdict)
+        .map(Fit::sheet)
+        .map(sheet -> verdict == Fit.Verdict.CAN_BE_CUT ? used(sheet) : sheet.name())
+        .collect(Collectors.joining("; "));
+  }
+
+  private String used(StockSheet sheet) {
+    long used =
+        layout.patterns().stream()
+            .filter(p -> p.sheet().name().equals(sheet.name()))
+            .mapToLong(SheetPattern::quantity)
+            .sum();
+    boolean round = used == 0 && !sheet.defects().isEmpty();
+    return sheet.name()
+        + ": "
+        + (round
+            ? "no clear piece is large enough"
+            : used + " of " + sheet.supply().most() + " used");
+  }
+
+  private Figure figure() {
     return new Figure(
         Figure.id("job", KIND, unplaced.mark()),
         "length of " + unplaced.mark() + ", as it is cut",
-        Quantity.of(part.length()),
+        Quantity.of(size().length()),
         "l and w, held against L and W",
         List.of(
-            input("l", "length of the part", part.length(), Source.GEOMETRY),
-            input("w", "width of the part", part.width(), Source.GEOMETRY),
-            input("L", "length of the largest stock", sizes.stock().length(), Source.STATED),
-            input("W", "width of the largest stock", sizes.stock().width(), Source.STATED)),
+            input("l", "length, of a matched strip all of it", size().length(), Source.GEOMETRY),
+            input("w", "width", size().width(), Source.GEOMETRY),
+            input("L", "length of the largest stock", largest().length(), Source.STATED),
+            input("W", "width of the largest stock", largest().width(), Source.STATED)),
         Source.GEOMETRY);
   }
 
@@ -103,13 +227,24 @@ record NotLaidOut(Wanted wanted, LengthStyle style, Unplaced unplaced) {
 
   private List<Remedy> remedies() {
     Remedy smaller = new Remedy("make the case smaller, or divide the part", "looks");
-    Remedy first =
-        unplaced.reason() == Unplaced.Reason.SAW_LIMITS
-            ? new Remedy(
-                "cut it by other means, and set longest-rip, widest-crosscut, first-cut or"
-                    + " cut-stages to what these can do",
-                "time")
-            : new Remedy("state more or larger stock of " + wanted.material(), "its price");
-    return List.of(first, smaller);
+    Remedy stock = new Remedy("state more or larger stock of " + wanted.material(), "its price");
+    Remedy saw =
+        new Remedy(
+            "cut it by other means, and set longest-rip, widest-crosscut, first-cut or"
+                + " cut-stages to what these can do",
+            "time");
+    Remedy fewer = new Remedy("ask fewer parts to come from one sheet", "colour or thickness");
+    return switch (unplaced.reason()) {
+      case SAW_LIMITS -> List.of(saw, smaller);
+      case TOO_MUCH_FOR_ONE_SHEET -> List.of(fewer, stock);
+      case NOT_ON_ONE_SHEET -> List.of(stock, fewer);
+      case NO_SHEETS_LEFT -> isBarred() ? List.of(stock, saw) : List.of(stock, smaller);
+      case TOO_LONG, TOO_WIDE, NO_SHEET_BOTH_WAYS, GRAIN_FORBIDS_TURNING -> List.of(stock, smaller);
+    };
+  }
+
+  private boolean isBarred() {
+    return Fit.of(problem, unplaced.mark()).stream()
+        .anyMatch(fit -> fit.verdict() == Fit.Verdict.BEYOND_THE_SAW);
   }
 }

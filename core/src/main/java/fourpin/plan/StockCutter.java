@@ -248,7 +248,9 @@ final class StockCutter {
     for (Fault fault : VirtualJointer.check(blanks, layout, Wanted.stripStep(style.unit()))) {
       throw new IllegalStateException("a part of " + wanted.material() + " fails: " + fault);
     }
-    layout.unplaced().forEach(u -> findings.add(new NotLaidOut(wanted, style, u).finding()));
+    layout.unplaced().stream()
+        .map(left -> new NotLaidOut(wanted, style, problem, layout, left).finding())
+        .forEach(findings::add);
   }
 
   private void noStock() {

@@ -160,8 +160,47 @@ class TiesTest {
     assertThat(VirtualSaw.check(doors(50), none)).isEmpty();
     assertThat(none.unplaced())
         .containsExactly(
-            new Unplaced("left", 2, Unplaced.Reason.NOT_ON_ONE_SHEET),
-            new Unplaced("right", 2, Unplaced.Reason.NOT_ON_ONE_SHEET));
+            new Unplaced("left", 2, Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET),
+            new Unplaced("right", 2, Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET));
+  }
+
+  /** One sheet for two groups, each of which fills it. */
+  @Test
+  void aGroupThatAnUsedUpSheetWouldHoldSaysSo() {
+    SheetProblem problem =
+        new SheetProblem(
+            List.of(
+                Examples.part("left", Length.inches(90), Length.inches(40), 1),
+                Examples.part("right", Length.inches(90), Length.inches(40), 1)),
+            List.of(Examples.sheet("ply", 96, 48, Supply.of(1), 6000)),
+            Examples.SAW,
+            new Ties(
+                List.of(),
+                List.of(
+                    new Together("one", List.of("left")), new Together("two", List.of("right")))));
+    Layout layout = new ThoroughCutter(Examples.AIMS).cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    assertThat(layout.unplaced())
+        .containsExactly(new Unplaced("right", 1, Unplaced.Reason.NOT_ON_ONE_SHEET));
+  }
+
+  /** A part that fits nowhere, and one that is left out because of it. */
+  @Test
+  void aPartOfAGroupThatFitsNowhereSaysSoItself() {
+    SheetProblem problem =
+        new SheetProblem(
+            List.of(
+                Examples.part("long", Length.inches(100), Length.inches(4), 1),
+                Examples.part("short", Length.inches(10), Length.inches(4), 1)),
+            List.of(Examples.plywood()),
+            Examples.SAW,
+            new Ties(List.of(), List.of(new Together("pair", List.of("long", "short")))));
+    Layout layout = new ThoroughCutter(Examples.AIMS).cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    assertThat(layout.unplaced())
+        .containsExactly(
+            new Unplaced("long", 1, Unplaced.Reason.TOO_LONG),
+            new Unplaced("short", 1, Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET));
   }
 
   @Test

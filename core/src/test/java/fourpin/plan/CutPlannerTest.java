@@ -212,7 +212,7 @@ class CutPlannerTest {
         .extracting(Finding::what)
         .containsExactly(
             "2 of line side can't be cut from ply: it is longer than any of the stock, trimmed (it is"
-                + " 120 x 12 in, the largest of the stock 96 x 48 in)",
+                + " 120 x 12 in, the largest of the stock 96 x 48 in, trimmed 95 1/2 x 47 1/2 in)",
             "1 parts are to be cut from oak, of which the job states no stock");
   }
 }

@@ -254,7 +254,7 @@ class PlannerTest {
         .extracting(Finding::what)
         .containsExactly(
             "1 of line 5 back can't be cut from back: it is wider than any of the stock, trimmed (it"
-                + " is 79 1/2 x 71 in, the largest of the stock 96 x 48 in)");
+                + " is 79 1/2 x 71 in, the largest of the stock 96 x 48 in, trimmed 95 1/2 x 47 1/2 in)");
     assertThat(plan.readyForTheBench()).isFalse();
   }
 

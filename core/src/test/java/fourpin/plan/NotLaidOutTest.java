@@ -1,0 +1,131 @@
+package fourpin.plan;
+
+import static fourpin.job.SampleJobs.in;
+import static fourpin.job.SampleJobs.job;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.cutting.Grain;
+import fourpin.cutting.Matched;
+import fourpin.cutting.Part;
+import fourpin.cutting.Ties;
+import fourpin.cutting.Together;
+import fourpin.job.Job;
+import fourpin.job.JobDraft;
+import fourpin.job.Setting;
+import fourpin.job.SettingReader;
+import fourpin.job.Supply;
+import fourpin.measure.Unit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Kerf 1/8, sheets trimmed by 1/4 all round, boards by 1 at the ends. */
+class NotLaidOutTest {
+  private static Part part(String mark, String length, String width, int count) {
+    return new Part(mark, in(length), in(width), count, Grain.FIXED);
+  }
+
+  private static Stock stock(String length, String width, int count) {
+    Optional<Integer> number = count > 0 ? Optional.of(count) : Optional.empty();
+    return new Stock(
+        length + " x " + width, in(length), in(width), number, Optional.empty(), Supply.TO_BUY);
+  }
+
+  private static Wanted wanted(Wanted.Kind kind, List<Part> parts, Ties ties, Stock... stock) {
+    return new Wanted(
+        "ash", kind, parts, List.of(stock), ties, Map.of(), Optional.empty(), Map.of());
+  }
+
+  private static List<String> refusals(Job job, Wanted wanted) {
+    return CutPlanner.plan(job, List.of(wanted)).findings().stream()
+        .map(finding -> finding.what() + " | " + finding.remedies().getFirst().what())
+        .toList();
+  }
+
+  private static Job with(Job job, Setting setting, String value) {
+    return JobDraft.changed(
+        job,
+        d ->
+            d.settings =
+                job.settings()
+                    .with(setting, SettingReader.read(setting, value, Unit.INCH).orThrow()));
+  }
+
+  /**
+   * One sheet 40 long is ripped on the saw; the other, 96 long, is not, since 48 of 50 can only be
+   * crosscut off before where it is not too wide.
+   */
+  @Test
+  void tellsStockUsedUpFromStockThatTheSawRefuses() {
+    Wanted panels =
+        wanted(
+            Wanted.Kind.SHEETS,
+            List.of(part("side", "39", "20", 3)),
+            Ties.NONE,
+            stock("40", "24", 1),
+            stock("96", "48", 0));
+    Job job = with(with(job(), Setting.LONGEST_RIP, "50"), Setting.WIDEST_CROSSCUT, "30");
+    assertThat(refusals(job, panels))
+        .containsExactly(
+            "2 of line side can't be cut from ash: the stock for it is used up (40 x 24: 1 of 1"
+                + " used); the limits of the saw (longest-rip 50 in, widest-crosscut 30 in) bar it"
+                + " from 96 x 48 | state more or larger stock of ash");
+  }
+
+  @Test
+  void saysWhichStockIsUsedUpAndWhichIsTooSmall() {
+    Wanted rails =
+        wanted(
+            Wanted.Kind.BOARDS,
+            List.of(part("rail", "40", "5 1/2", 3)),
+            Ties.NONE,
+            stock("96", "5 1/2", 1),
+            stock("30", "5 1/2", 0));
+    assertThat(refusals(job(), rails))
+        .containsExactly(
+            "1 of line rail can't be cut from ash: the stock for it is used up (96 x 5 1/2: 1 of 1"
+                + " used); 40 x 5 1/2 in does not fit 30 x 5 1/2 | state more or larger stock of ash");
+  }
+
+  /** 40 + 1/8 + 60. */
+  @Test
+  void givesTheSizeOfTheWholeStrip() {
+    Matched bank = new Matched("strip bank", Matched.Run.END_TO_END, List.of("a", "b"));
+    Wanted fronts =
+        wanted(
+            Wanted.Kind.SHEETS,
+            List.of(part("a", "40", "10", 1), part("b", "60", "10", 1)),
+            new Ties(List.of(bank), List.of()),
+            stock("96", "48", 0));
+    assertThat(refusals(job(), fronts))
+        .hasSize(2)
+        .first()
+        .asString()
+        .isEqualTo(
+            "1 of line a can't be cut from ash: its strip bank is longer than any of the stock,"
+                + " trimmed (with the kerfs between its parts it is 100 1/8 x 10 in, the largest of"
+                + " the stock 96 x 48 in, trimmed 95 1/2 x 47 1/2 in) | state more or larger stock"
+                + " of ash");
+  }
+
+  /** Four of 50 by 20: 4000 of 95 1/2 by 47 1/2, which are 4536.25. */
+  @Test
+  void saysThatNoSheetHoldsTheGroup() {
+    Together doors = new Together("sheet doors", List.of("left", "right"));
+    Wanted pairs =
+        wanted(
+            Wanted.Kind.SHEETS,
+            List.of(part("left", "50", "20", 2), part("right", "50", "20", 2)),
+            new Ties(List.of(), List.of(doors)),
+            stock("96", "48", 0));
+    assertThat(refusals(job(), pairs))
+        .hasSize(2)
+        .first()
+        .asString()
+        .isEqualTo(
+            "2 of line left can't be cut from ash: no one sheet was found to hold lines left, right"
+                + " (sheet doors), not even a whole one: its parts are 88 % of the largest, 96 x 48"
+                + " in, trimmed | ask fewer parts to come from one sheet");
+  }
+}
