@@ -61,11 +61,15 @@ final class Validation {
         new Topic(
             "Equilibrium moisture",
             "`Moisture.equilibrium`; the table is printed to 0.1 %.",
-            WoodChecks.equilibrium()),
+            MoistureChecks.equilibrium()),
         new Topic(
             "Movement",
             "`Moisture.change`, and the coefficients of the program's table.",
-            WoodChecks.movement()),
+            MoistureChecks.movement()),
+        new Topic(
+            "Shrinkage",
+            "The program's table beside a later edition of the same: this finds misprints, and proves no value.",
+            MoistureChecks.shrinkage()),
         new Topic(
             "Dowel bearing",
             "`DowelBearing`; the NDS table rounds to 50 psi.",
