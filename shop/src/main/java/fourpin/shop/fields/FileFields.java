@@ -295,7 +295,17 @@ public final class FileFields {
           .part(
               Ids.label(Ids.bare(item.what())) + " " + number,
               "",
-              Optional.of(Target.remove(of == 1 ? list : at)));
+              Optional.of(Target.remove(of == 1 ? list : at)))
+          .after(number == 1 ? List.of() : earlier(list, number, of));
+    }
+
+    /** What comes first in a list may count: of equal stock the first is taken. */
+    private List<Target> earlier(Route list, int number, int of) {
+      Route at = list.item(number, of);
+      Route before = list.item(number - 1, of);
+      return List.of(
+          Target.put(before, text.value(at).orElseThrow()),
+          Target.put(at, text.value(before).orElseThrow()));
     }
 
     private Part named(Key<?> key, String below, Route at, Named<?> named) {

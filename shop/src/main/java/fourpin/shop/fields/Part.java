@@ -16,6 +16,8 @@ import java.util.stream.Stream;
  * @param parts groups in it that are there
  * @param begins groups in it that are not there yet, or one more of them
  * @param leave what takes the whole of it away; nothing where it must be there
+ * @param earlier what makes it and the one before it in a list change places; empty where there is
+ *     none before it
  */
 public record Part(
     String id,
@@ -24,12 +26,30 @@ public record Part(
     List<Field> fields,
     List<Part> parts,
     List<Begin> begins,
-    Optional<Target> leave) {
+    Optional<Target> leave,
+    List<Target> earlier) {
 
   public Part {
     fields = List.copyOf(fields);
     parts = List.copyOf(parts);
     begins = List.copyOf(begins);
+    earlier = List.copyOf(earlier);
+  }
+
+  /** A group that stands in no list, or first. */
+  public Part(
+      String id,
+      String title,
+      String note,
+      List<Field> fields,
+      List<Part> parts,
+      List<Begin> begins,
+      Optional<Target> leave) {
+    this(id, title, note, fields, parts, begins, leave, List.of());
+  }
+
+  Part after(List<Target> placesChanged) {
+    return new Part(id, title, note, fields, parts, begins, leave, placesChanged);
   }
 
   /**

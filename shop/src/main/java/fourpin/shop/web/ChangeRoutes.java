@@ -32,6 +32,7 @@ final class ChangeRoutes {
   void add(RoutesConfig routes) {
     add(routes, "put", this::put);
     add(routes, "leave", this::leave);
+    add(routes, "earlier", this::earlier);
     add(routes, "begin", this::begin);
     add(routes, "move", this::move);
     add(routes, "divide", this::divide);
@@ -52,10 +53,31 @@ final class ChangeRoutes {
           try {
             works.run(http, () -> answer.accept(asked));
           } catch (Work.StoppedException e) {
-            Answer stopped = new Answer.Refused(asked.newest(), "Stopped; nothing was changed.");
-            said(asked, asked.seen(), stopped, "");
+            stopped(asked, asked.seen());
           }
         });
+  }
+
+  /** What was typed stays where it was, to be sent again or mended. */
+  private void stopped(Asked asked, State seen) {
+    String notice = "Stopped; nothing was changed.";
+    said(asked, seen, asked.newest(), HttpStatus.CONFLICT, notice, typed(asked, seen));
+  }
+
+  private static Typing typed(Asked asked, State seen) {
+    String rule = "stopped before it was kept";
+    String field = asked.form("field");
+    return field.isEmpty()
+        ? parts(asked, seen)
+            .flatMap(p -> p.begin(asked.form("part")).stream())
+            .map(b -> Begun.of(b, asked::form).wrong(rule, "press again to have it after all"))
+            .findFirst()
+            .orElse(Typing.NOTHING)
+        : new Typing(
+            Map.of(
+                field,
+                Typing.Typed.wrong(
+                    asked.form("value"), rule, "press Enter here to have it after all")));
   }
 
   private enum Step {
@@ -127,13 +149,23 @@ final class ChangeRoutes {
         .orElse(problems.getFirst());
   }
 
+  private static Part part(Asked asked, State seen) {
+    return parts(asked, seen)
+        .flatMap(p -> p.part(asked.form("part")).stream())
+        .findFirst()
+        .orElseThrow(NotFoundResponse::new);
+  }
+
+  private void earlier(Asked asked) {
+    State seen = asked.seen();
+    Part part = part(asked, seen);
+    String why = part.title() + " moved up";
+    said(asked, seen, change(asked, seen, part.earlier(), why), why + ".");
+  }
+
   private void leave(Asked asked) {
     State seen = asked.seen();
-    Part part =
-        parts(asked, seen)
-            .flatMap(p -> p.part(asked.form("part")).stream())
-            .findFirst()
-            .orElseThrow(NotFoundResponse::new);
+    Part part = part(asked, seen);
     String why = part.title() + " left out";
     said(asked, seen, change(asked, seen, part.leave().stream().toList(), why), why + ".");
   }

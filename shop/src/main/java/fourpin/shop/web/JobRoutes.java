@@ -33,6 +33,7 @@ final class JobRoutes {
 
   void add(RoutesConfig routes) {
     routes.get("/", this::jobs);
+    routes.get("/token", this::token);
     routes.get(
         "/new", http -> survey(http, Survey.blank(http.header("Accept-Language")), Map.of()));
     routes.post("/new", this::start);
@@ -42,6 +43,11 @@ final class JobRoutes {
     routes.get("/jobs/{id}/job.yaml", this::file);
     routes.post("/jobs/{id}/file", this::replace);
     routes.get("/jobs/{id}/solid.glb", this::solid);
+  }
+
+  /** For pages that were open before the server was started anew; other sites cannot read it. */
+  private void token(Context http) {
+    http.contentType("text/plain; charset=utf-8").result(pages.token(http));
   }
 
   // Jobs

@@ -42,6 +42,7 @@ final class ShopRoutes {
     routes.post("/shop/put", this::put);
     routes.post("/shop/begin", this::begin);
     routes.post("/shop/leave", this::leave);
+    routes.post("/shop/earlier", this::earlier);
     routes.post("/shop/rack", this::add);
     routes.post("/shop/rack/{piece}", this::change);
     routes.post("/shop/rack/{piece}/out", this::takeOut);
@@ -149,12 +150,22 @@ final class ShopRoutes {
     }
   }
 
+  private static Part part(Context http, ShopDesk.Kept seen) {
+    return ShopPage.part(seen.text(), open(http))
+        .part(form(http, "part"))
+        .orElseThrow(NotFoundResponse::new);
+  }
+
+  private void earlier(Context http) {
+    ShopDesk.Kept seen = seen(http);
+    Part part = part(http, seen);
+    String why = part.title() + " moved up";
+    answer(http, change(http, seen, part.earlier(), why), why + ".");
+  }
+
   private void leave(Context http) {
     ShopDesk.Kept seen = seen(http);
-    Part part =
-        ShopPage.part(seen.text(), open(http))
-            .part(form(http, "part"))
-            .orElseThrow(NotFoundResponse::new);
+    Part part = part(http, seen);
     String why = part.title() + " left out";
     answer(http, change(http, seen, part.leave().stream().toList(), why), why + ".");
   }

@@ -51,7 +51,8 @@ record SingleBays(AtCase at) {
         part.fields().stream().map(this::asWritten).toList(),
         part.parts().stream().map(this::asWritten).toList(),
         part.begins().stream().map(this::asWritten).toList(),
-        part.leave().flatMap(t -> at.bays().asWritten(List.of(t)).stream().findFirst()));
+        part.leave().flatMap(t -> at.bays().asWritten(List.of(t)).stream().findFirst()),
+        at.bays().asWritten(part.earlier()));
   }
 
   private Field asWritten(Field field) {

@@ -101,15 +101,82 @@ document.addEventListener("htmx:beforeRequest", (event) => {
   sending = form ? form.id : "";
 });
 
-document.addEventListener("htmx:sendError", () => say("The server does not answer; nothing was changed. Is it still running?"));
-document.addEventListener("htmx:responseError", (event) => {
-  const answer = event.detail.xhr;
-  const words = (answer.getResponseHeader("Content-Type") || "").startsWith("text/plain") ? answer.responseText : "";
-  say(words || "That was refused (" + answer.status + "); nothing was changed.");
+// What goes wrong on the way. A server that was started anew takes no page of before until it shows a fresh token; that is fetched, and
+// what was sent is sent once more: what it is based on is kept, so that nobody's change is overwritten by it.
+
+const SILENT = "The server does not answer, so it is not sure that this was kept. What you typed stays here: send it again when Fourpin runs.";
+const UNPAIRED = "This device is not paired any more; nothing was changed. What you typed stays here: pair the device in another tab, then send it again.";
+
+// What comes to nothing is said as of any form.
+const ask = (path, of) => htmx.ajax("POST", path, of).catch(() => {});
+
+async function freshToken() {
+  const answer = await fetch("/token", { credentials: "same-origin", redirect: "manual" }).catch(() => null);
+  if (!answer) return { trouble: SILENT };
+  if (answer.type === "opaqueredirect") return { trouble: UNPAIRED };
+  return answer.ok ? { token: await answer.text() } : { trouble: "That was refused (" + answer.status + "); nothing was changed." };
+}
+const show = (token) => {
+  document.querySelectorAll("input[name=token]").forEach((input) => { input.value = token; });
+  if (head()) head().dataset.token = token;
+};
+
+// The same can be sent again, and shelves lie where they are kept.
+function failed(element, words) {
+  const form = element.closest && element.closest("form.field");
+  if (form) delete form.dataset.sent;
+  document.querySelectorAll(".handle[data-kept]").forEach((handle) => {
+    lay(handle, Number(handle.dataset.kept));
+    handle.dataset.sent = handle.dataset.kept;
+  });
+  held = null;
+  say(words);
+}
+document.addEventListener("htmx:sendError", (event) => failed(event.target, SILENT));
+document.addEventListener("htmx:responseError", async (event) => {
+  const { xhr, requestConfig, elt } = event.detail;
+  const plain = (xhr.getResponseHeader("Content-Type") || "").startsWith("text/plain") ? xhr.responseText : "";
+  const words = xhr.status === 401 ? UNPAIRED : plain || "That was refused (" + xhr.status + "); nothing was changed.";
+  if (xhr.status !== 403 || requestConfig.verb !== "post") return failed(elt, words);
+  const values = Object.fromEntries(requestConfig.formData);
+  const { token, trouble } = await freshToken();
+  if (trouble || token === values.token) return failed(elt, trouble || words);
+  show(token);
+  sending = elt.id || "";
+  return ask(requestConfig.path, { source: elt, target: requestConfig.target, values: { ...values, token } });
+});
+// Whoever is not paired is led to where devices are paired; that is no part of this page.
+document.addEventListener("htmx:beforeSwap", (event) => {
+  if (new URL(event.detail.xhr.responseURL).pathname !== "/pair") return;
+  event.detail.shouldSwap = false;
+  failed(event.detail.requestConfig.elt, UNPAIRED);
 });
 
-// Several cases may be worked out before one holds up.
-document.querySelector("form[action='/new']")?.addEventListener("submit", () => setTimeout(() => say("Working out a case that holds up."), LONG));
+// Forms that lead to another page are sent when it is sure that there is somebody who takes them; who is not paired yet has no token.
+const ready = new WeakSet();
+document.addEventListener("submit", async (event) => {
+  const form = event.target;
+  if (form.method !== "post" || form.hasAttribute("hx-post") || form.matches("[action='/pair']") || !form.elements.token || ready.delete(form)) return;
+  event.preventDefault();
+  if (form.dataset.asking) return;
+  form.dataset.asking = "yes";
+  const { token, trouble } = await freshToken();
+  delete form.dataset.asking;
+  form.querySelector(".unsent")?.remove();
+  if (trouble) {
+    const says = document.createElement("p");
+    says.className = "wrong unsent";
+    says.setAttribute("role", "alert");
+    says.textContent = trouble;
+    form.append(says);
+    return;
+  }
+  show(token);
+  ready.add(form);
+  form.requestSubmit(event.submitter);
+  // Several cases may be worked out before one holds up.
+  if (form.matches("[action='/new']")) setTimeout(() => say("Working out a case that holds up."), LONG);
+});
 
 // The focus stays where it was when its part of the page comes anew, under another name as well. Where what had it is gone, or does
 // something else by now, as the press of a cure, the part itself gets it: a second Enter must do nothing.
@@ -123,7 +190,7 @@ let focused = null;
 document.addEventListener("htmx:beforeSwap", () => {
   const one = document.activeElement;
   const part = one && one.closest("section[id]");
-  focused = part && { one, part: part.id, index: alike(part, one).indexOf(one), gone: one.closest("form[action$='/cure'], form[action$='/leave']") };
+  focused = part && { one, part: part.id, index: alike(part, one).indexOf(one), gone: one.closest("form[action$='/cure'], form[action$='/leave'], form[action$='/earlier']") };
 });
 document.addEventListener("htmx:oobAfterSwap", () => {
   const part = focused && !focused.one.isConnected && document.getElementById(focused.part);
@@ -132,6 +199,16 @@ document.addEventListener("htmx:oobAfterSwap", () => {
   focused = null;
   if (!again) part.tabIndex = -1;
   (again || part).focus({ preventScroll: true });
+});
+
+// What is moved up has the focus one place higher, so that another press moves the same on.
+document.addEventListener("htmx:afterRequest", (event) => {
+  const form = event.detail.elt;
+  const fields = document.getElementById("fields");
+  if (!event.detail.successful || !fields?.contains(form) || !form.matches("form[action$='/earlier']")) return;
+  const before = form.closest("fieldset").previousElementSibling?.querySelector(":scope > form[action$='/earlier'] button");
+  if (!before) fields.tabIndex = -1;
+  (before || fields).focus({ preventScroll: true });
 });
 
 // Workings
@@ -178,15 +255,22 @@ function send(handle) {
   if (String(level) === handle.dataset.sent) return;
   handle.dataset.sent = level;
   handle.classList.remove("moving");
-  htmx.ajax("POST", head().dataset.base + "/move", {
+  ask(head().dataset.base + "/move", {
     source: head(),
     swap: "none",
     values: { case: head().dataset.case, bay: handle.dataset.bay, shelf: handle.dataset.shelf, level },
   });
 }
 
+function putBack(handle) {
+  handle.classList.remove("moving");
+  lay(handle, Number(handle.dataset.sent));
+  held = null;
+}
+
 function begin(handle) {
-  if (!handle.dataset.sent) handle.dataset.sent = levelOf(handle);
+  if (handle.dataset.sent) return;
+  handle.dataset.sent = handle.dataset.kept = levelOf(handle);
 }
 
 document.addEventListener("keydown", (event) => {
@@ -208,8 +292,7 @@ document.addEventListener("keydown", (event) => {
     send(handle);
   } else if (event.key === "Escape") {
     clearTimeout(waiting);
-    lay(handle, Number(handle.dataset.sent));
-    held = null;
+    putBack(handle);
   }
 });
 
@@ -249,11 +332,7 @@ document.addEventListener("pointerup", (event) => {
 });
 document.addEventListener("pointercancel", (event) => {
   const handle = event.target.closest && event.target.closest(".handle.moving");
-  if (handle) {
-    handle.classList.remove("moving");
-    lay(handle, Number(handle.dataset.sent));
-    held = null;
-  }
+  if (handle) putBack(handle);
 });
 
 // Finding a field among many.

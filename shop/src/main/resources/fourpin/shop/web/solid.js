@@ -66,14 +66,14 @@ async function view() {
     });
     lay(taken.handle, nearest + 1);
   });
-  const leave = () => {
+  const leave = (what) => () => {
     if (!taken) return;
-    send(taken.handle);
+    what(taken.handle);
     taken = null;
     controls.enabled = true;
   };
-  canvas.addEventListener("pointerup", leave);
-  canvas.addEventListener("pointercancel", leave);
+  canvas.addEventListener("pointerup", leave(send));
+  canvas.addEventListener("pointercancel", leave(putBack));
 
   const controls = new OrbitControls(camera, canvas);
   controls.enablePan = false;
@@ -154,6 +154,19 @@ async function view() {
     if (mesh.material.name !== "hole") mesh.add(new THREE.LineSegments(new THREE.EdgesGeometry(mesh.geometry), arris));
   };
 
+  // What the graphics processor holds of a case goes only when it is told so.
+  const leaveBehind = (former) => {
+    scene.remove(former);
+    former.traverse((thing) => {
+      thing.geometry?.dispose();
+      [thing.material].flat().forEach((material) => {
+        if (!material || material === arris) return;
+        Object.values(material).forEach((value) => value?.isTexture && value.dispose());
+        material.dispose();
+      });
+    });
+  };
+
   let seen = "";
   let busy = false;
   async function fetchCase() {
@@ -164,7 +177,7 @@ async function view() {
       const answer = await fetch(canvas.dataset.file, { credentials: "same-origin", redirect: "error" });
       if (!answer.ok) throw new Error(answer.status);
       const file = await new GLTFLoader().parseAsync(await answer.arrayBuffer(), "");
-      if (whole) scene.remove(whole);
+      if (whole) leaveBehind(whole);
       const closer = whole ? closeness() : 1;
       whole = file.scene;
       shelves = [];

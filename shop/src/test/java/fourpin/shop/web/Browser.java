@@ -261,6 +261,20 @@ final class Browser implements AutoCloseable {
     return Base64.getDecoder().decode(Objects.requireNonNull(picture).toString());
   }
 
+  /**
+   * The page as it comes out of a printer, as PDF.
+   *
+   * @param width of the paper in inches, as is {@code height}
+   */
+  byte[] printed(double width, double height) {
+    Object pdf =
+        driver
+            .executeCdpCommand(
+                "Page.printToPDF", Map.of("paperWidth", width, "paperHeight", height))
+            .get("data");
+    return Base64.getDecoder().decode(Objects.requireNonNull(pdf).toString());
+  }
+
   // Waiting
 
   /** Until something is so; an element that was replaced meanwhile is looked at again. */
@@ -349,6 +363,19 @@ final class Browser implements AutoCloseable {
     }
     moves.addAction(hand.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
     driver.perform(List.of(moves));
+  }
+
+  /**
+   * What a finger does, in parts of a drag.
+   *
+   * @param what touchStart, touchMove, touchEnd or touchCancel, which is what comes of it where the
+   *     system takes the finger for itself
+   * @param at x and y in the window; nothing where the finger is gone
+   */
+  void finger(String what, int... at) {
+    List<Map<String, Integer>> points =
+        at.length == 0 ? List.of() : List.of(Map.of("x", at[0], "y", at[1]));
+    cdp("Input.dispatchTouchEvent", Map.of("type", what, "touchPoints", points));
   }
 
   private static int between(int from, int to, int step) {

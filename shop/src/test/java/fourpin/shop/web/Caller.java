@@ -40,6 +40,7 @@ final class Caller implements AutoCloseable {
           Limits.STANDARD.codeTries(),
           Limits.STANDARD.pairingLife());
 
+  private static final int ANY_PORT = 0;
   private static final String BOUNDARY = "----a-part";
 
   private final SqlStore store;
@@ -48,18 +49,23 @@ final class Caller implements AutoCloseable {
   private final HttpClient client =
       HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
-  private Caller(SqlStore store, Reach reach, Optional<Authority> authority) {
+  private Caller(SqlStore store, Reach reach, Optional<Authority> authority, int port) {
     this.store = store;
-    this.server = WebServer.start(store, failures::add, () -> reach, authority, 0, OFTEN);
+    this.server = WebServer.start(store, failures::add, () -> reach, authority, port, OFTEN);
   }
 
   static Caller at(Path folder) {
-    return new Caller(store(folder), Reach.loopback(), Optional.empty());
+    return at(folder, ANY_PORT);
+  }
+
+  /** With a server where another was before. */
+  static Caller at(Path folder, int port) {
+    return new Caller(store(folder), Reach.loopback(), Optional.empty(), port);
   }
 
   /** With a server that devices find as well; the caller is this machine. */
   static Caller onNetwork(Path folder) {
-    return new Caller(store(folder), OneAuthority.REACH, Optional.of(OneAuthority.get()));
+    return new Caller(store(folder), OneAuthority.REACH, Optional.of(OneAuthority.get()), ANY_PORT);
   }
 
   private static SqlStore store(Path folder) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 
 /** Drawers of fields, the shop's page, variants and backups, as makers meet them in a browser. */
 @ExtendWith(OneBrowser.class)
@@ -68,6 +69,37 @@ class DrawersInBrowserTest {
     browser.press("#fields", "Leave out Doors");
     browser.awaitText("#notice", "Doors left out.");
     assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
+  }
+
+  /** Of equal stock the first is taken, so that the order is the maker's to state. */
+  @Test
+  void stockIsMovedUpAndTheFocusGoesAlong() throws IOException {
+    String third =
+        "\n    - {material: oak-ply, length: 60, width: 30, count: 1, supply: on-hand}\n  boards:";
+    String text = Caller.readingRoom().replaceFirst("\n  boards:", third);
+    String job = caller.bring(text);
+    browser.openAnew(caller.origin() + job + "?open=WOOD");
+    assertThat(browser.has("[aria-label='Move up Sheet 1']")).isFalse();
+    browser.run("document.querySelector('[aria-label=\"Move up Sheet 3\"]').focus(); return 1");
+    browser.keys(Keys.ENTER);
+    browser.awaitText("#notice", "Sheet 3 moved up.");
+    browser.await(
+        "the focus on it",
+        () -> browser.focused().equals("Move up") && label().equals("Move up Sheet 2"));
+    browser.keys(Keys.ENTER);
+    browser.awaitText("#notice", "Sheet 2 moved up.");
+    browser.await("the focus", () -> browser.focused().equals("fields"));
+    assertThat(browser.value("#v-job_stock_sheets_1_length")).isEqualTo("60");
+    assertThat(caller.file(job).indexOf("length: 60"))
+        .isLessThan(caller.file(job).indexOf("material: back-ply, length"));
+    browser.press("Take back");
+    browser.awaitText("#notice", "Taken back.");
+    browser.press("Take back");
+    browser.await("the order as it was", () -> caller.file(job).equals(text));
+  }
+
+  private String label() {
+    return browser.attribute("button:focus", "aria-label");
   }
 
   @Test

@@ -35,6 +35,36 @@ class SolidInBrowserTest {
       return [box.left + scrollX, box.top + scrollY, box.width, box.height].map(Math.round);
       """;
 
+  /** The same in the window. */
+  private static final String PLACE_IN_WINDOW =
+      """
+      const box = document.querySelector("#solid-canvas").getBoundingClientRect();
+      return [box.left, box.top, box.width, box.height].map(Math.round);
+      """;
+
+  /** Counts what the graphics processor holds, and the cases that were fetched and drawn. */
+  private static final String COUNT_BUFFERS =
+      """
+      window.buffers = 0;
+      const gl = WebGL2RenderingContext.prototype;
+      const { createBuffer, deleteBuffer } = gl;
+      gl.createBuffer = function () { window.buffers += 1; return createBuffer.call(this); };
+      gl.deleteBuffer = function (buffer) { if (buffer) window.buffers -= 1; return deleteBuffer.call(this, buffer); };
+      const get = window.fetch;
+      window.fetch = async (...of) => {
+        const answer = await get(...of);
+        if (String(of[0]).includes("solid.glb")) requestAnimationFrame(() => requestAnimationFrame(() => (window.fetched += 1)));
+        return answer;
+      };
+      """;
+
+  /** Dots by which a finger looks for a shelf, and by which it moves one. */
+  private static final int FINE = 3;
+
+  private static final int FAR = 60;
+
+  private static final int CHANGES = 3;
+
   private static final String WIDTH =
       """
       return Math.round(document.querySelector("#solid-canvas").getBoundingClientRect().width);
@@ -141,6 +171,61 @@ class SolidInBrowserTest {
     assertThat(between(first, seen())).isGreaterThan(SEEN);
     browser.click("[data-look='first']");
     assertThat(between(first, seen())).isLessThan(SEEN);
+  }
+
+  /** A call, or a swipe of the system's, takes the finger away. */
+  @Test
+  void aFingerThatIsTakenAwayMovesNothing() {
+    browser.on(Screen.PHONE, Screen.Scheme.LIGHT);
+    String before = levels();
+    String seen = browser.attribute("#head", "data-seen");
+    browser.run(
+        "document.querySelector('#solid-canvas').scrollIntoView({block: 'center'}); return 1");
+    List<Integer> place =
+        ((List<?>) browser.run(PLACE_IN_WINDOW))
+            .stream().map(n -> ((Number) n).intValue()).toList();
+    int x = place.get(0) + place.get(2) * 3 / 8;
+    int y = place.get(1);
+    browser.finger("touchStart", x, y);
+    while (!browser.has(".handle[data-sent]")) {
+      browser.finger("touchCancel");
+      y += FINE;
+      assertThat(y).as("a shelf under the finger").isLessThan(place.get(1) + place.get(3));
+      browser.finger("touchStart", x, y);
+    }
+    browser.finger("touchMove", x, y + FAR);
+    browser.await("the shelf moved", () -> !levels().equals(before));
+    browser.finger("touchCancel");
+    browser.await("the shelf where it was", () -> levels().equals(before));
+    assertThat(browser.attribute("#head", "data-seen")).as("nothing was sent").isEqualTo(seen);
+  }
+
+  private String levels() {
+    return browser
+        .words(
+            "return [...document.querySelectorAll('.handle')].map((h) => h.id + ' ' + h.getAttribute('aria-valuenow'))")
+        .toString();
+  }
+
+  /** Else a graphics processor fills up while somebody works at a case. */
+  @Test
+  void whatWasShownBeforeAChangeIsLetGo() {
+    String job = browser.address();
+    browser.eachPage(COUNT_BUFFERS);
+    browser.open(job);
+    browser.click("#solid-shown summary");
+    browser.await("the case", () -> browser.attribute(CANVAS, "data-shown").equals("yes"));
+    long before = (long) browser.run("return window.buffers");
+    assertThat(before).isPositive();
+    for (int i = 0; i < CHANGES; i++) {
+      String seen = browser.attribute("#head", "data-seen");
+      browser.run("window.fetched = 0; return 1");
+      browser.type("#v-outside_depth", 330 + i + " mm");
+      browser.await("an answer", () -> !browser.attribute("#head", "data-seen").equals(seen));
+      browser.await("the case", () -> browser.run("return window.fetched").equals(1L));
+    }
+    browser.await(
+        "no more than before", () -> (long) browser.run("return window.buffers") <= before);
   }
 
   @ParameterizedTest
