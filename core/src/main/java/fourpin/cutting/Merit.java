@@ -41,15 +41,36 @@ public record Merit(
    */
   public record Aims(Reusable kept, Length least) {}
 
+  /** Of layouts, that of most merit. What takes long to find out is asked only among equals. */
+  static Layout best(SheetProblem problem, List<Layout> layouts, Aims aims) {
+    Comparator<Layout> first =
+        Comparator.comparingDouble((Layout layout) -> leftOut(problem, layout))
+            .thenComparingLong(Layout::price)
+            .thenComparingDouble(Merit::taken);
+    Layout one = layouts.stream().min(first).orElseThrow();
+    List<Layout> equals = layouts.stream().filter(l -> first.compare(l, one) == 0).toList();
+    return equals.size() == 1
+        ? one
+        : equals.stream().min(Comparator.comparing(l -> of(problem, l, aims))).orElseThrow();
+  }
+
+  private static double leftOut(SheetProblem problem, Layout layout) {
+    return layout.unplaced().stream().mapToDouble(u -> area(problem, u)).sum();
+  }
+
+  private static double taken(Layout layout) {
+    return layout.patterns().stream().mapToDouble(Merit::area).sum();
+  }
+
   /** The merit of a layout. */
   public static Merit of(SheetProblem problem, Layout layout, Aims aims) {
     List<SheetPattern> patterns = layout.patterns();
     List<OfSheet> sheets =
         patterns.stream().map(pattern -> OfSheet.of(pattern, problem.saw(), aims)).toList();
     return new Merit(
-        layout.unplaced().stream().mapToDouble(u -> area(problem, u)).sum(),
+        leftOut(problem, layout),
         layout.price(),
-        patterns.stream().mapToDouble(Merit::area).sum(),
+        taken(layout),
         patterns.stream().mapToDouble(p -> aims.kept.largest(p) * p.quantity()).sum(),
         sheets.stream().mapToLong(OfSheet::small).sum(),
         sheets.stream().mapToLong(OfSheet::setUps).sum(),

@@ -57,6 +57,7 @@ final class SawnSheet {
   }
 
   private final SheetProblem problem;
+  private final Map<String, Part> asked;
   private final SheetPattern pattern;
   private final int number;
   private final long kerf;
@@ -67,8 +68,12 @@ final class SawnSheet {
   private BigInteger lost = BigInteger.ZERO;
   private int cuts;
 
-  SawnSheet(SheetProblem problem, SheetPattern pattern, int number) {
+  /**
+   * @param asked the parts of the problem by their marks
+   */
+  SawnSheet(SheetProblem problem, Map<String, Part> asked, SheetPattern pattern, int number) {
     this.problem = problem;
+    this.asked = asked;
     this.pattern = pattern;
     this.number = number;
     kerf = problem.saw().kerf().picometres();
@@ -242,11 +247,10 @@ final class SawnSheet {
     pattern.sheet().defects().stream()
         .filter(defect -> block.meets(place(defect)))
         .forEach(d -> faults.add(new Fault.OnDefect(number, finished.mark(), d)));
-    Optional<Part> asked =
-        problem.parts().stream().filter(p -> p.mark().equals(finished.mark())).findFirst();
-    asked.ifPresentOrElse(
-        part -> compare(part, finished.lay(), block),
-        () -> faults.add(new Fault.UnknownPart(number, finished.mark())));
+    Optional.ofNullable(asked.get(finished.mark()))
+        .ifPresentOrElse(
+            part -> compare(part, finished.lay(), block),
+            () -> faults.add(new Fault.UnknownPart(number, finished.mark())));
   }
 
   private static Block place(Defect defect) {

@@ -2,7 +2,6 @@ package fourpin.cutting;
 
 import fourpin.measure.Length;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -95,9 +94,7 @@ public final class ThoroughCutter implements SheetCutter {
   }
 
   private Layout best(SheetProblem problem, List<Layout> layouts) {
-    return layouts.stream()
-        .min(Comparator.comparing(layout -> Merit.of(problem, layout, aims)))
-        .orElseThrow();
+    return Merit.best(problem, layouts, aims);
   }
 
   private Layout cutClear(SheetProblem problem) {

@@ -47,9 +47,11 @@ public final class VirtualSaw {
   }
 
   private void sawAll() {
+    Map<String, Part> asked = new LinkedHashMap<>();
+    problem.parts().forEach(part -> asked.put(part.mark(), part));
     for (int i = 0; i < layout.patterns().size(); i++) {
       SheetPattern pattern = layout.patterns().get(i);
-      SawnSheet sawn = new SawnSheet(problem, pattern, i + 1);
+      SawnSheet sawn = new SawnSheet(problem, asked, pattern, i + 1);
       faults.addAll(sawn.faults());
       sawn.parts().forEach(mark -> cut.merge(mark, (long) pattern.quantity(), Long::sum));
       used.merge(pattern.sheet().name(), (long) pattern.quantity(), Long::sum);

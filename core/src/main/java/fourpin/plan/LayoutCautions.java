@@ -45,7 +45,7 @@ public final class LayoutCautions {
   }
 
   private static Stream<Caution> care(Job job, StockLayout layout, int number) {
-    return new SawCare(job).cautions(layout.setUps().get(number - 1)).stream();
+    return new SawCare(job).cautions(layout.setUps(number)).stream();
   }
 
   /** Joints of parts that are cut to measure are cut in the same stage, out of the parts. */

@@ -62,6 +62,15 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
       return setUps(layout, problem.saw());
     }
 
+    /**
+     * The set-ups for one sheet.
+     *
+     * @param number of the pattern, from 1
+     */
+    List<SetUp> setUps(int number) {
+      return CuttingOrder.of(layout.patterns().get(number - 1), number, problem.saw());
+    }
+
     static List<List<SetUp>> setUps(Layout layout, Saw saw) {
       List<SheetPattern> patterns = layout.patterns();
       return IntStream.range(0, patterns.size())
