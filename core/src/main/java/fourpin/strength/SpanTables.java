@@ -58,9 +58,14 @@ final class SpanTables {
   /** One for each material that shelves can be made of; nothing for a case without shelves. */
   List<SpanTable> all() {
     return reader.shelves().stream()
-        .max(Comparator.comparing(shelf -> shelf.box().size(Axis.Y)))
+        .max(Comparator.comparing(SpanTables::isLoose).thenComparing(s -> s.box().size(Axis.Y)))
         .map(this::all)
         .orElse(List.of());
+  }
+
+  /** Fixed shelves, often as deep as the case, rest on no supports to speak of. */
+  private static boolean isLoose(Part shelf) {
+    return shelf.role() == Part.Role.SHELF;
   }
 
   private List<SpanTable> all(Part deepest) {

@@ -22,6 +22,8 @@ final class ShelfPages {
   /** Stands in its place where no load within the limits ends the rocking. */
   private static final String ROCKS_BEYOND = "low-support-most";
 
+  private static final String FRONT_ROW_PUSH = "plate-front-row-push";
+
   /** The figures of a shelf as a plate that stand in columns, by the last level of their ids. */
   private static final List<String> PLATE_COLUMNS =
       List.of(
@@ -37,6 +39,7 @@ final class ShelfPages {
   private static final List<String> SIDE_COLUMNS =
       List.of(
           "support-push",
+          FRONT_ROW_PUSH,
           "support-allowed-nds",
           "support-allowed-ec5",
           "pin-stress",
@@ -90,7 +93,7 @@ final class ShelfPages {
             asPlates(alike),
             new Block.Heading("Their supports in the sides"),
             Block.Paragraph.of(
-                "Load on the most loaded support, and what two codes allow on it for loads that stay: the National Design "
+                "Load on the most loaded support, spread evenly and in a row along the front edge, and what two codes allow on it for loads that stay: the National Design "
                     + "Specification and Eurocode 5, which rest on different tests and margins. No standard for shelf pins "
                     + "was found; supports other than pins are held to what their maker rates them for, where the job states it."),
             inSides(alike)));
@@ -145,7 +148,7 @@ final class ShelfPages {
             Table.right("Front edge"),
             Table.right("Middle"),
             Table.right("Back edge"),
-            Table.right("Front, load in a row there"),
+            Table.right("Most, load in a front row"),
             Table.right("Most, load on one half"),
             Table.right("Rocks until"),
             Table.right("May lie low")),
@@ -158,6 +161,7 @@ final class ShelfPages {
             Table.left("Case"),
             Table.left("Shelves"),
             Table.right("Load on one"),
+            Table.right("In a front row"),
             Table.right("Allowed, NDS"),
             Table.right("Allowed, Eurocode 5"),
             Table.right("Bends the pin to"),
@@ -269,6 +273,7 @@ final class ShelfPages {
     shelf.plate().stream()
         .filter(figure -> !PLATE_COLUMNS.contains(last(figure)))
         .filter(figure -> !last(figure).equals(ROCKS_BEYOND))
+        .filter(figure -> !last(figure).equals(FRONT_ROW_PUSH))
         .forEach(figures::add);
     return figures;
   }

@@ -13,7 +13,7 @@ import java.util.Optional;
 final class SpanPages {
 
   private static final String ABOUT =
-      "The longest span of shelves of this job's materials, as deep as the deepest shelf of the case and on supports like its own, "
+      "The longest span of shelves of this job's materials, as deep as the deepest shelf of the case (of the loose ones, if it has any) and on supports like its own, "
           + "within the job's limits of sag at once and after years, of stress in glass and of what a support may carry. The load lies spread "
           + "evenly, on one half alone, and, where the job names what stands there, in a row along the front edge; the worst of them counts: "
           + "r marks the row, h the half. Where supports like the case's own bear less than the shelf, the span on others that bear it "

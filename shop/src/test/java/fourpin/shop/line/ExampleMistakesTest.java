@@ -149,8 +149,8 @@ class ExampleMistakesTest {
     assertThat(report.part()).isEqualTo("P1");
     assertThat(report.what())
         .isEqualTo(
-            "For each row of P1 the guide is laid on without its spacer bookcase E1 (4 in).");
-    assertThat(report.test()).contains("(4 in more).");
+            "For each row of P1 the guide is laid on without its spacer bookcase E1 (4 5/32 in).");
+    assertThat(report.test()).contains("(4 5/32 in more).");
   }
 
   private static Map<Mistake, String> made(String example) {
