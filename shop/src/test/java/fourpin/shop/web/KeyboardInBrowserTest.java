@@ -2,6 +2,8 @@ package fourpin.shop.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +32,20 @@ class KeyboardInBrowserTest {
       return seen ? [] : [e.outerHTML.slice(0, 150) + " is under " + (there ? there.outerHTML.slice(0, 80) : "nothing")];
       """;
 
+  /**
+   * Whether one sees that it has the focus: an outline of 2 px (WCAG 2.2, 2.4.13), or a shelf in
+   * colour.
+   */
+  private static final String UNMARKED_FOCUS =
+      """
+      const e = document.activeElement;
+      const style = getComputedStyle(e);
+      const outlined = style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 2;
+      const grip = e.querySelector(":scope > .grip");
+      const coloured = grip && !/none|, 0\\)$/.test(getComputedStyle(grip).stroke) && parseFloat(getComputedStyle(grip).strokeWidth) >= 2;
+      return e === document.body || outlined || coloured ? [] : [e.outerHTML.slice(0, 150) + " has " + style.outline];
+      """;
+
   @TempDir static Path folder;
 
   private static Caller caller;
@@ -56,6 +72,7 @@ class KeyboardInBrowserTest {
     for (int i = 0; i < MOST_STOPS; i++) {
       browser.keys(Keys.TAB);
       hidden.addAll(browser.words(HIDDEN_FOCUS));
+      hidden.addAll(browser.words(UNMARKED_FOCUS));
       boolean there =
           (boolean)
               browser.run(
@@ -100,6 +117,45 @@ class KeyboardInBrowserTest {
     browser.keys(Keys.ENTER);
     browser.awaitText("#notice", "Done: ");
     focusIsIn("#margin");
+    assertThat(browser.faults()).isEmpty();
+  }
+
+  @Test
+  void aCureIsAppliedAndThePacketFetchedWithKeys() throws IOException {
+    browser.openAnew(
+        caller.origin()
+            + caller.bring(Caller.readingRoom().replace("front-row: 1 1/2", "front-row: 3/8")));
+    tabTo("form[action$=cure] button", "Do this");
+    browser.keys(Keys.ENTER);
+    browser.awaitText("#notice", "Done: ");
+    tabTo("#fields input", "");
+    browser.keys(Keys.END, Keys.BACK_SPACE, "3", Keys.ENTER);
+    browser.awaitText("#notice", "Quantity is changed.");
+    tabTo("summary", "In three dimensions");
+    tabTo("a.press", "Packet");
+    browser.keys(Keys.ENTER);
+    browser.awaitText("h1", "Packet of");
+    tabTo("a", "Sheets for the bench");
+    browser.keys(Keys.ENTER);
+    assertThat(new String(browser.downloaded("pdf"), 0, 4, StandardCharsets.US_ASCII))
+        .isEqualTo("%PDF");
+    assertThat(hidden).as("what has the focus and is not to be seen").isEmpty();
+    assertThat(browser.faults()).isEmpty();
+  }
+
+  /** Steps, their cautions, counters and what is asked about former ticks. */
+  @Test
+  void theBenchIsGoneThroughWithKeys() {
+    browser.openAnew(caller.origin() + caller.bring(Caller.readingRoom()) + "/bench#step-9");
+    browser.awaitText("#done", "0 of ");
+    tabTo("summary", "");
+    tabTo(".more", "hole");
+    browser.keys(Keys.ENTER);
+    assertThat(browser.text(".step.now .count")).isEqualTo("1");
+    tabTo("#on", "Next");
+    browser.keys(Keys.SPACE);
+    assertThat(browser.attribute(".step.now", "data-step")).isEqualTo("10");
+    assertThat(hidden).as("what has the focus and is not to be seen").isEmpty();
     assertThat(browser.faults()).isEmpty();
   }
 
