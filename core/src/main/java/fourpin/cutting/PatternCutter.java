@@ -28,12 +28,15 @@ public final class PatternCutter implements SheetCutter {
    */
   private static final long REPAIR_STEPS_PER_KIND = 50_000;
 
+  /** A share of the work for the answer in which nothing is turned. */
+  private static final int STRAIGHT = 4;
+
   private static final StripCutter.Effort FIRST = new StripCutter.Effort(20_000_000, 256);
 
   private final StripCutter.Effort first;
   private final long steps;
   private final Watch watch;
-  private final List<Layout> known;
+  private final Starts starts;
 
   /**
    * @param steps at most, at least zero; about 20 million take a second on a machine of 2025
@@ -43,19 +46,24 @@ public final class PatternCutter implements SheetCutter {
   }
 
   public PatternCutter(long steps, Watch watch) {
-    this(FIRST, steps, watch, List.of());
+    this(FIRST, steps, watch, problem -> straight(problem, steps / STRAIGHT, watch));
   }
 
   /**
    * @param first for the answer that is then bettered
-   * @param known layouts of all parts, the best of which may be bettered instead
+   * @param starts of all parts, the best of which may be bettered instead
    */
-  PatternCutter(StripCutter.Effort first, long steps, Watch watch, List<Layout> known) {
+  PatternCutter(StripCutter.Effort first, long steps, Watch watch, Starts starts) {
     Require.notNegative(steps, "steps");
     this.first = first;
     this.steps = steps;
     this.watch = watch;
-    this.known = List.copyOf(known);
+    this.starts = starts;
+  }
+
+  private static List<Layout> straight(SheetProblem problem, long steps, Watch watch) {
+    Watch quiet = Watch.until(watch::enough);
+    return Stricter.straight(problem, new PatternCutter(FIRST, steps, quiet, Starts.NONE));
   }
 
   @Override
@@ -68,16 +76,21 @@ public final class PatternCutter implements SheetCutter {
   private Layout cutFree(SheetProblem problem) {
     Inflated inflated = new Inflated(problem);
     LowerBound bound = new Bounds(inflated, inflated.fittingDemand()).bound();
-    Outcome start = start(inflated, new StripCutter(first, watch).search(inflated, bound));
+    Outcome strips = new StripCutter(first, watch).search(inflated, bound);
+    boolean proven =
+        strips.score().missing() == 0
+            && bound.reachedBy(strips.score().price(), Answers.sheets(strips));
+    Outcome start = proven ? strips : start(problem, inflated, strips);
     Answers answers = new Answers(problem, inflated);
     watch.better(answers.layout(start, bound));
     Found found = found(inflated, start, bound, answers);
     return answers.layout(found.outcome(), found.bound());
   }
 
-  private Outcome start(Inflated problem, Outcome strips) {
+  private Outcome start(SheetProblem problem, Inflated inflated, Outcome strips) {
     return Stream.concat(
-            Stream.of(strips), known.stream().map(layout -> Redraft.of(problem, layout)))
+            Stream.of(strips),
+            starts.of(problem).stream().map(layout -> Redraft.of(inflated, layout)))
         .min(Comparator.comparing(Outcome::score))
         .orElseThrow();
   }

@@ -35,6 +35,12 @@ final class Stricter {
         .toList();
   }
 
+  /** The layout in which nothing is turned, if that is another problem and has one. */
+  static List<Layout> straight(SheetProblem problem, SheetCutter cutter) {
+    Stricter stricter = new Stricter(problem, cutter);
+    return stricter.straight().map(stricter::asStated).stream().toList();
+  }
+
   /** The same sheets as the problem names them. */
   private Layout asStated(Layout layout) {
     Map<String, StockSheet> sheets = new HashMap<>();

@@ -114,13 +114,6 @@ public final class ThoroughCutter implements SheetCutter {
     return new Rebuild(problem, aims, rebuildSteps(problem)).better(layout.patterns());
   }
 
-  /** Answers that a search may start from. */
-  private interface Starts {
-    Starts NONE = problem -> List.of();
-
-    List<Layout> of(SheetProblem problem);
-  }
-
   private List<Layout> stricter(SheetProblem problem) {
     ThoroughCutter quiet = new ThoroughCutter(aims, Limit.WORK, Watch.until(watch::enough));
     return Stricter.answers(
@@ -190,7 +183,8 @@ public final class ThoroughCutter implements SheetCutter {
     long steps = STEPS + STEPS_PER_PART * parts(problem);
     StripCutter.Effort first =
         new StripCutter.Effort(byWork ? Math.min(strips, MOST_STRIP_STEPS) : strips, CELLS);
-    return new PatternCutter(first, byWork ? steps : Long.MAX_VALUE, told, known).cut(problem);
+    long most = byWork ? steps : Long.MAX_VALUE;
+    return new PatternCutter(first, most, told, _ -> known).cut(problem);
   }
 
   private Layout ofBoards(SheetProblem problem, Watch told) {

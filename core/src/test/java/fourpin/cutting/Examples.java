@@ -26,7 +26,7 @@ final class Examples {
     Layout quick = new StripCutter().cut(problem);
     assertThat(VirtualSaw.check(problem, quick)).isEmpty();
     Layout searched =
-        new PatternCutter(HURRIED, HURRIED_STEPS, Watch.NOBODY, List.of()).cut(problem);
+        new PatternCutter(HURRIED, HURRIED_STEPS, Watch.NOBODY, Starts.NONE).cut(problem);
     assertThat(VirtualSaw.check(problem, searched)).isEmpty();
     assertThat(searched.price()).isGreaterThanOrEqualTo(searched.bound().price());
     assertThat(searched.sheets()).isGreaterThanOrEqualTo(searched.bound().sheets());
