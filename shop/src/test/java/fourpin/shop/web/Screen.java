@@ -7,6 +7,7 @@ enum Screen {
   SMALL_TABLET(768, 1024, Pointing.FINGER),
   TABLET_ACROSS(1024, 768, Pointing.FINGER),
   PHONE(390, 844, Pointing.FINGER),
+  PHONE_ACROSS(844, 390, Pointing.FINGER),
   /** A desk's page at 400 %: WCAG 2.2, 1.4.10. */
   REFLOW(320, 640, Pointing.FINGER);
 
