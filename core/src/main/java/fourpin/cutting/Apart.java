@@ -36,10 +36,12 @@ final class Apart {
             .sorted()
             .filter(width -> problem.parts().stream().anyMatch(p -> isOnlyCrosscut(p, width)))
             .toList();
-    boolean oneGo =
-        problem.stock().stream().allMatch(sheet -> widths.equals(List.of(sheet.width())))
-            && problem.parts().stream().allMatch(p -> isOnlyCrosscut(p, widths.getFirst()));
-    return widths.isEmpty() || oneGo ? Optional.empty() : Optional.of(layout(widths));
+    return widths.isEmpty() || isOneGo(widths) ? Optional.empty() : Optional.of(layout(widths));
+  }
+
+  private boolean isOneGo(List<Length> widths) {
+    return problem.stock().stream().allMatch(sheet -> widths.equals(List.of(sheet.width())))
+        && problem.parts().stream().allMatch(p -> isOnlyCrosscut(p, widths.getFirst()));
   }
 
   private Layout layout(List<Length> widths) {
