@@ -29,10 +29,14 @@ final class CureCheck {
   /** Whether a support may carry too much, since that is a fault of its own. */
   private final boolean crushes;
 
-  private CureCheck(Job job, PlateBending.Memory plates, boolean crushes) {
+  /** How hard the shelf as it is presses on a support at the most, for each mm of it, N. */
+  private final double push;
+
+  private CureCheck(Job job, PlateBending.Memory plates, boolean crushes, double push) {
     this.job = job;
     this.plates = plates;
     this.crushes = crushes;
+    this.push = push;
   }
 
   /**
@@ -41,12 +45,12 @@ final class CureCheck {
    * @param now of the shelf as it is
    */
   static CureCheck ofShelf(Job job, Verdict now, PlateBending.Memory plates) {
-    return new CureCheck(job, plates, crushing(now).isPresent());
+    return new CureCheck(job, plates, crushing(now).isPresent(), 0);
   }
 
   /** Of what supports carry: all has to hold. */
-  static CureCheck ofSupports(Job job, PlateBending.Memory plates) {
-    return new CureCheck(job, plates, false);
+  static CureCheck ofSupports(Job job, Verdict now, PlateBending.Memory plates) {
+    return new CureCheck(job, plates, false, now.push() / now.shelf().beam().length());
   }
 
   Verdict verdict(Candidate candidate) {
@@ -56,20 +60,37 @@ final class CureCheck {
   /** Whether it need not be bent on the fine mesh to see that it is none. */
   boolean isFar(Candidate candidate) {
     boolean beam = candidate.prop() == ShelfPlate.Prop.NONE;
-    return (beam && candidate.limits().use(candidate.beam()) > HOPELESS) || sagsFar(candidate);
+    return (beam && candidate.limits().use(candidate.beam()) > HOPELESS)
+        || presses(candidate)
+        || isFarRoughly(candidate);
   }
 
-  private boolean sagsFar(Candidate candidate) {
+  /** Pushes grow about with its length; the shares of its supports hardly change with that. */
+  private boolean presses(Candidate candidate) {
+    double about = push * candidate.beam().length() / HOPELESS;
+    return candidate.supports().stream().anyMatch(limit -> limit.isPassedBy(about));
+  }
+
+  private boolean isFarRoughly(Candidate candidate) {
     Verdict rough = new Verdict(candidate, plates.rough());
     return Stream.concat(Stream.of(LoadCase.EVEN), candidate.row().stream())
         .flatMap(of -> rough.uses(of, candidate.beam().load()))
-        .anyMatch(use -> use.isBy(Limit.SAG) && use.share() > FAR);
+        .anyMatch(use -> use.share() > FAR && (use.isBy(Limit.SAG) || isAsked(use)));
   }
 
-  /** A cure of what bends leaves what crushes to the cures of that, and says so. */
+  private boolean isAsked(Use use) {
+    return use.isBy(Limit.SUPPORTS) && !crushes;
+  }
+
+  /**
+   * A cure of what bends leaves what crushes to the cures of that, and says so. The first limit
+   * that is passed ends it.
+   */
   boolean holds(Verdict verdict) {
     return verdict.by() == Verdict.By.PLATE
-        && verdict.uses().stream().allMatch(u -> u.holds() || (crushes && u.isBy(Limit.SUPPORTS)));
+        && verdict
+            .uses(verdict.shelf().beam().load())
+            .allMatch(u -> u.holds() || (crushes && u.isBy(Limit.SUPPORTS)));
   }
 
   private static Optional<Use> crushing(Verdict verdict) {

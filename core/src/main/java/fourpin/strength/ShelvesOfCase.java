@@ -144,7 +144,7 @@ final class ShelvesOfCase {
 
   private List<Remedy> supportCures(Part shelf) {
     Verdict verdict = verdict(shelf);
-    CureCheck check = CureCheck.ofSupports(job, plates);
+    CureCheck check = CureCheck.ofSupports(job, verdict, plates);
     ShelfCures ofShelf = new ShelfCures(job, reader, shelf, verdict, check);
     return new SupportCures(job, reader, supports, shelf, verdict, plates, ofShelf).all();
   }

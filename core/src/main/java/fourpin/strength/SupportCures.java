@@ -216,8 +216,16 @@ final class SupportCures {
         Optional.of(new Stated.OfSetting(Setting.MIDDLE_ROW_FROM, job.style().text(from))));
   }
 
+  /** A shelf cut closer presses no less: what bears less than is carried now need not be bent. */
   private boolean bears(Borne way) {
-    return verdict(way).uses().stream().filter(u -> u.isBy(Limit.SUPPORTS)).allMatch(Use::holds);
+    boolean alike = way.bearing().equals(verdict.shelf().bearing());
+    return !(alike && bearsLess(way))
+        && verdict(way).uses().stream().filter(u -> u.isBy(Limit.SUPPORTS)).allMatch(Use::holds);
+  }
+
+  private boolean bearsLess(Borne way) {
+    return supports.limits(Optional.of(way.pin())).stream()
+        .anyMatch(l -> l.isPassedBy(verdict.push()));
   }
 
   private Verdict verdict(Borne way) {

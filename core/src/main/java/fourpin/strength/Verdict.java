@@ -99,6 +99,15 @@ final class Verdict {
         .orElse(0.0);
   }
 
+  /** How hard the support pushes most that does so however its load lies, N. */
+  double push() {
+    return shelf.loaded().stream()
+        .flatMap(of -> under(of).stream())
+        .mapToDouble(Bends::push)
+        .max()
+        .orElse(0);
+  }
+
   private int props() {
     return switch (shelf.prop()) {
       case NONE -> 0;
