@@ -69,7 +69,7 @@ final class Attempt {
 
   /**
    * @param worth value of one part of each kind; corrected in place
-   * @param ways the ways that the first cuts of a panel may run
+   * @param ways the ways that the first cuts of a panel run, where the saw can make such cuts
    */
   Attempt(Inflated problem, double[] worth, Direction[] ways, Strips.Tools tools) {
     this(
@@ -136,9 +136,16 @@ final class Attempt {
     Panel panel = problem.panels.get(index);
     int[] rest = left.clone();
     Filler filler = new Filler(panel, worth, rest, tools);
-    Draft draft =
-        panel.options().isEmpty() ? Draft.FREE : filler.fill(panel.length(), panel.width(), ways);
+    Draft draft = panel.options().isEmpty() ? Draft.FREE : fill(filler, panel);
     return new Filling(index, draft, rest, filler.gained());
+  }
+
+  /** With other first cuts where the saw can make none of those asked for. */
+  private Draft fill(Filler filler, Panel panel) {
+    Draft draft = filler.fill(panel.length(), panel.width(), ways);
+    return filler.gained() > 0
+        ? draft
+        : filler.fill(panel.length(), panel.width(), Direction.values());
   }
 
   /**

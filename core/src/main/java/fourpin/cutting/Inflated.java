@@ -32,6 +32,15 @@ final class Inflated {
     Kind(long length, long width, Grain grain) {
       this(length, width, grain, Optional.empty(), Optional.empty());
     }
+
+    /** Its size along the length of a sheet that it lies on. */
+    long along(Lay lay) {
+      return lay == Lay.STRAIGHT ? length : width;
+    }
+
+    long across(Lay lay) {
+      return lay == Lay.STRAIGHT ? width : length;
+    }
   }
 
   /** One way to lay a kind on a panel. */
@@ -60,8 +69,7 @@ final class Inflated {
     /** Whether a kind that lies so is as wide as the stock, and keeps its edges as they are. */
     boolean keepsEdges(Kind kind, Lay lay) {
       boolean parted = kind.set().map(set -> set.cuts(lay) == Direction.RIP).orElse(false);
-      long across = lay == Lay.STRAIGHT ? kind.width : kind.length;
-      return !sheet.roughEdge().isZero() && across == whole && !parted;
+      return !sheet.roughEdge().isZero() && kind.across(lay) == whole && !parted;
     }
 
     /** Whether anything is left once an edge is straightened. */
@@ -193,12 +201,11 @@ final class Inflated {
 
   private Option option(int kind, Lay lay) {
     Kind k = kinds.get(kind);
-    return lay == Lay.STRAIGHT
-        ? new Option(kind, k.length, k.width, lay)
-        : new Option(kind, k.width, k.length, lay);
+    return new Option(kind, k.along(lay), k.across(lay), lay);
   }
 
-  private static List<Lay> lays(Kind kind, SheetGrain grain) {
+  /** The ways in which the grain lets a kind lie on a sheet. */
+  static List<Lay> lays(Kind kind, SheetGrain grain) {
     boolean turnable = kind.grain == Grain.FREE || grain == SheetGrain.NONE;
     if (turnable) {
       return kind.length == kind.width ? List.of(Lay.STRAIGHT) : List.of(Lay.STRAIGHT, Lay.TURNED);

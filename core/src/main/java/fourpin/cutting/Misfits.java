@@ -27,14 +27,12 @@ final class Misfits {
 
   /** Whether the kind fits within the panel, whatever the saw can do. */
   static boolean isLargeEnough(Panel panel, Kind k) {
-    boolean along = k.length() <= alongGrain(panel) && k.width() <= acrossGrain(panel);
-    boolean across = k.length() <= acrossGrain(panel) && k.width() <= alongGrain(panel);
-    boolean turnable = k.grain() == Grain.FREE || panel.sheet().grain() == SheetGrain.NONE;
-    return along || (turnable && across) || isAsWide(panel, k);
+    return Inflated.lays(k, panel.sheet().grain()).stream().anyMatch(lay -> holds(panel, k, lay));
   }
 
-  private static boolean isAsWide(Panel panel, Kind k) {
-    return panel.keepsEdges(k, Lay.STRAIGHT) && k.length() <= panel.length();
+  private static boolean holds(Panel panel, Kind k, Lay lay) {
+    boolean narrow = panel.canBeRipped() && k.across(lay) <= panel.width();
+    return k.along(lay) <= panel.length() && (narrow || panel.keepsEdges(k, lay));
   }
 
   private Reason turnable(Kind k) {

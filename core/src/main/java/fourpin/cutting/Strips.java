@@ -214,8 +214,23 @@ final class Strips {
     }
     int best = tools.along.best();
     int[] filling = tools.along.filling(best);
+    long own = ownSize(filling, room, size);
     return new Strip(
-        room.way, used(room.way, filling), filling, most(filling), tools.along.value(best), stages);
+        room.way, own, filling, most(filling), tools.along.value(best), stages(room, own));
+  }
+
+  /**
+   * No wider than its filling, unless it was to be as wide as the rectangle and the saw may not cut
+   * it off.
+   */
+  private long ownSize(int[] filling, Room room, long size) {
+    long used = used(room.way, filling);
+    for (int i = 0; i < filling.length; i += 2) {
+      if (!fits(options.get(filling[i]), room, used, stages(room, used))) {
+        return size;
+      }
+    }
+    return used;
   }
 
   /**
