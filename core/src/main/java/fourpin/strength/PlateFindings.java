@@ -27,17 +27,21 @@ final class PlateFindings {
   private final Optional<Figure> tipping;
   private final Verdict verdict;
   private final Optional<PlateFigures> figures;
+  private final List<Remedy> ofTipping;
 
   /**
    * @param shelves alike; at least one
+   * @param ofTipping what keeps them from tipping; looked into only where they tip
    */
-  PlateFindings(Job job, List<Part> shelves, ShelfOnSupports read, Verdict verdict) {
+  PlateFindings(
+      Job job, List<Part> shelves, ShelfOnSupports read, Verdict verdict, List<Remedy> ofTipping) {
     this.job = job;
     this.shelves = shelves;
     this.read = read;
     this.tipping = new RowLoads(read).tipping();
     this.verdict = verdict;
     this.figures = PlateFigures.of(read, verdict);
+    this.ofTipping = ofTipping;
   }
 
   List<Finding> all() {
@@ -58,12 +62,13 @@ final class PlateFindings {
     return finding(
         Severity.ERROR,
         "shelf-tips",
-        names() + empty + " tips off the back supports under " + under.words(job.unit()),
+        names()
+            + empty
+            + (shelves.size() == 1 ? " tips" : " tip")
+            + " off the back supports under "
+            + under.words(job.unit()),
         tipping.stream().toList(),
-        List.of(
-            new Remedy("move the front row nearer to the front edge", "less wood before the row"),
-            new Remedy("hold the shelf down at the back: a clip, or a pin above it", "a few parts"),
-            new Remedy("make the shelf of something heavier or thicker", "wood and weight")));
+        ofTipping);
   }
 
   /** One that rocks only while little stands on it is no fault. */

@@ -275,9 +275,19 @@ final class ShelfReader {
     };
   }
 
+  /** The setting that says where the front row of a shelf on supports stands. */
+  Setting frontSetting(Part shelf) {
+    return support(shelf).map(ShelfReader::setting).map(List::getFirst).orElseThrow();
+  }
+
+  /** How much further back the rows of its bay stand than that. */
+  Length rowsBack(Part shelf) {
+    return bay(shelf).rowsBack();
+  }
+
   /** Rows that do not fit under the shelf are found fault with where they are bored. */
   private Bearing rows(Part shelf, List<Setting> where) {
-    Length rowsBack = bay(shelf).rowsBack();
+    Length rowsBack = rowsBack(shelf);
     Sourced front = setback(where.getFirst(), rowsBack);
     Sourced back = setback(where.getLast(), rowsBack.negated());
     return front.number() + back.number() < shelf.box().size(Axis.Y).mm()

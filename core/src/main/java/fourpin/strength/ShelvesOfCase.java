@@ -121,9 +121,10 @@ final class ShelvesOfCase {
     Optional<PinInSide> pin = supports.pin(first, reader);
     List<Remedy> ofShelf = LazyList.of(() -> afresh().cures(first));
     List<Remedy> ofSupports = LazyList.of(() -> afresh().supportCures(first));
+    List<Remedy> ofTipping = LazyList.of(() -> afresh().tippingCures(first));
     List<Finding> all = new ArrayList<>();
     all.addAll(new ShelfFindings(job, reader, alike, verdict, ofShelf).all());
-    all.addAll(new PlateFindings(job, alike, read, verdict).all());
+    all.addAll(new PlateFindings(job, alike, read, verdict, ofTipping).all());
     Stream.concat(verdict.shelf().row().stream(), Stream.of(LoadCase.ONE_HALF))
         .map(of -> new UnevenFindings(job, alike, read, verdict, of, ofShelf, ofSupports))
         .forEach(uneven -> all.addAll(uneven.all()));
@@ -140,6 +141,10 @@ final class ShelvesOfCase {
     Verdict verdict = verdict(shelf);
     CureCheck check = CureCheck.ofShelf(job, verdict, plates);
     return new ShelfCures(job, reader, shelf, verdict, check).all();
+  }
+
+  private List<Remedy> tippingCures(Part shelf) {
+    return new TippingCures(job, reader, shelf, verdict(shelf), plates).all();
   }
 
   private List<Remedy> supportCures(Part shelf) {

@@ -17,6 +17,7 @@ import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What would bear a shelf that presses too hard on a support, each worked out anew. */
@@ -36,16 +37,23 @@ final class SupportCures {
               + " pins",
           "another case");
 
+  private static final Remedy TIPPING =
+      new Remedy(
+          "cure first that the shelf tips: what a support then carries is not worked out",
+          "see there");
+
   private final Job job;
   private final ShelfReader reader;
   private final SupportReader supports;
   private final Part part;
+  private final Optional<RowForward.Place> forward;
   private final Verdict verdict;
   private final PlateBending.Memory plates;
   private final ShelfCures ofShelf;
 
   /**
-   * @param verdict of the shelf as it is
+   * @param verdict of the shelf as it is; where it tips, all are for one whose front row stands so
+   *     far forward that it does not
    */
   SupportCures(
       Job job,
@@ -59,7 +67,11 @@ final class SupportCures {
     this.reader = reader;
     this.supports = supports;
     this.part = part;
-    this.verdict = verdict;
+    this.forward =
+        verdict.tips()
+            ? new RowForward(job, reader, part, verdict, plates).find()
+            : Optional.empty();
+    this.verdict = forward.map(RowForward.Place::there).orElse(verdict);
     this.plates = plates;
     this.ofShelf = ofShelf;
   }
@@ -81,7 +93,11 @@ final class SupportCures {
   /** Those of the supports first; less load last. */
   List<Remedy> all() {
     List<Remedy> all = new ArrayList<>();
-    supports.pin(part, reader).map(this::ofPin).ifPresent(all::addAll);
+    if (verdict.tips()) {
+      all.add(TIPPING);
+    } else {
+      supports.pin(part, reader).map(this::ofPin).ifPresent(all::addAll);
+    }
     if (all.isEmpty()) {
       all.add(UNBORNE);
     }
@@ -93,7 +109,7 @@ final class SupportCures {
   /** Two changes at once only where one alone does not do. */
   private List<Remedy> ofPin(PinInSide pin) {
     List<Remedy> alone =
-        Stream.of(closer(pin), deeper(pin), sleeved(pin), thirdRow(pin))
+        Stream.of(asItIs(pin), closer(pin), deeper(pin), sleeved(pin), thirdRow(pin))
             .flatMap(this::first)
             .toList();
     return alone.isEmpty() ? first(both(pin)).toList() : alone;
@@ -101,6 +117,20 @@ final class SupportCures {
 
   private Stream<Remedy> first(Stream<Borne> ways) {
     return ways.filter(this::bears).findFirst().map(this::remedy).stream();
+  }
+
+  /** Where it tipped, its pins may do as they are. */
+  private Stream<Borne> asItIs(PinInSide pin) {
+    return forward.stream()
+        .map(
+            place ->
+                new Borne(
+                    pin,
+                    0,
+                    verdict.shelf().bearing(),
+                    "",
+                    "less wood before the row",
+                    Optional.empty()));
   }
 
   private Stream<Borne> both(PinInSide pin) {
@@ -219,8 +249,7 @@ final class SupportCures {
   /** A shelf cut closer presses no less: what bears less than is carried now need not be bent. */
   private boolean bears(Borne way) {
     boolean alike = way.bearing().equals(verdict.shelf().bearing());
-    return !(alike && bearsLess(way))
-        && verdict(way).uses().stream().filter(u -> u.isBy(Limit.SUPPORTS)).allMatch(Use::holds);
+    return !(alike && bearsLess(way)) && verdict(way).isBorne();
   }
 
   private boolean bearsLess(Borne way) {
@@ -245,9 +274,30 @@ final class SupportCures {
         borne.shelf().supports().stream().mapToDouble(l -> l.most().value()).min().orElseThrow();
     return new Remedy(
         "%s: then %s are allowed, and a support carries %s at the most"
-            .formatted(way.what(), text(allowed), text(most.share() * allowed)),
+            .formatted(words(way), text(allowed), text(most.share() * allowed)),
         way.cost(),
-        way.stated());
+        stated(way));
+  }
+
+  private String words(Borne way) {
+    return Stream.concat(
+            Stream.of(way.what()).filter(what -> !what.isEmpty()),
+            forward.stream().map(place -> place.words() + ", or it tips"))
+        .collect(Collectors.joining(", and "));
+  }
+
+  private Optional<Stated> stated(Borne way) {
+    if (forward.isEmpty()) {
+      return way.stated();
+    }
+    Stated.OfSetting moved = forward.orElseThrow().stated();
+    if (way.what().isEmpty()) {
+      return Optional.of(moved);
+    }
+    return way.stated()
+        .filter(Stated.OfSetting.class::isInstance)
+        .map(Stated.OfSetting.class::cast)
+        .map(other -> new Stated.OfSettings(List.of(moved, other)));
   }
 
   private String text(double newton) {

@@ -89,6 +89,18 @@ final class Verdict {
     return plate.isPresent() && under(of).isEmpty();
   }
 
+  /** Whether it tips in some way in which it is loaded. */
+  boolean tips() {
+    return uses().stream().anyMatch(use -> use.isBy(Limit.TIPPING));
+  }
+
+  /** Whether it tips in no way in which it is loaded, and none of its supports carries too much. */
+  boolean isBorne() {
+    return uses().stream()
+        .filter(use -> use.isBy(Limit.SUPPORTS) || use.isBy(Limit.TIPPING))
+        .allMatch(Use::holds);
+  }
+
   /** How hard the support pushes most that carries it in the middle of its span, N. */
   double propPush() {
     return shelf.loaded().stream()

@@ -1,0 +1,49 @@
+package fourpin.strength;
+
+/**
+ * Where a load and the weight of a shelf rest, front to back: a shelf tips where the middle of both
+ * lies before its front row.
+ *
+ * @param load N
+ * @param at its middle, from the front edge, mm
+ * @param own the shelf's own weight, N
+ * @param centre the middle of that, from the front edge, mm
+ */
+record Resting(double load, double at, double own, double centre) {
+
+  static Resting of(Candidate shelf, LoadCase of) {
+    LoadedShelf beam = shelf.beam();
+    double depth = ShelfPlate.depth(beam);
+    double banding = beam.section().depth() - depth;
+    double own = beam.section().weight() * beam.length();
+    double centre = beam.section().centreOfWeight();
+    double load = beam.load() * beam.length();
+    return switch (of) {
+      case LoadCase.FrontRow(var deep) ->
+          new Resting(load, banding + deep.number() / 2, own, centre);
+      case LoadCase.Hand(var push) -> new Resting(push.number(), banding, own, centre);
+      case LoadCase.Even() -> new Resting(load, banding + depth / 2, own, centre);
+      case LoadCase.OneHalf() -> new Resting(load / 2, banding + depth / 2, own, centre);
+    };
+  }
+
+  /** Of both, from the front edge, mm. */
+  double middle() {
+    return (load * at + own * centre) / (load + own);
+  }
+
+  /**
+   * What holds the shelf down so far behind its front row, N.
+   *
+   * @param front from the front edge to the front row, mm
+   * @param margin by which the load may be larger
+   */
+  double heldDown(double front, double behind, double margin) {
+    return Math.max(0, (margin * load * (front - at) - own * (centre - front)) / behind);
+  }
+
+  /** The load at which it is about to tip, N; none where it tips by itself. */
+  double most(double front) {
+    return Math.max(0, own * (centre - front) / (front - at));
+  }
+}

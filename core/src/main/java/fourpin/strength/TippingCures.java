@@ -1,0 +1,190 @@
+package fourpin.strength;
+
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Stated;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.job.Material.Kind;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.strength.Made.Layers;
+import fourpin.strength.ShelfOnSupports.Bearing;
+import fourpin.strength.Use.Limit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What keeps a shelf from tipping off its back supports, each worked out anew. */
+final class TippingCures {
+
+  private static final double GRAVITY = 9.80665;
+
+  /** Loads under this share of the stated one are no cure: nobody builds a shelf for them. */
+  private static final double LEAST_SHARE = 0.1;
+
+  /** The load named is this share of the one at which the shelf is about to tip. */
+  private static final double SHORT_OF_TIPPING = 0.99;
+
+  private final Job job;
+  private final ShelfReader reader;
+  private final Part part;
+  private final Verdict verdict;
+  private final Candidate now;
+  private final PlateBending.Memory plates;
+
+  /**
+   * @param verdict of the shelf as it is, which tips
+   */
+  TippingCures(
+      Job job, ShelfReader reader, Part part, Verdict verdict, PlateBending.Memory plates) {
+    this.job = job;
+    this.reader = reader;
+    this.part = part;
+    this.verdict = verdict;
+    this.now = verdict.shelf();
+    this.plates = plates;
+  }
+
+  List<Remedy> all() {
+    List<Remedy> all = new ArrayList<>();
+    new RowForward(job, reader, part, verdict, plates)
+        .find()
+        .map(this::forward)
+        .ifPresent(all::add);
+    if (now.bearing() instanceof Bearing.Rows rows) {
+      all.add(heldDown(rows));
+      lessInFront(rows).ifPresent(all::add);
+    }
+    thicker().ifPresent(all::add);
+    return all;
+  }
+
+  private Remedy forward(RowForward.Place place) {
+    String most =
+        place.setback().equals(place.farthest())
+            ? ""
+            : "; it tips from more than " + place.farthest() + " on";
+    return new Remedy(
+        place.words() + most + ": " + outcome(place.there()),
+        "less wood before the row",
+        Optional.of(place.stated()));
+  }
+
+  private String outcome(Verdict then) {
+    boolean bends = then.uses().stream().filter(u -> !u.isBy(Limit.SUPPORTS)).allMatch(Use::holds);
+    return carried(then.push()) + (bends ? "" : "; it still bends too far: cure that too");
+  }
+
+  /** What a support then carries, and whether it may. */
+  private String carried(double push) {
+    String carries = "a support then carries %s at the most".formatted(force(push));
+    return now.supports().stream()
+        .filter(limit -> limit.isPassedBy(push))
+        .min(Comparator.comparingDouble(limit -> limit.most().value()))
+        .map(
+            limit ->
+                "%s; %s are allowed %s: cure that too"
+                    .formatted(carries, limit.most().text(job.unit()), limit.by()))
+        .orElse(carries);
+  }
+
+  private List<LoadCase> tipping() {
+    return Stream.concat(now.loaded().stream(), Stream.of(now.empty()))
+        .filter(verdict::tips)
+        .toList();
+  }
+
+  /** Above the back row, at both ends alike; the front row then carries all. */
+  private Remedy heldDown(Bearing.Rows rows) {
+    double margin = EurocodeMargins.load().number();
+    return new Remedy(
+        "hold the shelf down over its back row by a clip or a pin above it at each end, each good for %s, the load taken %s times as large: %s; how it then sags is not worked out"
+            .formatted(
+                force(heldDown(rows, margin)),
+                Quantity.of(margin, QuantityUnit.RATIO).text(job.unit()),
+                carried(frontPush(rows))),
+        "two parts for each shelf");
+  }
+
+  /** Of one end, N. */
+  private double heldDown(Bearing.Rows rows, double margin) {
+    return tipping().stream()
+        .map(of -> Resting.of(now, of).heldDown(front(rows), between(rows), margin) / 2)
+        .max(Comparator.naturalOrder())
+        .orElse(0.0);
+  }
+
+  private double frontPush(Bearing.Rows rows) {
+    return tipping().stream()
+        .map(of -> Resting.of(now, of))
+        .map(r -> (r.load() + r.own() + r.heldDown(front(rows), between(rows), 1)) / 2)
+        .max(Comparator.naturalOrder())
+        .map(push -> Math.max(push, verdict.push()))
+        .orElse(0.0);
+  }
+
+  private static double front(Bearing.Rows rows) {
+    return rows.front().number();
+  }
+
+  private double between(Bearing.Rows rows) {
+    return now.beam().section().depth() - rows.front().number() - rows.back().number();
+  }
+
+  /** Of things in a row in front; a hand may push whatever stands there. */
+  private Optional<Remedy> lessInFront(Bearing.Rows rows) {
+    return now.row()
+        .filter(row -> tipping().equals(List.of(row)))
+        .map(row -> SHORT_OF_TIPPING * Resting.of(now, row).most(front(rows)) / now.beam().length())
+        .filter(load -> load >= LEAST_SHARE * now.beam().load())
+        .filter(load -> now.row().stream().noneMatch(row -> tips(row, load)))
+        .map(
+            load ->
+                new Remedy(
+                    "keep what stands in a row in front to %s; spread evenly the load may be what it is"
+                        .formatted(
+                            Quantity.of(load, QuantityUnit.LINE_LOAD).textAtMost(job.unit())),
+                    "room for less"));
+  }
+
+  private boolean tips(LoadCase row, double load) {
+    return verdict.uses(row, load).anyMatch(use -> use.isBy(Limit.TIPPING));
+  }
+
+  /** The thinnest of the job's other materials whose weight keeps it down. */
+  private Optional<Remedy> thicker() {
+    Material material = reader.material(part);
+    boolean glass = material.kind() == Kind.GLASS;
+    return job.materials().stream()
+        .filter(m -> (m.kind() == Kind.GLASS) == glass)
+        .filter(m -> m.thickness().isMoreThan(material.thickness()))
+        .sorted(Comparator.comparing(Material::thickness))
+        .flatMap(m -> thicker(m).stream())
+        .findFirst();
+  }
+
+  private Optional<Remedy> thicker(Material thick) {
+    Made made = Made.plain(thick, now.beam().section().depth(), Layers.ONE);
+    Verdict then = new Verdict(now.made(made.section(), reader.limits(made.panel())), plates);
+    double heavier = made.section().weight() - now.beam().section().weight();
+    Quantity mass = Quantity.of(heavier * now.beam().length() / GRAVITY, QuantityUnit.MASS);
+    return Optional.of(then)
+        .filter(v -> !v.tips())
+        .map(
+            v ->
+                new Remedy(
+                    "make the shelf of '%s', %s: %s"
+                        .formatted(thick.name(), job.style().text(thick.thickness()), outcome(v)),
+                    mass.text(job.unit()) + " heavier, each shelf",
+                    Optional.<Stated>of(
+                            new Stated.ShelvesOf(Optional.of(thick.name()), Optional.empty()))
+                        .filter(_ -> part.role() == Part.Role.SHELF)));
+  }
+
+  private String force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE).text(job.unit());
+  }
+}
