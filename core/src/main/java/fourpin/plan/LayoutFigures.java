@@ -56,22 +56,29 @@ record LayoutFigures(String id, String what, QuantityUnit cost) {
         id, what, Quantity.count(layout.sheets()), "n1 + n2 + ..., at least L", inputs, COUNTED);
   }
 
-  /** By cost, or by number where the least cost is nothing: stock on hand is free. */
+  /**
+   * By cost; where the least is nothing, since stock on hand is free, by number if the layout is
+   * free too, else as an amount, of which nothing is a share.
+   */
   Figure gap(Layout layout) {
-    boolean free = layout.bound().price() == 0;
+    boolean free = layout.price() == 0;
     Quantity found = free ? Quantity.count(layout.sheets()) : cost(layout.price());
     Quantity least = free ? Quantity.count(layout.bound().sheets()) : cost(layout.bound().price());
-    double gap = free ? layout.sheetGap() : layout.priceGap();
     String counted = free ? "number" : cost == QuantityUnit.MONEY ? "cost" : "area";
+    boolean amount = !free && layout.bound().price() == 0;
     return new Figure(
         id + "-gap",
         what + ": " + counted + " above the least possible, at most",
-        Quantity.of(PER_CENT * gap, QuantityUnit.PER_CENT),
-        "100 (C - L) / L",
+        amount ? found : share(free ? layout.sheetGap() : layout.priceGap()),
+        amount ? "C - L" : "100 (C - L) / L",
         List.of(
             new Input("C", counted + " of the layouts", found, COUNTED),
             new Input("L", "no layout of these parts comes to less", least, BOUND)),
         Source.GEOMETRY);
+  }
+
+  private static Quantity share(double gap) {
+    return Quantity.of(PER_CENT * gap, QuantityUnit.PER_CENT);
   }
 
   private Quantity cost(long price) {

@@ -38,7 +38,8 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
    * @param title "sheets", "boards 5 1/2 in wide, cut to length", "boards, cut to length and
    *     ripped"
    * @param sheets how many sheets or boards, and the fewest that any layout needs
-   * @param gap by how much the cost may be above the least possible, in per cent
+   * @param gap by how much the cost may be above the least possible, in per cent; as an amount
+   *     where the least known is nothing
    * @param kept offcuts that are worth keeping, in the order of cutting
    * @param small names of pieces that are too small to be held safely when they are cut
    * @param origin where it comes from if not from the planner's own search, as a clause

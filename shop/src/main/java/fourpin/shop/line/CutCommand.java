@@ -10,6 +10,7 @@ import fourpin.job.SettingReader;
 import fourpin.job.SettingValue;
 import fourpin.job.Settings;
 import fourpin.job.Shop;
+import fourpin.measure.Figure;
 import fourpin.measure.LengthStyle;
 import fourpin.measure.Reading;
 import fourpin.measure.Spelling;
@@ -316,8 +317,9 @@ public final class CutCommand extends Errand {
   }
 
   private int write(CutPlan plan) {
-    plan.materials().stream().flatMap(CutCommand::told).forEach(out()::println);
-    plan.yields().stream().map(yield -> told(yield, plan.job().unit())).forEach(out()::println);
+    Unit unit = plan.job().unit();
+    plan.materials().stream().flatMap(material -> told(material, unit)).forEach(out()::println);
+    plan.yields().stream().map(yield -> told(yield, unit)).forEach(out()::println);
     plan.findings().stream().map(CutCommand::told).forEach(out()::println);
     return write(
         "cutting",
@@ -331,8 +333,15 @@ public final class CutCommand extends Errand {
     return "-" + (after.size() + 1);
   }
 
-  private static Stream<String> told(CutMaterial material) {
-    return material.layouts().stream().map(layout -> told(material, layout));
+  private static Stream<String> told(CutMaterial material, Unit unit) {
+    return material.layouts().stream()
+        .flatMap(l -> Stream.concat(Stream.of(told(material, l)), unproven(l.gap(), unit)));
+  }
+
+  private static Stream<String> unproven(Figure gap, Unit unit) {
+    return gap.value().value() > 0
+        ? Stream.of(gap.title() + " " + gap.value().text(unit))
+        : Stream.empty();
   }
 
   private static String told(CutMaterial material, StockLayout layout) {
