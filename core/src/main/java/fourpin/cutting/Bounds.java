@@ -21,8 +21,8 @@ import java.util.function.ToLongFunction;
  * size of a part is replaced by the share of the sheet that it blocks (a part longer than half
  * blocks all of it, and so on); S.P. Fekete and J. Schepers, New classes of fast lower bounds for
  * bin packing problems, Mathematical Programming 91 (2001) 11-31 (from memory). The second is
- * computed in doubles and loosened by one millionth part of a sheet before it is rounded up, so
- * that rounding errors cannot make it wrong.
+ * computed in doubles and loosened by more than they can have rounded up, before it is rounded up
+ * to a whole number.
  */
 final class Bounds {
   /**
@@ -31,7 +31,11 @@ final class Bounds {
    */
   private static final int FINEST = 6;
 
-  private static final double SLACK = 1e-6;
+  /**
+   * Roundings of one term besides those of the sum: two shares, the cost, their products, the
+   * demand, the step, and the loosening itself; with some to spare.
+   */
+  private static final int ROUNDINGS = 16;
 
   /**
    * Thresholds tried for each of length and width, the smallest first; keeps the bound cheap for
@@ -77,8 +81,16 @@ final class Bounds {
       return 0;
     }
     Sums sums = Sums.of(problem.panels, cost);
-    long shares = (long) Math.ceil(byShares(cost) / sums.step() - SLACK) * sums.step();
+    long shares = (long) Math.ceil(loosened(byShares(cost)) / sums.step()) * sums.step();
     return sums.atLeast(Math.max(byArea(cost).longValueExact(), shares));
+  }
+
+  /**
+   * A sum of terms that are not negative is no more above the true one than each of its roundings
+   * is at most, taken together; an ulp of 1 is twice a rounding.
+   */
+  private double loosened(double sum) {
+    return sum * (1 - (demand.length + ROUNDINGS) * Math.ulp(1.0));
   }
 
   private static BigInteger roundedUp(BigInteger number, BigInteger divisor) {
@@ -123,8 +135,13 @@ final class Bounds {
   private List<Panel> cheapestAreaFirst(ToLongFunction<Panel> cost) {
     return problem.panels.stream()
         .filter(panel -> panel.length() > 0 && panel.width() > 0)
-        .sorted(Comparator.comparingDouble((Panel panel) -> cost.applyAsLong(panel) / panel.area()))
+        .sorted((one, other) -> costOn(one, other, cost).compareTo(costOn(other, one, cost)))
         .toList();
+  }
+
+  /** What as much area as another panel has costs on one, times the area of the one. */
+  private static BigInteger costOn(Panel one, Panel other, ToLongFunction<Panel> cost) {
+    return BigInteger.valueOf(cost.applyAsLong(one)).multiply(area(other.length(), other.width()));
   }
 
   private static BigInteger area(long length, long width) {

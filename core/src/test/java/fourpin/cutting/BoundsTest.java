@@ -1,0 +1,67 @@
+package fourpin.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class BoundsTest {
+  /** Of both there are many divisors, few of which are powers of two. */
+  private static final int LENGTH = 2520;
+
+  private static final int WIDTH = 1260;
+  private static final int[] SHARES = {1, 3, 5, 6, 7, 9, 10, 12, 14, 15, 18, 20, 21, 28, 30};
+
+  static LongStream seeds() {
+    return LongStream.range(0, 300);
+  }
+
+  private static StockSheet sheet(String name, int width, long price) {
+    return new StockSheet(
+        name,
+        Length.mm(LENGTH),
+        Length.mm(width),
+        SheetGrain.ALONG_LENGTH,
+        Supply.unlimited(),
+        price,
+        Origin.TO_BUY);
+  }
+
+  private static int share(Random random) {
+    return SHARES[random.nextInt(SHARES.length)];
+  }
+
+  /**
+   * Parts that fill thousands of sheets without a rest, priced by the square millimetre: the price
+   * of these sheets is the least, some 100,000,000,000 in steps of 1.
+   */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void roundsUpNoFurtherThanTheLeast(long seed) {
+    Random random = new Random(seed);
+    long area = (long) LENGTH * WIDTH;
+    List<Part> parts = new ArrayList<>();
+    long sheets = 0;
+    for (int i = 0; i < 2 + random.nextInt(5); i++) {
+      int along = share(random);
+      int across = share(random);
+      int full = 1 + random.nextInt(10_000);
+      Length length = Length.mm(LENGTH / along);
+      parts.add(Examples.part("P" + i, length, Length.mm(WIDTH / across), full * along * across));
+      sheets += full;
+    }
+    Inflated inflated =
+        new Inflated(
+            new SheetProblem(
+                parts,
+                List.of(sheet("filled", WIDTH, area), sheet("dearer", WIDTH, area + 1)),
+                new Saw(Length.ZERO, Trim.NONE)));
+    LowerBound bound = new Bounds(inflated, inflated.demand).bound();
+    assertThat(bound).isEqualTo(new LowerBound(sheets * area, sheets));
+  }
+}
