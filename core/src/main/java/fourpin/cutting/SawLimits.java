@@ -39,6 +39,15 @@ public record SawLimits(
     Require.atLeastOne(stages, "number of stages");
   }
 
+  /** The same for a saw that rips pieces however long. */
+  public SawLimits withAnyRip() {
+    return new SawLimits(Optional.empty(), widestCrosscut, first, stages);
+  }
+
+  public SawLimits withAnyCrosscut() {
+    return new SawLimits(longestRip, Optional.empty(), first, stages);
+  }
+
   public SawLimits withStages(int most) {
     return new SawLimits(longestRip, widestCrosscut, first, most);
   }

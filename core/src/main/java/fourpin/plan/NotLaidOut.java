@@ -7,6 +7,7 @@ import fourpin.casework.Place;
 import fourpin.cutting.Fit;
 import fourpin.cutting.Layout;
 import fourpin.cutting.Matched;
+import fourpin.cutting.Saw;
 import fourpin.cutting.SawLimits;
 import fourpin.cutting.SheetPattern;
 import fourpin.cutting.SheetProblem;
@@ -108,8 +109,15 @@ record NotLaidOut(
         + ", the largest of the stock "
         + size(sheet.length(), sheet.width())
         + ", trimmed "
-        + size(trimmedLength(sheet), trimmedWidth(sheet))
+        + size(trimmedLength(sheet), trimmedWidth(sheet).plus(sheet.roughEdge()))
+        + ripped(sheet)
         + ")";
+  }
+
+  private String ripped(StockSheet sheet) {
+    return sheet.roughEdge().isZero()
+        ? ""
+        : ", and " + style.text(trimmedWidth(sheet)) + " wide where it is ripped";
   }
 
   private Length trimmedLength(StockSheet sheet) {
@@ -127,18 +135,51 @@ record NotLaidOut(
     return style.number(length) + " x " + style.text(width);
   }
 
+  /** Those any one of which bars it; where only several together do, all. */
   private String limits() {
-    SawLimits limits = problem.saw().limits();
-    List<String> stated = new ArrayList<>();
-    limits.longestRip().ifPresent(most -> stated.add("longest-rip " + style.text(most)));
-    limits.widestCrosscut().ifPresent(most -> stated.add("widest-crosscut " + style.text(most)));
-    if (limits.first() != SawLimits.FirstCut.EITHER) {
-      stated.add("first-cut " + limits.first().name().toLowerCase(Locale.ROOT));
+    List<Limit> stated = stated();
+    List<Limit> barring = stated.stream().filter(limit -> fitting(limit.others) > 0).toList();
+    return (barring.isEmpty() ? stated : barring)
+        .stream().map(Limit::told).collect(Collectors.joining(", "));
+  }
+
+  /** A limit of the saw, and the others without it. */
+  private record Limit(String told, SawLimits others) {}
+
+  private List<Limit> stated() {
+    SawLimits all = problem.saw().limits();
+    List<Limit> stated = new ArrayList<>();
+    all.longestRip()
+        .ifPresent(
+            most -> stated.add(new Limit("longest-rip " + style.text(most), all.withAnyRip())));
+    all.widestCrosscut()
+        .ifPresent(
+            most ->
+                stated.add(
+                    new Limit("widest-crosscut " + style.text(most), all.withAnyCrosscut())));
+    if (all.first() != SawLimits.FirstCut.EITHER) {
+      stated.add(
+          new Limit(
+              "first-cut " + all.first().name().toLowerCase(Locale.ROOT),
+              all.withFirst(SawLimits.FirstCut.EITHER)));
     }
-    if (limits.stages() != SawLimits.FREE) {
-      stated.add("cut-stages " + limits.stages());
+    if (all.stages() != SawLimits.FREE) {
+      stated.add(new Limit("cut-stages " + all.stages(), all.withStages(SawLimits.FREE)));
     }
-    return String.join(", ", stated);
+    return stated;
+  }
+
+  /** How many more stocks a saw with other limits cuts it from. */
+  private long fitting(SawLimits others) {
+    Saw saw = new Saw(problem.saw().kerf(), problem.saw().trim(), others);
+    SheetProblem lifted = new SheetProblem(problem.parts(), problem.stock(), saw, problem.ties());
+    return cutFrom(lifted) - cutFrom(problem);
+  }
+
+  private long cutFrom(SheetProblem some) {
+    return Fit.of(some, unplaced.mark()).stream()
+        .filter(fit -> fit.verdict() == Fit.Verdict.CAN_BE_CUT)
+        .count();
   }
 
   private String group() {

@@ -128,4 +128,23 @@ class NotLaidOutTest {
                 + " (sheet doors), not even a whole one: its parts are 88 % of the largest, 96 x 48"
                 + " in, trimmed | ask fewer parts to come from one sheet");
   }
+
+  /** The board is as wide as the part: it is only cut to length, which is not too long to rip. */
+  @Test
+  void namesTheLimitThatBarsAPartAsWideAsItsBoard() {
+    Wanted shelves =
+        wanted(
+            Wanted.Kind.BOARDS,
+            List.of(part("shelf", "40", "6", 1)),
+            Ties.NONE,
+            stock("96", "6", 0));
+    Job job = with(with(job(), Setting.LONGEST_RIP, "120"), Setting.WIDEST_CROSSCUT, "5");
+    assertThat(refusals(job, shelves))
+        .containsExactly(
+            "1 of line shelf can't be cut from ash: no cuts within the limits of the saw"
+                + " (widest-crosscut 5 in) get it out of the stock (it is 40 x 6 in, the largest of"
+                + " the stock 96 x 6 in, trimmed 94 x 6 in, and 5 7/8 in wide where it is ripped) |"
+                + " cut it by other means, and set longest-rip, widest-crosscut, first-cut or"
+                + " cut-stages to what these can do");
+  }
 }
