@@ -67,6 +67,11 @@ public record Quantity(double value, QuantityUnit unit) {
     return text(system, RoundingMode.DOWN);
   }
 
+  /** The same, rounded up in the last digit shown, for what must not be less. */
+  public String textAtLeast(Unit system) {
+    return text(system, RoundingMode.UP);
+  }
+
   private String text(Unit system, RoundingMode rounding) {
     String number = number(value * unit.factor(system), rounding);
     String symbol = unit.symbol(system);

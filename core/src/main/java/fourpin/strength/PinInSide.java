@@ -51,6 +51,11 @@ record PinInSide(
     return new PinInSide(diameter, stem, other, reach, gap, edge, side);
   }
 
+  /** Of another diameter, in no sleeve. */
+  PinInSide thick(Sourced other) {
+    return new PinInSide(other, other, depth, reach, gap, edge, side);
+  }
+
   /** In a sleeve. */
   PinInSide sleeved(Sourced outside, Sourced length) {
     return new PinInSide(outside, stem, length, reach, gap, edge, side);

@@ -342,9 +342,10 @@ final class ShelfCures {
         count == 1
             ? "put a partition in the middle"
             : "put " + count + " partitions in, spread evenly";
+    String meeting = reader.support(part).map(uprights::meeting).orElse("");
     double share = count * uprights.share(reader.space(part));
     return new Cure(
-        put + ": " + check.outcome(divided),
+        put + ": " + check.outcome(divided) + meeting,
         prices.of(List.of(uprights.piece(depth())), share),
         uprights.weight(depth()) * share / GRAVITY,
         count == 1

@@ -12,9 +12,11 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import fourpin.reference.Reference;
+import fourpin.reference.ShelfPin;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -96,6 +98,7 @@ final class SupportCures {
     if (verdict.tips()) {
       all.add(TIPPING);
     } else {
+      supports.rating().flatMap(this::rated).ifPresent(all::add);
       supports.pin(part, reader).map(this::ofPin).ifPresent(all::addAll);
     }
     if (all.isEmpty()) {
@@ -106,10 +109,40 @@ final class SupportCures {
     return all;
   }
 
+  /** Rounded up, of whatever the load is and the row that it is held against needs. */
+  private Optional<Remedy> rated(Sourced rating) {
+    if (verdict.push() <= rating.number()) {
+      return Optional.empty();
+    }
+    String needed = Quantity.of(verdict.push(), QuantityUnit.FORCE).textAtLeast(job.unit());
+    return Optional.of(
+        new Remedy(
+            "use supports that are rated for %s or more%s%s"
+                .formatted(needed, withTheRow(), alsoCrushed()),
+            "other supports"));
+  }
+
+  private String withTheRow() {
+    return forward.map(place -> ", and " + place.words() + ", or it tips").orElse("");
+  }
+
+  /** What a rating does not cure. */
+  private String alsoCrushed() {
+    return supports.pin(part, reader).stream()
+        .flatMap(pin -> PinAllowances.limits(pin, supports.pinStress()).stream())
+        .filter(limit -> limit.isPassedBy(verdict.push()))
+        .min(Comparator.comparingDouble(limit -> limit.most().value()))
+        .map(
+            limit ->
+                "; %s are allowed %s: cure that too"
+                    .formatted(limit.most().text(job.unit()), limit.by()))
+        .orElse("");
+  }
+
   /** Two changes at once only where one alone does not do. */
   private List<Remedy> ofPin(PinInSide pin) {
     List<Remedy> alone =
-        Stream.of(asItIs(pin), closer(pin), deeper(pin), sleeved(pin), thirdRow(pin))
+        Stream.of(asItIs(pin), closer(pin), deeper(pin), sleeved(pin), thicker(pin), thirdRow(pin))
             .flatMap(this::first)
             .toList();
     return alone.isEmpty() ? first(both(pin)).toList() : alone;
@@ -219,6 +252,24 @@ final class SupportCures {
                         .formatted(
                             job.style().text(sleeve.outside()), job.style().text(sleeve.length())),
                     "sleeves; larger holes",
+                    Optional.empty()));
+  }
+
+  /** Of the diameters that are sold, the thinnest first; sleeves have pins of their own. */
+  private Stream<Borne> thicker(PinInSide pin) {
+    boolean bare = reader.support(part).filter(Support.Pins.class::isInstance).isPresent();
+    return Reference.pins().rows().stream()
+        .filter(_ -> bare)
+        .filter(sold -> sold.stem().mm() > pin.stem().number())
+        .sorted(Comparator.comparing(ShelfPin::stem))
+        .map(
+            sold ->
+                new Borne(
+                    pin.thick(stated(sold.stem())),
+                    0,
+                    verdict.shelf().bearing(),
+                    "use pins of %s".formatted(sold.name()),
+                    "larger holes; other pins",
                     Optional.empty()));
   }
 

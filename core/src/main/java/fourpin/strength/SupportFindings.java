@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Supports that carry more than wood, metal or their maker's rating allow. */
 final class SupportFindings {
@@ -57,7 +56,7 @@ final class SupportFindings {
               pin.flatMap(p -> crushes(p, push)).ifPresent(all::add);
               supports.rating().flatMap(r -> overRated(r, push)).ifPresent(all::add);
             });
-    pin.flatMap(figures::stress).flatMap(this::bends).ifPresent(all::add);
+    pin.flatMap(this::bends).ifPresent(all::add);
     pin.flatMap(this::slips).ifPresent(all::add);
     return all;
   }
@@ -87,20 +86,27 @@ final class SupportFindings {
         cures);
   }
 
-  private Optional<Finding> bends(Figure stress) {
+  /** However its load lies. */
+  private Optional<Finding> bends(PinInSide in) {
     Sourced allowed = supports.pinStress();
-    return value(stress) <= allowed.number()
-        ? Optional.empty()
-        : Optional.of(
-            finding(
-                Severity.DOUBT,
-                "pin-bends",
-                "%s: the most loaded pin is bent to %s; %s are taken as allowed"
-                    .formatted(names(), text(stress), allowed.value().text(job.unit())),
-                List.of(stress),
-                List.of(
-                    new Remedy("use thicker pins", "larger holes"),
-                    new Remedy("cut the shelves closer: set less end-play", "care"))));
+    return figures
+        .bent(in)
+        .filter(bent -> bent.stress().value() > allowed.number())
+        .map(
+            bent ->
+                finding(
+                    Severity.DOUBT,
+                    "pin-bends",
+                    "%s: %sthe most loaded pin is bent to %s; %s are taken as allowed"
+                        .formatted(
+                            names(),
+                            bent.of().equals(LoadCase.EVEN)
+                                ? ""
+                                : "with " + bent.of().words(job.unit()) + " ",
+                            bent.stress().text(job.unit()),
+                            allowed.value().text(job.unit())),
+                    bent.shown(),
+                    cures));
   }
 
   /** Shelves that are short at once are found fault with where they are fitted. */
@@ -137,10 +143,7 @@ final class SupportFindings {
                 "%s: a support carries %s; its maker rates it for %s"
                     .formatted(names(), text(push), rating.value().text(job.unit())),
                 List.of(push),
-                Stream.concat(
-                        Stream.of(new Remedy("use supports of a higher rating", "other supports")),
-                        cures.stream())
-                    .toList()));
+                cures));
   }
 
   private Finding finding(

@@ -91,9 +91,7 @@ final class SupportReader {
     Length point = settings.length(Setting.BIT_POINT);
     Length behind = thickness.minus(settings.length(Setting.LEAST_FLOOR));
     return part.role() == Part.Role.PARTITION
-        ? Length.min(
-            thickness.minus(settings.length(Setting.LEAST_WEB)).over(2),
-            behind.minus(point.times(2)).over(2))
+        ? Uprights.boredFromBothFaces(thickness, settings)
         : behind.minus(point);
   }
 

@@ -6,6 +6,10 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.job.Support;
+import fourpin.measure.Length;
 import fourpin.strength.Made.Piece;
 import fourpin.strength.Section.Layer;
 import java.util.List;
@@ -56,6 +60,43 @@ final class Uprights {
         .filter(p -> p.role() == Part.Role.SHELF || p.role() == Part.Role.FIXED_SHELF)
         .filter(p -> p.box().overlaps(bay.clear()))
         .count();
+  }
+
+  /**
+   * That holes of supports, bored from both faces of a partition, leave too little between them.
+   */
+  String meeting(Support support) {
+    Settings settings = built.order().settings();
+    return switch (support) {
+      case Support.Pins pins -> meeting(settings.length(Setting.HOLE_DEPTH), pins.diameter());
+      case Support.Sleeved sleeved -> meeting(sleeved.length(), sleeved.outside());
+      case Support.Standards _, Support.Cleats _ -> "";
+    };
+  }
+
+  private String meeting(Length deep, Length diameter) {
+    Length thickness = material().thickness();
+    return deep.isMoreThan(boredFromBothFaces(thickness, built.order().settings()))
+        ? "; its holes, %s deep from both faces, leave too little of %s: %s"
+            .formatted(job.style().text(deep), job.style().text(thickness), apart(diameter))
+        : "";
+  }
+
+  /** Half a pitch up, holes of one face stand between those of the other, and bear the same. */
+  private String apart(Length diameter) {
+    Settings settings = built.order().settings();
+    Length half = settings.length(Setting.PITCH).over(2);
+    return half.isAtLeast(diameter.plus(settings.length(Setting.LEAST_EDGE)))
+        ? "state levels-up, half a pitch, for every second bay too"
+        : "cure that too";
+  }
+
+  /** How deep holes over each other may be in what is bored from both faces. */
+  static Length boredFromBothFaces(Length thickness, Settings settings) {
+    Length points = settings.length(Setting.BIT_POINT).times(2);
+    Length behind = thickness.minus(settings.length(Setting.LEAST_FLOOR));
+    return Length.min(
+        thickness.minus(settings.length(Setting.LEAST_WEB)).over(2), behind.minus(points).over(2));
   }
 
   /** What to do for a shelf to rest on a loose one in the middle. */

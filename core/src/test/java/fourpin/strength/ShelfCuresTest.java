@@ -75,7 +75,7 @@ class ShelfCuresTest {
         + " row in front; a support then still carries 31.5 lbf, load in a row in front: cure that"
         + " too | wood for about $6.56 more, 5.59 lb heavier, each shelf",
     "put a partition in the middle: sag 0.0101 in now, 0.0202 in after years with the load in a row"
-        + " in front"
+        + " in front; its holes, 3/8 in deep from both faces, leave too little of 23/32 in: state levels-up, half a pitch, for every second bay too"
         + " | one more upright and its rows; twice as many shelves of half the length; wood for"
         + " about $8.95 more, 6.4 lb heavier, each shelf",
     "keep the load to 7.67 lb/ft | room for less"
@@ -193,6 +193,19 @@ class ShelfCuresTest {
             "beech", in("96"), in("12"), Optional.empty(), Optional.empty(), Supply.TO_BUY);
     Job stocked = JobDraft.changed(job, d -> d.boards = List.of(wide));
     assertThat(cures(stocked)).anyMatch(w -> w.startsWith("make it of 'beech', 1 3/4 in: "));
+  }
+
+  /** Of 3/4 in, holes 3/8 in deep from both faces leave nothing; 1/8 in deep they do not meet. */
+  @ParameterizedTest
+  @CsvSource({"3/8, true", "1/8, false"})
+  void partitionsWhoseHolesMeetSaySo(String deep, boolean meet) {
+    CaseDraft draft = new CaseDraft();
+    draft.load = Optional.of(new Load.PerLength(Quantity.of(2, QuantityUnit.LINE_LOAD)));
+    draft.settings = draft.settings.with(Setting.HOLE_DEPTH, new SettingValue.OfLength(in(deep)));
+    assertThat(cures(SampleJobs.job(draft.order())))
+        .filteredOn(what -> what.contains("partition"))
+        .isNotEmpty()
+        .allMatch(what -> what.contains("levels-up, half a pitch") == meet);
   }
 
   private static List<String> cures(Job job) {

@@ -26,6 +26,8 @@ import fourpin.measure.QuantityUnit;
 import fourpin.strength.wood.DowelInWood;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +36,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What supports do to the sides. */
 @ExtendWith(CommaDecimals.class)
 class SupportFiguresTest {
+
+  private static final Pattern RATED = Pattern.compile("rated for ([0-9.]+) lbf or more");
+  private static final double NEWTON_PER_POUND = 4.4482216152605;
 
   private static Figure figure(ShelfAnswer shelf, String last) {
     return shelf.inSides().stream()
@@ -204,6 +209,53 @@ class SupportFiguresTest {
         draft.settings.with(
             Setting.SUPPORT_RATING, new SettingValue.OfNumber(Double.parseDouble(newton)));
     return check(SampleJobs.job(draft.order()));
+  }
+
+  /** The rating named is enough however the load lies, and a tenth less is not. */
+  @Test
+  void theRatingThatIsNeededIsNamed() {
+    Finding low = ofKind(discs(Setting.SUPPORT_RATING, 5), "support-rating").getFirst();
+    Matcher named = RATED.matcher(low.remedies().getFirst().what());
+    assertThat(named.find()).isTrue();
+    double needed = Double.parseDouble(named.group(1)) * NEWTON_PER_POUND;
+    assertThat(overRated(needed)).isEmpty();
+    assertThat(overRated(0.95 * needed)).isNotEmpty();
+  }
+
+  private static List<Finding> overRated(double newton) {
+    return discs(Setting.SUPPORT_RATING, newton).findings().stream()
+        .filter(f -> f.what().contains("maker"))
+        .toList();
+  }
+
+  /** So light that supports carry them by all codes. */
+  private static Strength discs(Setting setting, double number) {
+    CaseDraft draft = new CaseDraft();
+    draft.load = Optional.of(new Load.Holds("discs in cases"));
+    draft.settings = draft.settings.with(setting, new SettingValue.OfNumber(number));
+    return check(SampleJobs.job(draft.order()));
+  }
+
+  /** Between the stress of the even load and that of the row, the row alone bends a pin too far. */
+  @Test
+  void pinsBendUnderARowToo() {
+    ShelfAnswer shelf = discs(Setting.PIN_STRESS, 160).shelves().getFirst();
+    double row =
+        shelf.figures().stream()
+            .filter(f -> f.id().endsWith("/plate-front-row-push"))
+            .mapToDouble(f -> f.value().value())
+            .findFirst()
+            .orElseThrow();
+    double more = row / figure(shelf, "support-push").value().value();
+    double even = figure(shelf, "pin-stress").value().value();
+    Finding bends = ofKind(discs(Setting.PIN_STRESS, 0.99 * more * even), "pin-bends").getFirst();
+    assertThat(bends.what()).contains(": with its load in a row 5.31 in deep along the front edge");
+    assertThat(bends.remedies())
+        .isNotEmpty()
+        .noneMatch(cure -> cure.what().equals("use thicker pins"));
+    assertThat(bends.remedies().stream().filter(cure -> cure.what().startsWith("use pins of ")))
+        .singleElement()
+        .satisfies(cure -> assertThat(cure.what()).startsWith("use pins of 7 mm: then "));
   }
 
   /** Soft pins are told; a shelf in joints has no supports to speak of. */
