@@ -168,7 +168,7 @@ final class Desk {
   }
 
   /**
-   * Puts a whole file in place of the text that was seen.
+   * Puts a whole file in place of the text that was edited in it.
    *
    * @return refused if somebody else has changed it since
    */
@@ -177,8 +177,14 @@ final class Desk {
     if (!newest.revision().id().equals(seen.revision().id())) {
       return new Answer.Refused(
           newest,
-          "Somebody has changed this job since you opened it. Take the file as a job of its own, or"
-              + " download the job again and bring your changes in there.");
+          "What was edited in this file is change "
+              + seen.revision().number()
+              + " of the job, which is at change "
+              + newest.revision().number()
+              + " by now (by "
+              + newest.revision().by()
+              + "). Take the file as a job of its own, or download the job again and bring your"
+              + " changes in there.");
     }
     return switch (read(text)) {
       case JobReader.Outcome.Refused refused -> new Answer.Wrong(newest, problems(refused));

@@ -89,8 +89,8 @@ final class JobRoutes {
   }
 
   private void bring(Context http) {
-    Optional<String> text = uploaded(http);
-    if (text.isEmpty()) {
+    Optional<Leaf> leaf = uploaded(http);
+    if (leaf.isEmpty()) {
       trouble(
           http,
           HttpStatus.UNPROCESSABLE_CONTENT,
@@ -99,7 +99,8 @@ final class JobRoutes {
       return;
     }
     created(
-        http, desk.create(text.get(), GuardHandler.visitor(http).name(), "brought in as a file"));
+        http,
+        desk.create(leaf.get().text(), GuardHandler.visitor(http).name(), "brought in as a file"));
   }
 
   private void created(Context http, Desk.Taking taking) {
@@ -118,8 +119,8 @@ final class JobRoutes {
         problems.stream().map(p -> p.text("job file")).toList());
   }
 
-  private static Optional<String> uploaded(Context http) {
-    return Optional.ofNullable(http.uploadedFile("file")).map(JobRoutes::text);
+  private static Optional<Leaf> uploaded(Context http) {
+    return Optional.ofNullable(http.uploadedFile("file")).map(JobRoutes::text).map(Leaf::back);
   }
 
   /** Signs that are not UTF-8 become such that the reader refuses. */
@@ -162,25 +163,30 @@ final class JobRoutes {
   private void file(Context http) {
     http.contentType("application/yaml; charset=utf-8")
         .header("Content-Disposition", "attachment; filename=\"job.yaml\"")
-        .result(new Asked(http, desk).newest().text().text());
+        .result(leaving(new Asked(http, desk).newest()));
+  }
+
+  private static String leaving(State job) {
+    return Leaf.out(job.text().text(), job.revision());
   }
 
   private void replace(Context http) {
-    Optional<String> text = uploaded(http);
+    Asked asked = new Asked(http, desk);
     Answer answer =
-        text.map(
-                t ->
-                    desk.replace(
-                        new Asked(http, desk).seen(), t, GuardHandler.visitor(http).name()))
-            .orElseGet(
-                () -> new Answer.Refused(new Asked(http, desk).newest(), "Choose a file first."));
+        uploaded(http)
+            .map(leaf -> desk.replace(edited(asked, leaf), leaf.text(), asked.by()))
+            .orElseGet(() -> new Answer.Refused(asked.newest(), "Choose a file first."));
     switch (answer) {
       case Answer.Wrong(_, var problems) -> wrongFile(http, problems);
       case Answer.Refused(_, String reason) ->
           trouble(http, HttpStatus.CONFLICT, "Nothing was changed", List.of(reason));
-      case Answer other ->
-          http.redirect("/jobs/" + new Asked(http, desk).id().value(), HttpStatus.SEE_OTHER);
+      case Answer other -> http.redirect("/jobs/" + asked.id().value(), HttpStatus.SEE_OTHER);
     }
+  }
+
+  /** The state that was edited in a file: the one it says, else the one that the page shows. */
+  private State edited(Asked asked, Leaf leaf) {
+    return leaf.left().flatMap(left -> desk.at(asked.id(), left)).orElseGet(asked::seen);
   }
 
   private void solid(Context http) {

@@ -72,10 +72,7 @@ final class Wishes {
         .map(clear -> clear.size(Axis.X).minus(wood).over(partitions + 1))
         .filter(Length::isPositive)
         .filter(_ -> order.bays().size() + partitions <= CaseOrder.MOST_BAYS)
-        .map(
-            share ->
-                StatedBays.of(seen, order)
-                    .divided(bay, partitions + 1, BayFields.plain(words.number(share))))
+        .map(share -> StatedBays.of(seen, order).divided(bay, partitions + 1, exact(share, words)))
         .stream()
         .toList();
   }
@@ -89,6 +86,12 @@ final class Wishes {
         .filter(m -> m.name().equals(name))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Rounded to what is printed, shares would push the other bays aside. */
+  private static String exact(Length share, Words words) {
+    String printed = words.number(share);
+    return printed.equals(BayFields.plain(printed)) ? printed : RackFields.written(share);
   }
 
   /** A bay and the next as one. @return nothing if there is no next */

@@ -11,6 +11,7 @@
   const WAKE_AGAIN = 1000;
   const A_LINE = 90; // signs of a step's words that tell it apart
   // Readers of screens say anew whatever is written anew.
+  const wordsOf = (s) => s.querySelector("p.words").textContent.slice(0, A_LINE); // words of drawings have the same class
   const text = (where, words) => {
     if (where.textContent !== words) where.textContent = words;
   };
@@ -63,7 +64,7 @@
     join();
     kept.last = Math.max(kept.last + 1, Date.now());
     const { step, like } = s.dataset;
-    const words = s.querySelector(".words").textContent.slice(0, A_LINE);
+    const words = wordsOf(s);
     kept.ticks[step] = { ...tick(step), ...more, like, words, said: kept.last, unsent: true, by: "" };
   };
   const change = (s, more) => {
@@ -124,7 +125,7 @@
       text(s.querySelector(".by"), t.state === "done" ? "Done" + (t.by ? ", says " + t.by : "") : "");
     });
     const isDone = tick(steps[shown].dataset.step).state === "done";
-    at("tick").setAttribute("aria-pressed", String(isDone));
+    at("tick").classList.toggle("done", isDone);
     text(at("tick"), isDone ? "Not done" : "Done");
     at("back").disabled = shown === 0;
     at("on").disabled = shown === steps.length - 1;
@@ -180,7 +181,7 @@
     const { same, other } = before();
     at("before").hidden = same.length + other.length === 0;
     if (at("before").hidden) return former().forEach(settle);
-    list("same", same.map(({ s, t }) => "Step " + s.dataset.step + ", " + how(t) + ": " + s.querySelector(".words").textContent.slice(0, A_LINE)));
+    list("same", same.map(({ s, t }) => "Step " + s.dataset.step + ", " + how(t) + ": " + wordsOf(s)));
     list("other", other.map(({ step, t }) => "It was step " + step + ", " + how(t) + (t.words ? ": " + t.words : "")));
     at("take").hidden = same.length === 0;
     at("leave").textContent = same.length ? "Leave them open" : "I have seen it";
@@ -261,7 +262,7 @@
     answer.ticks.forEach((t) => {
       const s = steps.find((one) => one.dataset.step === t.step);
       if (!s || tick(t.step).unsent) return;
-      const words = s.querySelector(".words").textContent.slice(0, A_LINE);
+      const words = wordsOf(s);
       kept.ticks[t.step] = { ...tick(t.step), state: t.state, counted: t.counted, by: t.device, like: s.dataset.like, words, unsent: false };
     });
     if (JSON.stringify(kept) !== was) keep();

@@ -31,6 +31,14 @@ document.addEventListener("submit", (event) => {
   }
 }, true);
 
+// A form that loads the page anew was made when the page was; what is seen has changed since.
+document.addEventListener("submit", (event) => {
+  const form = event.target.closest("form.bring");
+  if (!form || !head()) return;
+  form.elements.seen.value = head().dataset.seen;
+  form.elements.token.value = head().dataset.token;
+});
+
 document.addEventListener("htmx:configRequest", (event) => {
   if (!head() || event.detail.verb !== "post") return;
   event.detail.parameters.set("seen", head().dataset.seen);

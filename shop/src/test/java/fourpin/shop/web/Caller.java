@@ -184,7 +184,12 @@ final class Caller implements AutoCloseable {
     return first(get(job).body(), "data-seen=\"([^\"]*)\"");
   }
 
+  /** The text of a job, without what a file that leaves it says of itself. */
   String file(String job) {
+    return Leaf.back(download(job)).text();
+  }
+
+  String download(String job) {
     return get(job + "/job.yaml").body();
   }
 

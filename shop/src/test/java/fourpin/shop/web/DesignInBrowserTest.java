@@ -259,17 +259,21 @@ class DesignInBrowserTest {
   @Test
   void theFileGoesOutIsEditedAndComesBackWithItsComments() throws IOException {
     String job = open(Caller.readingRoom());
+    String first = seen();
+    browser.type("#v-outside_width", "79");
+    awaitAnswer(first);
     browser.press("Job file");
-    String text = new String(browser.downloaded("yaml"), StandardCharsets.UTF_8);
-    assertThat(text).isEqualTo(Caller.readingRoom());
+    String file = new String(browser.downloaded("yaml"), StandardCharsets.UTF_8);
+    String text = Leaf.back(file).text(); // so that only the page can say what was edited
+    assertThat(text).isEqualTo(Caller.readingRoom().replace("width: 80", "width: 79"));
     String edited = text.replace("bays: 3", "bays: 4 # one more, for the atlases");
-    Path file = Files.writeString(folder.resolve("edited.yaml"), edited);
-    browser.element("#file").sendKeys(file.toString());
+    Path path = Files.writeString(folder.resolve("edited.yaml"), edited);
+    browser.element("#file").sendKeys(path.toString());
     browser.press("Put it in place");
     browser.await("four bays", () -> browser.all(".column").size() == 4);
     String seen = seen();
     browser.type("#v-outside_width", "81");
     awaitAnswer(seen);
-    assertThat(caller.file(job)).isEqualTo(edited.replace("width: 80", "width: 81"));
+    assertThat(caller.file(job)).isEqualTo(edited.replace("width: 79", "width: 81"));
   }
 }

@@ -212,7 +212,7 @@ class DesignTest {
     assertThat(caller.file(job)).isEqualTo(readingRoom());
   }
 
-  /** 25 23/32 in clear, less a partition of 23/32 in, in halves. */
+  /** 25 3/8 in clear, less a partition of 31/32 in, in halves: finer than what is printed. */
   @Test
   void aBayIsDividedAndTheOthersStayAsTheyAre() {
     String job = caller.bring(readingRoom());
@@ -222,11 +222,11 @@ class DesignTest {
             readingRoom()
                 .replace(
                     "bays: 3\n",
-                    "bays:\n      - {}\n      - {width: 12 1/2}\n      - {width: 12 1/2}\n      - {}\n"));
+                    "bays:\n      - {}\n      - {width: 12 13/64 in}\n      - {width: 12 13/64 in}\n      - {}\n"));
     assertThat(
             Caller.all(
                 caller.get(job).body(), "id=\"v-bay-[14]-width\"[^>]*placeholder=\"([^\"]*)\""))
-        .containsOnly("25 23/32");
+        .containsOnly("25 3/8");
     caller.post(job + "/join", "seen", caller.seen(job), "case", "bookcase", "bay", "2");
     assertThat(caller.file(job)).isEqualTo(readingRoom());
   }
@@ -327,6 +327,31 @@ class DesignTest {
     HttpResponse<String> answer = caller.upload(job + "/file", readingRoom(), "seen", seen);
     assertThat(answer.statusCode()).isEqualTo(409);
     assertThat(caller.file(job)).contains("width: 81");
+  }
+
+  /** The page was loaded anew in between, and so shows what the file does not hold. */
+  @Test
+  void aFileThatWasAwayDoesNotUndoWhatOthersDidMeanwhile() {
+    String job = caller.bring(readingRoom());
+    String away = caller.download(job).replace("bays: 3", "bays: 4");
+    put(job, caller.seen(job), "outside_width", "81");
+    HttpResponse<String> answer = caller.upload(job + "/file", away, "seen", caller.seen(job));
+    assertThat(answer.statusCode()).isEqualTo(409);
+    assertThat(answer.body()).contains("is change 1 of the job, which is at change 2 by now");
+    assertThat(caller.file(job)).contains("width: 81", "bays: 3");
+  }
+
+  /** What the page showed when it was loaded does not matter: the file says what it was. */
+  @Test
+  void aFileThatLeftAfterAChangeComesBackToThePageFromBefore() {
+    String job = caller.bring(readingRoom());
+    String seen = caller.seen(job);
+    put(job, seen, "outside_width", "81");
+    String away = caller.download(job).replace("bays: 3", "bays: 4");
+    assertThat(away).endsWith("leave this line in it.\n");
+    assertThat(caller.upload(job + "/file", away, "seen", seen).statusCode()).isEqualTo(303);
+    assertThat(caller.file(job))
+        .isEqualTo(readingRoom().replace("width: 80", "width: 81").replace("bays: 3", "bays: 4"));
   }
 
   @Test
