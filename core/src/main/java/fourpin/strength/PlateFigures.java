@@ -12,6 +12,7 @@ import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.plate.Rigidity;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -71,9 +72,9 @@ final class PlateFigures {
 
   private List<Figure> loaded(Bends bends) {
     List<Figure> figures = new ArrayList<>(lines(bends).values());
-    figures.add(stress(bends.stress().get()));
-    if (shelf.bearing() instanceof Bearing.Rows rows) {
-      figures.addAll(pushes(rows, bends.pushes()));
+    figures.add(stress(bends));
+    figures.addAll(pushes(bends));
+    if (shelf.bearing() instanceof Bearing.Rows) {
       figures.add(
           figure(
               "plate-lifted",
@@ -112,12 +113,21 @@ final class PlateFigures {
     return figure(id, title, length(sag), most("w(x, y)"), inputs, PLATE);
   }
 
-  Figure stress(Stress stress) {
+  /** With the load spread evenly. */
+  Figure stress(Bends bends) {
+    return stress("plate-stress", bends, "as a plate");
+  }
+
+  /**
+   * @param how the shelf is looked at or its load lies, after a comma
+   */
+  Figure stress(String id, Bends bends, String how) {
+    Stress stress = bends.stress().get();
     String name = stress.layer().name();
     String bent = bentBy(stress.layer());
     return figure(
-        "plate-stress",
-        "largest bending stress in the " + name + ", as a plate",
+        id,
+        "largest bending stress in the " + name + ", " + how,
         Quantity.of(stress.all(), QuantityUnit.STRESS),
         "max (" + bent + " + σₘ)" + where(stress.layer()),
         List.of(
@@ -150,6 +160,10 @@ final class PlateFigures {
     return flat.isAlikeAllWays() ? alikeAllWays : alongTheSpan;
   }
 
+  private List<Figure> pushes(Bends bends) {
+    return shelf.bearing() instanceof Bearing.Rows rows ? pushes(rows, bends.pushes()) : List.of();
+  }
+
   private List<Figure> pushes(Bearing.Rows rows, List<Double> pushes) {
     List<String> names =
         switch (rows.count()) {
@@ -172,22 +186,37 @@ final class PlateFigures {
 
   /** With its load elsewhere than all over it. */
   UnevenLoad unevenly(LoadCase of) {
-    return new UnevenLoad(shelf, of, verdict.under(of), bending());
+    return new UnevenLoad(shelf, of, verdict.under(of), this, bending());
   }
 
-  /** Load on the most loaded support, spread evenly; nothing for a shelf that tips. */
+  /** Load on the most loaded support however its load lies; nothing for a shelf that tips. */
   Optional<Figure> push() {
-    return verdict.bends().map(Bends::push).map(this::push);
+    return verdict.pressing().map(this::push);
   }
 
-  private Figure push(double most) {
+  private Figure push(LoadCase hardest) {
+    List<Input> inputs = new ArrayList<>();
+    for (LoadCase of : verdict.shelf().loaded()) {
+      verdict.under(of).map(bends -> push(of, bends.push())).ifPresent(inputs::add);
+    }
     return figure(
         "support-push",
-        "load on the most loaded support",
-        force(most),
+        "load on the most loaded support, the load " + hardest.brief(),
+        force(verdict.push()),
         "max r",
-        List.of(new Input("r", "loads on the supports, as a plate", force(most), PLATE)),
+        inputs,
         PLATE);
+  }
+
+  private static Input push(LoadCase of, double most) {
+    return new Input("r", "on the most loaded support, the load " + of.brief(), force(most), PLATE);
+  }
+
+  /** The same with the load spread evenly; nothing for a shelf in joints either. */
+  Optional<Figure> evenPush() {
+    return verdict.bends().stream()
+        .flatMap(bends -> pushes(bends).stream())
+        .max(Comparator.comparingDouble(push -> push.value().value()));
   }
 
   /** What one low support does; nothing for a shelf in joints. */

@@ -248,7 +248,7 @@ final class ShelfFigures {
   Figure stressNow() {
     return verdict
         .bends()
-        .flatMap(bends -> plate.map(p -> p.stress(bends.stress().get())))
+        .flatMap(bends -> plate.map(p -> p.stress(bends)))
         .orElseGet(this::stress);
   }
 

@@ -126,7 +126,7 @@ final class ShelvesOfCase {
     all.addAll(new ShelfFindings(job, reader, alike, verdict, ofShelf).all());
     all.addAll(new PlateFindings(job, alike, read, verdict, ofTipping).all());
     Stream.concat(verdict.shelf().row().stream(), Stream.of(LoadCase.ONE_HALF))
-        .map(of -> new UnevenFindings(job, alike, read, verdict, of, ofShelf, ofSupports))
+        .map(of -> new UnevenFindings(job, alike, read, verdict, of, ofShelf))
         .forEach(uneven -> all.addAll(uneven.all()));
     all.addAll(
         new SupportFindings(job, alike, read, carried(first, verdict), supports, pin, ofSupports)

@@ -56,7 +56,17 @@ final class SupportFigures {
     return all;
   }
 
+  /** How its load presses hardest on a support; nothing for a shelf that tips. */
+  Optional<LoadCase> pressing() {
+    return verdict.pressing();
+  }
+
   /** Load on the most loaded support, spread evenly; nothing for a shelf that tips. */
+  Optional<Figure> evenPush() {
+    return PlateFigures.of(shelf, verdict).flatMap(PlateFigures::evenPush);
+  }
+
+  /** The same however its load lies. */
   Optional<Figure> push() {
     return PlateFigures.of(shelf, verdict).flatMap(PlateFigures::push);
   }
@@ -104,9 +114,10 @@ final class SupportFigures {
     double moment = in.dowel().moment(push.value().value(), bearing);
     return figure(
         "pin-stress",
-        "bending stress in the most loaded pin",
+        "bending stress in the most loaded pin, yielding through its whole section",
         stress(in.stress(moment)),
-        "6 P (e + P / (2 f d)) / s³",
+        "M / Z = 6 M / s³, M = P (e + P / (2 f d)); Z = s³ / 6 is plastic, as in the codes' yield"
+            + " model of pins; elastic, with π s³ / 32, it would be 1.7 times as much",
         List.of(
             new Input("P", push.title(), push.value(), push.source()),
             new Input("e", "lever of the push", length(in.lever()), STATICS),

@@ -12,8 +12,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Supports that carry more than wood, metal or their maker's rating allow. */
+/**
+ * Supports that carry more than wood, metal or their maker's rating allow, however the load lies.
+ */
 final class SupportFindings {
 
   private static final int CODES = 2;
@@ -75,14 +78,12 @@ final class SupportFindings {
         allowed.stream()
             .map(a -> text(a) + a.title().substring(a.title().indexOf(", by ") + 1))
             .collect(Collectors.joining(" and "));
-    List<Figure> shown = new ArrayList<>(List.of(push));
-    shown.addAll(allowed);
     return finding(
         severity,
         "support-crushes",
-        "%s: a support carries %s and may crush the wood of its hole; %s are allowed for loads that stay"
-            .formatted(names(), text(push), limits),
-        shown,
+        "%s: %sa support carries %s and may crush the wood of its hole; %s are allowed for loads that stay%s"
+            .formatted(names(), lying(), text(push), limits, evenly()),
+        Stream.of(List.of(push), even(), allowed).flatMap(List::stream).toList(),
         cures);
   }
 
@@ -140,10 +141,31 @@ final class SupportFindings {
             finding(
                 Severity.ERROR,
                 "support-rating",
-                "%s: a support carries %s; its maker rates it for %s"
-                    .formatted(names(), text(push), rating.value().text(job.unit())),
-                List.of(push),
+                "%s: %sa support carries %s; its maker rates it for %s%s"
+                    .formatted(
+                        names(), lying(), text(push), rating.value().text(job.unit()), evenly()),
+                Stream.concat(Stream.of(push), even().stream()).toList(),
                 cures));
+  }
+
+  /** How its load lies where it presses hardest, if not evenly. */
+  private Optional<LoadCase> unevenly() {
+    return figures.pressing().filter(of -> !of.equals(LoadCase.EVEN));
+  }
+
+  private String lying() {
+    return unevenly().map(of -> "with " + of.words(job.unit()) + " ").orElse("");
+  }
+
+  private String evenly() {
+    return even().stream()
+        .map(push -> ". Spread evenly that load brings " + text(push) + " on it")
+        .collect(Collectors.joining());
+  }
+
+  /** What the load brings where it is spread evenly, beside a larger push. */
+  private List<Figure> even() {
+    return unevenly().flatMap(_ -> figures.evenPush()).stream().toList();
   }
 
   private Finding finding(

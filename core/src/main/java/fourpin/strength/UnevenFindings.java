@@ -8,15 +8,10 @@ import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.measure.Lazy;
-import fourpin.measure.Quantity;
-import fourpin.measure.QuantityUnit;
-import fourpin.strength.PlateAnswer.Bends;
 import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Shelves that hold their load spread evenly, and not where it may lie as well. */
 final class UnevenFindings {
@@ -26,14 +21,12 @@ final class UnevenFindings {
   private final ShelfOnSupports read;
   private final Verdict verdict;
   private final LoadCase of;
-  private final List<Remedy> ofShelf;
-  private final List<Remedy> ofSupports;
+  private final List<Remedy> cures;
 
   /**
    * @param shelves alike; at least one
    * @param of how the load lies: in a row, or on one half
-   * @param ofShelf what cures the shelf, and {@code ofSupports} what they carry; both looked into
-   *     only where something is wrong
+   * @param cures looked into only where something is wrong
    */
   UnevenFindings(
       Job job,
@@ -41,33 +34,27 @@ final class UnevenFindings {
       ShelfOnSupports read,
       Verdict verdict,
       LoadCase of,
-      List<Remedy> ofShelf,
-      List<Remedy> ofSupports) {
+      List<Remedy> cures) {
     this.job = job;
     this.shelves = shelves;
     this.read = read;
     this.verdict = verdict;
     this.of = of;
-    this.ofShelf = ofShelf;
-    this.ofSupports = ofSupports;
+    this.cures = cures;
   }
 
   /** What is wrong with its load spread evenly is told as such. */
   List<Finding> all() {
     List<Finding> all = new ArrayList<>();
-    Optional<UnevenLoad> load = PlateFigures.of(read, verdict).map(f -> f.unevenly(of));
-    verdict
-        .under(of)
+    PlateFigures.of(read, verdict)
+        .map(figures -> figures.unevenly(of))
         .ifPresent(
-            bends -> {
+            load -> {
               if (isNew(Limit.SAG)) {
-                load.flatMap(UnevenLoad::sag).map(this::sags).ifPresent(all::add);
+                load.sag().flatMap(now -> load.years().map(y -> sags(now, y))).ifPresent(all::add);
               }
               if (isNew(Limit.STRESS)) {
-                all.add(breaks(bends));
-              }
-              if (isNew(Limit.SUPPORTS)) {
-                load.flatMap(UnevenLoad::push).map(this::crushes).ifPresent(all::add);
+                load.stress().map(this::breaks).ifPresent(all::add);
               }
             });
     return all;
@@ -81,7 +68,7 @@ final class UnevenFindings {
     return (of.equals(LoadCase.ONE_HALF) ? "half-" : "row-") + what;
   }
 
-  private Finding sags(Figure sag) {
+  private Finding sags(Figure now, Figure years) {
     ShelfFigures figures = new ShelfFigures(read, verdict);
     ShelfAnswer answer = figures.answer(List.of(), Lazy.of(() -> figures.rest(List.of())));
     String what =
@@ -93,55 +80,29 @@ final class UnevenFindings {
         what.formatted(
             names(),
             of.words(job.unit()),
-            text(sag),
-            years(sag),
+            text(now),
+            text(years),
             text(answer.limitNow()),
             text(answer.limitYears()),
             text(answer.sagNow()),
             text(answer.sagYears())),
-        List.of(sag, answer.limitNow(), answer.limitYears(), answer.sagNow(), answer.sagYears()),
-        ofShelf);
-  }
-
-  private String years(Figure sag) {
-    double after = sag.value().value() * read.limits().creep().number();
-    return Quantity.of(after, QuantityUnit.LENGTH).text(job.unit());
+        List.of(
+            now, years, answer.limitNow(), answer.limitYears(), answer.sagNow(), answer.sagYears()),
+        cures);
   }
 
   /** Only of glass, which breaks without warning. */
-  private Finding breaks(Bends bends) {
+  private Finding breaks(Figure most) {
     ShelfFigures figures = new ShelfFigures(read, verdict);
     Figure even = figures.stressNow();
-    String most = Quantity.of(bends.stress().get().all(), QuantityUnit.STRESS).text(job.unit());
     String allowed = read.limits().stress().orElseThrow().value().text(job.unit());
     return finding(
         Severity.ERROR,
         kind("breaks"),
         "%s of glass: with %s it is stressed to %s; %s are taken as allowed for years. Spread evenly that load stresses it to %s"
-            .formatted(names(), of.words(job.unit()), most, allowed, text(even)),
-        List.of(even),
-        ofShelf);
-  }
-
-  private Finding crushes(Figure push) {
-    Optional<Figure> even = PlateFigures.of(read, verdict).flatMap(PlateFigures::push);
-    String limits =
-        verdict.shelf().supports().stream()
-            .filter(limit -> limit.isPassedBy(push.value().value()))
-            .map(limit -> limit.most().text(job.unit()) + " " + limit.by())
-            .collect(Collectors.joining(" and "));
-    return finding(
-        Severity.DOUBT,
-        kind("crushes"),
-        "%s: with %s a support carries %s; %s are allowed for loads that stay. Spread evenly that load brings %s on it, within that"
-            .formatted(
-                names(),
-                of.words(job.unit()),
-                text(push),
-                limits,
-                even.map(this::text).orElse("less")),
-        Stream.concat(Stream.of(push), even.stream()).toList(),
-        ofSupports);
+            .formatted(names(), of.words(job.unit()), text(most), allowed, text(even)),
+        List.of(most, even),
+        cures);
   }
 
   private Finding finding(

@@ -4,6 +4,7 @@ import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.measure.Sourced;
 import fourpin.strength.PlateAnswer.Bends;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import java.util.ArrayList;
@@ -16,15 +17,22 @@ final class UnevenLoad {
   private final ShelfOnSupports shelf;
   private final LoadCase of;
   private final Optional<Bends> bends;
+  private final PlateFigures plate;
   private final List<Input> inputs;
 
   /**
    * @param bending what its bending follows from
    */
-  UnevenLoad(ShelfOnSupports shelf, LoadCase of, Optional<Bends> bends, List<Input> bending) {
+  UnevenLoad(
+      ShelfOnSupports shelf,
+      LoadCase of,
+      Optional<Bends> bends,
+      PlateFigures plate,
+      List<Input> bending) {
     this.shelf = shelf;
     this.of = of;
     this.bends = bends;
+    this.plate = plate;
     this.inputs = new ArrayList<>(bending);
     if (of instanceof LoadCase.FrontRow(var deep)) {
       inputs.add(deep.input("d", "depth of the things, standing at the front edge"));
@@ -47,13 +55,17 @@ final class UnevenLoad {
   List<Figure> inRow() {
     List<Figure> all = new ArrayList<>();
     sag().ifPresent(all::add);
+    years().ifPresent(all::add);
     push().ifPresent(all::add);
+    stress().ifPresent(all::add);
     return all;
   }
 
   List<Figure> onOneHalf() {
     List<Figure> all = new ArrayList<>();
     sag().ifPresent(all::add);
+    years().ifPresent(all::add);
+    stress().ifPresent(all::add);
     onSupports()
         .ifPresent(
             half -> {
@@ -73,6 +85,31 @@ final class UnevenLoad {
                 "sag at the most, the load " + of.brief(),
                 Quantity.of(b.sag(), QuantityUnit.LENGTH),
                 "max w(x, y)"));
+  }
+
+  /** The same after years. */
+  Optional<Figure> years() {
+    return sag().map(this::years);
+  }
+
+  private Figure years(Figure sag) {
+    Sourced creep = shelf.limits().creep();
+    return new Figure(
+        shelf.prefix() + "/" + id() + "-years",
+        sag.title() + ", after years",
+        Quantity.of(sag.value().value() * creep.number(), QuantityUnit.LENGTH),
+        "k s",
+        List.of(
+            creep.input("k", "sag after years over sag at first"),
+            new Input("s", sag.title(), sag.value(), sag.source())),
+        creep.source());
+  }
+
+  /** Only of glass, which breaks without warning. */
+  Optional<Figure> stress() {
+    return bends
+        .filter(_ -> shelf.limits().stress().isPresent())
+        .map(b -> plate.stress(id() + "-stress", b, "the load " + of.brief()));
   }
 
   /** Nothing for a shelf in joints either. */

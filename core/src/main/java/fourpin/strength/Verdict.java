@@ -113,11 +113,18 @@ final class Verdict {
 
   /** How hard the support pushes most that does so however its load lies, N. */
   double push() {
+    return pressing().map(this::push).orElse(0.0);
+  }
+
+  /** How its load presses hardest on a support; nothing if it is no plate, or tips however. */
+  Optional<LoadCase> pressing() {
     return shelf.loaded().stream()
-        .flatMap(of -> under(of).stream())
-        .mapToDouble(Bends::push)
-        .max()
-        .orElse(0);
+        .filter(of -> under(of).isPresent())
+        .reduce((one, other) -> push(other) > push(one) ? other : one);
+  }
+
+  private double push(LoadCase of) {
+    return under(of).map(Bends::push).orElse(0.0);
   }
 
   private int props() {

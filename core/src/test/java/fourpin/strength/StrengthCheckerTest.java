@@ -175,7 +175,7 @@ class StrengthCheckerTest {
     Strength strength = check(SampleJobs.bay(2), SampleJobs.bay(2), SampleJobs.bay(2));
     assertThat(strength.findings())
         .extracting(Finding::kind)
-        .containsOnly("row-crushes", "tall-side", "partition-foot");
+        .containsOnly("support-crushes", "tall-side", "partition-foot");
   }
 
   @Test

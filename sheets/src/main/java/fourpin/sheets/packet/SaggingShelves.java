@@ -80,6 +80,7 @@ final class SaggingShelves {
     return plan.findings().stream()
         .filter(finding -> isOf(finding, alike))
         .flatMap(SaggingShelves::cures)
+        .distinct()
         .toList();
   }
 
@@ -87,8 +88,7 @@ final class SaggingShelves {
     return switch (finding.kind()) {
       case "sag", "row-sags", "half-sags", "glass-stress", "row-breaks", "half-breaks" ->
           cures(finding, "Cure: ");
-      case "support-crushes", "row-crushes", "half-crushes" ->
-          cures(finding, "Cure of its load on supports: ");
+      case "support-crushes", "support-rating" -> cures(finding, "Cure of its load on supports: ");
       default -> Stream.empty();
     };
   }

@@ -22,8 +22,6 @@ final class ShelfPages {
   /** Stands in its place where no load within the limits ends the rocking. */
   private static final String ROCKS_BEYOND = "low-support-most";
 
-  private static final String FRONT_ROW_PUSH = "plate-front-row-push";
-
   /** The figures of a shelf as a plate that stand in columns, by the last level of their ids. */
   private static final List<String> PLATE_COLUMNS =
       List.of(
@@ -39,7 +37,6 @@ final class ShelfPages {
   private static final List<String> SIDE_COLUMNS =
       List.of(
           "support-push",
-          FRONT_ROW_PUSH,
           "support-allowed-nds",
           "support-allowed-ec5",
           "pin-stress",
@@ -160,8 +157,7 @@ final class ShelfPages {
         List.of(
             Table.left("Case"),
             Table.left("Shelves"),
-            Table.right("Load on one"),
-            Table.right("In a front row"),
+            Table.right("Most on one"),
             Table.right("Allowed, NDS"),
             Table.right("Allowed, Eurocode 5"),
             Table.right("Bends the pin to"),
@@ -273,7 +269,6 @@ final class ShelfPages {
     shelf.plate().stream()
         .filter(figure -> !PLATE_COLUMNS.contains(last(figure)))
         .filter(figure -> !last(figure).equals(ROCKS_BEYOND))
-        .filter(figure -> !last(figure).equals(FRONT_ROW_PUSH))
         .forEach(figures::add);
     return figures;
   }
