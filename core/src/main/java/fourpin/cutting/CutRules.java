@@ -47,6 +47,13 @@ record CutRules(long longestRip, long widestCrosscut, Stages atStart) {
         .orElse(Long.MAX_VALUE);
   }
 
+  /** Whether there is anything at all that the saw can't do. */
+  boolean limit() {
+    return longestRip < Long.MAX_VALUE
+        || widestCrosscut < Long.MAX_VALUE
+        || Math.min(atStart.rip, atStart.crosscut) < MOST_STAGES;
+  }
+
   /** Whether the saw can make cuts of such length in a rectangle with such stages left. */
   boolean allow(Direction way, long along, Stages stages) {
     return stages.of(way) > 0 && reach(way, along);

@@ -127,7 +127,7 @@ public final class ThoroughCutter implements SheetCutter {
    * more to find.
    */
   private List<Layout> found(SheetProblem problem, Starts starts) {
-    Layout quick = new StripCutter().cut(problem);
+    Layout quick = quick(problem);
     watch.better(quick);
     if (isProven(quick)) {
       return List.of(quick);
@@ -143,6 +143,12 @@ public final class ThoroughCutter implements SheetCutter {
         .madeUp(quick)
         .map(List::of)
         .orElse(List.of(best));
+  }
+
+  /** Strip by strip; of few parts that are not proven so, whatever is better. */
+  private static Layout quick(SheetProblem problem) {
+    Layout strips = new StripCutter().cut(problem);
+    return isProven(strips) ? strips : FewParts.better(problem, strips).orElse(strips);
   }
 
   /** With bounds of the problem itself, since that of a stricter one may be too high. */

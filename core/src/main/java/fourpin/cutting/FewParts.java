@@ -1,0 +1,181 @@
+package fourpin.cutting;
+
+import fourpin.cutting.Attempt.Drafted;
+import fourpin.cutting.Attempt.Outcome;
+import fourpin.cutting.Attempt.Score;
+import fourpin.cutting.Inflated.Panel;
+import java.math.BigInteger;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * The cheapest sheets for few parts, tried through: which portions of the parts lie on one sheet
+ * (see {@link Boxes}), and which of these portions make up all for the least price (see {@link
+ * Cover}). So tight layouts are found that no filling strip by strip comes to, and the order of the
+ * parts does not matter.
+ *
+ * <p>First with little of the stock left unused, which is quick, then with as much as a cheaper
+ * answer may leave. Where the work does not suffice, what was found up to then counts.
+ */
+final class FewParts {
+
+  /** Pairs of portions, more than which are too many. */
+  private static final double MOST_PAIRS = 500_000;
+
+  /**
+   * Pairs of portions and of boxes looked at; about 50 million take a second on a machine of 2025.
+   */
+  private static final long STEPS = 3_000_000;
+
+  /** Shares of what may be left unused at most. */
+  private static final double[] UNUSED = {1.0 / 8, 1.0 / 2, 1};
+
+  private final Inflated problem;
+  private final long[] costs;
+  private final Portions portions;
+  private final Work work = Work.of(STEPS);
+
+  /** Drafts of all parts, and what they cost. */
+  private record Found(List<Drafted> drafts, long cost) {}
+
+  private FewParts(Inflated problem) {
+    this.problem = problem;
+    costs = costs(problem);
+    portions = new Portions(problem, problem.fittingDemand());
+  }
+
+  /** The prices; where nothing has a price, the areas in square millimetres. */
+  private static long[] costs(Inflated problem) {
+    long[] prices = problem.panels.stream().mapToLong(panel -> panel.sheet().price()).toArray();
+    return Arrays.stream(prices).anyMatch(price -> price > 0)
+        ? prices
+        : problem.panels.stream().mapToLong(FewParts::squareMillimetres).toArray();
+  }
+
+  private static long squareMillimetres(Panel panel) {
+    return Math.round(panel.sheet().length().mm() * panel.sheet().width().mm());
+  }
+
+  /**
+   * A better answer to a problem of few parts.
+   *
+   * @param than an answer known
+   */
+  static Optional<Layout> better(SheetProblem problem, Layout than) {
+    Inflated inflated = new Inflated(problem);
+    return Portions.pairs(inflated.fittingDemand()) <= MOST_PAIRS
+        ? new FewParts(inflated).cheaper(than).map(f -> layout(problem, inflated, f.drafts))
+        : Optional.empty();
+  }
+
+  private static Layout layout(SheetProblem problem, Inflated inflated, List<Drafted> drafts) {
+    int[] missing = new int[inflated.kinds.size()];
+    Outcome all = new Outcome(drafts, missing, Score.of(inflated, drafts, missing));
+    LowerBound bound = new Bounds(inflated, inflated.fittingDemand()).bound();
+    return new Answers(problem, inflated).layout(all, bound);
+  }
+
+  private Optional<Found> cheaper(Layout than) {
+    boolean more =
+        than.unplaced().stream().anyMatch(u -> u.reason() == Unplaced.Reason.NO_SHEETS_LEFT);
+    return cheaper(more ? Long.MAX_VALUE : cost(than));
+  }
+
+  private long cost(Layout layout) {
+    return layout.patterns().stream().mapToLong(p -> p.quantity() * cost(p.sheet())).sum();
+  }
+
+  private long cost(StockSheet sheet) {
+    return IntStream.range(0, costs.length)
+        .filter(panel -> problem.panels.get(panel).sheet().equals(sheet))
+        .mapToLong(panel -> costs[panel])
+        .sum();
+  }
+
+  private int supply(int panel) {
+    return problem.panels.get(panel).sheet().supply().most();
+  }
+
+  private Optional<Found> cheaper(long than) {
+    Optional<Found> best = Optional.empty();
+    for (double share : UNUSED) {
+      long most = best.map(Found::cost).orElse(than);
+      Optional<Found> next = onOne(most, share);
+      best = next.isPresent() ? next : best;
+    }
+    for (double share : UNUSED) {
+      long most = best.map(Found::cost).orElse(than);
+      double unused = area(most) - portions.area(portions.all());
+      Optional<Found> next = unused < 0 ? Optional.empty() : covered(most, share * unused);
+      best = next.isPresent() ? next : best;
+    }
+    return best;
+  }
+
+  /** All on the cheapest panel that takes them. */
+  private Optional<Found> onOne(long than, double share) {
+    return IntStream.range(0, costs.length)
+        .filter(panel -> costs[panel] < than && supply(panel) > 0)
+        .boxed()
+        .sorted((a, b) -> Long.compare(costs[a], costs[b]))
+        .flatMap(panel -> onOne(panel, share).stream())
+        .findFirst();
+  }
+
+  private Optional<Found> onOne(int index, double share) {
+    Panel panel = problem.panels.get(index);
+    double unused = panel.area() - portions.area(portions.all());
+    return unused < 0
+        ? Optional.empty()
+        : boxes(panel, share * unused)
+            .draft(portions.all())
+            .map(draft -> new Found(List.of(drafted(index, draft)), costs[index]));
+  }
+
+  private Boxes boxes(Panel panel, double unused) {
+    return new Boxes(problem, panel, portions, unused, work);
+  }
+
+  /** The most area that sheets may have which cost less. */
+  private double area(long than) {
+    int parts = portions.parts();
+    long step = Arrays.stream(costs).reduce(0, FewParts::commonDivisor);
+    double area = 0;
+    double perCost = 0;
+    for (int i = 0; i < costs.length; i++) {
+      double each = problem.panels.get(i).area();
+      boolean counted = costs[i] == 0 || than == Long.MAX_VALUE;
+      area += counted ? each * Math.min(supply(i), parts) : 0;
+      perCost = counted || supply(i) == 0 ? perCost : Math.max(perCost, each / costs[i]);
+    }
+    return area + perCost * (than - step);
+  }
+
+  private static long commonDivisor(long one, long other) {
+    return BigInteger.valueOf(one).gcd(BigInteger.valueOf(other)).longValueExact();
+  }
+
+  private Optional<Found> covered(long than, double unused) {
+    Cover cover = new Cover(portions, work);
+    List<Boxes> boxes = problem.panels.stream().map(panel -> boxes(panel, unused)).toList();
+    for (int i = 0; i < costs.length; i++) {
+      cover.add(i, costs[i], supply(i), boxes.get(i)::fit);
+    }
+    return cover.cheapest(than).map(sheets -> found(sheets, boxes));
+  }
+
+  private Found found(List<Cover.Sheet> sheets, List<Boxes> boxes) {
+    List<Drafted> drafts = sheets.stream().map(s -> drafted(s.panel(), draft(s, boxes))).toList();
+    return new Found(drafts, sheets.stream().mapToLong(s -> costs[s.panel()]).sum());
+  }
+
+  private static Draft draft(Cover.Sheet sheet, List<Boxes> boxes) {
+    return boxes.get(sheet.panel()).draft(sheet.portion()).orElseThrow();
+  }
+
+  private Drafted drafted(int panel, Draft draft) {
+    return new Drafted(problem.panels.get(panel), draft, 1);
+  }
+}
