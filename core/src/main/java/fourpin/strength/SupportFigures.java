@@ -9,7 +9,6 @@ import fourpin.measure.Source.Standing;
 import fourpin.reference.Reference;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -81,33 +80,6 @@ final class SupportFigures {
     return push()
         .flatMap(
             push -> PinAllowances.bearing(allowed(in)).map(bearing -> stress(in, push, bearing)));
-  }
-
-  /**
-   * How far a pin is bent.
-   *
-   * @param of the way in which the load lies
-   * @param shown that it follows from
-   */
-  record BentPin(LoadCase of, Quantity stress, List<Figure> shown) {}
-
-  /** Where its load bends a pin most; a shelf that tips then bends none. */
-  Optional<BentPin> bent(PinInSide in) {
-    return verdict.shelf().loaded().stream()
-        .flatMap(of -> bent(in, of).stream())
-        .max(Comparator.comparingDouble(bent -> bent.stress().value()));
-  }
-
-  private Optional<BentPin> bent(PinInSide in, LoadCase of) {
-    return of.equals(LoadCase.EVEN)
-        ? stress(in).map(figure -> new BentPin(of, figure.value(), List.of(figure)))
-        : PlateFigures.of(shelf, verdict)
-            .flatMap(plate -> plate.unevenly(of).push())
-            .flatMap(
-                push ->
-                    PinAllowances.bearing(allowed(in))
-                        .map(bearing -> stress(in, push, bearing).value())
-                        .map(stress -> new BentPin(of, stress, List.of(push))));
   }
 
   private Figure stress(PinInSide in, Figure push, double bearing) {

@@ -59,7 +59,7 @@ final class SupportFindings {
               pin.flatMap(p -> crushes(p, push)).ifPresent(all::add);
               supports.rating().flatMap(r -> overRated(r, push)).ifPresent(all::add);
             });
-    pin.flatMap(this::bends).ifPresent(all::add);
+    pin.flatMap(figures::stress).flatMap(this::bends).ifPresent(all::add);
     pin.flatMap(this::slips).ifPresent(all::add);
     return all;
   }
@@ -87,27 +87,18 @@ final class SupportFindings {
         cures);
   }
 
-  /** However its load lies. */
-  private Optional<Finding> bends(PinInSide in) {
+  private Optional<Finding> bends(Figure stress) {
     Sourced allowed = supports.pinStress();
-    return figures
-        .bent(in)
-        .filter(bent -> bent.stress().value() > allowed.number())
-        .map(
-            bent ->
-                finding(
-                    Severity.DOUBT,
-                    "pin-bends",
-                    "%s: %sthe most loaded pin is bent to %s; %s are taken as allowed"
-                        .formatted(
-                            names(),
-                            bent.of().equals(LoadCase.EVEN)
-                                ? ""
-                                : "with " + bent.of().words(job.unit()) + " ",
-                            bent.stress().text(job.unit()),
-                            allowed.value().text(job.unit())),
-                    bent.shown(),
-                    cures));
+    return value(stress) <= allowed.number()
+        ? Optional.empty()
+        : Optional.of(
+            finding(
+                Severity.DOUBT,
+                "pin-bends",
+                "%s: %sthe most loaded pin is bent to %s; %s are taken as allowed"
+                    .formatted(names(), lying(), text(stress), allowed.value().text(job.unit())),
+                List.of(stress),
+                cures));
   }
 
   /** Shelves that are short at once are found fault with where they are fitted. */

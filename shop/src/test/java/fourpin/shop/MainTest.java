@@ -224,8 +224,8 @@ class MainTest {
     Path job = EXAMPLES.resolve("reading-room.yaml");
 
     assertThat(run("explain", job, "bookcase/bay-1/levels/3/height").out())
-        .startsWith("level 3 above the foot of the case: 12 7/32 in\n")
-        .contains("\n  f = 10 7/32 in (259.55625 mm)  level 1; ", "\n  p = 1 in (25.4 mm)  ");
+        .startsWith("level 3 above the foot of the case: 12 15/32 in\n")
+        .contains("\n  f = 10 15/32 in (265.90625 mm)  level 1; ", "\n  p = 1 in (25.4 mm)  ");
   }
 
   @Test
