@@ -122,7 +122,13 @@ final class PanelRescue {
                 wide));
   }
 
+  /** Its name states the pin as well. */
   private String outside(PinSleeve sleeve) {
+    figures.length(
+        "sleeve-pin",
+        "diameter of the pin that the sleeve takes",
+        sleeve.pin(),
+        "diameter of the pins of these rows");
     return figures.length(
         "sleeve",
         "hole that a sleeve is pressed into",
