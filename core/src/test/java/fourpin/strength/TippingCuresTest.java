@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TippingCuresTest {
 
   private static final List<String> WRONG =
-      List.of("shelf-tips", "support-crushes", "row-crushes", "half-crushes", "pin-bends");
+      List.of("shelf-tips", "support-crushes", "support-rating", "pin-bends");
 
   private static final Pattern FARTHEST = Pattern.compile("it tips from more than (.* in) on");
 
