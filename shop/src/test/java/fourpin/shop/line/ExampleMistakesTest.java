@@ -46,8 +46,6 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class ExampleMistakesTest {
 
-  private static final Map<String, Plan> PLANS = new HashMap<>();
-
   /** "shelf 1-S2 on level 18 of bay 1 (underside 33 11/32 in up)". */
   private static final Pattern PLACE =
       Pattern.compile("(?:shelf (\\S+) on )?level (\\d+) of bay (\\d+) \\(underside ([^)]+) up\\)");
@@ -56,14 +54,7 @@ class ExampleMistakesTest {
   private static final Pattern PLUS = Pattern.compile("\\+");
 
   private static Plan plan(String example) {
-    return PLANS.computeIfAbsent(
-        example,
-        name ->
-            switch (new JobSource(Path.of("..", "examples", name + ".yaml")).read()) {
-              case JobSource.Outcome.Good(Job job) -> Planner.plan(job);
-              case JobSource.Outcome.Refused(List<String> messages) ->
-                  throw new AssertionError(messages);
-            });
+    return PlannedExamples.plan(Path.of("..", "examples", example + ".yaml"));
   }
 
   private static char letter(MistakeReport report) {

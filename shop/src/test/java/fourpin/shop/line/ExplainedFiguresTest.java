@@ -2,32 +2,20 @@ package fourpin.shop.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fourpin.bench.Step;
 import fourpin.boring.way.CaseBoring;
 import fourpin.boring.way.WayAnswer;
-import fourpin.job.Job;
 import fourpin.job.Way;
 import fourpin.measure.Figure;
-import fourpin.measure.Length;
-import fourpin.measure.LengthStyle;
 import fourpin.measure.Quantity;
-import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
-import fourpin.plan.MistakeReport;
 import fourpin.plan.Plan;
-import fourpin.plan.PlannedStep;
-import fourpin.plan.PlannedStep.Stage;
-import fourpin.plan.Planner;
 import fourpin.plan.ToolItem;
 import fourpin.shop.packet.PacketFile;
 import fourpin.shop.packet.PlanFiles;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.lang.reflect.RecordComponent;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,8 +23,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,10 +37,6 @@ import tools.jackson.databind.json.JsonMapper;
 class ExplainedFiguresTest {
 
   private static final JsonMapper JSON = JsonMapper.builder().build();
-  private static final Path EXAMPLES = Path.of("..", "examples");
-
-  private static final Set<QuantityUnit> LENGTHS_OF_ANY_KIND =
-      Set.of(QuantityUnit.LENGTH, QuantityUnit.DIAMETER);
 
   /** Numbers that count things off, and are no figures. */
   private static final Set<String> ORDINALS =
@@ -62,29 +44,6 @@ class ExplainedFiguresTest {
 
   /** In mm; plan.json states lengths to the last picometre, figures as floating point. */
   private static final double SAME = 1e-9;
-
-  static List<Path> examples() throws IOException {
-    try (Stream<Path> all =
-        Stream.concat(Files.list(EXAMPLES), Files.list(EXAMPLES.resolve("ways")))) {
-      return all.filter(f -> f.toString().endsWith(".yaml"))
-          .filter(f -> !f.toString().endsWith("shop.yaml"))
-          .sorted()
-          .toList();
-    }
-  }
-
-  private static final Map<Path, Plan> PLANS = new HashMap<>();
-
-  private static Plan plan(Path example) {
-    return PLANS.computeIfAbsent(
-        example,
-        path ->
-            switch (new JobSource(path).read()) {
-              case JobSource.Outcome.Good(Job job) -> Planner.plan(job);
-              case JobSource.Outcome.Refused(List<String> messages) ->
-                  throw new AssertionError(messages);
-            });
-  }
 
   private static final Map<Plan, JsonNode> WRITTEN = new IdentityHashMap<>();
 
@@ -136,10 +95,6 @@ class ExplainedFiguresTest {
     }
   }
 
-  private static Map<String, Figure> byId(Plan plan) {
-    return plan.figures().stream().collect(Collectors.toMap(Figure::id, f -> f));
-  }
-
   private static List<String> missing(List<Leaf> leaves, Map<String, Figure> figures) {
     return leaves.stream()
         .filter(
@@ -159,9 +114,9 @@ class ExplainedFiguresTest {
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("fourpin.shop.line.PlannedExamples#files")
   void everyNumberOfEveryMethodHasAnIdThatSaysWhereItStands(Path example) throws IOException {
-    Plan plan = plan(example);
+    Plan plan = PlannedExamples.plan(example);
     List<Leaf> leaves = new ArrayList<>();
     for (JsonNode boring : json(plan).path("borings")) {
       for (JsonNode way : boring.path("ways")) {
@@ -170,20 +125,20 @@ class ExplainedFiguresTest {
         }
       }
     }
-    assertThat(missing(leaves, byId(plan))).isEmpty();
+    assertThat(missing(leaves, PlannedExamples.figures(plan))).isEmpty();
     assertThat(leaves).isNotEmpty();
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("fourpin.shop.line.PlannedExamples#files")
   void everyNumberOfThePatternHasAnIdThatSaysWhereItStands(Path example) throws IOException {
-    Plan plan = plan(example);
+    Plan plan = PlannedExamples.plan(example);
     List<Leaf> leaves = new ArrayList<>();
     for (JsonNode grid : json(plan).path("grids")) {
       String id = Figure.id(grid.path("case").stringValue(), "bay-" + grid.path("bay").intValue());
       leaves.addAll(Leaf.of(id, grid));
     }
-    assertThat(missing(leaves, byId(plan))).isEmpty();
+    assertThat(missing(leaves, PlannedExamples.figures(plan))).isEmpty();
     assertThat(leaves).isNotEmpty();
   }
 
@@ -207,10 +162,10 @@ class ExplainedFiguresTest {
 
   /** Each with its title, its id, its formula, a line for each input, and its source. */
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("fourpin.shop.line.PlannedExamples#files")
   void everyIdOfThePacketIsAnswered(Path example) throws IOException {
-    Plan plan = plan(example);
-    Map<String, Figure> figures = byId(plan);
+    Plan plan = PlannedExamples.plan(example);
+    Map<String, Figure> figures = PlannedExamples.figures(plan);
     Set<String> ids = ids("", json(plan));
     assertThat(ids).hasSizeGreaterThan(100).containsAll(figures.keySet());
     for (String id : ids) {
@@ -225,9 +180,9 @@ class ExplainedFiguresTest {
    * Nothing of an answer is empty; what is neither counted nor measured says from what it comes.
    */
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("fourpin.shop.line.PlannedExamples#files")
   void everyFigureHasFormulaInputsAndSource(Path example) {
-    Plan plan = plan(example);
+    Plan plan = PlannedExamples.plan(example);
     assertThat(plan.figures()).allSatisfy(ExplainedFiguresTest::isWhole);
     Stream.of(
             plan.shelves().stream().flatMap(s -> s.figures().stream()),
@@ -251,10 +206,10 @@ class ExplainedFiguresTest {
 
   /** So that nobody who asks for a figure on one page is told of another. */
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("fourpin.shop.line.PlannedExamples#files")
   void noIdStandsForTwoFigures(Path example) {
-    Plan plan = plan(example);
-    Map<String, Figure> known = byId(plan);
+    Plan plan = PlannedExamples.plan(example);
+    Map<String, Figure> known = PlannedExamples.figures(plan);
     Stream.of(
             plan.totals().stream(),
             plan.shelves().stream().flatMap(s -> s.figures().stream()),
@@ -284,9 +239,9 @@ class ExplainedFiguresTest {
    * Set-ups, clampings, holes, minutes, cost, tolerance, life of a guide; or why not, and a cure.
    */
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("fourpin.shop.line.PlannedExamples#files")
   void everyWaySaysWhatItTakesOrWhyItCanNotBeDone(Path example) {
-    for (CaseBoring boring : plan(example).borings()) {
+    for (CaseBoring boring : PlannedExamples.plan(example).borings()) {
       assertThat(boring.because()).isNotBlank();
       assertThat(boring.answer(boring.chosen()).method()).isPresent();
       for (WayAnswer answer : boring.answers()) {
@@ -317,10 +272,10 @@ class ExplainedFiguresTest {
 
   /** What a tool costs is in the list, in the price of the job, and in what explains them. */
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("fourpin.shop.line.PlannedExamples#files")
   void everyToolToBuyIsPricedOrSaidToBeWithoutPrice(Path example) {
-    Plan plan = plan(example);
-    Map<String, Figure> figures = byId(plan);
+    Plan plan = PlannedExamples.plan(example);
+    Map<String, Figure> figures = PlannedExamples.figures(plan);
     for (ToolItem item : plan.tools()) {
       String name = item.tool().name();
       if (item.tool().price().isPresent()) {
@@ -337,24 +292,16 @@ class ExplainedFiguresTest {
         .isEqualTo(plan.tools().stream().anyMatch(t -> t.tool().price().isPresent()));
   }
 
-  /** Values of figures and of what they are worked out from. */
-  private static List<Quantity> quantities(List<Figure> figures) {
-    return figures.stream()
-        .flatMap(
-            f -> Stream.concat(Stream.of(f.value()), f.inputs().stream().map(Figure.Input::value)))
-        .toList();
-  }
-
   /** Shares are printed in per cent. */
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("fourpin.shop.line.PlannedExamples#files")
   void everyNumberOfThePageOnLevelShelvesIsThatOfAFigureOfIt(Path example) throws IOException {
-    Plan plan = plan(example);
-    Map<String, Figure> figures = byId(plan);
+    Plan plan = PlannedExamples.plan(example);
+    Map<String, Figure> figures = PlannedExamples.figures(plan);
     for (JsonNode level : json(plan).path("levelness")) {
       List<Figure> own = new ArrayList<>();
       level.path("figures").forEach(id -> own.add(figures.get(id.stringValue())));
-      List<Double> known = quantities(own).stream().map(Quantity::value).toList();
+      List<Double> known = PlannedExamples.quantities(own).stream().map(Quantity::value).toList();
       assertThat(Leaf.of("level", level))
           .filteredOn(
               leaf ->
@@ -365,136 +312,5 @@ class ExplainedFiguresTest {
                                   || Math.abs(k - 100 * leaf.value()) < SAME))
           .isEmpty();
     }
-  }
-
-  private static final Pattern LENGTHS =
-      Pattern.compile("(?<!bay )(≈ )?((\\d+ )?\\d+/\\d+|\\d+\\.\\d+|\\d+) (in|mm)(?! all|[a-z])");
-  private static final Pattern REST = Pattern.compile("\\d+(\\.\\d+)? (%|min)(?![a-z])");
-
-  private static Set<String> said(String words) {
-    return Stream.of(LENGTHS, REST)
-        .flatMap(p -> p.matcher(words).results())
-        .map(r -> r.group())
-        .collect(Collectors.toCollection(TreeSet::new));
-  }
-
-  private static Set<String> printed(List<Figure> figures, LengthStyle style) {
-    Set<String> printed = new TreeSet<>();
-    for (Quantity quantity : quantities(figures)) {
-      printed.add(quantity.text(style.unit()));
-      if (quantity.unit() == QuantityUnit.LENGTH) {
-        printed.add(style.text(Length.nearestMm(Math.abs(quantity.value()))));
-      }
-      if (quantity.unit() == QuantityUnit.DIAMETER) {
-        printed.add(style.diameter(quantity.length()));
-      }
-    }
-    return printed;
-  }
-
-  private static Set<String> unknown(String words, List<Figure> figures, LengthStyle style) {
-    Set<String> said = said(words);
-    said.removeAll(printed(figures, style));
-    return said;
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void everyFigureThatReasonsStateCanBeAskedFor(Path example) {
-    Plan plan = plan(example);
-    LengthStyle style = plan.job().style();
-    plan.borings()
-        .forEach(
-            boring -> {
-              List<Figure> all = new ArrayList<>(boring.figures());
-              boring.answers().forEach(a -> all.addAll(a.figures()));
-              assertThat(unknown(boring.because(), all, style)).isEmpty();
-              boring
-                  .answers()
-                  .forEach(
-                      answer -> {
-                        String words =
-                            Stream.concat(answer.reasons().stream(), answer.together().stream())
-                                .map(r -> r.what() + " " + r.remedy())
-                                .collect(Collectors.joining(" "));
-                        List<Figure> own =
-                            Stream.concat(
-                                    answer.figures().stream(),
-                                    about(plan, boring.caseName(), "bay-"))
-                                .toList();
-                        assertThat(unknown(words, own, style)).as(words).isEmpty();
-                      });
-            });
-  }
-
-  private static Stream<Figure> about(Plan plan, String caseName, String what) {
-    return plan.figures().stream().filter(f -> f.id().startsWith(Figure.id(caseName) + "/" + what));
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void everyFigureThatMistakesStateCanBeAskedFor(Path example) {
-    Plan plan = plan(example);
-    for (MistakeReport report : plan.mistakes()) {
-      String words = String.join(" ", report.what(), report.shows(), report.test(), report.how());
-      assertThat(unknown(words, report.figures(), plan.job().style())).as(words).isEmpty();
-      Map<String, Figure> all = byId(plan);
-      report.figures().forEach(f -> assertThat(f.equals(all.get(f.id()))).as(f.id()).isTrue());
-    }
-  }
-
-  /** Lengths of a typed step, whatever its kind. */
-  private static Stream<Length> lengths(Object value) {
-    return switch (value) {
-      case Length length -> Stream.of(length);
-      case Optional<?> optional -> optional.stream().flatMap(ExplainedFiguresTest::lengths);
-      case List<?> list -> list.stream().flatMap(ExplainedFiguresTest::lengths);
-      case Record parts ->
-          Stream.of(parts.getClass().getRecordComponents())
-              .flatMap(component -> lengths(component(parts, component)));
-      default -> Stream.empty();
-    };
-  }
-
-  private static Object component(Record of, RecordComponent component) {
-    try {
-      component.getAccessor().setAccessible(true);
-      return component.getAccessor().invoke(of);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
-  /**
-   * The steps that stand on drilling sheets, on pages of guides and before the first panel. Joints
-   * that wait until the rows are bored are steps like those of other joints.
-   */
-  @ParameterizedTest
-  @MethodSource("examples")
-  void everyLengthOfTheStepsIsAFigure(Path example) {
-    Plan plan = plan(example);
-    LengthStyle style = plan.job().style();
-    Set<String> unknown = new TreeSet<>();
-    for (PlannedStep step : plan.steps()) {
-      if (step.stage() == Stage.BORE) {
-        Set<String> known =
-            Stream.of("bay-", "boring/")
-                .flatMap(what -> about(plan, step.caseName(), what))
-                .map(Figure::value)
-                .filter(v -> LENGTHS_OF_ANY_KIND.contains(v.unit()))
-                .map(v -> style.text(Length.nearestMm(Math.abs(v.value()))))
-                .collect(Collectors.toSet());
-        for (Step typed : step.typed()) {
-          Stream.of(typed)
-              .filter(t -> !(t instanceof Step.Channel))
-              .flatMap(ExplainedFiguresTest::lengths)
-              .filter(l -> !l.isZero())
-              .map(l -> style.text(l.abs()))
-              .filter(Predicate.not(known::contains))
-              .forEach(text -> unknown.add(typed.getClass().getSimpleName() + ": " + text));
-        }
-      }
-    }
-    assertThat(unknown).isEmpty();
   }
 }
