@@ -9,7 +9,6 @@ import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.Back;
 import fourpin.job.Bay;
-import fourpin.job.BoardStock;
 import fourpin.job.CaseDraft;
 import fourpin.job.Edging;
 import fourpin.job.Job;
@@ -18,7 +17,6 @@ import fourpin.job.Joint;
 import fourpin.job.Kick;
 import fourpin.job.Material;
 import fourpin.job.SampleJobs;
-import fourpin.job.SheetStock;
 import fourpin.job.Shelves;
 import fourpin.job.Sizes;
 import fourpin.job.Support;
@@ -94,24 +92,6 @@ class PlannerTest {
         .isCloseTo(cubicMetres * density, within(1e-6));
   }
 
-  @Test
-  void should_price_stock_and_boring_as_the_settings_say() {
-    Plan plan = Planner.plan(job(divided().order()));
-    double stock = figure(plan, "job/stock-used").value().value();
-    double holes = figure(plan, "job/holes").value().value();
-    // Defaults: 10 min for the stick, 5 for one set-up, 16 s a hole. Uprights are marked in pairs:
-    // 1 1/2 min to lay them for each bay, 10 s a line, and 5 s less for each of four holes on it.
-    double pairs = plan.grids().size() * 1.5;
-    double minutes = 10 + 5 + pairs + (holes * (16 - 5) + holes / 4 * 10) / 60;
-    assertThat(figure(plan, "job/boring-time").value().value()).isCloseTo(minutes, within(1e-9));
-    // Defaults: no waste, 25 % mark-up, 60 an hour, 15 % contingency, 8 for the bit that no file
-    // states; the hand drill has no price.
-    double expected = (stock * 1.25 + minutes / 60 * 60 + 8) * 1.15;
-    assertThat(figure(plan, "job/price").value().value()).isCloseTo(expected, within(1e-9));
-    assertThat(holes)
-        .isEqualTo(plan.grids().stream().mapToDouble(g -> g.levels().size() * 4).sum());
-  }
-
   private static String amount(HardwareItem item) {
     return item.name() + " | " + item.size() + " | " + item.amount();
   }
@@ -176,73 +156,6 @@ class PlannerTest {
                         assertThat(r.buy().mm()).isCloseTo(r.needed().mm() * 1.1, within(1e-6));
                       });
             });
-  }
-
-  @Test
-  void should_name_stock_without_a_price_and_count_the_rest() {
-    Job priced = job(divided().order());
-    Job some = without(priced, "back");
-    Plan plan = Planner.plan(some);
-    assertThat(figure(plan, "job/price").title())
-        .isEqualTo(
-            "price of the priced stock, tools to buy and boring; hardware and other work not"
-                + " counted");
-    assertThat(figure(plan, "job/stock-used").title()).startsWith("priced stock used");
-    assertThat(figure(plan, "job/stock-used").value().value())
-        .isLessThan(figure(Planner.plan(priced), "job/stock-used").value().value());
-    assertThat(plan.findings())
-        .filteredOn(f -> f.kind().equals("no-price"))
-        .extracting(Finding::what)
-        .containsExactly(
-            "No price is stated for back 1: 96 x 48 in: the totals count the priced stock only.");
-    assertThat(Planner.plan(priced).findings()).noneMatch(f -> f.kind().equals("no-price"));
-  }
-
-  @Test
-  void should_work_out_no_price_when_no_stock_has_one() {
-    Job none = without(without(without(job(divided().order()), "back"), "ply"), "oak");
-    Plan plan = Planner.plan(none);
-    assertThat(plan.figures()).extracting(Figure::id).doesNotContain("job/price", "job/stock-used");
-    assertThat(plan.findings())
-        .filteredOn(f -> f.kind().equals("no-price"))
-        .singleElement()
-        .satisfies(f -> assertThat(f.what()).endsWith(": no price is worked out for this job."));
-  }
-
-  /** The job with no price on one material's stock. */
-  private static Job without(Job job, String material) {
-    return JobDraft.changed(
-        job,
-        d -> {
-          d.sheets =
-              job.sheets().stream()
-                  .map(
-                      s ->
-                          s.material().equals(material)
-                              ? new SheetStock(
-                                  s.material(),
-                                  s.length(),
-                                  s.width(),
-                                  s.count(),
-                                  Optional.empty(),
-                                  s.supply())
-                              : s)
-                  .toList();
-          d.boards =
-              job.boards().stream()
-                  .map(
-                      b ->
-                          b.material().equals(material)
-                              ? new BoardStock(
-                                  b.material(),
-                                  b.length(),
-                                  b.width(),
-                                  b.count(),
-                                  Optional.empty(),
-                                  b.supply())
-                              : b)
-                  .toList();
-        });
   }
 
   /** Clear 79 1/16 x 70 9/16 in, with grooves of 1/4 in, less 1/16 in of play. */
@@ -398,7 +311,7 @@ class PlannerTest {
         .containsExactlyInAnyOrder(in("34 51/64"), in("11 3/32"));
   }
 
-  private static CaseDraft divided() {
+  static CaseDraft divided() {
     CaseDraft draft = new CaseDraft();
     draft.back =
         Optional.of(new Back(Back.Kind.GROOVE, "back", Optional.of(in("1/4")), Back.Pieces.BY_BAY));
@@ -409,7 +322,7 @@ class PlannerTest {
     return new Joint(Joint.Kind.BUTT, Optional.empty());
   }
 
-  private static Figure figure(Plan plan, String id) {
+  static Figure figure(Plan plan, String id) {
     return plan.figures().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
   }
 

@@ -26,17 +26,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 class ErrorModelsTest {
 
   /** About 0.5 mm: 0.25 mm of standard deviation for 0.02 in. */
-  private static final String HALF_MM = "0.02";
+  static final String HALF_MM = "0.02";
 
-  private static final double SIGMA = 0.254;
-  private static final BitSetting BIT =
-      new BitSetting("bit", in("1/4"), in("0"), in("0"), in("3/8"), in("1/8"), in("3/16"));
-  private static final Method IN_PAIRS =
-      new Method.Marked(
-          Method.How.BY_HAND,
-          BIT,
-          List.of(Workshop.pair(1, "L", "P1"), Workshop.pair(2, "P1", "R")));
-  private static final Method BY_HAND = new Method.Marked(Method.How.BY_HAND, BIT, List.of());
+  static final double SIGMA = 0.254;
 
   private static Spread gap(ErrorModel model, int position) {
     return spread(model, position, Miss.GAP);
@@ -51,7 +43,7 @@ class ErrorModelsTest {
     return shop.model(Way.CENTRING_GUIDE, shop.guided(play), alteration);
   }
 
-  private static void deviates(ErrorModel model, double expected) {
+  static void deviates(ErrorModel model, double expected) {
     for (int p = 0; p < model.positions().size(); p++) {
       assertThat(gap(model, p).deviation())
           .as("%s", model.positions().get(p).level())
@@ -272,63 +264,6 @@ class ErrorModelsTest {
     int second = model.positions().size() / 2;
     assertThat(gap(model, second).deviation()).isGreaterThan(gap(model, 0).deviation());
     deviates(shop.model(Way.HARDBOARD_STRIP, shop.guided("0"), Alteration.SLEEVED), 0);
-  }
-
-  /** Marks on the stick are common to a level; marks on the panel are not. */
-  @Test
-  void theStickCancelsAndTheMarksDoNot() {
-    Workshop stick = Workshop.with(Workshop.only(Setting.STICK_ERROR, HALF_MM));
-    deviates(stick.model(Way.STORY_STICK, BY_HAND, Alteration.NONE), 0);
-    Workshop marks = Workshop.with(Workshop.only(Setting.MARK_ERROR, HALF_MM));
-    deviates(marks.model(Way.STORY_STICK, BY_HAND, Alteration.NONE), 2 * SIGMA);
-  }
-
-  /**
-   * Uprights side by side: what all holes of a level share cancels, and so does what both rows of a
-   * panel share. The lines rise by the setting from edge to edge of both, 12 and 11 13/32 in; rows
-   * are 8 11/32 in apart, on both panels.
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "SEAT_ERROR, 2, 0",
-    "STICK_ERROR, 0, 0",
-    "MARK_ERROR, 2, 0",
-    "PUNCH_ERROR, 0, 2",
-    "DRILL_WANDER, 2, 2",
-    "SQUARE_ERROR, 0, 0.712950601"
-  })
-  void linesAcrossBothUprightsAreCommonToALevel(Setting setting, double single, double paired) {
-    Workshop shop = Workshop.with(Workshop.only(setting, HALF_MM));
-    deviates(shop.model(Way.STORY_STICK, BY_HAND, Alteration.NONE), single * SIGMA);
-    deviates(shop.model(Way.STORY_STICK, IN_PAIRS, Alteration.NONE), paired * SIGMA);
-  }
-
-  /** A blank gives both strips of a side: its holes cancel, its seats don't. */
-  @Test
-  void cleatsOfOneBlankCancel() {
-    Method blanks = new Method.Blanks(Method.How.DRILL_PRESS, BIT, 1);
-    Workshop press = Workshop.with(Workshop.only(Setting.PRESS_ERROR, HALF_MM));
-    deviates(press.model(Way.CLEAT_BLANK, blanks, Alteration.NONE), 0);
-    Workshop seat = Workshop.with(Workshop.only(Setting.SEAT_ERROR, HALF_MM));
-    deviates(seat.model(Way.CLEAT_BLANK, blanks, Alteration.NONE), 2 * SIGMA);
-  }
-
-  @Test
-  void standardsMissByTheirEndsAndSlots() {
-    Method standards = new Method.ScrewedOn();
-    for (Setting setting : List.of(Setting.CUT_ERROR, Setting.SLOT_ERROR)) {
-      Workshop shop = Workshop.with(Workshop.only(setting, HALF_MM));
-      deviates(shop.model(Way.GROOVED_STANDARDS, standards, Alteration.NONE), 2 * SIGMA);
-    }
-  }
-
-  @Test
-  void aMachineMissesHoleByHoleAndLaysBothRowsOnAtOnce() {
-    Method machine = new Method.Programmed("borer", BIT);
-    Workshop holes = Workshop.with(Workshop.only(Setting.MACHINE_ERROR, HALF_MM));
-    deviates(holes.model(Way.MACHINE, machine, Alteration.NONE), 2 * SIGMA);
-    Workshop seat = Workshop.with(Workshop.only(Setting.SEAT_ERROR, HALF_MM));
-    deviates(seat.model(Way.MACHINE, machine, Alteration.NONE), 0);
   }
 
   /** A pin of 0.23 in in a hole that is 0.3 mm wider, the allowance: reaches 0.15 mm. */
