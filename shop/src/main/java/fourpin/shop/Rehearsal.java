@@ -29,7 +29,9 @@ final class Rehearsal {
   public static void main(String[] args) throws IOException, InterruptedException {
     Path folder = Files.createDirectories(Path.of(args[1]));
     Path packet = folder.resolve("packet");
-    Main.line().execute("plan", args[0], "--out", packet.toString());
+    Main.line("--help").execute("--help");
+    String[] plan = {"plan", args[0], "--out", packet.toString()};
+    Main.line(plan).execute(plan);
     DataPlace place = new DataPlace.InFile(folder.resolve("shop.db"));
     try (SqlStore store = SqlStore.open(place, InstantSource.system())) {
       Edit edit = new Edit("Rehearsal", Files.readString(Path.of(args[0])), "launcher", "begun");

@@ -24,12 +24,13 @@ class MainTest {
   private static Run run(Object... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
+    String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
     CommandLine line =
-        Main.line()
+        Main.line(words)
             .setOut(new PrintWriter(out))
             .setErr(new PrintWriter(err))
             .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-    int code = line.execute(Stream.of(args).map(Object::toString).toArray(String[]::new));
+    int code = line.execute(words);
     return new Run(code, out.toString(), err.toString());
   }
 

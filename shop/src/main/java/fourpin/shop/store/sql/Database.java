@@ -4,10 +4,9 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import fourpin.shop.store.DataPlace;
 import fourpin.shop.store.StoreException;
+import java.sql.SQLException;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import javax.sql.DataSource;
-import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
@@ -40,22 +39,13 @@ final class Database implements AutoCloseable {
   static Database open(DataPlace place) {
     Source source = Source.of(place);
     try {
-      migrate(source.forWriting());
+      Tables.bringUpToDate(source.forWriting());
       return new Database(source);
     } catch (FlywayException e) {
       throw new StoreException(Faults.ofOpening(place, e), e);
-    } catch (RuntimeException e) {
+    } catch (SQLException | RuntimeException e) {
       throw new StoreException(Faults.unreachable(place, e), e);
     }
-  }
-
-  private static void migrate(DataSource source) {
-    Flyway.configure()
-        .dataSource(source)
-        .locations("classpath:fourpin/shop/store/sql")
-        .ignoreMigrationPatterns(new String[0])
-        .load()
-        .migrate();
   }
 
   private static HikariConfig config(Source source) {
