@@ -3,6 +3,7 @@ package fourpin.strength;
 import fourpin.job.Job;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.Use.Limit;
 import java.util.Comparator;
 import java.util.Optional;
@@ -22,6 +23,9 @@ final class CureCheck {
    * more than this times what is allowed on it does not hold on the fine mesh either.
    */
   private static final double FAR = 1.05;
+
+  /** What rests no nearer to the front row than by rounding is left to the plate. */
+  private static final double CLEARLY = 1 - 1e-6;
 
   private final Job job;
   private final PlateBending.Memory plates;
@@ -62,6 +66,7 @@ final class CureCheck {
     boolean beam = candidate.prop() == ShelfPlate.Prop.NONE;
     return (beam && candidate.limits().use(candidate.beam()) > HOPELESS)
         || presses(candidate)
+        || tips(candidate)
         || isFarRoughly(candidate);
   }
 
@@ -69,6 +74,18 @@ final class CureCheck {
   private boolean presses(Candidate candidate) {
     double about = push * candidate.beam().length() / HOPELESS;
     return candidate.supports().stream().anyMatch(limit -> limit.isPassedBy(about));
+  }
+
+  /**
+   * By statics, well before its front row: the shorter a shelf, the less of its own weight holds it
+   * down. One that is carried under its front edge does not.
+   */
+  private static boolean tips(Candidate candidate) {
+    return candidate.prop() != ShelfPlate.Prop.FRONT_AND_BACK
+        && candidate.bearing() instanceof Bearing.Rows rows
+        && Stream.concat(candidate.loaded().stream(), Stream.of(candidate.empty()))
+            .map(of -> Resting.of(candidate, of).middle())
+            .anyMatch(middle -> middle < CLEARLY * rows.front().number());
   }
 
   private boolean isFarRoughly(Candidate candidate) {

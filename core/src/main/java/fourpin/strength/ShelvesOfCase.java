@@ -72,6 +72,20 @@ final class ShelvesOfCase {
         job, built, new ShelfReader(job, built), supports, apart, new PlateBending.Memory());
   }
 
+  /** Shared by all the cures of a shelf, one after the other. */
+  private final class Afresh {
+
+    private final Lazy<ShelvesOfCase> shelves = Lazy.of(ShelvesOfCase.this::afresh);
+
+    List<Remedy> list(Function<ShelvesOfCase, List<Remedy>> cures) {
+      return LazyList.of(() -> ask(cures));
+    }
+
+    private synchronized List<Remedy> ask(Function<ShelvesOfCase, List<Remedy>> cures) {
+      return cures.apply(shelves.get());
+    }
+  }
+
   private List<ShelfAnswer.Rest> rest() {
     return reader.shelves().stream().map(this::rest).toList();
   }
@@ -119,9 +133,10 @@ final class ShelvesOfCase {
     ShelfOnSupports read = reader.read(first);
     Verdict verdict = verdict(first);
     Optional<PinInSide> pin = supports.pin(first, reader);
-    List<Remedy> ofShelf = LazyList.of(() -> afresh().cures(first));
-    List<Remedy> ofSupports = LazyList.of(() -> afresh().supportCures(first));
-    List<Remedy> ofTipping = LazyList.of(() -> afresh().tippingCures(first));
+    Afresh afresh = new Afresh();
+    List<Remedy> ofShelf = afresh.list(s -> s.cures(first));
+    List<Remedy> ofSupports = afresh.list(s -> s.supportCures(first));
+    List<Remedy> ofTipping = afresh.list(s -> s.tippingCures(first));
     List<Finding> all = new ArrayList<>();
     all.addAll(new ShelfFindings(job, reader, alike, verdict, ofShelf).all());
     all.addAll(new PlateFindings(job, alike, read, verdict, ofTipping).all());

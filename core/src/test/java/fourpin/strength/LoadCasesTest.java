@@ -25,12 +25,15 @@ import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Unit;
+import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -104,6 +107,24 @@ class LoadCasesTest {
                 (much, little) -> assertThat(much).isGreaterThanOrEqualTo(little));
       }
     }
+  }
+
+  /** Cures that tip by statics are not bent at all. */
+  @ParameterizedTest
+  @ValueSource(longs = {7, 77})
+  void aPlateTipsWhereLoadAndWeightRestBeforeItsFrontRow(long seed) {
+    Random random = new Random(seed);
+    Set<Boolean> seen = new HashSet<>();
+    for (int i = 0; i < 30; i++) {
+      Verdict verdict = verdict(any(random));
+      double front = ((Bearing.Rows) verdict.shelf().bearing()).front().number();
+      for (LoadCase of : List.of(LoadCase.EVEN, LoadCase.ONE_HALF, verdict.shelf().empty())) {
+        boolean before = Resting.of(verdict.shelf(), of).middle() < front;
+        assertThat(verdict.tips(of)).isEqualTo(before);
+        seen.add(before);
+      }
+    }
+    assertThat(seen).containsExactlyInAnyOrder(true, false);
   }
 
   /** Bent with that load, some way in which it lies just meets a limit; with more it passes it. */
