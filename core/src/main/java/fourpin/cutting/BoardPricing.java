@@ -39,6 +39,11 @@ final class BoardPricing implements Pricing {
   }
 
   @Override
+  public double mostFilled() {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  @Override
   public List<Column> guess(int panel, long[] worth, int[] wanted) {
     return List.of();
   }

@@ -36,8 +36,17 @@ final class Dive {
   /** The same for rests of many sheets. */
   private static final int ROUNDS_FOR_MANY = 3;
 
+  /** The same for few sheets that many have come down to. From trials. */
+  private static final int ROUNDS_AFTER_MANY = 5;
+
   /** Sheets are many from here on: this is how many steps a dive takes down to them. */
   private static final int STEPS_DOWN = 16;
+
+  /**
+   * With many sheets the first dive waits until the rounds at the top gain less than this part of
+   * the cost. From trials.
+   */
+  private static final double STALL = 0.002;
 
   /** What a dive costs at least, so that there is an end. */
   private static final int STEPS_PER_DIVE = 1_000;
@@ -57,6 +66,7 @@ final class Dive {
   private final SplittableRandom random = new SplittableRandom(SEED);
   private final Map<Panel, Integer> indices = new IdentityHashMap<>();
   private Outcome best;
+  private boolean atEnd;
 
   Dive(
       Inflated problem,
@@ -95,24 +105,40 @@ final class Dive {
         .flatMap(relaxed -> finish.finish(relaxed, generation, cost(best.drafts())))
         .ifPresent(this::offerAll);
     for (int dive = 0; top.isPresent() && hopeful(top.get(), 0) && !work.spent(); dive++) {
-      new Descent(dive).run(top.get());
+      new Descent(dive, top.get()).run();
+      top = atEnd ? top : top();
     }
     return best;
   }
 
   /**
-   * The solution for all parts; rounded now and then on the way, so that a stop finds an answer.
+   * The solution for all parts, or with many sheets one near to it. That for few sheets is rounded
+   * now and then on the way, so that a stop finds an answer.
    */
   private Optional<Relaxed> top() {
     Optional<Relaxed> top = Optional.empty();
-    boolean more = true;
-    while (more && !work.spent() && !proven()) {
+    double before = Double.POSITIVE_INFINITY;
+    boolean gains = true;
+    while (gains && !atEnd && !work.spent() && !proven()) {
       int known = generation.count();
       top = generation.solve(problem.fittingDemand(), supply(), ROUNDS_AT_TOP);
-      more = generation.count() > known;
-      top.filter(relaxed -> hopeful(relaxed, 0)).ifPresent(r -> new Descent(0).round(r));
+      atEnd = generation.count() == known;
+      double value = top.map(Relaxed::value).orElse(0.0);
+      gains = value < before * (1 - STALL) || top.filter(this::isMany).isEmpty();
+      before = value;
+      top.filter(relaxed -> hopeful(relaxed, 0) && !isMany(relaxed))
+          .ifPresent(r -> new Descent(0, r).round(r));
     }
     return top;
+  }
+
+  /** Whether so many sheets are wanted in part that to fill them takes too much work. */
+  private boolean isMany(Relaxed relaxed) {
+    return sheets(relaxed) > pricing.mostFilled();
+  }
+
+  private static double sheets(Relaxed relaxed) {
+    return Arrays.stream(relaxed.quantities()).map(quantity -> quantity % 1).sum();
   }
 
   private int[] supply() {
@@ -156,16 +182,18 @@ final class Dive {
     private final int[] left = problem.fittingDemand();
     private final int[] supply = supply();
     private final List<Drafted> taken = new ArrayList<>();
+    private final Relaxed top;
 
-    Descent(int number) {
+    Descent(int number, Relaxed top) {
       this.number = number;
+      this.top = top;
     }
 
-    void run(Relaxed top) {
+    void run() {
       work.spend(STEPS_PER_DIVE);
       Optional<Relaxed> relaxed = Optional.of(top);
       while (relaxed.isPresent() && hopeful(relaxed.get(), cost(taken)) && !work.spent()) {
-        round(relaxed.get());
+        takeAllWhole(relaxed.get());
         takeSome(relaxed.get());
         relaxed =
             anythingLeft()
@@ -174,6 +202,15 @@ final class Dive {
       }
       if (!anythingLeft()) {
         offer(new Outcome(taken, left, Score.of(problem, taken, left)));
+      }
+    }
+
+    /** Many sheets are not filled at every step: that would take more work than the way down. */
+    private void takeAllWhole(Relaxed relaxed) {
+      if (isMany(relaxed)) {
+        takeWhole(relaxed);
+      } else {
+        round(relaxed);
       }
     }
 
@@ -198,12 +235,9 @@ final class Dive {
       }
     }
 
-    private static int rounds(Relaxed relaxed) {
-      return sheets(relaxed) > STEPS_DOWN ? ROUNDS_FOR_MANY : ROUNDS_BELOW;
-    }
-
-    private static double sheets(Relaxed relaxed) {
-      return Arrays.stream(relaxed.quantities()).map(quantity -> quantity % 1).sum();
+    private int rounds(Relaxed relaxed) {
+      int few = isMany(top) ? ROUNDS_AFTER_MANY : ROUNDS_BELOW;
+      return sheets(relaxed) > STEPS_DOWN ? ROUNDS_FOR_MANY : few;
     }
 
     /** Of many sheets some at a time, so that large problems too are soon at the bottom. */
@@ -259,13 +293,15 @@ final class Dive {
         List<Drafted> all = new ArrayList<>(taken);
         all.addAll(rest.drafts());
         offer(new Outcome(all, rest.missing(), Score.of(problem, all, rest.missing())));
-        rest.drafts().forEach(this::learn);
+        learn(rest.drafts());
       }
     }
 
-    private void learn(Drafted drafted) {
-      int panel = index(drafted.panel());
-      generation.add(Column.of(panel, drafted.draft(), left.length));
+    /** After many sheets not, since so many patterns would make every step slower. */
+    private void learn(List<Drafted> drafts) {
+      for (Drafted drafted : isMany(top) ? List.<Drafted>of() : drafts) {
+        generation.add(Column.of(index(drafted.panel()), drafted.draft(), left.length));
+      }
     }
 
     /** The worths, and a little for the area, so that nothing is worth nothing. */

@@ -37,6 +37,9 @@ final class Generation {
   private final Sums sums;
   private long bound;
 
+  /** How much of the worths asked before is kept in those asked next. From trials. */
+  private static final double KEPT = 0.7;
+
   /** Where the linear programme came to. */
   record Relaxed(double value, List<Column> columns, double[] quantities, double[] worths) {}
 
@@ -94,8 +97,10 @@ final class Generation {
    */
   Optional<Relaxed> solve(int[] wanted, int[] supply, int rounds) {
     Optional<Relaxed> best = relax(wanted, supply);
+    long[] steady = best.map(this::worth).orElse(new long[wanted.length]);
     for (int round = 0; round < rounds && best.isPresent() && !work.spent(); round++) {
-      if (!extend(wanted, supply, best.get())) {
+      steady = steadied(steady, worth(best.get()));
+      if (!extend(wanted, supply, worth(best.get()), steady)) {
         return best;
       }
       best = relax(wanted, supply);
@@ -110,17 +115,36 @@ final class Generation {
         .map(s -> new Relaxed(s.value(), useful, s.quantities(), s.worths()));
   }
 
-  /** Adds patterns that pay; false when there are none. */
-  private boolean extend(int[] wanted, int[] supply, Relaxed relaxed) {
-    long[] worth = new long[wanted.length];
+  private long[] worth(Relaxed relaxed) {
+    long[] worth = new long[relaxed.worths.length];
     Arrays.setAll(worth, kind -> (long) (relaxed.worths[kind] * scale));
+    return worth;
+  }
+
+  private static long[] steadied(long[] steady, long[] worth) {
+    long[] next = new long[worth.length];
+    Arrays.setAll(next, kind -> (long) (KEPT * steady[kind] + (1 - KEPT) * worth[kind]));
+    return next;
+  }
+
+  /**
+   * Adds patterns that pay; false when there are none. Those guessed at steadied worths come first,
+   * since the worths of the linear programme jump about while few patterns are known.
+   */
+  private boolean extend(int[] wanted, int[] supply, long[] worth, long[] steady) {
+    return guess(wanted, supply, worth, steady)
+        || guess(wanted, supply, worth, worth)
+        || prove(wanted, supply, worth);
+  }
+
+  private boolean guess(int[] wanted, int[] supply, long[] worth, long[] asked) {
     int before = columns.size();
     for (int panel = 0; panel < costs.length; panel++) {
       if (supply[panel] > 0) {
-        addPaying(pricing.guess(panel, worth, wanted), worth);
+        addPaying(pricing.guess(panel, asked, wanted), worth);
       }
     }
-    return columns.size() > before || prove(wanted, supply, worth);
+    return columns.size() > before;
   }
 
   private boolean prove(int[] wanted, int[] supply, long[] worth) {

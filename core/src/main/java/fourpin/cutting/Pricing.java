@@ -19,4 +19,7 @@ interface Pricing {
 
   /** The ceiling, and a pattern as near to it as is known. */
   Priced prove(int panel, long[] worth, int[] wanted);
+
+  /** Rests of more panels take more work to fill than it gains. */
+  double mostFilled();
 }

@@ -33,6 +33,9 @@ final class SheetPricing implements Pricing {
   /** Weight of the area beside the worth, so that room is filled with what is worth nothing. */
   private static final double AREA = 0.01;
 
+  /** Sheets of a rest at most for which it is filled. From trials. */
+  private static final double MOST_FILLED = 16;
+
   private final Inflated problem;
   private final Work work;
   private final Strips.Tools tools = PatternSearch.tools();
@@ -45,6 +48,11 @@ final class SheetPricing implements Pricing {
   @Override
   public Direction[][] ways() {
     return StripCutter.WAYS;
+  }
+
+  @Override
+  public double mostFilled() {
+    return MOST_FILLED;
   }
 
   @Override

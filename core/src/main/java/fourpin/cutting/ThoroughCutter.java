@@ -19,6 +19,12 @@ public final class ThoroughCutter implements SheetCutter {
 
   private static final long STEPS_PER_PART = 20_000;
 
+  /** So many more for each part beyond those of an ordinary job, since these are worth it. */
+  private static final long STEPS_PER_PART_MORE = 40_000;
+
+  private static final long ORDINARY_PARTS = 500;
+  private static final long MOST_STEPS_MORE = 100_000_000;
+
   /** Knapsack steps to fill sheets strip by strip; about 100 million take a second. From trials. */
   private static final long STRIP_STEPS = 5_000_000;
 
@@ -186,11 +192,15 @@ public final class ThoroughCutter implements SheetCutter {
   private Layout ofSheets(SheetProblem problem, Watch told, List<Layout> known) {
     boolean byWork = limit == Limit.WORK;
     long strips = STRIP_STEPS + STRIP_STEPS_PER_PART * parts(problem);
-    long steps = STEPS + STEPS_PER_PART * parts(problem);
     StripCutter.Effort first =
         new StripCutter.Effort(byWork ? Math.min(strips, MOST_STRIP_STEPS) : strips, CELLS);
-    long most = byWork ? steps : Long.MAX_VALUE;
+    long most = byWork ? steps(parts(problem)) : Long.MAX_VALUE;
     return new PatternCutter(first, most, told, _ -> known).cut(problem);
+  }
+
+  private static long steps(long parts) {
+    long beyond = Math.max(0, parts - ORDINARY_PARTS);
+    return STEPS + STEPS_PER_PART * parts + Math.min(MOST_STEPS_MORE, STEPS_PER_PART_MORE * beyond);
   }
 
   private Layout ofBoards(SheetProblem problem, Watch told) {
