@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.measure.Figure;
 import fourpin.measure.Lazy;
 import fourpin.measure.Sourced;
 import fourpin.strength.PlateAnswer.Bends;
@@ -115,17 +116,23 @@ final class PlateBending {
     return solver.under(loads);
   }
 
-  /** How it lies under its own weight and an even load; nothing if it tips off its supports. */
-  Optional<ShelfShape> shape(double load) {
-    return bent(LoadCase.EVEN, load).map(this::lying);
+  /**
+   * How it lies under its own weight and a load; nothing if it tips off its supports.
+   *
+   * @param now how far it goes down at the most
+   * @param years the same after years
+   */
+  Optional<ShelfShape> shape(LoadCase of, double load, Figure now, Figure years) {
+    return bent(of, load)
+        .map(bent -> new ShelfShape(of.lying(), now, years, plate.length(), ends(), lines(bent)));
   }
 
-  private ShelfShape lying(Bent bent) {
+  private Map<Spot, List<Double>> lines(Bent bent) {
     Map<Spot, List<Double>> sags = new EnumMap<>(Spot.class);
     for (Spot spot : Spot.values()) {
       sags.put(spot, line(bent, spot.share() * plate.depth()));
     }
-    return new ShelfShape(plate.length(), ends(), sags);
+    return sags;
   }
 
   private List<Double> line(Bent bent, double y) {

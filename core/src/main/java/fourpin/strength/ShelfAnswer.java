@@ -43,7 +43,8 @@ public record ShelfAnswer(
    *     supports, lifting off, low supports, a hand on the front edge
    * @param inSides what its supports do to the sides: load on the most loaded one, what is allowed
    *     of wood and pin, distance to the edge, how far the shelf may slide
-   * @param shape how it lies under its load, to be drawn; nothing where it is no plate
+   * @param shape how it lies with its load as that sags it most, to be drawn; nothing where it is
+   *     no plate, or tips however
    */
   public record Rest(
       List<ReferenceSag> atReferenceLoads,

@@ -66,7 +66,7 @@ final class ShelfFigures {
         shelf.span(),
         shelf.load(),
         now,
-        years("sag-years", "sag " + there() + ", after years", now),
+        sagYears(now),
         limitNow(),
         limit("limit-years", "sag allowed after years", shelf.limits().yearsOver()),
         beyond,
@@ -81,7 +81,20 @@ final class ShelfFigures {
         others(),
         plate.map(PlateFigures::all).orElse(List.of()),
         inSides,
-        verdict.plate().flatMap(p -> p.shape(loaded.load())));
+        verdict.sagging().flatMap(this::shape));
+  }
+
+  private Optional<ShelfShape> shape(LoadCase of) {
+    Figure even = sagNow();
+    Optional<UnevenLoad> load =
+        plate.filter(_ -> !of.equals(LoadCase.EVEN)).map(p -> p.unevenly(of));
+    Figure now = load.flatMap(UnevenLoad::sag).orElse(even);
+    Figure years = load.flatMap(UnevenLoad::years).orElseGet(() -> sagYears(even));
+    return verdict.plate().flatMap(p -> p.shape(of, loaded.load(), now, years));
+  }
+
+  private Figure sagYears(Figure now) {
+    return years("sag-years", "sag " + there() + ", after years", now);
   }
 
   Figure limitNow() {

@@ -123,6 +123,17 @@ final class Verdict {
         .reduce((one, other) -> push(other) > push(one) ? other : one);
   }
 
+  /** How its load sags it most; nothing if it is no plate, or tips however. */
+  Optional<LoadCase> sagging() {
+    return shelf.loaded().stream()
+        .filter(of -> under(of).isPresent())
+        .reduce((one, other) -> sag(other) > sag(one) ? other : one);
+  }
+
+  private double sag(LoadCase of) {
+    return under(of).map(Bends::sag).orElse(0.0);
+  }
+
   private double push(LoadCase of) {
     return under(of).map(Bends::push).orElse(0.0);
   }

@@ -22,6 +22,7 @@ import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Unit;
+import fourpin.strength.SpanTable.Lying;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -97,6 +98,30 @@ class FrontRowTest {
     assertThat(push.value().value())
         .isCloseTo(
             (input(push, "q") * row + input(push, "g") * own) * length / 2, withPercentage(2));
+  }
+
+  /** What is drawn goes down as far as the figure beside it says, which no other way exceeds. */
+  @Test
+  void itIsDrawnAsItSagsMost() {
+    ShelfAnswer shelf = first(plain());
+    ShelfShape drawn = shelf.shape().orElseThrow();
+    assertThat(drawn.load()).isEqualTo(Lying.IN_A_ROW);
+    assertThat(find(shelf, "plate-front-row")).contains(drawn.now());
+    assertThat(find(shelf, "plate-front-row-years")).contains(drawn.years());
+    assertThat(Collections.max(drawn.sags().get(Spot.FRONT)))
+        .isCloseTo(drawn.now().value().value(), withPercentage(1))
+        .isGreaterThan(shelf.sagNow().value().value())
+        .isGreaterThan(value(shelf, "plate-half"));
+  }
+
+  @Test
+  void whatStandsInNoRowIsDrawnUnderAnEvenLoad() {
+    Load load = new Load.PerLength(Quantity.of(0.2, QuantityUnit.LINE_LOAD));
+    ShelfAnswer shelf = first(check(Shelving.bay(1, load)));
+    ShelfShape drawn = shelf.shape().orElseThrow();
+    assertThat(drawn.load()).isEqualTo(Lying.EVENLY);
+    assertThat(List.of(drawn.now(), drawn.years()))
+        .containsExactly(shelf.sagNow(), shelf.sagYears());
   }
 
   /** A rating between what the even load and the row put on a support is passed by the row. */

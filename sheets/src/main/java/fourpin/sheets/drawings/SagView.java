@@ -12,6 +12,7 @@ import fourpin.sheets.paint.Sketch;
 import fourpin.strength.ShelfShape;
 import fourpin.strength.Spot;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -122,8 +123,9 @@ public final class SagView {
         .sags()
         .forEach(
             (spot, sags) -> {
-              double deepest = sags.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-              labels.add(new Label(spot.words(), -times * scale.toPaper(deepest), right / 2));
+              double deepest = Collections.max(sags);
+              double x = right * sags.indexOf(deepest) / (sags.size() - 1);
+              labels.add(new Label(spot.words(), -times * scale.toPaper(deepest), x));
             });
     labels.sort((one, other) -> Double.compare(other.at(), one.at()));
     double next = Double.POSITIVE_INFINITY;

@@ -8,6 +8,7 @@ import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Prose;
 import fourpin.strength.ShelfAnswer;
 import fourpin.strength.ShelfShape;
+import fourpin.strength.SpanTable.Lying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -53,7 +54,31 @@ final class SaggingShelves {
     String name = first.caseName() + " " + first.mark();
     return new Block.Figure(
         new SagView(words.fullPage().wide(WIDTH), name, shape, limit).draw(),
-        "From the front, under " + words.value(first.load()) + " and its own weight, at once.");
+        "From the front, under %s %s and its own weight, at once: the way in which it sags most."
+            .formatted(words.value(first.load()), lying(shape.load())));
+  }
+
+  private static String lying(Lying load) {
+    return switch (load) {
+      case EVENLY -> "spread evenly";
+      case IN_A_ROW -> "in a row along the front edge";
+      case ON_ONE_HALF -> "on one half of its length alone";
+    };
+  }
+
+  /** The drawing's own figures, where those of an even load are others. */
+  private String uneven(ShelfAnswer shelf) {
+    return shelf
+        .shape()
+        .filter(shape -> shape.load() != Lying.EVENLY)
+        .map(
+            shape ->
+                "%s, as drawn: %s; after years: %s. "
+                    .formatted(
+                        Words.sentence(shape.now().title()),
+                        words.value(shape.now()),
+                        words.value(shape.years())))
+        .orElse("");
   }
 
   private Prose verdict(ShelfAnswer shelf) {
@@ -66,7 +91,7 @@ final class SaggingShelves {
                 shelf.sagYears().title(),
                 words.value(shelf.sagYears()),
                 words.value(shelf.limitYears()));
-    return Prose.plain(text).then(Prose.bold(held(shelf)));
+    return Prose.plain(text + uneven(shelf)).then(Prose.bold(held(shelf)));
   }
 
   private static String held(ShelfAnswer shelf) {

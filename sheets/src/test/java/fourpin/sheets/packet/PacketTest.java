@@ -16,6 +16,8 @@ import fourpin.sheets.SampleJobs;
 import fourpin.sheets.pages.Standards;
 import fourpin.sheets.paint.Drawing;
 import fourpin.sheets.paint.Fractions;
+import fourpin.strength.ShelfAnswer;
+import fourpin.strength.SpanTable.Lying;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -208,6 +210,28 @@ class PacketTest {
           .contains(plain("hole-depth in low 3/8 in"), plain("hole-depth in high 5/16 in"))
           .contains(plain("first-hole none"), "job/holes");
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void shelvesAreDrawnUnderTheLoadThatSagsThemMost(Job job) throws IOException {
+    Plan plan = Planner.plan(job);
+    try (PDDocument document = pdf(job)) {
+      String text = text(document, 1, document.getNumberOfPages());
+      assertThat(plan.shelves()).isNotEmpty();
+      for (ShelfAnswer shelf : plan.shelves()) {
+        assertThat(text).contains(drawnUnder(shelf.shape().orElseThrow().load()));
+      }
+    }
+  }
+
+  private static String drawnUnder(Lying load) {
+    return plain(
+        switch (load) {
+          case EVENLY -> "spread evenly and its own weight, at once";
+          case IN_A_ROW -> "in a row along the front edge and its own weight, at once";
+          case ON_ONE_HALF -> "on one half of its length alone and its own weight, at once";
+        });
   }
 
   @Test
