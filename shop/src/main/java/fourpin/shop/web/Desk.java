@@ -17,6 +17,7 @@ import fourpin.shop.store.Revision;
 import fourpin.shop.store.RevisionId;
 import fourpin.shop.store.Saving;
 import fourpin.shop.store.Stepping;
+import fourpin.shop.store.StoreException;
 import fourpin.shop.store.Written;
 import fourpin.shop.yaml.Problem;
 import java.nio.charset.StandardCharsets;
@@ -47,6 +48,18 @@ final class Desk {
 
   List<Revision> jobs() {
     return documents.jobs(Documents.Place.AT_HAND);
+  }
+
+  /**
+   * Plans the job that was changed last before anybody asks for it: most who start Fourpin open
+   * that next.
+   */
+  void lookAhead() {
+    try {
+      jobs().stream().findFirst().ifPresent(latest -> newest(latest.document()));
+    } catch (StoreException | UnreadableException e) {
+      // The store may be closed by now; what cannot be read is refused to who asks for it.
+    }
   }
 
   Optional<State> newest(DocumentId id) {

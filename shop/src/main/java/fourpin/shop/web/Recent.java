@@ -4,6 +4,9 @@ import java.lang.ref.SoftReference;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 /**
@@ -28,15 +31,39 @@ final class Recent<K, V> {
         }
       };
 
-  /** Two threads that ask the same at once may both work it out. */
+  private final Map<K, CompletableFuture<V>> underWay = new ConcurrentHashMap<>();
+
+  /**
+   * Who asks what is being worked out already waits for that; if it fails, they work it out
+   * themselves.
+   */
   V get(K key, Supplier<V> work) {
-    return found(key)
-        .orElseGet(
-            () -> {
-              V made = work.get();
-              put(key, made);
-              return made;
-            });
+    return found(key).orElseGet(() -> awaited(key, work));
+  }
+
+  private V awaited(K key, Supplier<V> work) {
+    CompletableFuture<V> mine = new CompletableFuture<>();
+    CompletableFuture<V> first = underWay.computeIfAbsent(key, _ -> mine);
+    if (first.equals(mine)) {
+      return worked(key, work, mine);
+    }
+    try {
+      return first.join();
+    } catch (CancellationException e) {
+      return work.get();
+    }
+  }
+
+  private V worked(K key, Supplier<V> work, CompletableFuture<V> awaited) {
+    try {
+      V made = work.get();
+      put(key, made);
+      awaited.complete(made);
+      return made;
+    } finally {
+      awaited.cancel(false);
+      underWay.remove(key);
+    }
   }
 
   private Optional<V> found(K key) {

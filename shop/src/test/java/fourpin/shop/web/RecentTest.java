@@ -1,9 +1,11 @@
 package fourpin.shop.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -54,5 +56,45 @@ class RecentTest {
     worked.clear();
     IntStream.range(0, jobs + jobs / 2).forEach(this::ask);
     assertThat(worked).isEmpty();
+  }
+
+  @Test
+  void whatIsBeingWorkedOutIsWaitedFor() throws InterruptedException {
+    AtomicInteger heard = new AtomicInteger();
+    Thread second = new Thread(() -> heard.set(ask(3)));
+    recent.get(
+        3,
+        () -> {
+          startTillItWaits(second);
+          return 10;
+        });
+    second.join();
+    assertThat(heard).hasValue(10);
+    assertThat(worked).isEmpty();
+  }
+
+  @Test
+  void whoWaitedForWhatFailsWorksItOutItself() throws InterruptedException {
+    AtomicInteger heard = new AtomicInteger();
+    Thread second = new Thread(() -> heard.set(ask(3)));
+    assertThatThrownBy(
+            () ->
+                recent.get(
+                    3,
+                    () -> {
+                      startTillItWaits(second);
+                      throw new IllegalStateException("stopped");
+                    }))
+        .hasMessage("stopped");
+    second.join();
+    assertThat(heard).hasValue(9);
+    assertThat(worked).containsExactly(3);
+  }
+
+  private static void startTillItWaits(Thread thread) {
+    thread.start();
+    while (thread.getState() != Thread.State.WAITING) {
+      Thread.onSpinWait();
+    }
   }
 }
