@@ -5,7 +5,6 @@ import fourpin.shop.store.DocumentId;
 import fourpin.shop.store.Edit;
 import fourpin.shop.store.sql.SqlStore;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -55,11 +54,23 @@ final class WebTrial implements Callable<Integer> {
       description = "Changes before, till the server is warm (default: ${DEFAULT-VALUE}).")
   private int warm;
 
-  private final PrintStream out = System.out;
+  private static final String HEAD =
+      """
+      # The pages, in time
+
+      Written by `trials/run web`, a full run each time: the launcher starts a server on a new file with the example and its
+      shop, twice, each time till the first page is there; then fields of the example are changed over and over, one request
+      after the other, over loopback. The example is the job that was changed last, which a server plans while it starts. The aims are for two processors that nothing else keeps busy: the load stands
+      in the first line.
+
+      """;
+
+  /** What is printed is what the page tells. */
+  private final StringBuilder told = new StringBuilder();
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    out.println(Machine.inWords());
+    tell("%s%n", Machine.inWords());
     DataPlace.InFile data = StoreTrial.newFile();
     String job = "/jobs/" + kept(data).value();
     Path launcher = Trials.root().resolve("fourpin");
@@ -69,7 +80,15 @@ final class WebTrial implements Callable<Integer> {
       changes(new Changer(server.at(job)), server);
       memory("after the changes", server);
     }
+    Files.writeString(
+        Trials.root().resolve("docs/page-trials.md"), HEAD + "```text\n" + told + "```\n");
     return 0;
+  }
+
+  private void tell(String format, Object... values) {
+    String text = String.format(Locale.ROOT, format, values);
+    System.out.print(text);
+    told.append(text);
   }
 
   /** The example with its shop, as a shop keeps it. */
@@ -93,7 +112,7 @@ final class WebTrial implements Callable<Integer> {
     HttpClient.newHttpClient().send(get(server.at(page)), HttpResponse.BodyHandlers.discarding());
     double shown = (System.nanoTime() - begun) / NANOS_PER_SECOND;
     String what = page.equals("/") ? "the list of jobs" : "the page of the example";
-    out.printf(Locale.ROOT, "From the start: up after %.2f s, %s after %.2f s%n", up, what, shown);
+    tell("From the start: up after %.2f s, %s after %.2f s%n", up, what, shown);
     aim(what + " under %.0f s", FIRST_PAGE_S, shown);
     return server;
   }
@@ -104,7 +123,7 @@ final class WebTrial implements Callable<Integer> {
 
   private void memory(String when, ServerProcess server) throws IOException {
     OptionalLong resident = server.residentKibibytes();
-    out.printf(
+    tell(
         "Memory %s: %s MiB resident%n",
         when, resident.isPresent() ? Long.toString(resident.getAsLong() / KIB_PER_MIB) : "?");
   }
@@ -130,31 +149,22 @@ final class WebTrial implements Callable<Integer> {
 
   /** On a busy machine this is what to read: it hardly depends on what else runs. */
   private void processor(Duration taken) {
-    out.printf(
-        Locale.ROOT,
+    tell(
         "Processor time of the server, compiler and collector included: %.1f ms a change%n",
         (double) taken.toMillis() / changes);
   }
 
   private void tell(List<Changer.Took> looked, List<Changer.Took> changed) {
-    out.printf(
-        Locale.ROOT,
+    tell(
         "%nMilliseconds, %d changes after %d that count for nothing; unchanged page: %d times%n"
             + "  %-30s %8s %8s %8s%n",
-        changes,
-        warm,
-        looked.size(),
-        "",
-        "median",
-        "95 %",
-        "most");
+        changes, warm, looked.size(), "", "median", "95 %", "most");
     Sample page =
         line("unchanged page, at the server", looked.stream().map(Changer.Took::atServer));
     line("unchanged page, here", looked.stream().map(Changer.Took::here));
     Sample change = line("change, at the server", changed.stream().map(Changer.Took::atServer));
     line("change, here", changed.stream().map(Changer.Took::here));
-    out.printf(
-        Locale.ROOT,
+    tell(
         "A change takes %.1f times as long as the unchanged page (medians at the server).%n",
         change.median() / page.median());
     aim("95 %% of changes under %.0f ms at the server", CHANGE_MS, change.within(ALMOST_ALL));
@@ -165,7 +175,7 @@ final class WebTrial implements Callable<Integer> {
    */
   private void aim(String words, double most, double measured) {
     String met = measured < most ? "met" : "missed";
-    out.printf(Locale.ROOT, "Aim " + words + ": " + met + "%n", most);
+    tell("Aim " + words + ": " + met + "%n", most);
   }
 
   private static Changer.Took paced(Changer changer, int number)
@@ -179,13 +189,9 @@ final class WebTrial implements Callable<Integer> {
 
   private Sample line(String what, Stream<Double> values) {
     Sample sample = new Sample(values.toList());
-    out.printf(
-        Locale.ROOT,
+    tell(
         "  %-30s %8.1f %8.1f %8.1f%n",
-        what,
-        sample.median(),
-        sample.within(ALMOST_ALL),
-        sample.most());
+        what, sample.median(), sample.within(ALMOST_ALL), sample.most());
     return sample;
   }
 }
