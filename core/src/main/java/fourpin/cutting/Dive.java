@@ -226,12 +226,21 @@ final class Dive {
 
     private void takeWhole(Relaxed relaxed) {
       for (int i = 0; i < relaxed.columns().size(); i++) {
-        int times = (int) (relaxed.quantities()[i] + WHOLE);
-        Column column = relaxed.columns().get(i);
-        int most = Math.min(times, Math.min(column.most(left), supply[column.panel()]));
-        if (most > 0) {
-          take(column, most);
-        }
+        takeOften(relaxed.columns().get(i), (int) (relaxed.quantities()[i] + WHOLE));
+      }
+    }
+
+    /**
+     * So many times, in the end without the parts that are no longer wanted: a solution may hold
+     * more of a part than is wanted, where that costs nothing.
+     */
+    private void takeOften(Column column, int times) {
+      int more = times;
+      while (more > 0 && wanted(column)) {
+        Column next = column.without(left);
+        int most = Math.min(more, Math.min(next.most(left), supply[column.panel()]));
+        take(next, most);
+        more -= most;
       }
     }
 

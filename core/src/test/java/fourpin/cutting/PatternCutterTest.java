@@ -24,11 +24,11 @@ class PatternCutterTest {
   }
 
   /**
-   * The optimum of gcut1d_one and lit_A1 is proven: the published values equal the bound of the
-   * linear programme over all guillotine patterns.
+   * The optimum of gcut1d_one, gcut7d_one and lit_A1 is proven: the published values equal the
+   * bound of the linear programme over all guillotine patterns.
    */
   @ParameterizedTest
-  @CsvSource({"gcut1d_one, 294", "lit_A1, 23"})
+  @CsvSource({"gcut1d_one, 294", "gcut7d_one, 591", "lit_A1, 23"})
   void findsAndProvesTheOptimumWithAndWithoutKerf(String instance, long optimum) {
     for (Length kerf : List.of(Length.ZERO, Length.inches(1, 8))) {
       Layout layout = sound(Published.sheets(instance, Grain.FIXED, UNIT, kerf), 20 * STEPS);
