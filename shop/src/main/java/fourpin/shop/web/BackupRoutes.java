@@ -5,6 +5,7 @@ import fourpin.shop.store.backup.BackupException;
 import fourpin.shop.store.backup.BackupReader;
 import fourpin.shop.store.backup.BackupWriter;
 import fourpin.shop.store.backup.Contents;
+import fourpin.shop.store.backup.Fingerprint;
 import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.guard.Guard;
 import fourpin.shop.web.guard.GuardHandler;
@@ -32,8 +33,12 @@ import java.util.UUID;
  */
 final class BackupRoutes {
 
-  /** A backup that was brought. */
-  private record Brought(String id, Path file) {}
+  /**
+   * A backup that was brought.
+   *
+   * @param seen what the shop kept when it was shown beside it
+   */
+  private record Brought(String id, Path file, Fingerprint seen) {}
 
   private final SqlStore store;
   private final Pages pages;
@@ -86,27 +91,34 @@ final class BackupRoutes {
       return;
     }
     try {
-      Brought fresh = keep(file.get());
-      Contents backup = BackupReader.look(fresh.file());
-      show(http, "", Optional.of(BackupPage.preview(fresh.id(), Contents.of(store), backup)));
-    } catch (BackupException e) {
-      drop();
-      refused(http, "The backup cannot be used: " + e.getMessage() + ".");
+      beside(http, "", keep(file.get()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private Brought keep(UploadedFile uploaded) throws IOException {
+  /** Shows what a backup would replace of what is kept now. */
+  private void beside(Context http, String notice, Path file) throws IOException {
+    try {
+      Contents backup = BackupReader.look(file);
+      Contents.Seen here = Contents.of(store);
+      Brought fresh = new Brought(UUID.randomUUID().toString(), file, here.fingerprint());
+      brought = Optional.of(fresh);
+      show(http, notice, Optional.of(BackupPage.preview(fresh.id(), here.contents(), backup)));
+    } catch (BackupException e) {
+      Files.deleteIfExists(file);
+      refused(http, "The backup cannot be used: " + e.getMessage() + ".");
+    }
+  }
+
+  private Path keep(UploadedFile uploaded) throws IOException {
     drop();
     Path file = Files.createTempFile("fourpin-brought", ".zip");
     file.toFile().deleteOnExit();
     try (InputStream in = uploaded.content()) {
       Files.copy(in, file, StandardCopyOption.REPLACE_EXISTING);
     }
-    Brought fresh = new Brought(UUID.randomUUID().toString(), file);
-    brought = Optional.of(fresh);
-    return fresh;
+    return file;
   }
 
   private void drop() {
@@ -128,13 +140,23 @@ final class BackupRoutes {
       return;
     }
     try {
-      BackupReader.restore(found.get().file(), store, SqlStore.Before.ANYTHING);
-      drop();
-      show(http, "The shop keeps now what the backup holds.", Optional.empty());
-    } catch (BackupException | StoreException e) {
-      refused(http, "It was not put in place: " + e.getMessage() + ".");
+      putInPlace(http, found.get());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** What came after it was looked at would be lost in silence: it is shown first. */
+  private void putInPlace(Context http, Brought backup) throws IOException {
+    try {
+      BackupReader.restore(backup.file(), store, backup.seen().unchanged());
+      drop();
+      show(http, "The shop keeps now what the backup holds.", Optional.empty());
+    } catch (BackupException e) {
+      refused(http, "It was not put in place: " + e.getMessage() + ".");
+    } catch (StoreException e) {
+      http.status(HttpStatus.CONFLICT);
+      beside(http, "It was not put in place: " + e.getMessage() + ".", backup.file());
     }
   }
 }

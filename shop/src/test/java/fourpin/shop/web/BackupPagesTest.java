@@ -84,6 +84,31 @@ class BackupPagesTest {
     }
   }
 
+  /** It would go without ever having been shown. */
+  @Test
+  void whatCameAfterTheLookIsNotReplacedUntilItWasShownToo() throws IOException {
+    try (Caller caller = Caller.at(folder)) {
+      caller.bring(Caller.readingRoom());
+      byte[] backup = caller.bytes("/backup.zip");
+      String preview = caller.upload("/backup/look", backup).body();
+      String upload = Caller.first(preview, "name=\"upload\" value=\"([^\"]*)\"");
+      String added = caller.bring(Caller.readingRoom());
+      title(caller, added, "Added since");
+
+      HttpResponse<String> refused = caller.submit("/backup/restore", "upload", upload);
+      assertThat(refused.statusCode()).isEqualTo(409);
+      assertThat(refused.body())
+          .contains("It was not put in place", "other things now than when you looked");
+      assertThat(row(refused.body(), "Added since")).contains("goes, with all its changes");
+      assertThat(caller.file(added)).contains("title: Added since");
+
+      String again = Caller.first(refused.body(), "name=\"upload\" value=\"([^\"]*)\"");
+      assertThat(caller.submit("/backup/restore", "upload", upload).statusCode()).isEqualTo(422);
+      assertThat(caller.submit("/backup/restore", "upload", again).statusCode()).isEqualTo(200);
+      assertThat(caller.get(added).statusCode()).isEqualTo(404);
+    }
+  }
+
   @Test
   void aDamagedBackupIsRefusedBeforeAnythingIsShown() throws IOException {
     try (Caller caller = Caller.at(folder)) {

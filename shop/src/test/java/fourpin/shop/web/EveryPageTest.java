@@ -349,6 +349,7 @@ class EveryPageTest {
     }
     show(page, Screen.TABLET, Scheme.LIGHT);
     browser.on(Screen.REFLOW, Scheme.LIGHT);
+    Axe.violations(browser).forEach(v -> troubles.add(Screen.REFLOW + ": " + v));
     troubles.addAll(browser.words(WIDER));
     troubles.addAll(browser.words(LETTERING));
     assertThat(troubles).isEmpty();

@@ -3,6 +3,7 @@ package fourpin.shop.store.backup;
 import fourpin.shop.store.DocumentId;
 import fourpin.shop.store.Revision;
 import fourpin.shop.store.sql.RevisionRow;
+import fourpin.shop.store.sql.Snapshot;
 import fourpin.shop.store.sql.SqlStore;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -37,17 +38,21 @@ public record Contents(List<Document> documents, long pieces, long ticks) {
     }
   }
 
+  /** What a store holds, and which state of it that is. */
+  public record Seen(Contents contents, Fingerprint fingerprint) {}
+
   /** Of a store, as it stands at one moment. */
-  public static Contents of(SqlStore store) {
-    return store.snapshot(
-        snapshot -> {
-          try (Stream<RevisionRow> revisions = snapshot.revisions();
-              var pieces = snapshot.pieces();
-              var ticks = snapshot.ticks()) {
-            return new Contents(
-                documents(revisions.map(RevisionRow::revision)), pieces.count(), ticks.count());
-          }
-        });
+  public static Seen of(SqlStore store) {
+    return store.snapshot(now -> new Seen(of(now), Fingerprint.of(now)));
+  }
+
+  private static Contents of(Snapshot now) {
+    try (Stream<RevisionRow> revisions = now.revisions();
+        var pieces = now.pieces();
+        var ticks = now.ticks()) {
+      return new Contents(
+          documents(revisions.map(RevisionRow::revision)), pieces.count(), ticks.count());
+    }
   }
 
   /** Each by its newest revision. */

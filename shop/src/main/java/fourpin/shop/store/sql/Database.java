@@ -5,6 +5,7 @@ import com.zaxxer.hikari.HikariDataSource;
 import fourpin.shop.store.DataPlace;
 import fourpin.shop.store.StoreException;
 import java.sql.SQLException;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.flywaydb.core.api.FlywayException;
@@ -23,12 +24,14 @@ final class Database implements AutoCloseable {
   private final Jdbi jdbi;
   private final Jdbi snapshots;
   private final TransactionIsolationLevel snapshot;
+  private final Optional<String> alone;
 
   private Database(Source source) {
     this.pool = new HikariDataSource(config(source));
     this.jdbi = Jdbi.create(pool);
     this.snapshots = Jdbi.create(source.forReading());
     this.snapshot = source.snapshot();
+    this.alone = source.alone();
   }
 
   /**
@@ -60,6 +63,28 @@ final class Database implements AutoCloseable {
   /** Runs in one transaction, which is on the disk when this returns. */
   <T> T inTransaction(Function<Handle, T> work) {
     return guarded(() -> jdbi.inTransaction(work::apply));
+  }
+
+  /**
+   * The same, while nobody else writes what a backup holds. Who has begun to write is not waited
+   * for, because each might then wait for the other.
+   */
+  <T> T inTransactionAlone(Function<Handle, T> work) {
+    return inTransaction(
+        db -> {
+          alone.ifPresent(lock -> lock(db, lock));
+          return work.apply(db);
+        });
+  }
+
+  private static void lock(Handle db, String lock) {
+    try {
+      db.execute(lock);
+    } catch (JdbiException e) {
+      throw Faults.isLocked(e)
+          ? new StoreException("others are saving just now; try again in a moment", e)
+          : e;
+    }
   }
 
   /** Runs on one unchanging state of everything, while others write. */

@@ -9,6 +9,9 @@ import org.flywaydb.core.api.FlywayException;
 /** What a failure of the database is called. */
 final class Faults {
 
+  /** "lock_not_available" of PostgreSQL's table of error codes. */
+  private static final String LOCKED = "55P03";
+
   private Faults() {}
 
   static String ofOpening(DataPlace place, FlywayException fault) {
@@ -32,12 +35,22 @@ final class Faults {
 
   /** What the driver said, without the statement. */
   static String innermost(Throwable fault) {
+    Throwable deepest = deepest(fault);
+    return Optional.ofNullable(deepest.getMessage())
+        .flatMap(m -> m.lines().findFirst())
+        .orElse(deepest.getClass().getSimpleName());
+  }
+
+  /** Whether a lock was not to be had at once. */
+  static boolean isLocked(Throwable fault) {
+    return deepest(fault) instanceof SQLException told && LOCKED.equals(told.getSQLState());
+  }
+
+  private static Throwable deepest(Throwable fault) {
     Throwable deepest = fault;
     while (deepest.getCause() != null && !(deepest instanceof SQLException)) {
       deepest = deepest.getCause();
     }
-    return Optional.ofNullable(deepest.getMessage())
-        .flatMap(m -> m.lines().findFirst())
-        .orElse(deepest.getClass().getSimpleName());
+    return deepest;
   }
 }

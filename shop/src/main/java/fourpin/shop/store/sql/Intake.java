@@ -32,13 +32,6 @@ public final class Intake {
     row.insert(db);
   }
 
-  boolean startsEmpty() {
-    return db.createQuery("select (select count(*) from document) + (select count(*) from piece)")
-            .mapTo(Long.class)
-            .one()
-        == 0;
-  }
-
   /** Devices stay: they are paired with this shop, whatever it keeps. */
   void clear() {
     List.of("tick", "layout", "revision", "document", "piece")

@@ -19,6 +19,13 @@ public final class Snapshot {
     this.db = db;
   }
 
+  boolean isEmpty() {
+    return db.createQuery("select (select count(*) from document) + (select count(*) from piece)")
+            .mapTo(Long.class)
+            .one()
+        == 0;
+  }
+
   public Stream<DocumentRow> documents() {
     return rows("select * from document order by id", (row, _) -> DocumentRow.of(row));
   }

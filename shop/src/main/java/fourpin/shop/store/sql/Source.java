@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Optional;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import org.postgresql.ds.PGSimpleDataSource;
@@ -19,16 +20,21 @@ import org.sqlite.SQLiteDataSource;
  *
  * @param connections how many at once; one for SQLite, which knows one writer only
  * @param snapshot the level at which one transaction sees one state
+ * @param alone what keeps others from writing what a backup holds till the transaction ends;
+ *     nothing for SQLite, where a transaction that writes is alone from its start
  */
 record Source(
     DataSource forWriting,
     DataSource forReading,
     int connections,
-    TransactionIsolationLevel snapshot) {
+    TransactionIsolationLevel snapshot,
+    Optional<String> alone) {
 
   private static final int SERVER_CONNECTIONS = 8;
   private static final int BUSY_MS = 30_000;
   private static final int LOGIN_SECONDS = 30;
+  private static final String LOCK =
+      "lock table document, revision, tick, layout, piece in exclusive mode nowait";
   private static final String OWNER_ONLY = "rwx------";
 
   static Source of(DataPlace place) {
@@ -44,7 +50,8 @@ record Source(
         sqlite(file, SQLiteConfig.TransactionMode.IMMEDIATE),
         sqlite(file, SQLiteConfig.TransactionMode.DEFERRED),
         1,
-        TransactionIsolationLevel.SERIALIZABLE);
+        TransactionIsolationLevel.SERIALIZABLE,
+        Optional.empty());
   }
 
   /** Commits are on the disk when they return: write-ahead log, synchronised fully. */
@@ -88,6 +95,10 @@ record Source(
     source.setLoginTimeout(LOGIN_SECONDS);
     source.setApplicationName("fourpin");
     return new Source(
-        source, source, SERVER_CONNECTIONS, TransactionIsolationLevel.REPEATABLE_READ);
+        source,
+        source,
+        SERVER_CONNECTIONS,
+        TransactionIsolationLevel.REPEATABLE_READ,
+        Optional.of(LOCK));
   }
 }

@@ -66,28 +66,39 @@ public final class SqlStore implements Store {
     return database.inSnapshot(db -> work.apply(new Snapshot(db)));
   }
 
-  /** What a store may hold before everything is taken in. */
-  public enum Before {
-    NOTHING,
-    /** What is replaced. */
-    ANYTHING
+  /** What a store has to be like before all that it holds is replaced. */
+  @FunctionalInterface
+  public interface Before {
+
+    /** What it holds is dropped. */
+    Before ANYTHING = _ -> {};
+
+    Before NOTHING =
+        now -> {
+          if (!now.isEmpty()) {
+            throw new StoreException(
+                "the shop keeps something already; name another place for its data, or add"
+                    + " --replace");
+          }
+        };
+
+    /**
+     * @throws StoreException if it is not so
+     */
+    void require(Snapshot now);
   }
 
   /**
-   * Takes everything in, whole or not at all.
+   * Takes everything in, whole or not at all, while nobody else writes.
    *
    * @throws StoreException if the store is not as it has to be before, or rows are missing
    */
   public void takeIn(Before before, Consumer<Intake> work) {
-    database.inTransaction(
+    database.inTransactionAlone(
         db -> {
+          before.require(new Snapshot(db));
           Intake intake = new Intake(db);
-          if (before == Before.ANYTHING) {
-            intake.clear();
-          } else if (!intake.startsEmpty()) {
-            throw new StoreException(
-                "the shop keeps something already; name another place for its data, or add --replace");
-          }
+          intake.clear();
           work.accept(intake);
           requireComplete(intake);
           return before;

@@ -20,6 +20,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
+import java.sql.Connection;
+import java.sql.DriverManager;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -182,6 +184,57 @@ class BackupTest {
       assertThat(to.documents().jobs(Place.AT_HAND)).containsExactly(kept);
       BackupReader.restore(written(backup), to, SqlStore.Before.ANYTHING);
       assertThat(backup(to)).isEqualTo(backup);
+    }
+  }
+
+  @Test
+  void whatCameAfterTheLookIsNotReplaced(PostgresServer server) throws IOException {
+    for (DataPlace place :
+        List.of(new DataPlace.InFile(folder.resolve("to.db")), server.database())) {
+      try (SqlStore to = open(place)) {
+        byte[] backup = backup(to);
+        Fingerprint seen = Contents.of(to).fingerprint();
+        Revision since = to.documents().create(new Edit("Shelf", "text", "desk", "new"));
+        assertThatThrownBy(() -> BackupReader.restore(written(backup), to, seen.unchanged()))
+            .isInstanceOf(StoreException.class)
+            .hasMessage("the shop keeps other things now than when you looked");
+        assertThat(to.documents().jobs(Place.AT_HAND)).containsExactly(since);
+        BackupReader.restore(written(backup), to, Contents.of(to).fingerprint().unchanged());
+        assertThat(to.documents().jobs(Place.AT_HAND)).isEmpty();
+      }
+    }
+  }
+
+  /** Any change of any row is one. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void aFingerprintTellsStatesApartAndTheSameStateFromNone(long seed) throws IOException {
+    try (SqlStore from = inFile("from.db");
+        SqlStore to = inFile("to.db")) {
+      new RandomStore(seed).fill(from);
+      Fingerprint before = Contents.of(from).fingerprint();
+      restore(backup(from), to);
+      assertThat(Contents.of(to).fingerprint()).isEqualTo(before);
+      to.documents().create(new Edit("Shelf", "text", "desk", "new"));
+      assertThat(Contents.of(to).fingerprint()).isNotEqualTo(before);
+    }
+  }
+
+  /** Neither waits for the other, which might wait for ever. */
+  @Test
+  void whoIsSavingOnAServerIsNotCutOff(PostgresServer server) throws Exception {
+    DataPlace.OnServer place = server.database();
+    try (SqlStore to = open(place);
+        Connection other =
+            DriverManager.getConnection(place.url(), "fourpin", place.password().orElseThrow())) {
+      byte[] backup = backup(to);
+      other.setAutoCommit(false);
+      other.createStatement().execute("delete from piece");
+      assertThatThrownBy(() -> restore(backup, to))
+          .isInstanceOf(StoreException.class)
+          .hasMessage("others are saving just now; try again in a moment");
+      other.rollback();
+      restore(backup, to);
     }
   }
 
