@@ -43,7 +43,9 @@ public record Board(String svg, String frame, List<Handle> handles) {
    * A shelf to be taken hold of; places are in the millimetres of the picture.
    *
    * @param shelf its number in the bay, from the bottom, from 1
-   * @param level that it lies on, from 1, of {@code levels}
+   * @param level that it lies on, of the levels from 1
+   * @param lowest level that it can be moved to without touching the shelf below it
+   * @param highest level that it can be moved to without touching the shelf above it
    * @param tops where its upper face is drawn for each level, with blanks between
    * @param heights the same as heights above the foot of the case, with bars between
    */
@@ -53,7 +55,8 @@ public record Board(String svg, String frame, List<Handle> handles) {
       int bay,
       int shelf,
       int level,
-      int levels,
+      int lowest,
+      int highest,
       String x,
       String y,
       String width,
@@ -109,25 +112,30 @@ public record Board(String svg, String frame, List<Handle> handles) {
   private static List<Handle> handles(Words words, BuiltCase built, BayGrid grid, Scale scale) {
     List<BayGrid.Seat> rising =
         grid.seats().stream().sorted(Comparator.comparing(BayGrid.Seat::level)).toList();
+    List<Part> shelves = rising.stream().map(seat -> built.part(seat.shelf())).toList();
     List<Handle> handles = new ArrayList<>();
-    for (BayGrid.Seat seat : rising) {
-      handles.add(handle(words, built, grid, scale, seat, handles.size() + 1));
+    for (int i = 0; i < rising.size(); i++) {
+      handles.add(handle(words, grid, scale, rising.get(i), shelves, i));
     }
     return handles;
   }
 
   private static Handle handle(
-      Words words, BuiltCase built, BayGrid grid, Scale scale, BayGrid.Seat seat, int shelf) {
-    Part part = built.part(seat.shelf());
+      Words words, BayGrid grid, Scale scale, BayGrid.Seat seat, List<Part> shelves, int index) {
+    Part part = shelves.get(index);
     Length thick = part.thickness();
     List<Length> tops = grid.levels().stream().map(l -> l.underside().plus(thick)).toList();
+    int level = place(grid, seat);
     return new Handle(
-        "shelf-" + grid.bay() + "-" + shelf,
+        "shelf-" + grid.bay() + "-" + (index + 1),
         seat.shelf(),
         grid.bay(),
-        shelf,
-        place(grid, seat),
-        tops.size(),
+        index + 1,
+        level,
+        index == 0 ? 1 : Math.min(level, lowest(tops, part, shelves.get(index - 1))),
+        index == shelves.size() - 1
+            ? tops.size()
+            : Math.max(level, highest(tops, shelves.get(index + 1))),
         mm(scale.toPaper(part.box().low().x().mm())),
         mm(-scale.toPaper(part.box().high().z().mm())),
         mm(scale.toPaper(part.box().high().x().mm() - part.box().low().x().mm())),
@@ -135,6 +143,18 @@ public record Board(String svg, String frame, List<Handle> handles) {
         tops.stream().map(t -> mm(-scale.toPaper(t.mm()))).collect(Collectors.joining(" ")),
         tops.stream().map(words::length).collect(Collectors.joining("|")),
         words.length(part.box().high().z()));
+  }
+
+  /** The first level on which a shelf, its strip and all, clears the one below it; from 1. */
+  private static int lowest(List<Length> tops, Part shelf, Part below) {
+    Length needed = below.box().high().z().plus(shelf.thickness()).plus(shelf.hang());
+    return 1 + (int) tops.stream().takeWhile(needed::isMoreThan).count();
+  }
+
+  /** The last level on which a shelf clears the one above it; from 1. */
+  private static int highest(List<Length> tops, Part above) {
+    Length most = above.box().low().z().minus(above.hang());
+    return (int) tops.stream().takeWhile(most::isAtLeast).count();
   }
 
   /** Levels that were left out keep their numbers to themselves. */

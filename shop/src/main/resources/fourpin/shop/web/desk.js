@@ -245,11 +245,14 @@ let waiting = 0;
 
 const tops = (handle) => handle.dataset.tops.split(" ").map(Number);
 const levelOf = (handle) => Number(handle.getAttribute("aria-valuenow"));
+const lowest = (handle) => Number(handle.getAttribute("aria-valuemin"));
+const highest = (handle) => Number(handle.getAttribute("aria-valuemax"));
 
+const topOf = (handle) => Number(handle.querySelector(".grip").getAttribute("y"));
 function lay(handle, level) {
   held = handle;
   const all = tops(handle);
-  const at = Math.min(Math.max(level, 1), all.length);
+  const at = Math.min(Math.max(level, lowest(handle)), highest(handle));
   handle.setAttribute("aria-valuenow", at);
   handle.setAttribute("aria-valuetext", handle.dataset.heights.split("|")[at - 1]);
   for (const rect of handle.querySelectorAll("rect")) rect.setAttribute("y", all[at - 1]);
@@ -284,11 +287,10 @@ function begin(handle) {
 document.addEventListener("keydown", (event) => {
   const handle = event.target.closest && event.target.closest(".handle");
   if (!handle) return;
-  const last = tops(handle).length;
   const to = {
     ArrowUp: levelOf(handle) + 1, ArrowRight: levelOf(handle) + 1,
     ArrowDown: levelOf(handle) - 1, ArrowLeft: levelOf(handle) - 1,
-    PageUp: levelOf(handle) + 5, PageDown: levelOf(handle) - 5, Home: 1, End: last,
+    PageUp: levelOf(handle) + 5, PageDown: levelOf(handle) - 5, Home: lowest(handle), End: highest(handle),
   }[event.key];
   begin(handle);
   if (to !== undefined) {
@@ -304,6 +306,10 @@ document.addEventListener("keydown", (event) => {
   }
 });
 
+// Where a pointer is, in the units of the picture that a handle lies in.
+const heightOf = (event, handle) =>
+  new DOMPoint(event.clientX, event.clientY).matrixTransform(handle.ownerSVGElement.getScreenCTM().inverse()).y;
+
 document.addEventListener("pointerdown", (event) => {
   const handle = event.target.closest && event.target.closest(".handle");
   if (!handle || event.button !== 0) return;
@@ -311,6 +317,7 @@ document.addEventListener("pointerdown", (event) => {
   begin(handle);
   handle.focus();
   handle.setPointerCapture(event.pointerId);
+  handle.dataset.grabbed = heightOf(event, handle) - topOf(handle);
   handle.classList.add("moving");
 });
 
@@ -322,11 +329,11 @@ document.addEventListener("touchstart", (event) => {
 document.addEventListener("pointermove", (event) => {
   const handle = event.target.closest && event.target.closest(".handle.moving");
   if (!handle) return;
-  const place = new DOMPoint(event.clientX, event.clientY).matrixTransform(handle.ownerSVGElement.getScreenCTM().inverse());
+  const top = heightOf(event, handle) - Number(handle.dataset.grabbed);
   const all = tops(handle);
   let nearest = 0;
   for (let i = 1; i < all.length; i++) {
-    if (Math.abs(all[i] - place.y) < Math.abs(all[nearest] - place.y)) nearest = i;
+    if (Math.abs(all[i] - top) < Math.abs(all[nearest] - top)) nearest = i;
   }
   if (nearest + 1 !== levelOf(handle)) lay(handle, nearest + 1);
 });

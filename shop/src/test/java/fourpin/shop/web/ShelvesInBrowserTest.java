@@ -3,7 +3,6 @@ package fourpin.shop.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -37,6 +36,12 @@ class ShelvesInBrowserTest {
       return [Math.round(place.x), Math.round(place.y)];
       """;
 
+  /** In CSS pixels. */
+  private static final String HALF_OF_REACH =
+      """
+      return document.querySelector(arguments[0] + " .reach").getBoundingClientRect().height / 2;
+      """;
+
   @TempDir static Path folder;
 
   private static Caller caller;
@@ -61,7 +66,7 @@ class ShelvesInBrowserTest {
 
   @BeforeEach
   void openTheJob() throws IOException {
-    job = caller.bring(Files.readString(Path.of("..", "examples", "reading-room.yaml")));
+    job = caller.bring(Caller.readingRoom());
     browser.openAnew(caller.origin() + job);
   }
 
@@ -107,6 +112,24 @@ class ShelvesInBrowserTest {
     assertLies(to);
   }
 
+  /** Its reach is wider than the shelf; a hand that shakes is not a move. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Screen.class,
+      names = {"DESK", "PHONE"})
+  void aShelfGrabbedAtItsEdgeStaysWhereItIs(Screen screen) {
+    browser.on(screen, Screen.Scheme.LIGHT);
+    int from = level();
+    int[] middle = placeOf(from);
+    int edge = ((Number) browser.run(HALF_OF_REACH, SHELF)).intValue() - 1;
+    for (int off : List.of(-edge, edge)) {
+      int[] start = {middle[0], middle[1] + off};
+      browser.drag(start, new int[] {start[0] + 1, start[1] + 1});
+      assertThat(level()).as("grabbed %d off", off).isEqualTo(from);
+    }
+    assertThat(caller.file(job)).isEqualTo(Caller.readingRoom());
+  }
+
   @Test
   void arrowsMoveAShelfByOneHoleAndEscapeLeavesIt() {
     int from = level();
@@ -121,14 +144,22 @@ class ShelvesInBrowserTest {
     browser.await("the shelf where it was", () -> level() == from);
   }
 
+  /** It neither passes the others of its bay nor lies in them: there would be nothing to draw. */
   @Test
-  void aShelfStopsAtTheLastHoles() {
-    int last = Integer.parseInt(browser.attribute(SHELF, "aria-valuemax"));
+  void aShelfStopsAtTheLastHolesAndUnderTheShelfAboveIt() {
+    int highest = Integer.parseInt(browser.attribute(SHELF, "aria-valuemax"));
+    int above = Integer.parseInt(browser.attribute("#shelf-2-2", "aria-valuenow"));
+    assertThat(highest).isLessThan(above);
     browser.run("document.querySelector(arguments[0]).focus(); return true", SHELF);
-    browser.keys(Keys.END, Keys.ARROW_UP);
-    assertThat(level()).isEqualTo(last);
     browser.keys(Keys.HOME, Keys.ARROW_DOWN);
     assertThat(level()).isEqualTo(1);
-    browser.keys(Keys.ESCAPE);
+    browser.keys(Keys.END, Keys.ARROW_UP);
+    assertThat(level()).isEqualTo(highest);
+    browser.keys(Keys.ENTER);
+    browser.awaitText("#notice", "Shelf 1 of bay 2 moved to ");
+    assertLies(highest);
+    assertThat(browser.attribute("#shelf-2-2", "aria-valuemin"))
+        .as("where it lies: there is no room below it now")
+        .isEqualTo(Integer.toString(above));
   }
 }
