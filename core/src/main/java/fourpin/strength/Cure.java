@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One way to keep a shelf or a case within its limits.
@@ -52,6 +54,30 @@ record Cure(
   static final Comparator<Cure> CHEAPEST =
       Comparator.<Cure>comparingDouble(c -> c.price().orElse(Double.POSITIVE_INFINITY))
           .thenComparingDouble(Cure::mass);
+
+  /** Both together, which the job does not say by one change. */
+  Cure and(Cure other) {
+    String costs =
+        Stream.of(besides, other.besides)
+            .filter(cost -> !cost.isEmpty())
+            .collect(Collectors.joining("; "));
+    return new Cure(
+        what + ", and " + other.what,
+        price.flatMap(one -> other.price.map(more -> one + more)),
+        mass + other.mass,
+        costs,
+        Optional.empty(),
+        of);
+  }
+
+  /** With more to say of it. */
+  Cure told(String more) {
+    return new Cure(what + more, price, mass, besides, stated, of);
+  }
+
+  Cure with(Optional<Stated> other) {
+    return new Cure(what, price, mass, besides, other, of);
+  }
 
   Remedy remedy(Job job) {
     List<String> costs = new ArrayList<>();

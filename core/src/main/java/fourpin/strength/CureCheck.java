@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -63,11 +64,41 @@ final class CureCheck {
 
   /** Whether it need not be bent on the fine mesh to see that it is none. */
   boolean isFar(Candidate candidate) {
-    boolean beam = candidate.prop() == ShelfPlate.Prop.NONE;
-    return (beam && candidate.limits().use(candidate.beam()) > HOPELESS)
-        || presses(candidate)
-        || tips(candidate)
-        || isFarRoughly(candidate);
+    return bendsFar(candidate) || presses(candidate) || tips(candidate) || isFarRoughly(candidate);
+  }
+
+  private static boolean bendsFar(Candidate candidate) {
+    return candidate.prop() == ShelfPlate.Prop.NONE
+        && candidate.limits().use(candidate.beam()) > HOPELESS;
+  }
+
+  /** Where what only tips holds on a front row that stands farther forward. */
+  Optional<RowForward.Place> forward(ShelfReader reader, Part part, Candidate candidate) {
+    return bendsFar(candidate) || !tips(candidate)
+        ? Optional.empty()
+        : new RowForward(job, reader, part, verdict(candidate), plates)
+            .find()
+            .filter(place -> holds(place.there()));
+  }
+
+  /** What is wrong with it most; nothing where it holds or is no plate. */
+  Optional<String> why(Verdict verdict) {
+    return verdict.uses().stream()
+        .filter(use -> !use.holds() && !(crushes && use.isBy(Limit.SUPPORTS)))
+        .max(Comparator.comparingDouble(Use::share))
+        .flatMap(use -> why(verdict, use));
+  }
+
+  private Optional<String> why(Verdict verdict, Use use) {
+    return switch (use.by()) {
+      case TIPPING -> Optional.of("tips under " + use.of().words(job.unit()));
+      case SAG ->
+          verdict
+              .under(use.of())
+              .map(b -> "sags %s of %s allowed".formatted(text(b.sag()), text(verdict.allowed())));
+      case STRESS -> Optional.of("is stressed more than is allowed");
+      case SUPPORTS -> Optional.of("presses more on a support than is allowed");
+    };
   }
 
   /** Pushes grow about with its length; the shares of its supports hardly change with that. */

@@ -1,43 +1,28 @@
 package fourpin.strength;
 
-import fourpin.casework.Axis;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.CaseOrder;
-import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Material.Kind;
-import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
-import fourpin.strength.Made.Layers;
-import fourpin.strength.Made.Stripped;
 import fourpin.strength.ShelfPlate.Prop;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What would keep a shelf within its limits, each bent anew as the plate that it would be. */
 final class ShelfCures {
 
   private static final double GRAVITY = 9.80665;
 
-  /** Strips are tried in steps that a saw is set to, up to so many times the shelf's thickness. */
-  private static final Length STEP_INCHES = Length.inches(1, 4);
-
-  private static final Length STEP_METRIC = Length.mm(5);
-  private static final int TALLEST_STRIP = 4;
-
   /** Loads under this share of the stated one are no cure: nobody builds a shelf for them. */
   private static final double LEAST_SHARE = 0.1;
-
-  /** For strips where the job has no boards: a usual hardwood at a usual thickness. */
-  private static final String STAND_IN = "oak, white";
 
   private final Job job;
   private final ShelfReader reader;
@@ -68,223 +53,87 @@ final class ShelfCures {
 
   /** The cheapest first; less load last, since it is no cure for who has the load. */
   List<Remedy> all() {
-    List<Cure> cures = new ArrayList<>();
-    thicker().ifPresent(cures::add);
-    if (material.kind() != Kind.GLASS) {
-      doubled().ifPresent(cures::add);
-      strip(Stripped.FRONT).ifPresent(cures::add);
-      strip(Stripped.FRONT_AND_BACK).ifPresent(cures::add);
-      propped(Prop.FRONT_AND_BACK).ifPresent(cures::add);
-      propped(Prop.BACK).ifPresent(cures::add);
-    }
-    partitions().ifPresent(cures::add);
+    List<Cure> alone = alone();
+    List<Cure> cures = alone.isEmpty() ? together() : alone;
     List<Remedy> remedies =
         new ArrayList<>(
             cures.stream().sorted(Cure.CHEAPEST).map(cure -> cure.remedy(job)).toList());
+    if (alone.isEmpty()) {
+      remedies.add(failing());
+    }
     lessLoad().ifPresent(remedies::add);
     return remedies;
   }
 
-  /** What the job file can't say is done by hand, and the plan does not count it. */
-  private String byHand() {
-    return part.role() == Part.Role.FIXED_SHELF
-        ? " (by hand: a job file states this for all panels of a case only, so it is in no cut list)"
-        : "";
+  private List<Cure> alone() {
+    List<Cure> cures = new ArrayList<>(made(now, 1).all());
+    if (material.kind() != Kind.GLASS) {
+      propped(Prop.FRONT_AND_BACK).ifPresent(cures::add);
+      propped(Prop.BACK).ifPresent(cures::add);
+    }
+    partitions().ifPresent(cures::add);
+    return cures;
+  }
+
+  private MadeCures made(Candidate of, int count) {
+    return new MadeCures(job, reader, part, of, count, check);
   }
 
   private double depth() {
     return shelf.section().depth();
   }
 
-  /** The thinnest of the job's other materials that holds. */
-  private Optional<Cure> thicker() {
-    boolean glass = material.kind() == Kind.GLASS;
-    return job.materials().stream()
-        .filter(m -> (m.kind() == Kind.GLASS) == glass)
-        .filter(m -> m.thickness().isMoreThan(material.thickness()))
-        .sorted(Comparator.comparing(Material::thickness))
-        .flatMap(m -> thicker(m).stream())
-        .findFirst();
+  /** For each other change, the fewest partitions between which it holds with that. */
+  private List<Cure> together() {
+    List<List<Optional<Cure>>> byCount =
+        IntStream.range(1, CaseOrder.MOST_BAYS)
+            .filter(count -> between(count).span() > 0)
+            .mapToObj(this::together)
+            .toList();
+    int kinds = byCount.stream().mapToInt(List::size).max().orElse(0);
+    return IntStream.range(0, kinds)
+        .mapToObj(kind -> byCount.stream().flatMap(cures -> cures.get(kind).stream()).findFirst())
+        .flatMap(Optional::stream)
+        .toList();
   }
 
-  private Optional<Cure> thicker(Material thick) {
-    String what =
-        "make it of '"
-            + thick.name()
-            + "', "
-            + job.style().text(thick.thickness())
-            + gluedUp(thick)
-            + byHand();
-    return cure(
-        what,
-        Made.plain(thick, depth(), Layers.ONE),
-        shelvesOf(Optional.of(thick.name()), Optional.empty()));
+  private List<Optional<Cure>> together(int count) {
+    Candidate between = now.with(between(count));
+    return Stream.concat(
+            made(between, count + 1).kinds().stream(),
+            Stream.of(check.forward(reader, part, between).map(this::forward)))
+        .map(cure -> cure.map(more -> partitions(count).and(more).told(meeting())))
+        .toList();
   }
 
-  /** Boards narrower than the shelf have to be joined first. */
-  private String gluedUp(Material wood) {
-    Length depth = part.box().size(Axis.Y);
-    boolean wide =
-        job.boards().stream()
-            .filter(b -> b.material().equals(wood.name()))
-            .anyMatch(b -> b.width().isAtLeast(depth));
-    return wood.kind() == Kind.BOARD && !wide ? ", glued up from narrower boards" : "";
-  }
-
-  /** Two layers of its own material, or of the first other sheet material with which it holds. */
-  private Optional<Cure> doubled() {
-    return sheets().stream()
-        .filter(m -> m.layers().isEmpty())
-        .flatMap(m -> doubled(m).stream())
-        .findFirst();
-  }
-
-  private Optional<Cure> doubled(Material sheet) {
-    String what = "glue two layers of '" + sheet.name() + "' together" + byHand();
-    return cure(what, Made.plain(sheet, depth(), Layers.TWO), doubledShelves(sheet));
-  }
-
-  /** Layers bend as their rows in the tables do, whatever the job states of a material itself. */
-  private Optional<Stated> doubledShelves(Material sheet) {
-    return Optional.<Stated>of(new Stated.ShelvesDoubled(sheet.name()))
-        .filter(_ -> part.role() == Part.Role.SHELF)
-        .filter(_ -> sheet.stiffness().isEmpty() && sheet.density().isEmpty());
-  }
-
-  /** The shelf's own material, then the job's thicker sheets, thinnest first. */
-  private List<Material> sheets() {
-    List<Material> all = new ArrayList<>(List.of(material));
-    job.materials().stream()
-        .filter(m -> m.kind() == Kind.SHEET && m.thickness().isMoreThan(material.thickness()))
-        .sorted(Comparator.comparing(Material::thickness))
-        .forEach(all::add);
-    return all;
-  }
-
-  /** The lowest strip of one of the job's boards that holds, on the thinnest sheet that does. */
-  private Optional<Cure> strip(Stripped edges) {
-    Material board = board();
-    return Made.panel(board, depth(), edges) <= 0
-        ? Optional.empty()
-        : sheets().stream().flatMap(sheet -> strip(sheet, board, edges).stream()).findFirst();
-  }
-
-  private Material board() {
-    return job.materials().stream()
-        .filter(m -> m.kind() == Kind.BOARD)
-        .findFirst()
-        .orElseGet(this::standIn);
-  }
-
-  private Material standIn() {
-    return new Material(
-        STAND_IN,
-        Kind.BOARD,
-        STAND_IN,
-        job.unit().customary() ? Length.inches(3, 4) : Length.mm(20),
-        Optional.empty(),
-        Material.Grain.LENGTHWISE,
-        Optional.empty(),
-        Optional.empty());
-  }
-
-  private Optional<Cure> strip(Material sheet, Material board, Stripped edges) {
-    Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
-    return lowest(
-            n -> Made.stripped(sheet, board, depth(), step.times(n), edges),
-            (int) sheet.thickness().wholeTimes(step),
-            (int) sheet.thickness().times(TALLEST_STRIP).wholeTimes(step))
-        .map(steps -> strip(sheet, board, step.times(steps), edges));
-  }
-
-  private Cure strip(Material sheet, Material board, Length height, Stripped edges) {
-    return cured(
-        words(sheet, board, height, edges),
-        Made.stripped(sheet, board, depth(), height, edges),
-        job.materials().contains(board)
-            ? shelvesOf(
-                Optional.of(sheet.name()).filter(_ -> !sheet.equals(material)),
-                Optional.of(strip(board, height, edges)))
-            : Optional.empty());
-  }
-
-  /**
-   * How many steps the lowest strip has that holds. A taller strip never sags more, so that halving
-   * finds the lowest one that is near; only from that one on they are bent on the fine mesh.
-   *
-   * @param made with a strip of so many steps
-   * @param low steps that are too few, or no strip
-   */
-  private Optional<Integer> lowest(IntFunction<Made> made, int low, int most) {
-    if (most <= low || isFar(made.apply(most))) {
-      return Optional.empty();
-    }
-    int far = low;
-    int near = most;
-    while (near - far > 1) {
-      int middle = (far + near) / 2;
-      boolean isFar = isFar(made.apply(middle));
-      far = isFar ? middle : far;
-      near = isFar ? near : middle;
-    }
-    return IntStream.rangeClosed(near, most)
-        .filter(steps -> check.holds(verdict(made.apply(steps))))
-        .boxed()
-        .findFirst();
-  }
-
-  private static Edging strip(Material board, Length height, Stripped edges) {
-    return new Edging(Edging.Kind.STRIP, board.name(), board.thickness(), height, edges.edges());
-  }
-
-  /** A job file states adjustable shelves for themselves, and fixed ones with their case only. */
-  private Optional<Stated> shelvesOf(Optional<String> of, Optional<Edging> strip) {
-    return Optional.<Stated>of(new Stated.ShelvesOf(of, strip))
-        .filter(_ -> part.role() == Part.Role.SHELF);
-  }
-
-  private String words(Material sheet, Material board, Length height, Stripped edges) {
-    return "%sglue a strip of '%s'%s, %s x %s, to %s over its whole length%s"
-        .formatted(
-            sheet.equals(material) ? "" : "make it of '" + sheet.name() + "' and ",
-            board.name(),
-            job.materials().contains(board) ? "" : " (the job states no boards yet)",
-            job.style().number(board.thickness()),
-            job.style().text(height),
-            edges.words(),
-            byHand());
-  }
-
-  private boolean holds(Made made) {
-    return !isFar(made) && check.holds(verdict(made));
-  }
-
-  private boolean isFar(Made made) {
-    return check.isFar(candidate(made));
-  }
-
-  private Verdict verdict(Made made) {
-    return check.verdict(candidate(made));
-  }
-
-  private Candidate candidate(Made made) {
-    return now.made(made.section(), reader.limits(made.panel()));
-  }
-
-  private Optional<Cure> cure(String what, Made made, Optional<Stated> stated) {
-    return holds(made) ? Optional.of(cured(what, made, stated)) : Optional.empty();
-  }
-
-  private Cure cured(String what, Made made, Optional<Stated> stated) {
-    double length = shelf.loaded().length();
-    Optional<Double> now = prices.of(reader.pieces(part), length);
-    Optional<Double> then = prices.of(made.pieces(), length);
+  private Cure forward(RowForward.Place place) {
     return new Cure(
-        what + ": " + check.outcome(verdict(made)),
-        then.flatMap(t -> now.map(n -> t - n)),
-        (made.section().weight() - shelf.section().weight()) * length / GRAVITY,
-        "",
-        stated);
+        place.words() + ": " + check.outcome(place.there()),
+        Optional.of(0.0),
+        0,
+        "less wood before the row");
+  }
+
+  /** What was tried, and why none of it is enough. */
+  private Remedy failing() {
+    List<String> all = new ArrayList<>(made(now, 1).failing());
+    if (material.kind() != Kind.GLASS) {
+      fails("held up in the middle too,", now.held(Prop.FRONT_AND_BACK)).ifPresent(all::add);
+    }
+    IntStream.range(1, CaseOrder.MOST_BAYS)
+        .filter(count -> between(count).span() > 0)
+        .boxed()
+        .reduce((_, last) -> last)
+        .flatMap(count -> fails("between " + count + " partitions", now.with(between(count))))
+        .ifPresent(all::add);
+    return new Remedy(
+        "change more than one thing, or ask less of it; alone none of these is enough: "
+            + String.join("; ", all),
+        "another case");
+  }
+
+  private Optional<String> fails(String how, Candidate then) {
+    return check.why(check.verdict(then)).map(why -> how + " it " + why);
   }
 
   /** Held in the middle of its span too. */
@@ -338,21 +187,28 @@ final class ShelfCures {
   }
 
   private Cure partitions(int count, Verdict divided) {
-    String put =
-        count == 1
-            ? "put a partition in the middle"
-            : "put " + count + " partitions in, spread evenly";
-    String meeting = reader.support(part).map(uprights::meeting).orElse("");
+    return partitions(count)
+        .told(": " + check.outcome(divided) + meeting())
+        .with(
+            Optional.<Stated>of(new Stated.Partitions(count))
+                .filter(_ -> part.role() == Part.Role.SHELF));
+  }
+
+  private String meeting() {
+    return reader.support(part).map(uprights::meeting).orElse("");
+  }
+
+  private Cure partitions(int count) {
     double share = count * uprights.share(reader.space(part));
     return new Cure(
-        put + ": " + check.outcome(divided) + meeting,
+        count == 1
+            ? "put a partition in the middle"
+            : "put " + count + " partitions in, spread evenly",
         prices.of(List.of(uprights.piece(depth())), share),
         uprights.weight(depth()) * share / GRAVITY,
         count == 1
             ? "one more upright and its rows; twice as many shelves of half the length"
-            : count + " more uprights and their rows; " + (count + 1) + " times as many shelves",
-        Optional.<Stated>of(new Stated.Partitions(count))
-            .filter(_ -> part.role() == Part.Role.SHELF));
+            : count + " more uprights and their rows; " + (count + 1) + " times as many shelves");
   }
 
   /** Nothing where the shelf hardly carries itself: a load near nothing is no use. */

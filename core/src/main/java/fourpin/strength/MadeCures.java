@@ -1,0 +1,330 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.Finding.Stated;
+import fourpin.casework.Part;
+import fourpin.job.Edging;
+import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.job.Material.Kind;
+import fourpin.measure.Length;
+import fourpin.strength.Made.Layers;
+import fourpin.strength.Made.Stripped;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** What a shelf might be made of to keep within its limits, over its span or a shorter one. */
+final class MadeCures {
+
+  private static final double GRAVITY = 9.80665;
+
+  /** Strips are tried in steps that a saw is set to, up to so many times the shelf's thickness. */
+  private static final Length STEP_INCHES = Length.inches(1, 4);
+
+  private static final Length STEP_METRIC = Length.mm(5);
+  private static final int TALLEST_STRIP = 4;
+
+  /** For strips where the job has no boards: a usual hardwood at a usual thickness. */
+  private static final String STAND_IN = "oak, white";
+
+  private final Job job;
+  private final ShelfReader reader;
+  private final ShelfOnSupports shelf;
+  private final Part part;
+  private final Material material;
+  private final Candidate base;
+  private final int count;
+  private final CureCheck check;
+  private final Prices prices;
+
+  /**
+   * @param part the shelf as it is
+   * @param base what is to hold, made as that is
+   * @param count how many such take its place
+   */
+  MadeCures(Job job, ShelfReader reader, Part part, Candidate base, int count, CureCheck check) {
+    this.job = job;
+    this.reader = reader;
+    this.shelf = reader.read(part);
+    this.part = part;
+    this.material = reader.material(part);
+    this.base = base;
+    this.count = count;
+    this.check = check;
+    this.prices = new Prices(job);
+  }
+
+  List<Cure> all() {
+    return kinds().stream().flatMap(Optional::stream).toList();
+  }
+
+  /** One of each kind, in the same order for every span. */
+  List<Optional<Cure>> kinds() {
+    return material.kind() == Kind.GLASS
+        ? List.of(thicker())
+        : List.of(thicker(), doubled(), strip(Stripped.FRONT), strip(Stripped.FRONT_AND_BACK));
+  }
+
+  /** The stiffest of each kind, with why it fails, where it does. */
+  List<String> failing() {
+    Stream<Optional<String>> all =
+        material.kind() == Kind.GLASS
+            ? Stream.of(thickest().flatMap(this::failsPlain))
+            : Stream.of(thickest().flatMap(this::failsPlain), failsDoubled(), failsStripped());
+    return all.flatMap(Optional::stream).toList();
+  }
+
+  private Optional<Material> thickest() {
+    return thickerOnes().reduce((_, last) -> last);
+  }
+
+  private Optional<String> failsPlain(Material thick) {
+    return fails(
+        "made of '%s', %s,".formatted(thick.name(), job.style().text(thick.thickness())),
+        Made.plain(thick, depth(), Layers.ONE));
+  }
+
+  private Optional<String> failsDoubled() {
+    return sheets().stream()
+        .filter(m -> m.layers().isEmpty())
+        .reduce((_, last) -> last)
+        .flatMap(
+            sheet ->
+                fails(
+                    "of two layers of '%s'".formatted(sheet.name()),
+                    Made.plain(sheet, depth(), Layers.TWO)));
+  }
+
+  private Optional<String> failsStripped() {
+    Material sheet = sheets().getLast();
+    Length height = step().times(tallest(sheet));
+    return Made.panel(board(), depth(), Stripped.FRONT_AND_BACK) <= 0
+        ? Optional.empty()
+        : fails(
+            "with strips %s high on both edges of '%s'"
+                .formatted(job.style().text(height), sheet.name()),
+            Made.stripped(sheet, board(), depth(), height, Stripped.FRONT_AND_BACK));
+  }
+
+  private Optional<String> fails(String made, Made by) {
+    return check.why(verdict(by)).map(why -> made + " it " + why);
+  }
+
+  private Length step() {
+    return job.unit().customary() ? STEP_INCHES : STEP_METRIC;
+  }
+
+  private int tallest(Material sheet) {
+    return (int) sheet.thickness().times(TALLEST_STRIP).wholeTimes(step());
+  }
+
+  /** What the job file can't say is done by hand, and the plan does not count it. */
+  private String byHand() {
+    return part.role() == Part.Role.FIXED_SHELF
+        ? " (by hand: a job file states this for all panels of a case only, so it is in no cut list)"
+        : "";
+  }
+
+  private double depth() {
+    return shelf.section().depth();
+  }
+
+  /** The thinnest of the job's other materials that holds. */
+  private Optional<Cure> thicker() {
+    return thickerOnes().flatMap(m -> thicker(m).stream()).findFirst();
+  }
+
+  private Stream<Material> thickerOnes() {
+    boolean glass = material.kind() == Kind.GLASS;
+    return job.materials().stream()
+        .filter(m -> (m.kind() == Kind.GLASS) == glass)
+        .filter(m -> m.thickness().isMoreThan(material.thickness()))
+        .sorted(Comparator.comparing(Material::thickness));
+  }
+
+  private Optional<Cure> thicker(Material thick) {
+    String what =
+        "make it of '"
+            + thick.name()
+            + "', "
+            + job.style().text(thick.thickness())
+            + gluedUp(thick)
+            + byHand();
+    return cure(
+        what,
+        Made.plain(thick, depth(), Layers.ONE),
+        shelvesOf(Optional.of(thick.name()), Optional.empty()));
+  }
+
+  /** Boards narrower than the shelf have to be joined first. */
+  private String gluedUp(Material wood) {
+    Length depth = part.box().size(Axis.Y);
+    boolean wide =
+        job.boards().stream()
+            .filter(b -> b.material().equals(wood.name()))
+            .anyMatch(b -> b.width().isAtLeast(depth));
+    return wood.kind() == Kind.BOARD && !wide ? ", glued up from narrower boards" : "";
+  }
+
+  /** Two layers of its own material, or of the first other sheet material with which it holds. */
+  private Optional<Cure> doubled() {
+    return sheets().stream()
+        .filter(m -> m.layers().isEmpty())
+        .flatMap(m -> doubled(m).stream())
+        .findFirst();
+  }
+
+  private Optional<Cure> doubled(Material sheet) {
+    String what = "glue two layers of '" + sheet.name() + "' together" + byHand();
+    return cure(what, Made.plain(sheet, depth(), Layers.TWO), doubledShelves(sheet));
+  }
+
+  /** Layers bend as their rows in the tables do, whatever the job states of a material itself. */
+  private Optional<Stated> doubledShelves(Material sheet) {
+    return Optional.<Stated>of(new Stated.ShelvesDoubled(sheet.name()))
+        .filter(_ -> part.role() == Part.Role.SHELF)
+        .filter(_ -> sheet.stiffness().isEmpty() && sheet.density().isEmpty());
+  }
+
+  /** The shelf's own material, then the job's thicker sheets, thinnest first. */
+  private List<Material> sheets() {
+    List<Material> all = new ArrayList<>(List.of(material));
+    job.materials().stream()
+        .filter(m -> m.kind() == Kind.SHEET && m.thickness().isMoreThan(material.thickness()))
+        .sorted(Comparator.comparing(Material::thickness))
+        .forEach(all::add);
+    return all;
+  }
+
+  /** The lowest strip of one of the job's boards that holds, on the thinnest sheet that does. */
+  private Optional<Cure> strip(Stripped edges) {
+    Material board = board();
+    return Made.panel(board, depth(), edges) <= 0
+        ? Optional.empty()
+        : sheets().stream().flatMap(sheet -> strip(sheet, board, edges).stream()).findFirst();
+  }
+
+  private Material board() {
+    return job.materials().stream()
+        .filter(m -> m.kind() == Kind.BOARD)
+        .findFirst()
+        .orElseGet(this::standIn);
+  }
+
+  private Material standIn() {
+    return new Material(
+        STAND_IN,
+        Kind.BOARD,
+        STAND_IN,
+        job.unit().customary() ? Length.inches(3, 4) : Length.mm(20),
+        Optional.empty(),
+        Material.Grain.LENGTHWISE,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private Optional<Cure> strip(Material sheet, Material board, Stripped edges) {
+    Length step = step();
+    return lowest(
+            n -> Made.stripped(sheet, board, depth(), step.times(n), edges),
+            (int) sheet.thickness().wholeTimes(step),
+            tallest(sheet))
+        .map(steps -> strip(sheet, board, step.times(steps), edges));
+  }
+
+  private Cure strip(Material sheet, Material board, Length height, Stripped edges) {
+    return cured(
+        words(sheet, board, height, edges),
+        Made.stripped(sheet, board, depth(), height, edges),
+        job.materials().contains(board)
+            ? shelvesOf(
+                Optional.of(sheet.name()).filter(_ -> !sheet.equals(material)),
+                Optional.of(strip(board, height, edges)))
+            : Optional.empty());
+  }
+
+  /**
+   * How many steps the lowest strip has that holds. A taller strip never sags more, so that halving
+   * finds the lowest one that is near; only from that one on they are bent on the fine mesh.
+   *
+   * @param made with a strip of so many steps
+   * @param low steps that are too few, or no strip
+   */
+  private Optional<Integer> lowest(IntFunction<Made> made, int low, int most) {
+    if (most <= low || isFar(made.apply(most))) {
+      return Optional.empty();
+    }
+    int far = low;
+    int near = most;
+    while (near - far > 1) {
+      int middle = (far + near) / 2;
+      boolean isFar = isFar(made.apply(middle));
+      far = isFar ? middle : far;
+      near = isFar ? near : middle;
+    }
+    return IntStream.rangeClosed(near, most)
+        .filter(steps -> check.holds(verdict(made.apply(steps))))
+        .boxed()
+        .findFirst();
+  }
+
+  private static Edging strip(Material board, Length height, Stripped edges) {
+    return new Edging(Edging.Kind.STRIP, board.name(), board.thickness(), height, edges.edges());
+  }
+
+  /** A job file states adjustable shelves for themselves, and fixed ones with their case only. */
+  private Optional<Stated> shelvesOf(Optional<String> of, Optional<Edging> strip) {
+    return Optional.<Stated>of(new Stated.ShelvesOf(of, strip))
+        .filter(_ -> part.role() == Part.Role.SHELF);
+  }
+
+  private String words(Material sheet, Material board, Length height, Stripped edges) {
+    return "%sglue a strip of '%s'%s, %s x %s, to %s over its whole length%s"
+        .formatted(
+            sheet.equals(material) ? "" : "make it of '" + sheet.name() + "' and ",
+            board.name(),
+            job.materials().contains(board) ? "" : " (the job states no boards yet)",
+            job.style().number(board.thickness()),
+            job.style().text(height),
+            edges.words(),
+            byHand());
+  }
+
+  private boolean holds(Made made) {
+    return !isFar(made) && check.holds(verdict(made));
+  }
+
+  private boolean isFar(Made made) {
+    return check.isFar(candidate(made));
+  }
+
+  private Verdict verdict(Made made) {
+    return check.verdict(candidate(made));
+  }
+
+  private Candidate candidate(Made made) {
+    return base.made(made.section(), reader.limits(made.panel()));
+  }
+
+  private Optional<Cure> cure(String what, Made made, Optional<Stated> stated) {
+    return holds(made) ? Optional.of(cured(what, made, stated)) : Optional.empty();
+  }
+
+  private Cure cured(String what, Made made, Optional<Stated> stated) {
+    double before = shelf.loaded().length();
+    double length = count * base.beam().length();
+    Optional<Double> now = prices.of(reader.pieces(part), before);
+    Optional<Double> then = prices.of(made.pieces(), length);
+    return new Cure(
+        what + ": " + check.outcome(verdict(made)),
+        then.flatMap(t -> now.map(n -> t - n)),
+        (made.section().weight() * length - shelf.section().weight() * before) / GRAVITY,
+        "",
+        stated);
+  }
+}
