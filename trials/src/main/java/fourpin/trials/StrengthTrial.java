@@ -22,6 +22,7 @@ import fourpin.strength.plate.PlateSolver;
 import fourpin.strength.plate.Rigidity;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,7 +35,8 @@ import picocli.CommandLine.Command;
 @Command(
     name = "strength",
     mixinStandardHelpOptions = true,
-    description = "Times plates, and the strength of cases with twelve shelves, alike and unlike.")
+    description =
+        "Times plates, and the strength of cases with twelve shelves; writes docs/strength-trials.md.")
 final class StrengthTrial implements Callable<Integer> {
 
   private static final String EXAMPLE = "reading-room.yaml";
@@ -52,19 +54,30 @@ final class StrengthTrial implements Callable<Integer> {
   /** Far too much, so that every shelf is given its cures. */
   private static final Load TOO_MUCH = new Load.PerLength(Quantity.of(2, QuantityUnit.LINE_LOAD));
 
+  private static final String HEAD =
+      """
+      # Strength, in time
+
+      Written by `trials/run strength`: one plate, and all that is worked out of the strength of a case with twelve shelves. Where
+      they sag, each finding is given its cures, every one of them bent anew. Warm; medians in milliseconds, by the clock and
+      of the processor for the one thread that works; on a busy machine the second tells.
+
+      """;
+
+  private static final String COLUMNS =
+      """
+      | | clock, ms | processor, ms | aim, ms |
+      |---|---|---|---|
+      """;
+
   private final PrintStream out = System.out;
   private final Warm warm = new Warm();
+  private final StringBuilder rows = new StringBuilder();
 
   @Override
   public Integer call() throws IOException {
-    out.println(Machine.inWords());
-    out.printf(
-        Locale.ROOT,
-        "%nWarm; medians in milliseconds, by the clock and by the processor%n  %-46s %9s %9s  %s%n",
-        "",
-        "clock",
-        "processor",
-        "aim");
+    String machine = Machine.inWords();
+    out.print(machine + "\n\n" + COLUMNS);
     row("one plate on four pins, one load", "5", StrengthTrial::plate);
     CaseOrder example = Examples.job(EXAMPLE).cases().getFirst();
     strength("12 shelves alike", "100", alike(example));
@@ -79,6 +92,9 @@ final class StrengthTrial implements Callable<Integer> {
         unlike(example).stream().map(StrengthTrial::overloaded).toList());
     Job job = of(alike(example));
     row("whole plan of the 12 shelves alike", "", () -> Planner.plan(job));
+    Files.writeString(
+        Trials.root().resolve("docs/strength-trials.md"),
+        HEAD + "On " + machine + ":\n\n" + COLUMNS + rows);
     return 0;
   }
 
@@ -107,13 +123,16 @@ final class StrengthTrial implements Callable<Integer> {
 
   private void row(String name, String aim, Supplier<Object> work) {
     Warm.Milliseconds taken = warm.milliseconds(work);
-    out.printf(
-        Locale.ROOT,
-        "  %-46s %9.2f %9.2f  %s%n",
-        name,
-        taken.clock().median(),
-        taken.processor().median(),
-        aim);
+    String text =
+        String.format(
+            Locale.ROOT,
+            "| %s | %.2f | %.2f | %s |\n",
+            name,
+            taken.clock().median(),
+            taken.processor().median(),
+            aim);
+    out.print(text);
+    rows.append(text);
   }
 
   private static List<Bay> alike(CaseOrder example) {
