@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Pairing: its page for the device, and the page of devices for the machine that serves. */
 final class DeviceRoutes {
@@ -25,7 +24,6 @@ final class DeviceRoutes {
           + " runs Fourpin.";
 
   private static final String TO = "to";
-  private static final Pattern BENCH = Pattern.compile("/jobs/[A-Za-z0-9-]+/bench");
 
   private final Devices devices;
   private final Guard guard;
@@ -45,34 +43,38 @@ final class DeviceRoutes {
   }
 
   void add(RoutesConfig routes) {
-    routes.get(Guard.PAIR, http -> ask(http, "", query(http, TO)));
+    routes.get(Guard.PAIR, http -> ask(http, "", "", query(http, TO)));
     routes.post(Guard.PAIR, this::pair);
     routes.get("/devices", http -> list(http, Optional.empty()));
     routes.post("/devices/code", http -> list(http, Optional.of(offer(http))));
     routes.post("/devices/{id}/end", this::end);
   }
 
-  private void ask(Context http, String trouble, String to) {
+  /**
+   * @param name that was typed before
+   * @param to where the device wanted to go
+   */
+  private void ask(Context http, String trouble, String name, String to) {
     pages.show(
         http,
         "pair",
-        Map.of("trouble", trouble, "token", pages.token(http), "to", isBench(to) ? to : ""));
+        Map.of("trouble", trouble, "token", pages.token(http), "name", name, "to", ownAddress(to)));
   }
 
   private void pair(Context http) {
     Optional<String> cookie = guard.pair(form(http, "code"), form(http, "name"));
     if (cookie.isEmpty()) {
       http.status(HttpStatus.FORBIDDEN);
-      ask(http, WRONG, form(http, TO));
+      ask(http, WRONG, form(http, "name"), form(http, TO));
       return;
     }
-    String to = form(http, TO);
-    http.header("Set-Cookie", cookie.get()).redirect(isBench(to) ? to : "/", HttpStatus.SEE_OTHER);
+    http.header("Set-Cookie", cookie.get())
+        .redirect(ownAddress(form(http, TO)), HttpStatus.SEE_OTHER);
   }
 
-  /** Where a device came from whose pairing had lapsed; no other address is gone on to. */
-  private static boolean isBench(String to) {
-    return BENCH.matcher(to).matches();
+  /** The page that a device came for, if it is one of ours; else the first. */
+  private static String ownAddress(String to) {
+    return Guard.isAddress(to) ? to : "/";
   }
 
   private static String query(Context http, String name) {

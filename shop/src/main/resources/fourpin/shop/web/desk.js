@@ -164,7 +164,7 @@ document.addEventListener("htmx:beforeSwap", (event) => {
 const ready = new WeakSet();
 document.addEventListener("submit", async (event) => {
   const form = event.target;
-  if (form.method !== "post" || form.hasAttribute("hx-post") || form.matches("[action='/pair']") || !form.elements.token || ready.delete(form)) return;
+  if (form.method !== "post" || form.hasAttribute("hx-post") || form.matches("[action^='/pair']") || !form.elements.token || ready.delete(form)) return;
   event.preventDefault();
   if (form.dataset.asking) return;
   form.dataset.asking = "yes";
@@ -366,6 +366,10 @@ document.addEventListener("input", (event) => {
   }
   find.querySelector(".hint").textContent = words.length ? found + " found" : "";
 });
+
+// A code on a sheet leads to a step: that part of the address no server is told, so that it comes along here when the device is paired first.
+const pairing = document.querySelector("form[action='/pair']");
+if (pairing) pairing.setAttribute("action", "/pair" + location.hash);
 
 // Times in the zone and the words of who reads them.
 for (const time of document.querySelectorAll("time[datetime]")) {

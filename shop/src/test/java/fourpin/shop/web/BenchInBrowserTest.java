@@ -87,14 +87,16 @@ class BenchInBrowserTest {
     browser.awaitText("#trouble", "That code is not right");
 
     String code = code();
-    openOnPhone(job + "/bench");
-    browser.type("#code", code);
+    openOnPhone(job + "/bench#step-1");
+    browser.type("#code", "0000 0000");
     browser.type("#name", "bench phone");
     browser.press("Pair");
-    browser.awaitText("h1", "Jobs");
-
-    browser.open(origin() + job + "/bench");
+    browser.awaitText("#trouble", "That code is not right");
+    browser.type("#code", code);
+    browser.press("Pair");
     browser.awaitText("#done", "0 of ");
+    assertThat(browser.address()).isEqualTo(origin() + job + "/bench#step-1");
+    assertThat(caller.get("/devices").body()).contains("bench phone");
     assertThat(browser.all(".step").stream().filter(s -> s.isDisplayed())).hasSize(1);
     String first = shown();
     browser.press("Done");
@@ -222,7 +224,9 @@ class BenchInBrowserTest {
     assertThat(browser.address()).startsWith("https://" + OneAuthority.HOST);
     assertThat((boolean) browser.run("return isSecureContext")).isTrue();
     browser.openAnew(plain + job);
-    assertThat(browser.address()).startsWith("https://" + OneAuthority.HOST).endsWith("/pair");
+    assertThat(browser.address())
+        .startsWith("https://" + OneAuthority.HOST)
+        .endsWith("/pair?to=" + job);
   }
 
   private String held() {

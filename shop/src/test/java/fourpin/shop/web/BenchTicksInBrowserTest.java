@@ -251,13 +251,6 @@ class BenchTicksInBrowserTest {
     browser.awaitText("h1", "Jobs");
   }
 
-  @Test
-  void thePairingPageGoesOnToBenchPagesOnly() {
-    String page = caller.get("/pair?to=https://example.org/jobs/1/bench").body();
-    assertThat(page).contains("name=\"to\" value=\"\"");
-    assertThat(caller.get("/pair?to=/jobs/1/bench").body()).contains("value=\"/jobs/1/bench\"");
-  }
-
   /** Locks go when a page is hidden, and at the system's will. */
   @Test
   void theScreenIsKeptOnAgainWhenTheLockIsLostAndTheMakerIsToldWhereItCannot() {

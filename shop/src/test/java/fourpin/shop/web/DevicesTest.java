@@ -11,6 +11,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A device on its way in and out. It looks like one of the network by the header Via. */
 class DevicesTest {
@@ -122,6 +124,65 @@ class DevicesTest {
     assertThat(phone("/devices", cookie).statusCode()).isEqualTo(403);
     assertThat(phoneSends("/devices/code", cookie, "").statusCode()).isEqualTo(403);
     assertThat(phoneSends("/devices/any/end", cookie, "").statusCode()).isEqualTo(403);
-    assertThat(phone("/devices", "").headers().firstValue("Location")).contains("/pair");
+    assertThat(phone("/devices", "").headers().firstValue("Location"))
+        .contains("/pair?to=/devices");
+  }
+
+  /** As a phone that looks at a code on a sheet, and whose owner mistypes the first time. */
+  @Test
+  void aDeviceGoesOnToWhereItWanted() {
+    String pairing = phone("/jobs/a-1/bench", "").headers().firstValue("Location").orElseThrow();
+    assertThat(pairing).isEqualTo("/pair?to=/jobs/a-1/bench");
+    assertThat(kept(phone(pairing, "").body())).isEqualTo("/jobs/a-1/bench");
+    String again = phoneSends("/pair", "", "to=/jobs/a-1/bench&name=Big+phone&code=1").body();
+    assertThat(kept(again)).isEqualTo("/jobs/a-1/bench");
+    assertThat(Caller.first(again, "name=\"name\"[^>]* value=\"([^\"]*)\"")).isEqualTo("Big phone");
+    assertThat(goesOnTo("/jobs/a-1/bench")).isEqualTo("/jobs/a-1/bench");
+  }
+
+  private static String kept(String page) {
+    return Caller.first(page, "name=\"to\" value=\"([^\"]*)\"");
+  }
+
+  /** The server writes its own origin before a path. */
+  private String goesOnTo(String to) {
+    String form = "to=" + to + "&name=x&code=" + code().replace(" ", "+");
+    return phoneSends("/pair", "", form)
+        .headers()
+        .firstValue("Location")
+        .orElseThrow()
+        .replace(caller.origin(), "");
+  }
+
+  /**
+   * Each is what a form sends, in its own code (URL Standard, application/x-www-form-urlencoded).
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "//evil",
+        "///evil",
+        "/%5Cevil",
+        "%5C%5Cevil",
+        "/%2Fevil",
+        "%2F%2Fevil",
+        "/%252Fevil",
+        "/%09/evil",
+        "/%0D%0ALocation:evil",
+        "https:evil",
+        "https://evil/",
+        "http:%5C%5Cevil",
+        "javascript:alert(1)",
+        "evil",
+        "@evil",
+        "/jobs/../..//evil",
+        "/jobs?to=//evil",
+        "/jobs%23//evil"
+      })
+  void aDeviceIsLedNowhereElse(String to) {
+    assertThat(goesOnTo(to)).isEqualTo("/");
+    assertThat(kept(phone("/pair?to=" + to, "").body())).isEqualTo("/");
+    assertThat(kept(phoneSends("/pair", "", "to=" + to + "&code=1").body())).isEqualTo("/");
   }
 }

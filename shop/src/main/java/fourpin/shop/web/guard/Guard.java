@@ -107,7 +107,7 @@ public final class Guard {
     if (visitor instanceof Visitor.Stranger && !open) {
       return changes(asked)
           ? new Ruling.Refused(401, "Pair this device first.")
-          : new Ruling.Led(PAIR);
+          : new Ruling.Led(asked.path().equals("/") ? PAIR : PAIR + "?to=" + asked.path());
     }
     return changes(asked) && !sessions.isTokenOf(visitor, token.get())
         ? new Ruling.Refused(403, "The page is out of date: open it anew.")
@@ -198,7 +198,15 @@ public final class Guard {
    * What the guard reads is what the server finds: no dots that lead back, nothing written in code.
    */
   private static Optional<Ruling> oddAddress(Asked asked) {
-    return refuseIf(!ADDRESS.matcher(asked.path()).matches(), 400, "That is no address of a page.");
+    return refuseIf(!isAddress(asked.path()), 400, "That is no address of a page.");
+  }
+
+  /**
+   * Whether it can be a page of this very server: browsers take what begins with two strokes, with
+   * one that leans back, or with a scheme, for an address elsewhere.
+   */
+  public static boolean isAddress(String path) {
+    return ADDRESS.matcher(path).matches();
   }
 
   private Optional<Ruling> wrongName(Asked asked) {
