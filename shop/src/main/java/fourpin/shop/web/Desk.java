@@ -199,6 +199,9 @@ final class Desk {
               + "). Take the file as a job of its own, or download the job again and bring your"
               + " changes in there.");
     }
+    if (text.equals(newest.text().text())) {
+      return new Answer.Same(newest);
+    }
     return switch (read(text)) {
       case JobReader.Outcome.Refused refused -> new Answer.Wrong(newest, problems(refused));
       case JobReader.Outcome.Good(Job job) ->

@@ -6,14 +6,10 @@ import fourpin.reference.Reference;
 import fourpin.sheets.solid.Solid;
 import fourpin.shop.packet.Glb;
 import fourpin.shop.web.guard.GuardHandler;
-import fourpin.shop.yaml.Problem;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,13 +85,9 @@ final class JobRoutes {
   }
 
   private void bring(Context http) {
-    Optional<Leaf> leaf = uploaded(http);
+    Optional<Leaf> leaf = Leaf.uploaded(http);
     if (leaf.isEmpty()) {
-      trouble(
-          http,
-          HttpStatus.UNPROCESSABLE_CONTENT,
-          "No file came along",
-          List.of("Choose a job file first."));
+      pages.noFile(http);
       return;
     }
     created(
@@ -107,34 +99,8 @@ final class JobRoutes {
     switch (taking) {
       case Desk.Taking.Taken(var revision) ->
           http.redirect("/jobs/" + revision.document().value(), HttpStatus.SEE_OTHER);
-      case Desk.Taking.Wrong(var problems) -> wrongFile(http, problems);
+      case Desk.Taking.Wrong(var problems) -> pages.wrongFile(http, "job file", problems);
     }
-  }
-
-  private void wrongFile(Context http, List<Problem> problems) {
-    trouble(
-        http,
-        HttpStatus.UNPROCESSABLE_CONTENT,
-        "The file cannot be taken; nothing was changed",
-        problems.stream().map(p -> p.text("job file")).toList());
-  }
-
-  private static Optional<Leaf> uploaded(Context http) {
-    return Optional.ofNullable(http.uploadedFile("file")).map(JobRoutes::text).map(Leaf::back);
-  }
-
-  /** Signs that are not UTF-8 become such that the reader refuses. */
-  private static String text(UploadedFile file) {
-    try (var in = file.content()) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
-  }
-
-  private void trouble(Context http, HttpStatus status, String title, List<String> lines) {
-    http.status(status);
-    pages.show(http, "trouble", Map.of("title", title, "lines", lines));
   }
 
   // The page of a job
@@ -172,14 +138,15 @@ final class JobRoutes {
 
   private void replace(Context http) {
     Asked asked = new Asked(http, desk);
-    Answer answer =
-        uploaded(http)
-            .map(leaf -> desk.replace(edited(asked, leaf), leaf.text(), asked.by()))
-            .orElseGet(() -> new Answer.Refused(asked.newest(), "Choose a file first."));
-    switch (answer) {
-      case Answer.Wrong(_, var problems) -> wrongFile(http, problems);
+    Optional<Leaf> leaf = Leaf.uploaded(http);
+    if (leaf.isEmpty()) {
+      pages.noFile(http);
+      return;
+    }
+    switch (desk.replace(edited(asked, leaf.get()), leaf.get().text(), asked.by())) {
+      case Answer.Wrong(_, var problems) -> pages.wrongFile(http, "job file", problems);
       case Answer.Refused(_, String reason) ->
-          trouble(http, HttpStatus.CONFLICT, "Nothing was changed", List.of(reason));
+          pages.trouble(http, HttpStatus.CONFLICT, "Nothing was changed", List.of(reason));
       case Answer other -> http.redirect("/jobs/" + asked.id().value(), HttpStatus.SEE_OTHER);
     }
   }

@@ -24,6 +24,8 @@ record KeptShop(Documents documents) implements ShopFiles {
         .orElseGet(
             () ->
                 new Opened.Refused(
-                    name, "no shop file is kept here yet", "leave the key out for now"));
+                    name,
+                    "no shop file is kept here yet",
+                    "bring the shop file in on the page Shop first, or leave the key out for now"));
   }
 }

@@ -64,6 +64,22 @@ final class ShopDesk {
     return problems.isEmpty() ? saved(text, seen, by, why) : new Outcome.Wrong(problems);
   }
 
+  /**
+   * Keeps a file that was brought, in place of the one that was edited in it.
+   *
+   * @param shown what the page showed, for a file that does not say what it was; empty for none
+   */
+  Outcome bring(Leaf leaf, String shown, String by) {
+    String edited =
+        leaf.left()
+            .filter(left -> documents.revision(DocumentId.SHOP, left).isPresent())
+            .map(RevisionId::value)
+            .orElse(shown);
+    return newest().filter(kept -> kept.text().text().equals(leaf.text())).isPresent()
+        ? new Outcome.Done()
+        : put(leaf.text(), edited, by, "brought in as a file");
+  }
+
   private Outcome saved(String text, String seen, String by, String why) {
     Edit edit = new Edit(name(text), text, by, why);
     Saving saving =

@@ -39,6 +39,7 @@ final class ShopRoutes {
     routes.get("/shop", http -> show(http, "", Typing.NOTHING));
     routes.get("/shop/shop.yaml", this::file);
     routes.post("/shop/first", this::first);
+    routes.post("/shop/bring", this::bring);
     routes.post("/shop/put", this::put);
     routes.post("/shop/begin", this::begin);
     routes.post("/shop/leave", this::leave);
@@ -72,9 +73,10 @@ final class ShopRoutes {
   }
 
   private void file(Context http) {
+    ShopDesk.Kept shop = desk.newest().orElseThrow(NotFoundResponse::new);
     http.contentType("application/yaml; charset=utf-8")
         .header("Content-Disposition", "attachment; filename=\"shop.yaml\"")
-        .result(desk.newest().orElseThrow(NotFoundResponse::new).text().text());
+        .result(Leaf.out(shop.text().text(), shop.revision()));
   }
 
   // The file
@@ -85,6 +87,21 @@ final class ShopRoutes {
     shop.put("unit", Value.of(form(http, "unit")));
     String text = JobText.written("What the shop keeps for all its jobs.", Value.group(shop));
     answer(http, desk.put(text, "", by(http), "begun"), "The shop is begun.");
+  }
+
+  private void bring(Context http) {
+    Optional<Leaf> leaf = Leaf.uploaded(http);
+    if (leaf.isEmpty()) {
+      pages.noFile(http);
+      return;
+    }
+    switch (desk.bring(leaf.get(), form(http, "seen"), by(http))) {
+      case ShopDesk.Outcome.Done() -> http.redirect("/shop?open=TOOLS", HttpStatus.SEE_OTHER);
+      case ShopDesk.Outcome.Wrong(List<Problem> problems) ->
+          pages.wrongFile(http, "shop file", problems);
+      case ShopDesk.Outcome.Refused(String reason) ->
+          pages.trouble(http, HttpStatus.CONFLICT, "Nothing was changed", List.of(reason));
+    }
   }
 
   private ShopDesk.Kept seen(Context http) {

@@ -2,7 +2,9 @@ package fourpin.shop.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -37,7 +39,59 @@ class ShopTest {
   }
 
   private String file() {
-    return caller.get("/shop/shop.yaml").body();
+    return Leaf.back(caller.get("/shop/shop.yaml").body()).text();
+  }
+
+  private static String example(String name) throws IOException {
+    return Files.readString(Path.of("..", "examples", name));
+  }
+
+  /** Jobs that name a shop file can be brought in once it is here. */
+  @Test
+  void aShopFileIsBroughtInWholeAndServesTheJobsThatNameIt() throws IOException {
+    String job = example("ways/router-guide.yaml");
+    HttpResponse<String> early = caller.upload("/jobs", job);
+    assertThat(early.statusCode()).isEqualTo(422);
+    assertThat(early.body()).contains("Bring the shop file in on the page Shop first");
+    assertThat(caller.upload("/shop/bring", example("shop.yaml"), "seen", "").statusCode())
+        .isEqualTo(303);
+    assertThat(file()).isEqualTo(example("shop.yaml"));
+    assertThat(caller.get("/shop?open=TOOLS").body()).contains("Harrow Mill workshop");
+    assertThat(caller.get(caller.bring(job)).body()).doesNotContain("no shop file is kept");
+  }
+
+  @Test
+  void anEditedShopFileComesBackOnlyIfNobodyElseChangedItSince() {
+    begin("Harrow Mill workshop");
+    String away = caller.get("/shop/shop.yaml").body();
+    String edited = away.replace("unit: inch", "unit: mm # as we measure");
+    caller.submit("/shop/put", "seen", seen(), "open", "HABITS", "field", "shop", "value", "Ours");
+    String theirs = file();
+    assertThat(theirs).contains("shop: Ours");
+    HttpResponse<String> late = caller.upload("/shop/bring", edited, "seen", seen());
+    assertThat(late.statusCode()).isEqualTo(409);
+    assertThat(late.body()).contains("has changed the shop since");
+    assertThat(file()).isEqualTo(theirs);
+    String again =
+        caller.get("/shop/shop.yaml").body().replace("unit: inch", "unit: mm # as we measure");
+    assertThat(caller.upload("/shop/bring", again, "seen", "").statusCode()).isEqualTo(303);
+    assertThat(file()).isEqualTo(theirs.replace("unit: inch", "unit: mm # as we measure"));
+  }
+
+  @Test
+  void aShopFileWithFaultsIsRefusedWithAllOfThem() {
+    begin("Harrow Mill workshop");
+    String before = seen();
+    HttpResponse<String> wrong =
+        caller.upload(
+            "/shop/bring",
+            "shop: Ours\nunit: furlong\ntools: {bit: {bit: wide}}\n",
+            "seen",
+            before);
+    assertThat(wrong.statusCode()).isEqualTo(422);
+    assertThat(wrong.body()).contains("shop file:2:7", "furlong", "shop file:3:");
+    assertThat(caller.upload("/shop/bring", file(), "seen", before).statusCode()).isEqualTo(303);
+    assertThat(seen()).as("the same file is no change").isEqualTo(before);
   }
 
   @Test
