@@ -4,7 +4,6 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
-import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.measure.Quantity;
@@ -14,7 +13,6 @@ import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Shelves that tip or rock on their supports. */
 final class PlateFindings {
@@ -24,6 +22,7 @@ final class PlateFindings {
   private final Job job;
   private final List<Part> shelves;
   private final ShelfOnSupports read;
+  private final AlikeShelves alike;
   private final Optional<Figure> tipping;
   private final Verdict verdict;
   private final Optional<PlateFigures> figures;
@@ -38,6 +37,7 @@ final class PlateFindings {
     this.job = job;
     this.shelves = shelves;
     this.read = read;
+    this.alike = new AlikeShelves(job, shelves, read.caseName());
     this.tipping = new RowLoads(read).tipping();
     this.verdict = verdict;
     this.figures = PlateFigures.of(read, verdict);
@@ -59,10 +59,10 @@ final class PlateFindings {
 
   private Finding tips(LoadCase under) {
     String empty = under.equals(verdict.shelf().empty()) ? ", empty," : "";
-    return finding(
+    return alike.finding(
         Severity.ERROR,
         "shelf-tips",
-        names()
+        alike.names()
             + empty
             + (shelves.size() == 1 ? " tips" : " tip")
             + " off the back supports under "
@@ -81,9 +81,9 @@ final class PlateFindings {
             : "it rocks until %s stand on it, spread evenly; %s are stated";
     Quantity stated = Quantity.of(figures.load() / GRAVITY, QuantityUnit.MASS);
     String what =
-        "%s: with one support %s low, ".formatted(names(), text(read.doubt().low()))
+        "%s: with one support %s low, ".formatted(alike.names(), text(read.doubt().low()))
             + until.formatted(load.value().text(job.unit()), stated.text(job.unit()));
-    return finding(
+    return alike.finding(
         Severity.DOUBT,
         "shelf-rocks",
         what,
@@ -95,18 +95,6 @@ final class PlateFindings {
                     + " of one plane, and try with a flat board before finishing",
                 "care"),
             new Remedy("put a slip of card or veneer on the low support", "nothing")));
-  }
-
-  private Finding finding(
-      Severity severity, String kind, String what, List<Figure> shown, List<Remedy> remedies) {
-    Part first = shelves.getFirst();
-    Place place = Place.of(read.caseName(), first.mark(), first.box());
-    return new Finding(severity, kind, what, shown, place, remedies);
-  }
-
-  private String names() {
-    String marks = shelves.stream().map(Part::mark).collect(Collectors.joining(", "));
-    return (shelves.size() == 1 ? "shelf " : "shelves ") + marks;
   }
 
   private String text(Sourced value) {

@@ -5,7 +5,6 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
-import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -21,7 +20,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** What is wrong or worth knowing about shelves that are alike. */
 final class ShelfFindings {
@@ -31,6 +29,7 @@ final class ShelfFindings {
   private final List<Part> shelves;
   private final Part first;
   private final ShelfOnSupports read;
+  private final AlikeShelves alike;
   private final Verdict verdict;
   private final ShelfFigures figures;
 
@@ -50,6 +49,7 @@ final class ShelfFindings {
     this.shelves = shelves;
     this.first = shelves.getFirst();
     this.read = reader.read(first);
+    this.alike = new AlikeShelves(job, shelves, read.caseName());
     this.verdict = verdict;
     this.cures = cures;
     this.figures = new ShelfFigures(read, verdict);
@@ -75,13 +75,13 @@ final class ShelfFindings {
     String what =
         "%s %s %s by %s now and %s after years; %s and %s are allowed"
                 .formatted(
-                    names(),
+                    alike.names(),
                     shelves.size() == 1 ? "sags" : "sag",
                     verdict.loaded().spot().there(),
-                    text(answer.get().sagNow()),
-                    text(answer.get().sagYears()),
-                    text(answer.get().limitNow()),
-                    text(answer.get().limitYears()))
+                    alike.text(answer.get().sagNow()),
+                    alike.text(answer.get().sagYears()),
+                    alike.text(answer.get().limitNow()),
+                    alike.text(answer.get().limitYears()))
             + ownWeight();
     List<Figure> figures =
         List.of(
@@ -89,7 +89,7 @@ final class ShelfFindings {
             answer.get().sagYears(),
             answer.get().limitNow(),
             answer.get().limitYears());
-    return finding(Severity.ERROR, "sag", what, figures, cures);
+    return alike.finding(Severity.ERROR, "sag", what, figures, cures);
   }
 
   private String ownWeight() {
@@ -107,12 +107,12 @@ final class ShelfFindings {
             + " where someone may fall against it; nothing is taken off for glass that is thinner than"
             + " stated: measure it; let it bear at least 4 mm on every support, never on"
             + " bare metal or wood";
-    return finding(
+    return alike.finding(
         holds ? Severity.NOTE : Severity.ERROR,
         holds ? "glass" : "glass-stress",
         what.formatted(
-            names(),
-            text(stress),
+            alike.names(),
+            alike.text(stress),
             allowed.value().text(job.unit()),
             printed(Collections::min),
             printed(Collections::max)),
@@ -128,10 +128,10 @@ final class ShelfFindings {
   }
 
   private Finding supportsReachFar() {
-    return finding(
+    return alike.finding(
         Severity.ERROR,
         "supports-reach-far",
-        names()
+        alike.names()
             + ": the supports reach over a quarter of the bay or more; the shelf is checked without counting on it",
         List.of(answer.get().span()),
         List.of(
@@ -142,26 +142,15 @@ final class ShelfFindings {
     String what =
         "%s: %s long, over %s, the length to keep below by the rule of the trade"
             .formatted(
-                names(),
+                alike.names(),
                 job.style().text(length()),
                 job.style().text(settings().length(Setting.SPAN_RULE)));
-    return finding(
+    return alike.finding(
         Severity.NOTE,
         "long-shelf",
         what,
         List.of(answer.get().span()),
         List.of(new Remedy("let the figures for sag decide", "nothing")));
-  }
-
-  private Finding finding(
-      Severity severity, String kind, String what, List<Figure> figures, List<Remedy> remedies) {
-    Place place = Place.of(read.caseName(), first.mark(), first.box());
-    return new Finding(severity, kind, what, figures, place, remedies);
-  }
-
-  private String names() {
-    String marks = shelves.stream().map(Part::mark).collect(Collectors.joining(", "));
-    return (shelves.size() == 1 ? "shelf " : "shelves ") + marks;
   }
 
   private Length length() {
@@ -170,9 +159,5 @@ final class ShelfFindings {
 
   private Settings settings() {
     return reader.settings();
-  }
-
-  private String text(Figure figure) {
-    return figure.value().text(job.unit());
   }
 }

@@ -4,7 +4,6 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
-import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.measure.Sourced;
@@ -22,8 +21,7 @@ final class SupportFindings {
   private static final int CODES = 2;
 
   private final Job job;
-  private final List<Part> shelves;
-  private final ShelfOnSupports read;
+  private final AlikeShelves alike;
   private final SupportFigures figures;
   private final SupportReader supports;
   private final Optional<PinInSide> pin;
@@ -42,8 +40,7 @@ final class SupportFindings {
       Optional<PinInSide> pin,
       List<Remedy> cures) {
     this.job = job;
-    this.shelves = shelves;
-    this.read = read;
+    this.alike = new AlikeShelves(job, shelves, read.caseName());
     this.figures = figures;
     this.supports = supports;
     this.pin = pin;
@@ -76,13 +73,13 @@ final class SupportFindings {
   private Finding crushes(Figure push, List<Figure> allowed, Severity severity) {
     String limits =
         allowed.stream()
-            .map(a -> text(a) + a.title().substring(a.title().indexOf(", by ") + 1))
+            .map(a -> alike.text(a) + a.title().substring(a.title().indexOf(", by ") + 1))
             .collect(Collectors.joining(" and "));
-    return finding(
+    return alike.finding(
         severity,
         "support-crushes",
         "%s: %sa support carries %s and may crush the wood of its hole; %s are allowed for loads that stay%s"
-            .formatted(names(), lying(), text(push), limits, evenly()),
+            .formatted(alike.names(), lying(), alike.text(push), limits, evenly()),
         Stream.of(List.of(push), even(), allowed).flatMap(List::stream).toList(),
         cures);
   }
@@ -92,11 +89,15 @@ final class SupportFindings {
     return value(stress) <= allowed.number()
         ? Optional.empty()
         : Optional.of(
-            finding(
+            alike.finding(
                 Severity.DOUBT,
                 "pin-bends",
                 "%s: %sthe most loaded pin is bent to %s; %s are taken as allowed"
-                    .formatted(names(), lying(), text(stress), allowed.value().text(job.unit())),
+                    .formatted(
+                        alike.names(),
+                        lying(),
+                        alike.text(stress),
+                        allowed.value().text(job.unit())),
                 List.of(stress),
                 cures));
   }
@@ -109,11 +110,12 @@ final class SupportFindings {
     return value(engagement) >= least.number() || atOnce < least.number()
         ? Optional.empty()
         : Optional.of(
-            finding(
+            alike.finding(
                 Severity.DOUBT,
                 "engagement-years",
                 "%s: pushed to one side, after years only %s of the pins at the other end lie under it; %s are asked for"
-                    .formatted(names(), text(engagement), least.value().text(job.unit())),
+                    .formatted(
+                        alike.names(), alike.text(engagement), least.value().text(job.unit())),
                 List.of(engagement),
                 List.of(
                     new Remedy("cut the shelves closer: set less end-play", "care"),
@@ -129,12 +131,16 @@ final class SupportFindings {
     return value(push) <= rating.number()
         ? Optional.empty()
         : Optional.of(
-            finding(
+            alike.finding(
                 Severity.ERROR,
                 "support-rating",
                 "%s: %sa support carries %s; its maker rates it for %s%s"
                     .formatted(
-                        names(), lying(), text(push), rating.value().text(job.unit()), evenly()),
+                        alike.names(),
+                        lying(),
+                        alike.text(push),
+                        rating.value().text(job.unit()),
+                        evenly()),
                 Stream.concat(Stream.of(push), even().stream()).toList(),
                 cures));
   }
@@ -150,7 +156,7 @@ final class SupportFindings {
 
   private String evenly() {
     return even().stream()
-        .map(push -> ". Spread evenly that load brings " + text(push) + " on it")
+        .map(push -> ". Spread evenly that load brings " + alike.text(push) + " on it")
         .collect(Collectors.joining());
   }
 
@@ -159,23 +165,7 @@ final class SupportFindings {
     return unevenly().flatMap(_ -> figures.evenPush()).stream().toList();
   }
 
-  private Finding finding(
-      Severity severity, String kind, String what, List<Figure> shown, List<Remedy> remedies) {
-    Part first = shelves.getFirst();
-    Place place = Place.of(read.caseName(), first.mark(), first.box());
-    return new Finding(severity, kind, what, shown, place, remedies);
-  }
-
-  private String names() {
-    String marks = shelves.stream().map(Part::mark).collect(Collectors.joining(", "));
-    return (shelves.size() == 1 ? "shelf " : "shelves ") + marks;
-  }
-
   private static double value(Figure figure) {
     return figure.value().value();
-  }
-
-  private String text(Figure figure) {
-    return figure.value().text(job.unit());
   }
 }

@@ -4,21 +4,19 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
-import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.measure.Lazy;
 import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Shelves that hold their load spread evenly, and not where it may lie as well. */
 final class UnevenFindings {
 
   private final Job job;
-  private final List<Part> shelves;
   private final ShelfOnSupports read;
+  private final AlikeShelves alike;
   private final Verdict verdict;
   private final LoadCase of;
   private final List<Remedy> cures;
@@ -36,8 +34,8 @@ final class UnevenFindings {
       LoadCase of,
       List<Remedy> cures) {
     this.job = job;
-    this.shelves = shelves;
     this.read = read;
+    this.alike = new AlikeShelves(job, shelves, read.caseName());
     this.verdict = verdict;
     this.of = of;
     this.cures = cures;
@@ -74,18 +72,18 @@ final class UnevenFindings {
     String what =
         "%s: with %s it sags by %s now and %s after years; %s and %s are allowed. Spread evenly that"
             + " load sags it by %s and %s, within both";
-    return finding(
+    return alike.finding(
         Severity.DOUBT,
         kind("sags"),
         what.formatted(
-            names(),
+            alike.names(),
             of.words(job.unit()),
-            text(now),
-            text(years),
-            text(answer.limitNow()),
-            text(answer.limitYears()),
-            text(answer.sagNow()),
-            text(answer.sagYears())),
+            alike.text(now),
+            alike.text(years),
+            alike.text(answer.limitNow()),
+            alike.text(answer.limitYears()),
+            alike.text(answer.sagNow()),
+            alike.text(answer.sagYears())),
         List.of(
             now, years, answer.limitNow(), answer.limitYears(), answer.sagNow(), answer.sagYears()),
         cures);
@@ -96,28 +94,13 @@ final class UnevenFindings {
     ShelfFigures figures = new ShelfFigures(read, verdict);
     Figure even = figures.stressNow();
     String allowed = read.limits().stress().orElseThrow().value().text(job.unit());
-    return finding(
+    return alike.finding(
         Severity.ERROR,
         kind("breaks"),
         "%s of glass: with %s it is stressed to %s; %s are taken as allowed for years. Spread evenly that load stresses it to %s"
-            .formatted(names(), of.words(job.unit()), text(most), allowed, text(even)),
+            .formatted(
+                alike.names(), of.words(job.unit()), alike.text(most), allowed, alike.text(even)),
         List.of(most, even),
         cures);
-  }
-
-  private Finding finding(
-      Severity severity, String kind, String what, List<Figure> shown, List<Remedy> remedies) {
-    Part first = shelves.getFirst();
-    Place place = Place.of(read.caseName(), first.mark(), first.box());
-    return new Finding(severity, kind, what, shown, place, remedies);
-  }
-
-  private String names() {
-    String marks = shelves.stream().map(Part::mark).collect(Collectors.joining(", "));
-    return (shelves.size() == 1 ? "shelf " : "shelves ") + marks;
-  }
-
-  private String text(Figure figure) {
-    return figure.value().text(job.unit());
   }
 }
