@@ -56,7 +56,7 @@ class ShopTest {
     assertThat(caller.upload("/shop/bring", example("shop.yaml"), "seen", "").statusCode())
         .isEqualTo(303);
     assertThat(file()).isEqualTo(example("shop.yaml"));
-    assertThat(caller.get("/shop?open=TOOLS").body()).contains("Harrow Mill workshop");
+    assertThat(caller.get("/shop?open=HABITS").body()).contains("Harrow Mill workshop");
     assertThat(caller.get(caller.bring(job)).body()).doesNotContain("no shop file is kept");
   }
 
