@@ -2,6 +2,11 @@ package fourpin.strength.plate;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.data.DMatrixSparseCSC;
+import org.ejml.interfaces.linsol.LinearSolverSparse;
+import org.ejml.sparse.FillReducing;
+import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 
 /**
  * The equations of a plate, solved once for all its loads. Unknowns are numbered column by column,
@@ -20,7 +25,12 @@ final class Stiffness {
   private final int[] free;
 
   private final int freeCount;
-  private final BandMatrix band;
+  private final int width;
+
+  /** The half of the band that ends in the diagonal, column by column. */
+  private final double[][] band;
+
+  private final LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver;
 
   /**
    * @param held for each unknown, whether it is nothing
@@ -34,27 +44,29 @@ final class Stiffness {
       free[i] = held[i] ? HELD : count++;
     }
     this.freeCount = count;
-    this.band =
-        new BandMatrix(count, plate.pullsAcross() ? mesh.crossing(2, 0) : mesh.crossing(1, 2));
+    this.width = plate.pullsAcross() ? mesh.crossing(2, 0) : mesh.crossing(1, 2);
+    this.band = new double[count][width];
     elements(plate);
     plate.strips().ifPresent(this::strips);
-    if (!band.factor()) {
+    this.solver = LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
+    if (!solver.setA(sparse())) {
       throw new IllegalArgumentException("nothing holds this plate: " + plate);
     }
   }
 
   /** Deflections, slopes and twists under forces on the unknowns. */
   double[] solve(double[] forces) {
-    double[] unknowns = new double[freeCount];
+    DMatrixRMaj right = new DMatrixRMaj(freeCount, 1);
+    DMatrixRMaj unknowns = new DMatrixRMaj(freeCount, 1);
     for (int i = 0; i < free.length; i++) {
       if (free[i] != HELD) {
-        unknowns[free[i]] = forces[i];
+        right.data[free[i]] = forces[i];
       }
     }
-    band.solve(unknowns);
+    solver.solve(right, unknowns);
     double[] field = new double[free.length];
     for (int i = 0; i < free.length; i++) {
-      field[i] = free[i] == HELD ? 0 : unknowns[free[i]];
+      field[i] = free[i] == HELD ? 0 : unknowns.data[free[i]];
     }
     return field;
   }
@@ -140,22 +152,39 @@ final class Stiffness {
       for (int j = 0; row != HELD && j < Mesh.SHAPES; j++) {
         int column = free[other.unknowns()[j]];
         if (column >= row) {
-          band.add(column, row, much * other.factors()[j]);
+          band[column][width - 1 - (column - row)] += much * other.factors()[j];
         }
       }
     }
   }
 
-  /** Only the half from the diagonal down is kept, and nothing of what is held. */
+  /** Only the half over the diagonal is kept, and nothing of what is held. */
   private void add(int[] places, double[][] element) {
     for (int one = 0; one < places.length; one++) {
       int row = places[one];
       for (int other = 0; row != HELD && other < places.length; other++) {
         int column = places[other];
         if (column >= row) {
-          band.add(column, row, element[one][other]);
+          band[column][width - 1 - (column - row)] += element[one][other];
         }
       }
     }
+  }
+
+  private DMatrixSparseCSC sparse() {
+    DMatrixSparseCSC matrix = new DMatrixSparseCSC(freeCount, freeCount, freeCount * width);
+    for (int column = 0; column < freeCount; column++) {
+      matrix.col_idx[column] = matrix.nz_length;
+      for (int row = Math.max(0, column - width + 1); row <= column; row++) {
+        double value = band[column][width - 1 - (column - row)];
+        if (value != 0) {
+          matrix.nz_rows[matrix.nz_length] = row;
+          matrix.nz_values[matrix.nz_length++] = value;
+        }
+      }
+    }
+    matrix.col_idx[freeCount] = matrix.nz_length;
+    matrix.indicesSorted = true;
+    return matrix;
   }
 }
