@@ -39,10 +39,11 @@ record CasePattern(Lattice lattice, Settings settings, Length ends, List<Finding
     Lattice lattice = isBalanced(settings) ? balanced : wished;
     List<Finding> findings = new ArrayList<>();
     if (shelved.stream().anyMatch(b -> followsLattice(built, b))) {
+      List<Finding> unlike = unlikeUprights(built, shelved, ends, reporter);
       findings.addAll(
           isBalanced(settings)
-              ? unlikeUprights(built, shelved, ends, reporter)
-              : new TurningNote(built, shelved, ends, reporter).of(wished, balanced));
+              ? unlike
+              : new TurningNote(built, shelved, ends, unlike, reporter).of(wished, balanced));
       findings.addAll(startsTooLow(lattice, floor(shelved), reporter));
     }
     return new CasePattern(lattice, settings, ends, findings);

@@ -5,18 +5,23 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
 import fourpin.job.Bay;
+import fourpin.job.Setting;
 import fourpin.job.Support;
 import fourpin.measure.Length;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What happens when a panel of a case with free rows is turned end for end, said only as far as it
  * is true of all its bays.
  *
  * @param ends sum of the heights of both ends of the case's sides
+ * @param unlike what would be noted of partitions if the rows were balanced for the sides
  */
-record TurningNote(BuiltCase built, List<BaySpace> shelved, Length ends, Reporter reporter) {
+record TurningNote(
+    BuiltCase built, List<BaySpace> shelved, Length ends, List<Finding> unlike, Reporter reporter) {
 
   List<Finding> of(Lattice wished, Lattice balanced) {
     List<Length> misses =
@@ -62,11 +67,13 @@ record TurningNote(BuiltCase built, List<BaySpace> shelved, Length ends, Reporte
   private List<Remedy> alikeRemedies(Lattice wished, Lattice balanced) {
     Length shift = balanced.start().minus(wished.start());
     return List.of(
-        Reporter.remedy(
+        new Remedy(
             "set balance: balanced",
             "every hole moves by "
                 + reporter.text(shift.abs())
-                + ", and holes without a partner at the other end are left out"),
+                + ", and holes without a partner at the other end are left out",
+            Optional.<Stated>of(new Stated.OfSetting(Setting.BALANCE, "balanced"))
+                .filter(_ -> unlike.isEmpty())),
         markTop());
   }
 
