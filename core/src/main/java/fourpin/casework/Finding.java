@@ -7,6 +7,7 @@ import fourpin.measure.LazyList;
 import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A failed or doubtful check.
@@ -56,18 +57,34 @@ public record Finding(
     }
   }
 
-  /** One change to what the job states of the case that the finding is about. */
+  /** A change to what the job states of the case that the finding is about. */
   public sealed interface Stated {
+
+    /** All at once. */
+    sealed interface One extends Stated {
+      @Override
+      default List<One> each() {
+        return List.of(this);
+      }
+    }
+
+    /** One after the other. */
+    List<One> each();
+
+    /** And another after it. */
+    default Stated then(Stated next) {
+      return new Together(Stream.concat(each().stream(), next.each().stream()).toList());
+    }
 
     /**
      * A setting of the case.
      *
      * @param value as in a job file
      */
-    record OfSetting(Setting setting, String value) implements Stated {}
+    record OfSetting(Setting setting, String value) implements One {}
 
     /** Several settings of the case at once. */
-    record OfSettings(List<OfSetting> all) implements Stated {
+    record OfSettings(List<OfSetting> all) implements One {
       public OfSettings {
         all = List.copyOf(all);
       }
@@ -78,7 +95,7 @@ public record Finding(
      *
      * @param count at least 1
      */
-    record Partitions(int count) implements Stated {}
+    record Partitions(int count) implements One {}
 
     /**
      * What the adjustable shelves are made of, where the shelf that the finding is about is stated.
@@ -86,7 +103,7 @@ public record Finding(
      * @param material nothing where it stays
      * @param strip nothing where the edging stays
      */
-    record ShelvesOf(Optional<String> material, Optional<Edging> strip) implements Stated {}
+    record ShelvesOf(Optional<String> material, Optional<Edging> strip) implements One {}
 
     /**
      * Two layers of a material of the job, glued together, for the adjustable shelves, where the
@@ -94,10 +111,17 @@ public record Finding(
      *
      * @param of its name
      */
-    record ShelvesDoubled(String of) implements Stated {}
+    record ShelvesDoubled(String of) implements One {}
+
+    /** One after the other, each in the case as those before have left it. */
+    record Together(List<One> each) implements Stated {
+      public Together {
+        each = List.copyOf(each);
+      }
+    }
 
     /** How far rows stand back, or holes up, in every second bay; in the others not at all. */
-    record EverySecondBay(Moved moved, Length by) implements Stated {}
+    record EverySecondBay(Moved moved, Length by) implements One {}
   }
 
   /** What is moved in a bay, so that it does not meet what stands in the next. */

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * @param price of the wood that it takes more; nothing where stock has no price
  * @param mass that it weighs more, kg
  * @param besides what else it costs, in words; may be empty where it takes wood
- * @param stated how to write it into the job, where it is but one change
+ * @param stated how to write it into the job, where that can be said
  */
 record Cure(
     String what,
@@ -55,7 +55,7 @@ record Cure(
       Comparator.<Cure>comparingDouble(c -> c.price().orElse(Double.POSITIVE_INFINITY))
           .thenComparingDouble(Cure::mass);
 
-  /** Both together, which the job does not say by one change. */
+  /** Both together; what the other changes is divided by this one. */
   Cure and(Cure other) {
     String costs =
         Stream.of(besides, other.besides)
@@ -66,17 +66,13 @@ record Cure(
         price.flatMap(one -> other.price.map(more -> one + more)),
         mass + other.mass,
         costs,
-        Optional.empty(),
+        other.stated.flatMap(first -> stated.map(first::then)),
         of);
   }
 
   /** With more to say of it. */
   Cure told(String more) {
     return new Cure(what + more, price, mass, besides, stated, of);
-  }
-
-  Cure with(Optional<Stated> other) {
-    return new Cure(what, price, mass, besides, other, of);
   }
 
   Remedy remedy(Job job) {

@@ -158,17 +158,20 @@ final class MadeCures {
     return cure(
         what,
         Made.plain(thick, depth(), Layers.ONE),
-        shelvesOf(Optional.of(thick.name()), Optional.empty()));
+        shelvesOf(Optional.of(thick.name()), Optional.empty()).filter(_ -> isWide(thick)));
   }
 
-  /** Boards narrower than the shelf have to be joined first. */
   private String gluedUp(Material wood) {
+    return isWide(wood) ? "" : ", glued up from narrower boards by hand";
+  }
+
+  /** Boards narrower than the shelf have to be joined first, which no job file can ask for. */
+  private boolean isWide(Material wood) {
     Length depth = part.box().size(Axis.Y);
-    boolean wide =
-        job.boards().stream()
+    return wood.kind() != Kind.BOARD
+        || job.boards().stream()
             .filter(b -> b.material().equals(wood.name()))
             .anyMatch(b -> b.width().isAtLeast(depth));
-    return wood.kind() == Kind.BOARD && !wide ? ", glued up from narrower boards" : "";
   }
 
   /** Two layers of its own material, or of the first other sheet material with which it holds. */

@@ -111,7 +111,8 @@ final class ShelfCures {
         place.words() + ": " + check.outcome(place.there()),
         Optional.of(0.0),
         0,
-        "less wood before the row");
+        "less wood before the row",
+        Optional.of(place.stated()));
   }
 
   /** What was tried, and why none of it is enough. */
@@ -187,15 +188,17 @@ final class ShelfCures {
   }
 
   private Cure partitions(int count, Verdict divided) {
-    return partitions(count)
-        .told(": " + check.outcome(divided) + meeting())
-        .with(
-            Optional.<Stated>of(new Stated.Partitions(count))
-                .filter(_ -> part.role() == Part.Role.SHELF));
+    return partitions(count).told(": " + check.outcome(divided) + meeting());
   }
 
   private String meeting() {
-    return reader.support(part).map(uprights::meeting).orElse("");
+    return reader.support(part).map(uprights::meets).orElse("");
+  }
+
+  /** With their holes kept apart, where they would meet. */
+  private Stated partitioned(int count) {
+    Stated partitions = new Stated.Partitions(count);
+    return reader.support(part).flatMap(uprights::apart).map(partitions::then).orElse(partitions);
   }
 
   private Cure partitions(int count) {
@@ -208,7 +211,8 @@ final class ShelfCures {
         uprights.weight(depth()) * share / GRAVITY,
         count == 1
             ? "one more upright and its rows; twice as many shelves of half the length"
-            : count + " more uprights and their rows; " + (count + 1) + " times as many shelves");
+            : count + " more uprights and their rows; " + (count + 1) + " times as many shelves",
+        Optional.of(partitioned(count)).filter(_ -> part.role() == Part.Role.SHELF));
   }
 
   /** Nothing where the shelf hardly carries itself: a load near nothing is no use. */

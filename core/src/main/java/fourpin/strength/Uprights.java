@@ -3,6 +3,8 @@ package fourpin.strength;
 import fourpin.casework.Axis;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding.Moved;
+import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Material;
@@ -13,6 +15,7 @@ import fourpin.measure.Length;
 import fourpin.strength.Made.Piece;
 import fourpin.strength.Section.Layer;
 import java.util.List;
+import java.util.Optional;
 
 /** What might stand between the shelves of a case, and what it takes. */
 final class Uprights {
@@ -62,33 +65,48 @@ final class Uprights {
         .count();
   }
 
-  /**
-   * That holes of supports, bored from both faces of a partition, leave too little between them.
-   */
-  String meeting(Support support) {
-    Settings settings = built.order().settings();
-    return switch (support) {
-      case Support.Pins pins -> meeting(settings.length(Setting.HOLE_DEPTH), pins.diameter());
-      case Support.Sleeved sleeved -> meeting(sleeved.length(), sleeved.outside());
-      case Support.Standards _, Support.Cleats _ -> "";
-    };
+  /** Holes of supports, as they are bored into uprights. */
+  private record Holes(Length deep, Length diameter) {
+
+    static Optional<Holes> of(Support support, Settings settings) {
+      return switch (support) {
+        case Support.Pins pins ->
+            Optional.of(new Holes(settings.length(Setting.HOLE_DEPTH), pins.diameter()));
+        case Support.Sleeved sleeved -> Optional.of(new Holes(sleeved.length(), sleeved.outside()));
+        case Support.Standards _, Support.Cleats _ -> Optional.empty();
+      };
+    }
   }
 
-  private String meeting(Length deep, Length diameter) {
-    Length thickness = material().thickness();
-    return deep.isMoreThan(boredFromBothFaces(thickness, built.order().settings()))
-        ? "; its holes, %s deep from both faces, leave too little of %s: %s"
-            .formatted(job.style().text(deep), job.style().text(thickness), apart(diameter))
-        : "";
+  /** Those that, bored from both faces of a partition, leave too little between them. */
+  private Optional<Holes> meeting(Support support) {
+    Settings settings = built.order().settings();
+    Length most = boredFromBothFaces(material().thickness(), settings);
+    return Holes.of(support, settings).filter(h -> h.deep().isMoreThan(most));
+  }
+
+  /** That holes of supports meet in a partition. */
+  String meets(Support support) {
+    return meeting(support)
+        .map(
+            holes ->
+                "; its holes, %s deep from both faces, leave too little of %s: %s"
+                    .formatted(
+                        job.style().text(holes.deep()),
+                        job.style().text(material().thickness()),
+                        apart(support).isPresent()
+                            ? "state levels-up, half a pitch, for every second bay too"
+                            : "cure that too"))
+        .orElse("");
   }
 
   /** Half a pitch up, holes of one face stand between those of the other, and bear the same. */
-  private String apart(Length diameter) {
+  Optional<Stated> apart(Support support) {
     Settings settings = built.order().settings();
     Length half = settings.length(Setting.PITCH).over(2);
-    return half.isAtLeast(diameter.plus(settings.length(Setting.LEAST_EDGE)))
-        ? "state levels-up, half a pitch, for every second bay too"
-        : "cure that too";
+    return meeting(support)
+        .filter(h -> half.isAtLeast(h.diameter().plus(settings.length(Setting.LEAST_EDGE))))
+        .map(_ -> new Stated.EverySecondBay(Moved.LEVELS_UP, job.style().rounded(half)));
   }
 
   /** How deep holes over each other may be in what is bored from both faces. */

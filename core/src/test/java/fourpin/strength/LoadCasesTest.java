@@ -218,6 +218,13 @@ class LoadCasesTest {
         with.bays.forEach(bay -> bays.addAll(Collections.nCopies(count + 1, bay)));
         with.bays = bays;
       }
+      case Stated.Together(List<Stated.One> each) -> {
+        Stream<CaseDraft> all = Stream.of(draft);
+        for (Stated.One one : each) {
+          all = one instanceof Stated.EverySecondBay ? all : all.flatMap(d -> with(d, one));
+        }
+        return all;
+      }
       default -> {
         return Stream.empty();
       }

@@ -187,7 +187,9 @@ class ShelfCuresTest {
     Job job = withMaterial(thick, SampleJobs.bay(2), SampleJobs.bay(2));
     assertThat(cures(job))
         .anyMatch(
-            w -> w.startsWith("make it of 'beech', 1 3/4 in, glued up from narrower boards: "));
+            w ->
+                w.startsWith(
+                    "make it of 'beech', 1 3/4 in, glued up from narrower boards by hand: "));
     BoardStock wide =
         new BoardStock(
             "beech", in("96"), in("12"), Optional.empty(), Optional.empty(), Supply.TO_BUY);

@@ -1,6 +1,5 @@
 package fourpin.shop.web;
 
-import fourpin.casework.Finding;
 import fourpin.job.CaseOrder;
 import fourpin.measure.Reading;
 import fourpin.sheets.packet.Words;
@@ -248,15 +247,7 @@ final class ChangeRoutes {
         new DesignPage(now, pages.token(asked.http()), view, notice + outgrown, typing);
     boolean scripted = asked.isScripted();
     if (!scripted && status == HttpStatus.OK) {
-      asked
-          .http()
-          .redirect(
-              page.base()
-                  + "?case="
-                  + Addresses.encoded(page.caseName())
-                  + "&open="
-                  + page.open().name(),
-              HttpStatus.SEE_OTHER);
+      asked.http().redirect(page.fresh(), HttpStatus.SEE_OTHER);
       return;
     }
     asked.http().status(status);
@@ -318,33 +309,28 @@ final class ChangeRoutes {
         "Bays " + bay + " and " + (bay + 1) + " are alike.");
   }
 
-  /** Does what a remedy says, if the finding is gone by it. */
+  /** Does what a remedy says, if its finding is gone by it; asks first where it spoils more. */
   private void cure(Asked asked) {
     State seen = asked.seen();
-    String[] which = asked.form("cure").split("-");
-    Finding finding = at(seen.plan().findings(), which[0]);
-    Finding.Remedy remedy = at(finding.remedies(), which[which.length - 1]);
-    CaseOrder order = seen.order(finding.place().caseName());
-    List<Target> targets =
-        remedy.stated().map(s -> Wishes.cured(seen, order, finding, s)).orElse(List.of());
-    Answer answer =
-        targets.isEmpty()
-            ? new Answer.Refused(asked.newest(), "This takes a maker's hand.")
-            : desk.change(
-                asked.id(),
-                Target.edits(targets, seen.text()),
-                asked.by(),
-                remedy.what(),
-                p -> Wishes.unproven(p, finding));
-    said(asked, seen, answer, "Done: " + remedy.what() + ".");
-  }
-
-  private static <T> T at(List<T> all, String index) {
-    int number = index.matches("\\d{1,4}") ? Integer.parseInt(index) : all.size();
-    if (number >= all.size()) {
-      throw new NotFoundResponse();
+    Press press = Press.of(asked.form("cure"), seen.plan()).orElseThrow(NotFoundResponse::new);
+    switch (new Curing(desk, seen, press.finding()).tried(press.remedy())) {
+      case Curing.Trial.Not(Answer answer) -> said(asked, seen, answer, "");
+      case Curing.Trial.Would would when press.mustAsk(would) ->
+          said(
+              asked,
+              seen,
+              asked.newest(),
+              HttpStatus.CONFLICT,
+              press.notYet(),
+              press.question(would));
+      case Curing.Trial.Would would ->
+          said(
+              asked,
+              seen,
+              desk.change(
+                  asked.id(), would.edits(), asked.by(), press.why(would), press.objection(would)),
+              press.done(would));
     }
-    return all.get(number);
   }
 
   private void step(Asked asked, Step step) {

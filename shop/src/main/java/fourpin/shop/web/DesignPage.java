@@ -89,7 +89,11 @@ public final class DesignPage implements FieldPage {
   }
 
   public String revision() {
-    return "change " + state.revision().number() + ": " + state.revision().why();
+    return "change "
+        + state.revision().number()
+        + ": "
+        + HistoryPage.before(state.revision().kind())
+        + state.revision().why();
   }
 
   public String caseName() {
@@ -183,6 +187,21 @@ public final class DesignPage implements FieldPage {
   @Override
   public Optional<String> trouble(Part.Begin begin) {
     return typing.trouble(begin);
+  }
+
+  /** What was answered to a press on a cure and is to be decided. */
+  public Optional<String> question(Remark.Cure cure) {
+    return cure.press().flatMap(typing::question);
+  }
+
+  /** Whether the cures of a finding are in sight. */
+  public boolean shows(Remark remark) {
+    return remark.forbids() || remark.cures().stream().anyMatch(c -> question(c).isPresent());
+  }
+
+  /** The page as it is when it is opened there. */
+  public String fresh() {
+    return base() + "?case=" + Addresses.encoded(caseName()) + "&open=" + open.name();
   }
 
   @Override

@@ -281,22 +281,57 @@ final class Desk {
       String by,
       String why,
       Function<Plan, Optional<String>> objection) {
-    JobText made = newest.text();
+    return switch (tried(newest, edits)) {
+      case Tried.Not(Answer answer) -> Optional.of(answer);
+      case Tried.Would(State then) -> {
+        Optional<String> against = objection.apply(then.plan());
+        yield against.isPresent()
+            ? Optional.of(new Answer.Refused(newest, against.get()))
+            : saved(newest, Read.of(then), by, why);
+      }
+    };
+  }
+
+  /** What would come of edits. */
+  sealed interface Tried {
+    /**
+     * @param then of the same revision as what it would be made of, since it is not kept
+     */
+    record Would(State then) implements Tried {}
+
+    record Not(Answer answer) implements Tried {}
+  }
+
+  /** Makes edits and keeps nothing; what is changed by them afterwards is not planned again. */
+  Tried tried(State on, List<fourpin.shop.edit.Edit> edits) {
+    JobText made = on.text();
     for (fourpin.shop.edit.Edit edit : edits) {
       switch (made.with(edit)) {
         case Edited.Done(JobText next, _) -> made = next;
         case Edited.Conflict(_, Optional<Value> now) when isMade(edit, now) -> {}
         case Edited.Conflict(_, Optional<Value> now) -> {
-          return Optional.of(taken(newest, now));
+          return new Tried.Not(taken(on, now));
         }
         case Edited.Refused(_, String reason) -> {
-          return Optional.of(new Answer.Refused(newest, "It was not changed: " + reason + "."));
+          return new Tried.Not(new Answer.Refused(on, "It was not changed: " + reason + "."));
         }
       }
     }
-    return made.text().equals(newest.text().text())
-        ? Optional.of(new Answer.Same(newest))
-        : keep(newest, made, by, why, objection);
+    return made.text().equals(on.text().text())
+        ? new Tried.Not(new Answer.Same(on))
+        : tried(on, made);
+  }
+
+  private Tried tried(State on, JobText made) {
+    return switch (read(made.text())) {
+      case JobReader.Outcome.Refused refused ->
+          new Tried.Not(new Answer.Wrong(on, problems(refused)));
+      case JobReader.Outcome.Good(Job job) ->
+          new Tried.Would(
+              recent
+                  .get(key(made.text(), on.found()), () -> planned(made, job, on))
+                  .in(on.revision()));
+    };
   }
 
   /** Whether somebody else has made the same change; a name that is gone may have become any. */
@@ -306,25 +341,6 @@ final class Desk {
 
   private static Answer taken(State newest, Optional<Value> now) {
     return new Answer.Taken(newest, newest.revision().by(), now.map(Desk::words).orElse("nothing"));
-  }
-
-  private Optional<Answer> keep(
-      State newest,
-      JobText made,
-      String by,
-      String why,
-      Function<Plan, Optional<String>> objection) {
-    return switch (read(made.text())) {
-      case JobReader.Outcome.Refused refused ->
-          Optional.of(new Answer.Wrong(newest, problems(refused)));
-      case JobReader.Outcome.Good(Job job) -> {
-        Read would = planned(made, job, newest);
-        Optional<String> against = objection.apply(would.plan());
-        yield against.isPresent()
-            ? Optional.of(new Answer.Refused(newest, against.get()))
-            : saved(newest, would, by, why);
-      }
-    };
   }
 
   static String words(Value value) {

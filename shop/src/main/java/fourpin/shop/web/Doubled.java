@@ -24,6 +24,8 @@ final class Doubled {
     SequencedMap<String, Value> keys = new LinkedHashMap<>();
     String name = name(seen, single);
     keys.put("material", Value.of(name));
+    EdgingWords.on(order, bay, single.thickness().times(LAYERS))
+        .ifPresent(edging -> keys.put("edging", edging));
     return Stream.concat(
             Stream.of(Target.put(Route.of("materials", name), stated(single))),
             StatedBays.of(seen, order).shelfKeys(bay, keys).stream())

@@ -73,16 +73,19 @@ public record HistoryPage(
           shown(revision.when()),
           revision.by(),
           what,
-          kind(revision.kind()),
+          HistoryPage.before(revision.kind()),
           before.map(r -> r.id().value()).orElse(""));
     }
+  }
 
-    private static String kind(Revision.Kind kind) {
-      return switch (kind) {
-        case EDIT -> "";
-        case UNDO -> "taken back: ";
-        case REDO -> "brought back: ";
-      };
-    }
+  /**
+   * What is said before the words of a change, so that one taken back is not read as if it held.
+   */
+  static String before(Revision.Kind kind) {
+    return switch (kind) {
+      case EDIT -> "";
+      case UNDO -> "taken back: ";
+      case REDO -> "brought back: ";
+    };
   }
 }

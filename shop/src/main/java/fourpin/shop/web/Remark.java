@@ -33,7 +33,13 @@ public record Remark(
    *
    * @param press what to send to have it done; nothing where it is done by hand
    */
-  public record Cure(String what, String cost, Optional<String> press) {}
+  public record Cure(String what, String cost, Optional<String> press) {
+
+    /** What to send to have it done whatever it spoils; of one that has a press. */
+    public String nonetheless() {
+      return Press.nonetheless(press.orElseThrow());
+    }
+  }
 
   /** Whether nothing may be cut before it is settled: its cures are in sight then. */
   public boolean forbids() {
@@ -75,7 +81,7 @@ public record Remark(
     return new Cure(
         remedy.what(),
         remedy.cost(),
-        stated ? Optional.of(finding + "-" + number) : Optional.empty());
+        stated ? Optional.of(Press.sent(finding, number)) : Optional.empty());
   }
 
   private static String word(Finding.Severity severity) {

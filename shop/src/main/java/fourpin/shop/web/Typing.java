@@ -47,6 +47,11 @@ record Typing(Map<String, Typed> all) {
         find(shown.id()).flatMap(Typed::trouble));
   }
 
+  /** What a press on a cure was answered. @param sent by it */
+  Optional<String> question(String sent) {
+    return find(Press.id(sent)).flatMap(Typed::trouble);
+  }
+
   Optional<String> trouble(Part.Begin begin) {
     return find(begin.id()).flatMap(Typed::trouble);
   }

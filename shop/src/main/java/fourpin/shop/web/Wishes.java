@@ -7,10 +7,8 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.CaseOrder;
-import fourpin.job.Edging;
 import fourpin.job.Material;
 import fourpin.measure.Length;
-import fourpin.plan.Plan;
 import fourpin.sheets.packet.Words;
 import fourpin.shop.edit.Route;
 import fourpin.shop.edit.Value;
@@ -65,16 +63,15 @@ final class Wishes {
   private static List<Target> divided(State seen, CaseOrder order, int bay, int partitions) {
     Words words = new Words(seen.job());
     Length wood = thickness(seen, order).times(partitions);
-    return seen
-        .built(order)
+    return seen.built(order)
         .flatMap(b -> b.bays().stream().filter(s -> s.number() == bay).findFirst())
         .map(BaySpace::clear)
         .map(clear -> clear.size(Axis.X).minus(wood).over(partitions + 1))
         .filter(Length::isPositive)
         .filter(_ -> order.bays().size() + partitions <= CaseOrder.MOST_BAYS)
         .map(share -> StatedBays.of(seen, order).divided(bay, partitions + 1, exact(share, words)))
-        .stream()
-        .toList();
+        .map(bays -> HungDoors.of(order).divided(bay, partitions + 1, bays))
+        .orElse(List.of());
   }
 
   private static Length thickness(State seen, CaseOrder order) {
@@ -97,7 +94,9 @@ final class Wishes {
   /** A bay and the next as one. @return nothing if there is no next */
   static List<Target> joined(State seen, CaseOrder order, int bay) {
     boolean last = bay < 1 || bay >= order.bays().size();
-    return last ? List.of() : List.of(StatedBays.of(seen, order).joined(bay));
+    return last
+        ? List.of()
+        : HungDoors.of(order).joined(bay, StatedBays.of(seen, order).joined(bay));
   }
 
   /**
@@ -109,7 +108,8 @@ final class Wishes {
   }
 
   /** What a cure states. */
-  static List<Target> cured(State seen, CaseOrder order, Finding finding, Finding.Stated stated) {
+  static List<Target> cured(
+      State seen, CaseOrder order, Finding finding, Finding.Stated.One stated) {
     return switch (stated) {
       case Finding.Stated.OfSetting one -> List.of(setting(order, one));
       case Finding.Stated.OfSettings(var all) -> all.stream().map(s -> setting(order, s)).toList();
@@ -141,20 +141,14 @@ final class Wishes {
       State seen, CaseOrder order, int bay, Finding.Stated.ShelvesOf of) {
     SequencedMap<String, Value> keys = new LinkedHashMap<>();
     of.material().ifPresent(m -> keys.put("material", Value.of(m)));
-    of.strip().ifPresent(strip -> keys.put("edging", edging(strip)));
+    of.strip()
+        .map(strip -> EdgingWords.of(List.of(strip)))
+        .or(
+            () ->
+                of.material()
+                    .flatMap(m -> EdgingWords.on(order, bay, material(seen, m).thickness())))
+        .ifPresent(edging -> keys.put("edging", edging));
     return StatedBays.of(seen, order).shelfKeys(bay, keys);
-  }
-
-  private static Value edging(Edging strip) {
-    SequencedMap<String, Value> keys = new LinkedHashMap<>();
-    keys.put("strip", Value.of(strip.material()));
-    keys.put("thickness", Value.of(RackFields.written(strip.thickness())));
-    keys.put("height", Value.of(RackFields.written(strip.height())));
-    keys.put(
-        "edges",
-        Value.list(
-            strip.edges().stream().map(e -> Value.of(e.name().toLowerCase(Locale.ROOT))).toList()));
-    return Value.group(keys);
   }
 
   private static Optional<Integer> bayOf(State seen, Finding finding) {
@@ -166,15 +160,5 @@ final class Wishes {
                     .anyMatch(s -> finding.place().part().equals(Optional.of(s.shelf()))))
         .map(BayGrid::bay)
         .min(Comparator.naturalOrder());
-  }
-
-  /** Says so if a finding is there still. */
-  static Optional<String> unproven(Plan plan, Finding finding) {
-    boolean still =
-        plan.findings().stream()
-            .anyMatch(f -> f.kind().equals(finding.kind()) && f.place().equals(finding.place()));
-    return still
-        ? Optional.of("That alone does not cure it here; nothing was changed.")
-        : Optional.empty();
   }
 }

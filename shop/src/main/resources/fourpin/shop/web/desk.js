@@ -187,7 +187,7 @@ document.addEventListener("submit", async (event) => {
 });
 
 // The focus stays where it was when its part of the page comes anew, under another name as well. Where what had it is gone, or does
-// something else by now, as the press of a cure, the part itself gets it: a second Enter must do nothing.
+// something else by now, as the press of a cure, what is asked in answer to it or the part itself gets it: a second Enter must do nothing.
 
 const alike = (part, one) => {
   const isField = one.matches("input, select");
@@ -204,7 +204,9 @@ document.addEventListener("htmx:oobAfterSwap", () => {
   const part = focused && !focused.one.isConnected && document.getElementById(focused.part);
   if (!part || (focused.one.id && document.getElementById(focused.one.id))) return;
   const again = focused.gone ? null : alike(part, focused.one)[focused.index];
+  const asked = part.querySelector("[data-asks]");
   focused = null;
+  if (!again && asked) return asked.focus();
   if (!again) part.tabIndex = -1;
   (again || part).focus({ preventScroll: true });
 });

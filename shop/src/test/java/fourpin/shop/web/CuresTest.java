@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cures that are one change of the job are done by one press, and the finding is gone by it. */
 class CuresTest {
@@ -59,7 +62,9 @@ class CuresTest {
             .replace(
                 "  oak:\n    kind: board",
                 "  thick-ply: {kind: sheet, of: 'plywood, veneer core', thickness: 1 1/4}\n"
-                    + "  oak:\n    kind: board");
+                    + "  oak:\n    kind: board")
+            .replace(
+                "  sheets:\n", "  sheets:\n    - {material: thick-ply, length: 96, width: 48}\n");
     List<String> files = pressed(plain);
     assertThat(files)
         .anySatisfy(
@@ -89,5 +94,124 @@ class CuresTest {
                 assertThat(f)
                     .containsPattern("bays:\n      - \\{\\}\n      - \\{rows-back: .*\\}\n"))
         .anySatisfy(f -> assertThat(f).containsPattern("levels-up: 1/2 in"));
+  }
+
+  private static final String SHALLOWER = "set hole-depth to 5.1 mm";
+
+  private static String musicLibrary() throws IOException {
+    return Files.readString(Path.of("..", "examples", "music-library.yaml"));
+  }
+
+  private static HttpResponse<String> cure(String job, String press) {
+    return caller.post(job + "/cure", "seen", caller.seen(job), "case", "cabinet", "cure", press);
+  }
+
+  /** Supports would crush the wood round holes so shallow: the maker decides. */
+  @Test
+  void whatACureWouldBringIsSaidAndAskedFirst() throws IOException {
+    String job = caller.bring(musicLibrary());
+    HttpResponse<String> asks = cure(job, press(job, SHALLOWER));
+    assertThat(asks.statusCode()).isEqualTo(409);
+    assertThat(asks.body())
+        .contains("Not done yet", "It would cure F1, and bring what would spoil the work:")
+        .contains("may crush the wood of its hole", "Leave it as it is");
+    assertThat(caller.file(job)).isEqualTo(musicLibrary());
+    HttpResponse<String> done =
+        cure(job, Caller.first(asks.body(), "value=\"([^\"]*-nonetheless)\""));
+    assertThat(done.statusCode()).isEqualTo(200);
+    assertThat(done.body()).contains("Done: " + SHALLOWER, "It has brought what would spoil");
+    assertThat(caller.file(job)).contains("hole-depth: 5.1 mm");
+  }
+
+  /** Without scripts the whole page asks. */
+  @Test
+  void withoutScriptsItAsksTheSame() throws IOException {
+    String job = caller.bring(musicLibrary());
+    HttpResponse<String> asks =
+        caller.submit(
+            job + "/cure",
+            "seen",
+            caller.seen(job),
+            "case",
+            "cabinet",
+            "cure",
+            press(job, SHALLOWER));
+    assertThat(asks.statusCode()).isEqualTo(409);
+    assertThat(asks.body()).startsWith("<!DOCTYPE html>").contains("Do it nonetheless");
+  }
+
+  private static String press(String job, String words) {
+    return Caller.first(
+        caller.get(job).body(),
+        "name=\"cure\" value=\"([^\"]*)\">\\s*<button class=\"press\" aria-label=\"Do this: "
+            + words);
+  }
+
+  /** How doors hang is stated for each bay there: those of the halves are a pair. */
+  @Test
+  void aPartitionBringsDoorsAndHolesWithIt() throws IOException {
+    String job = caller.bring(musicLibrary());
+    HttpResponse<String> done = cure(job, press(job, "put a partition in the middle"));
+    assertThat(done.statusCode()).isEqualTo(200);
+    assertThat(caller.file(job))
+        .contains("hangs: [left, left, right]")
+        .containsPattern("levels-up: 16 mm");
+  }
+
+  @Test
+  void aStripAsLowAsTheShelfFollowsItsThickness() throws IOException {
+    String job = caller.bring(musicLibrary());
+    HttpResponse<String> done = cure(job, press(job, "glue two layers"));
+    assertThat(done.statusCode()).isEqualTo(200);
+    assertThat(caller.file(job)).contains("material: birch-doubled").doesNotContain("height: 25");
+  }
+
+  /** A shelf glued up from boards is nothing that a job file states. */
+  @Test
+  void boardsTooNarrowAreNamedWithoutAPress() throws IOException {
+    String page = caller.get(caller.bring(musicLibrary())).body();
+    assertThat(page).contains("glued up from narrower boards by hand");
+    assertThat(page).doesNotContain("Do this: make it of &#39;lipping");
+    assertThat(page).doesNotContain("Do this: make it of 'lipping");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "-",
+        "",
+        "0",
+        "0-",
+        "-0",
+        "--",
+        "0-0-0",
+        "99-0",
+        "0-99",
+        "0-0-",
+        "0--nonetheless",
+        "-nonetheless",
+        "00000-0",
+        "99999999999-0",
+        "0x-0",
+        "٠-٠",
+        "0-0 ",
+        "-1-0",
+        "0-0-NONETHELESS"
+      })
+  void whatIsNoPressIsNotFound(String press) throws IOException {
+    String job = caller.bring(musicLibrary());
+    assertThat(cure(job, press).statusCode()).isEqualTo(404);
+    assertThat(caller.file(job)).isEqualTo(musicLibrary());
+  }
+
+  /** What was done reads as done, and what was taken back as that, wherever it is told. */
+  @Test
+  void aCureTakenBackIsNotReadAsIfItHeld() throws IOException {
+    String job = caller.bring(musicLibrary());
+    cure(job, press(job, "glue two layers"));
+    caller.post(job + "/undo", "seen", caller.seen(job), "case", "");
+    assertThat(Caller.element(caller.get(job).body(), "section", "head"))
+        .contains("change 3: taken back: glue two layers");
+    assertThat(caller.get(job + "/history").body()).contains("taken back: glue two layers");
   }
 }

@@ -121,6 +121,7 @@ class EveryPageTest {
         job("inch", readingRoom()),
         job("millimetres", example("music-library.yaml")),
         new Page("remarks", EveryPageTest::remarks),
+        new Page("cure-asks", EveryPageTest::asked),
         new Page("wrong-field", EveryPageTest::wrongField),
         new Page("not-built", EveryPageTest::notBuilt),
         new Page("working", EveryPageTest::working),
@@ -224,6 +225,12 @@ class EveryPageTest {
             + caller.bring(readingRoom().replace("front-row: 1 1/2", "front-row: 3/8")));
     browser.run(
         "document.querySelectorAll('.remark details').forEach((d) => (d.open = true)); return 1");
+  }
+
+  private static void asked(Browser browser) {
+    browser.open(caller.origin() + caller.bring(example("music-library.yaml")));
+    browser.click("[aria-label^='Do this: set hole-depth to 5.1']");
+    browser.awaitText(".asks", "may crush the wood");
   }
 
   private static void wrongField(Browser browser) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,6 +119,23 @@ class KeyboardInBrowserTest {
     browser.awaitText("#notice", "Done: ");
     focusIsIn("#margin");
     assertThat(browser.faults()).isEmpty();
+  }
+
+  @Test
+  void whatACureWouldSpoilIsAskedWhereTheFocusIs() throws IOException {
+    browser.openAnew(
+        caller.origin()
+            + caller.bring(Files.readString(Path.of("../examples/music-library.yaml"))));
+    browser.run(
+        "document.querySelector(\"[aria-label^='Do this: set hole-depth']\").focus(); return 1");
+    browser.keys(Keys.ENTER);
+    browser.awaitText("#notice", "Not done yet: ");
+    focusIsIn(".asks");
+    browser.keys(Keys.TAB, Keys.TAB);
+    focusIsIn(".asks a");
+    browser.keys(Keys.ENTER);
+    browser.await("the page as it was", () -> !browser.has(".asks"));
+    assertThat(browser.has("[aria-label^='Do this: set hole-depth']")).isTrue();
   }
 
   @Test
