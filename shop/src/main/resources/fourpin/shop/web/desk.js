@@ -39,6 +39,16 @@ document.addEventListener("submit", (event) => {
   form.elements.token.value = head().dataset.token;
 });
 
+// A file that cannot be a job file is told of before it is sent.
+document.addEventListener("change", (event) => {
+  const most = Number(event.target.dataset?.most);
+  if (!most) return;
+  const file = event.target.files[0];
+  event.target.setCustomValidity(file && file.size > most
+    ? `${file.name} has ${(file.size / 1048576).toFixed(1)} MiB; a job file or shop file may have ${most / 1048576} MiB. Choose the file itself, not a packet or a backup.` : "");
+  event.target.reportValidity();
+});
+
 document.addEventListener("htmx:configRequest", (event) => {
   if (!head() || event.detail.verb !== "post") return;
   event.detail.parameters.set("seen", head().dataset.seen);

@@ -109,7 +109,18 @@ class WebServerTest {
   @Test
   void tooLargeAFileIsRefused() {
     String text = "#".repeat((int) Limits.STANDARD.fileBytes());
-    assertThat(caller.upload("/jobs", text).statusCode()).isEqualTo(413);
+    HttpResponse<String> refused = caller.upload("/jobs", text);
+    assertThat(refused.statusCode()).isEqualTo(413);
+    assertThat(refused.body()).contains("may have 1 MiB", "Nothing was changed.");
+  }
+
+  /** A line cut off would leave a browser without an answer. */
+  @Test
+  void aFileFarTooLargeIsReadToItsEndAndRefused() {
+    byte[] packet = new byte[20 << 20];
+    for (int i = 0; i < 3; i++) {
+      assertThat(caller.upload("/jobs", packet).statusCode()).isEqualTo(413);
+    }
   }
 
   @Test

@@ -272,12 +272,16 @@ public final class Guard {
     return backup ? limits.backupBytes() : limits.fileBytes();
   }
 
+  private static final String TOO_LARGE =
+      "That is larger than any job file or shop file, which may have 1 MiB: choose the file itself,"
+          + " not a packet or a backup. Nothing was changed.";
+
   private static Optional<Ruling> wrongLength(Asked asked, long most) {
     Optional<String> length =
         asked.header("content-length").filter(l -> l.matches("\\d{1," + MOST_LENGTH_DIGITS + "}"));
     return length.isEmpty()
         ? refuseIf(true, 411, "A change says how long it is.")
-        : refuseIf(Long.parseLong(length.get()) > most, 413, "That is larger than any job.");
+        : refuseIf(Long.parseLong(length.get()) > most, 413, TOO_LARGE);
   }
 
   private static Optional<Ruling> refuseIf(boolean wrong, int status, String words) {

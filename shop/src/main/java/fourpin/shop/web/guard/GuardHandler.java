@@ -4,6 +4,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
 import java.net.InetAddress;
 import java.time.Duration;
 import java.util.Collections;
@@ -28,6 +29,9 @@ public final class GuardHandler implements Handler {
 
   /** A body that trickles more slowly than this is an attack or a dead line. */
   private static final long LEAST_BYTES_PER_SECOND = 500;
+
+  /** Of a file that is too large, from this machine; larger ones are cut off. */
+  private static final long MOST_PASSED_OVER_BYTES = 64 << 20;
 
   /** Of every answer, refusals included. */
   private static final List<Map.Entry<String, String>> HEADERS =
@@ -86,6 +90,23 @@ public final class GuardHandler implements Handler {
       case Ruling.Refused(int status, String words, Optional<Duration> again) -> {
         again.ifPresent(wait -> http.header("Retry-After", Long.toString(wait.toSeconds() + 1)));
         http.status(status).contentType(PLAIN).result(words + "\n").skipRemainingHandlers();
+        if (status == HttpStatus.CONTENT_TOO_LARGE.getCode()) {
+          passOver(http);
+        }
+      }
+    }
+  }
+
+  /**
+   * Browsers look for the answer only when they have sent everything: a line that is cut before
+   * leaves their user with none.
+   */
+  private static void passOver(Context http) {
+    if (InetAddress.ofLiteral(http.req().getRemoteAddr()).isLoopbackAddress()) {
+      try {
+        http.req().getInputStream().skip(MOST_PASSED_OVER_BYTES);
+      } catch (IOException hungUp) {
+        http.header("Connection", "close");
       }
     }
   }
