@@ -75,11 +75,6 @@ public record Plate(
     return bands.stream().mapToDouble(Band::depth).sum();
   }
 
-  /** Whether strips pull at each other from edge to edge. */
-  boolean pullsAcross() {
-    return strips.filter(s -> s.strips().size() > 1).isPresent();
-  }
-
   /** An even load over the whole of it, in MPa. */
   public PlateLoad evenly(double pressure) {
     return new PlateLoad.Patch(pressure, 0, length, 0, depth());

@@ -1,5 +1,7 @@
 package fourpin.strength.plate;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
@@ -8,28 +10,15 @@ import org.ejml.interfaces.linsol.LinearSolverSparse;
 import org.ejml.sparse.FillReducing;
 import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 
-/**
- * The equations of a plate, solved once for all its loads. Unknowns are numbered column by column,
- * so that the matrix is a narrow band and needs no other order.
- */
+/** The equations of a plate, solved once for all its loads. */
 final class Stiffness {
-
-  private static final int HELD = -1;
 
   /** Sides that differ by rounding alone are alike. */
   private static final double ALIKE = 1e-12;
 
   private final Mesh mesh;
-
-  /** The number of each unknown among those that are free, or {@link #HELD}. */
-  private final int[] free;
-
-  private final int freeCount;
-  private final int width;
-
-  /** The half of the band that ends in the diagonal, column by column. */
-  private final double[][] band;
-
+  private final Numbering numbering;
+  private final Profile profile;
   private final LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver;
 
   /**
@@ -38,37 +27,52 @@ final class Stiffness {
    */
   Stiffness(Plate plate, Mesh mesh, boolean[] held) {
     this.mesh = mesh;
-    this.free = new int[held.length];
-    int count = 0;
-    for (int i = 0; i < held.length; i++) {
-      free[i] = held[i] ? HELD : count++;
-    }
-    this.freeCount = count;
-    this.width = plate.pullsAcross() ? mesh.crossing(2, 0) : mesh.crossing(1, 2);
-    this.band = new double[count][width];
+    this.numbering = Numbering.least(mesh, held, together(plate));
+    this.profile = new Profile(numbering);
     elements(plate);
     plate.strips().ifPresent(this::strips);
     this.solver = LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
-    if (!solver.setA(sparse())) {
+    if (!solver.setA(profile.matrix())) {
       throw new IllegalArgumentException("nothing holds this plate: " + plate);
     }
   }
 
   /** Deflections, slopes and twists under forces on the unknowns. */
   double[] solve(double[] forces) {
-    DMatrixRMaj right = new DMatrixRMaj(freeCount, 1);
-    DMatrixRMaj unknowns = new DMatrixRMaj(freeCount, 1);
-    for (int i = 0; i < free.length; i++) {
-      if (free[i] != HELD) {
-        right.data[free[i]] = forces[i];
+    DMatrixRMaj right = DMatrixRMaj.wrap(numbering.count(), 1, numbering.numbered(forces));
+    DMatrixRMaj unknowns = new DMatrixRMaj(numbering.count(), 1);
+    solver.solve(right, unknowns);
+    return numbering.spread(unknowns.data);
+  }
+
+  /** The unknowns of each element, and of those that strips join. */
+  private List<int[]> together(Plate plate) {
+    List<int[]> together = new ArrayList<>();
+    for (int column = 0; column < mesh.x().spaces(); column++) {
+      for (int row = 0; row < mesh.y().spaces(); row++) {
+        together.add(unknowns(column, row));
       }
     }
-    solver.solve(right, unknowns);
-    double[] field = new double[free.length];
-    for (int i = 0; i < free.length; i++) {
-      field[i] = free[i] == HELD ? 0 : unknowns.data[free[i]];
+    plate.strips().ifPresent(strips -> together.addAll(joined(strips)));
+    return together;
+  }
+
+  private List<int[]> joined(Strips strips) {
+    return IntStream.range(0, mesh.x().spaces())
+        .mapToObj(
+            column ->
+                strips.strips().stream()
+                    .flatMapToInt(s -> Arrays.stream(unknowns(column, mesh.y().space(s.y()))))
+                    .toArray())
+        .toList();
+  }
+
+  private int[] unknowns(int column, int row) {
+    int[] unknowns = new int[Mesh.SHAPES];
+    for (int shape = 0; shape < Mesh.SHAPES; shape++) {
+      unknowns[shape] = mesh.unknown(column, row, shape);
     }
-    return field;
+    return unknowns;
   }
 
   private void elements(Plate plate) {
@@ -92,13 +96,9 @@ final class Stiffness {
   private void row(int row, List<Hermite.Products> alongX, Rigidity rigidity) {
     Hermite.Products alongY = Hermite.Products.of(mesh.y().side(row));
     double[][] element = new double[0][];
-    int[] places = new int[Mesh.SHAPES];
     for (int column = 0; column < mesh.x().spaces(); column++) {
       element = likeLast(column) ? element : element(alongX.get(column), alongY, rigidity);
-      for (int shape = 0; shape < Mesh.SHAPES; shape++) {
-        places[shape] = free[mesh.unknown(column, row, shape)];
-      }
-      add(places, element);
+      add(unknowns(column, row), element);
     }
   }
 
@@ -147,44 +147,27 @@ final class Stiffness {
 
   private void add(Mesh.Weights one, Mesh.Weights other, double times) {
     for (int i = 0; i < Mesh.SHAPES; i++) {
-      int row = free[one.unknowns()[i]];
       double much = times * one.factors()[i];
-      for (int j = 0; row != HELD && j < Mesh.SHAPES; j++) {
-        int column = free[other.unknowns()[j]];
-        if (column >= row) {
-          band[column][width - 1 - (column - row)] += much * other.factors()[j];
-        }
+      for (int j = 0; j < Mesh.SHAPES; j++) {
+        add(one.unknowns()[i], other.unknowns()[j], much * other.factors()[j]);
       }
     }
   }
 
-  /** Only the half over the diagonal is kept, and nothing of what is held. */
-  private void add(int[] places, double[][] element) {
-    for (int one = 0; one < places.length; one++) {
-      int row = places[one];
-      for (int other = 0; row != HELD && other < places.length; other++) {
-        int column = places[other];
-        if (column >= row) {
-          band[column][width - 1 - (column - row)] += element[one][other];
-        }
+  private void add(int[] unknowns, double[][] element) {
+    for (int one = 0; one < unknowns.length; one++) {
+      for (int other = 0; other < unknowns.length; other++) {
+        add(unknowns[one], unknowns[other], element[one][other]);
       }
     }
   }
 
-  private DMatrixSparseCSC sparse() {
-    DMatrixSparseCSC matrix = new DMatrixSparseCSC(freeCount, freeCount, freeCount * width);
-    for (int column = 0; column < freeCount; column++) {
-      matrix.col_idx[column] = matrix.nz_length;
-      for (int row = Math.max(0, column - width + 1); row <= column; row++) {
-        double value = band[column][width - 1 - (column - row)];
-        if (value != 0) {
-          matrix.nz_rows[matrix.nz_length] = row;
-          matrix.nz_values[matrix.nz_length++] = value;
-        }
-      }
+  /** Nothing of what is held is kept. */
+  private void add(int one, int other, double value) {
+    int row = numbering.of(one);
+    int column = numbering.of(other);
+    if (row != Numbering.HELD && column != Numbering.HELD) {
+      profile.add(row, column, value);
     }
-    matrix.col_idx[freeCount] = matrix.nz_length;
-    matrix.indicesSorted = true;
-    return matrix;
   }
 }
