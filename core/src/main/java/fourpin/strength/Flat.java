@@ -1,5 +1,7 @@
 package fourpin.strength;
 
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import fourpin.strength.plate.Rigidity;
 
@@ -16,6 +18,13 @@ public record Flat(Sourced along, Sourced across, Sourced shear, Sourced poisson
   /** Whether it is as stiff one way as the other, as glass is, and so breaks in any direction. */
   boolean isAlikeAllWays() {
     return along.number() == across.number();
+  }
+
+  /** Less stiff along. */
+  Flat lessened(double times) {
+    Sourced less =
+        new Sourced(Quantity.of(along.number() / times, QuantityUnit.STRESS), along.source());
+    return new Flat(less, across, shear, poisson);
   }
 
   /** As a plate. @param thickness mm */

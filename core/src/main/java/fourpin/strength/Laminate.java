@@ -12,6 +12,9 @@ import java.util.function.ToDoubleFunction;
  */
 public record Laminate(List<Ply> plies) {
 
+  private static final double[] GAUSS_PLACES = {-Math.sqrt(0.6), 0, Math.sqrt(0.6)};
+  private static final double[] GAUSS_WEIGHTS = {5.0 / 9, 8.0 / 9, 5.0 / 9};
+
   /**
    * One layer; moduli in MPa.
    *
@@ -56,9 +59,39 @@ public record Laminate(List<Ply> plies) {
     return Math.max(plies.getFirst().along(), plies.getLast().along());
   }
 
-  /** The shear modulus through the thickness, by the layers' shares, MPa. */
+  /**
+   * The shear modulus through the thickness of a solid panel as thick that gives way as much, MPa.
+   * Faces and ribs give way one after the other: the work of Jourawski's shear stresses, {@code 1 /
+   * (G A') = Σ ∫ Q² / (G s) dz / (E I)²}, Q what E s has as its first moment beyond z.
+   */
   public double shearing() {
-    return stretch(Ply::shear) / thickness();
+    double axis = axis(Ply::along);
+    double top = 0;
+    double beyond = 0;
+    double gives = 0;
+    for (Ply ply : plies) {
+      gives += gives(ply, beyond, axis - top);
+      beyond += moment(ply, ply.thickness(), axis - top);
+      top += ply.thickness();
+    }
+    double all = thickness();
+    double bends = bendingAlong() * all * all * all / 12;
+    return bends * bends / gives / (Section.SHEAR_AREA * all);
+  }
+
+  /** Its part of the integral: three places by Gauss are exact for the square of a parabola. */
+  private static double gives(Ply ply, double beyond, double arm) {
+    double sum = 0;
+    for (int i = 0; i < GAUSS_PLACES.length; i++) {
+      double moment = beyond + moment(ply, (1 + GAUSS_PLACES[i]) / 2 * ply.thickness(), arm);
+      sum += GAUSS_WEIGHTS[i] / 2 * moment * moment;
+    }
+    return sum * ply.thickness() / (ply.shear() * ply.share());
+  }
+
+  /** First moment of E s of the uppermost part of a layer whose top lies an arm above the axis. */
+  private static double moment(Ply ply, double deep, double arm) {
+    return ply.along() * ply.share() * deep * (arm - deep / 2);
   }
 
   public double density() {

@@ -57,6 +57,11 @@ public record LoadedShelf(Section section, double span, double overhang, double 
     return new LoadedShelf(other, span, overhang, load);
   }
 
+  /** What a plate that only bends is made of. */
+  Section asPlate() {
+    return section.asPlate(span);
+  }
+
   private Bent bent() {
     return Beam.overhanging(span, overhang, section.bendingStiffness(), section.shearStiffness())
         .under(List.of(new Load.Even(total(), 0, length())));

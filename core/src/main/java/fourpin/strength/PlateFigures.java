@@ -34,6 +34,12 @@ final class PlateFigures {
           "Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. (1959), art. 85",
           Standing.DERIVED);
 
+  private static final Source SHEAR =
+      new Source(
+          "beam with the shear term, evenly loaded, on supports at its ends",
+          "Wood Handbook FPL-GTR-190, Table 9-1",
+          Standing.DERIVED);
+
   private static final Source STATICS =
       new Source("statics of the bent plate", "", Standing.DERIVED);
   static final String BENDING =
@@ -42,6 +48,7 @@ final class PlateFigures {
   private final ShelfOnSupports shelf;
   private final Verdict verdict;
   private final PlateBending plate;
+  private final Section section;
   private final Layer panel;
   private final Flat flat;
 
@@ -49,7 +56,8 @@ final class PlateFigures {
     this.shelf = shelf;
     this.verdict = verdict;
     this.plate = plate;
-    this.panel = shelf.section().layers().getFirst();
+    this.section = shelf.section().asPlate(shelf.span().value().value());
+    this.panel = section.layers().getFirst();
     this.flat = panel.matter().flat();
   }
 
@@ -66,6 +74,7 @@ final class PlateFigures {
     all.addAll(unevenly(LoadCase.ONE_HALF).onOneHalf());
     rocking().ifPresent(rocking -> all.addAll(rocking.all()));
     verdict.under(verdict.shelf().empty()).ifPresent(hand -> all.addAll(hand(hand)));
+    shear().ifPresent(all::add);
     all.addAll(List.of(along(), across(), twist()));
     return all;
   }
@@ -290,8 +299,8 @@ final class PlateFigures {
 
   private List<Input> strips() {
     List<Input> inputs = new ArrayList<>();
-    for (int i = 1; i < shelf.section().layers().size(); i++) {
-      Layer strip = shelf.section().layers().get(i);
+    for (int i = 1; i < section.layers().size(); i++) {
+      Layer strip = section.layers().get(i);
       double own = strip.modulus() * strip.area() * strip.thickness() * strip.thickness() / 12;
       double twist =
           strip.matter().flat().shear().number() * Flat.torsion(strip.width(), strip.thickness());
@@ -319,6 +328,35 @@ final class PlateFigures {
     return new Input(symbol, figure.title(), figure.value(), figure.source());
   }
 
+  /** A plate leaves shear out, which a sandwich does not. */
+  private Optional<Figure> shear() {
+    return panel.matter().isSandwich()
+        ? Optional.of(
+            figure(
+                "plate-shear",
+                "sag by shear for each part by bending, by which its layers count as less stiff"
+                    + " along",
+                Quantity.of(
+                    shelf.section().shearShare(shelf.span().value().value()), QuantityUnit.RATIO),
+                "384 E I / (40 G A L²)",
+                List.of(
+                    stiffness("E I", "shelf", shelf.section().bendingStiffness()),
+                    new Input(
+                        "G A",
+                        "shear stiffness of the shelf",
+                        force(shelf.section().shearStiffness()),
+                        Matters.LAYERS),
+                    new Input("L", "span", shelf.span().value(), shelf.span().source())),
+                SHEAR))
+        : Optional.empty();
+  }
+
+  private String modulusAlong() {
+    return panel.matter().isSandwich()
+        ? "modulus of elasticity along, divided by 1 and the part of shear"
+        : "modulus of elasticity along";
+  }
+
   private Figure along() {
     return rigidity("along", "along the span", "E₁ t³ / (12 (1 - ν² E₂ / E₁))", plate().alongX());
   }
@@ -339,7 +377,7 @@ final class PlateFigures {
         Quantity.of(value, QuantityUnit.MOMENT),
         formula,
         List.of(
-            flat.along().input("E₁", "modulus of elasticity along"),
+            flat.along().input("E₁", modulusAlong()),
             flat.across().input("E₂", "modulus of elasticity across"),
             flat.poisson().input("ν", "Poisson ratio"),
             new Input("t", "thickness", length(panel.thickness()), Source.GEOMETRY)),

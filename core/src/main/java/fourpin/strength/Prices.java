@@ -33,8 +33,31 @@ final class Prices {
     return Optional.of(sum);
   }
 
-  /** By the cheapest of its stock, for each mm². */
+  /**
+   * By the cheapest of its stock, for each mm²; of what its layers are cut from where it has none.
+   */
   private Optional<Double> perArea(Material material) {
+    Optional<Double> stock = ofStock(material);
+    return stock.isPresent() || !material.isCutInLayers() ? stock : ofLayers(material);
+  }
+
+  private Optional<Double> ofLayers(Material material) {
+    double sum = 0;
+    for (Material.Layer layer : material.layers()) {
+      Optional<Double> price = layer.cutFrom().flatMap(this::named).flatMap(this::ofStock);
+      if (price.isEmpty()) {
+        return Optional.empty();
+      }
+      sum += price.get() * layer.share();
+    }
+    return Optional.of(sum);
+  }
+
+  private Optional<Material> named(String name) {
+    return job.materials().stream().filter(m -> m.name().equals(name)).findFirst();
+  }
+
+  private Optional<Double> ofStock(Material material) {
     Stream<Optional<Double>> sheets =
         job.sheets().stream()
             .filter(s -> s.material().equals(material.name()))

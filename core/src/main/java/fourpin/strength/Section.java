@@ -13,10 +13,14 @@ import java.util.List;
 public record Section(List<Layer> layers) {
 
   private static final double GRAVITY = 9.80665;
+  private static final double ROUNDING = 1e-9;
   private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
 
   /** Shear runs through 5/6 of a rectangle (Wood Handbook FPL-GTR-190, Table 9-1). */
-  private static final double SHEAR_AREA = 5.0 / 6;
+  static final double SHEAR_AREA = 5.0 / 6;
+
+  /** Of an evenly loaded beam: (L² / 8) / (5 L⁴ / 384), without L². */
+  private static final double SHEAR_OVER_BENDING = 384.0 / 5 / 8;
 
   /**
    * One rectangle; sizes in mm.
@@ -39,6 +43,10 @@ public record Section(List<Layer> layers) {
     /** The same of another width, elsewhere over the depth. */
     Layer at(double otherFront, double otherWidth) {
       return new Layer(name, matter, otherWidth, thickness, otherFront, top);
+    }
+
+    private Layer lessened(double times) {
+      return new Layer(name, matter.lessened(times), width, thickness, front, top);
     }
 
     double area() {
@@ -79,6 +87,18 @@ public record Section(List<Layer> layers) {
     /** Of one piece. */
     public Matter(Flat flat, Sourced shearModulus, Sourced density) {
       this(flat, shearModulus, density, 1, 1);
+    }
+
+    /**
+     * Whether its faces are stiffer than what lies between them, as those of a torsion box are: it
+     * gives way to shear far more than one piece.
+     */
+    boolean isSandwich() {
+      return stretch < 1 - ROUNDING;
+    }
+
+    private Matter lessened(double times) {
+      return new Matter(flat.lessened(times), shearModulus, density, stretch, outer);
     }
 
     /** Modulus of elasticity along the span, MPa. */
@@ -122,6 +142,27 @@ public record Section(List<Layer> layers) {
     return layers.stream()
         .mapToDouble(layer -> SHEAR_AREA * layer.area() * layer.matter().shearModulus().number())
         .sum();
+  }
+
+  /**
+   * How much it sags by shear for each part that it sags by bending, evenly loaded and resting on
+   * its ends: {@code 9.6 E I / (G A' L²)}.
+   */
+  public double shearShare(double span) {
+    return SHEAR_OVER_BENDING * bendingStiffness() / (shearStiffness() * span * span);
+  }
+
+  /**
+   * As a plate that only bends takes it: where the panel is a sandwich, with moduli along that let
+   * it sag by bending as much as it does by bending and shear (apparent moduli, such as tables give
+   * for wood in one piece). That leaves stresses as they are.
+   */
+  public Section asPlate(double span) {
+    if (!layers.getFirst().matter().isSandwich()) {
+      return this;
+    }
+    double times = 1 + shearShare(span);
+    return new Section(layers.stream().map(layer -> layer.lessened(times)).toList());
   }
 
   /** The largest bending stress in a rectangle of this section under a moment in N·mm, in MPa. */

@@ -169,19 +169,21 @@ final class TippingCures {
   private Optional<Remedy> thicker(Material thick) {
     Made made = Made.plain(thick, now.beam().section().depth(), Layers.ONE);
     Verdict then = new Verdict(now.made(made.section(), reader.limits(made.panel())), plates);
-    double heavier = made.section().weight() - now.beam().section().weight();
-    Quantity mass = Quantity.of(heavier * now.beam().length() / GRAVITY, QuantityUnit.MASS);
-    return Optional.of(then)
-        .filter(v -> !v.tips())
-        .map(
-            v ->
-                new Remedy(
-                    "make the shelf of '%s', %s: %s"
-                        .formatted(thick.name(), job.style().text(thick.thickness()), outcome(v)),
-                    mass.text(job.unit()) + " heavier, each shelf",
-                    Optional.<Stated>of(
-                            new Stated.ShelvesOf(Optional.of(thick.name()), Optional.empty()))
-                        .filter(_ -> part.role() == Part.Role.SHELF)));
+    return Optional.of(then).filter(v -> !v.tips()).map(v -> thicker(thick, made, v).remedy(job));
+  }
+
+  private Cure thicker(Material thick, Made made, Verdict then) {
+    double length = now.beam().length();
+    Prices prices = new Prices(job);
+    Optional<Double> before = prices.of(reader.pieces(part), length);
+    return new Cure(
+        "make the shelf of '%s', %s: %s"
+            .formatted(thick.name(), job.style().text(thick.thickness()), outcome(then)),
+        prices.of(made.pieces(), length).flatMap(after -> before.map(b -> after - b)),
+        (made.section().weight() - now.beam().section().weight()) * length / GRAVITY,
+        "",
+        Optional.<Stated>of(new Stated.ShelvesOf(Optional.of(thick.name()), Optional.empty()))
+            .filter(_ -> part.role() == Part.Role.SHELF));
   }
 
   private String force(double newton) {

@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Shelves of panels that the maker glues up. */
 @ExtendWith(CommaDecimals.class)
@@ -79,6 +81,49 @@ class LayeredPanelsTest {
         .isCloseTo((0.5 + 0.13) / 1.5, withPercentage(1e-6));
     assertThat(sag(box)).isGreaterThan(sag(panel("1 1/2")));
     assertThat(sag(box)).isLessThan(sag(panel("3/4")));
+  }
+
+  /**
+   * Ribs alone give way between thin faces: {@code A G = b d² G / c}, d from face to face, c the
+   * ribs' height (Allen, Analysis and Design of Structural Sandwich Panels, 1969; from memory).
+   */
+  @ParameterizedTest
+  @CsvSource({"0.05, 1, 0.13", "0.02, 1.5, 0.05", "0.03, 0.8, 0.1"})
+  void aTorsionBoxGivesWayToShearAsItsRibsDo(String face, String ribs, double share) {
+    double c = in(ribs).mm();
+    double t = in(face).mm();
+    Laminate box =
+        Matters.laminate(
+            panel("2", layer(PLY, face, 1), layer(PLY, ribs, share), layer(PLY, face, 1)));
+    double ribShear = box.plies().get(1).shear() * share;
+    double sandwich = ribShear * (c + t) * (c + t) / c;
+    assertThat(5.0 / 6 * box.shearing() * box.thickness()).isCloseTo(sandwich, withPercentage(6));
+  }
+
+  /**
+   * One piece, however it is glued up, gives way as one; a plate of a box sags as its beam does.
+   */
+  @Test
+  void aPlateOfABoxSagsByShearToo() {
+    Laminate halves = Matters.laminate(panel("1 1/2", layer(PLY, "1/2", 1), layer(PLY, "1", 1)));
+    assertThat(halves.shearing())
+        .isCloseTo(halves.plies().getFirst().shear(), withPercentage(1e-9));
+    ShelfAnswer box =
+        shelf(
+            panel("1 1/2", layer(PLY, "1/4", 1), layer(PLY, "1", 0.13), layer(PLY, "1/4", 1)),
+            List.of());
+    double plate = figure(box, "plate-middle");
+    assertThat(figure(box, "plate-shear")).isGreaterThan(0.1);
+    assertThat(plate).isCloseTo(box.sagNow().value().value(), withPercentage(4));
+  }
+
+  private static double figure(ShelfAnswer shelf, String id) {
+    return shelf.figures().stream()
+        .filter(f -> f.id().endsWith("/" + id))
+        .findFirst()
+        .orElseThrow()
+        .value()
+        .value();
   }
 
   /** Ribs take little where strips pull at the panel: the stretching counts, not the bending. */

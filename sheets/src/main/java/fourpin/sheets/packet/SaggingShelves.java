@@ -114,6 +114,7 @@ final class SaggingShelves {
       case "sag", "row-sags", "half-sags", "glass-stress", "row-breaks", "half-breaks" ->
           cures(finding, "Cure: ");
       case "support-crushes", "support-rating" -> cures(finding, "Cure of its load on supports: ");
+      case "shelf-tips" -> cures(finding, "Cure of its tipping: ");
       default -> Stream.empty();
     };
   }
