@@ -124,12 +124,14 @@ final class Curing {
 
   /** Says so if a finding is there still. */
   static Optional<String> unproven(Plan plan, Finding finding) {
-    boolean still =
-        plan.findings().stream()
-            .anyMatch(f -> f.kind().equals(finding.kind()) && f.place().equals(finding.place()));
-    return still
+    return isThere(plan, finding)
         ? Optional.of("That alone does not cure it here; nothing was changed.")
         : Optional.empty();
+  }
+
+  static boolean isThere(Plan plan, Finding finding) {
+    return plan.findings().stream()
+        .anyMatch(f -> f.kind().equals(finding.kind()) && f.place().equals(finding.place()));
   }
 
   private Trial stated(Trial.Would so, Finding of, Stated stated) {

@@ -24,7 +24,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
-import java.util.function.Function;
 
 /** Reads, plans and changes the jobs that are kept. May be used by many threads at once. */
 final class Desk {
@@ -252,18 +251,27 @@ final class Desk {
    * @param why in a few words, for the list of revisions
    */
   Answer change(DocumentId id, List<fourpin.shop.edit.Edit> edits, String by, String why) {
-    return change(id, edits, by, why, _ -> Optional.empty());
+    return change(id, edits, by, why, (_, _) -> Optional.empty());
   }
 
-  /**
-   * @param objection to the plan that would come of it, as a sentence; then nothing is saved
-   */
+  /** What may be said against a change. */
+  @FunctionalInterface
+  interface Objection {
+
+    /**
+     * @param newest as others have it by now, {@code then} what would come of it
+     * @return a sentence; then nothing is saved
+     */
+    Optional<String> to(Plan newest, Plan then);
+  }
+
+  /** The same, unless something is said against it. */
   Answer change(
       DocumentId id,
       List<fourpin.shop.edit.Edit> edits,
       String by,
       String why,
-      Function<Plan, Optional<String>> objection) {
+      Objection objection) {
     for (int tries = 0; tries < MOST_TRIES; tries++) {
       State newest = newest(id).orElseThrow();
       Optional<Answer> answer = onto(newest, edits, by, why, objection);
@@ -280,11 +288,11 @@ final class Desk {
       List<fourpin.shop.edit.Edit> edits,
       String by,
       String why,
-      Function<Plan, Optional<String>> objection) {
+      Objection objection) {
     return switch (tried(newest, edits)) {
       case Tried.Not(Answer answer) -> Optional.of(answer);
       case Tried.Would(State then) -> {
-        Optional<String> against = objection.apply(then.plan());
+        Optional<String> against = objection.to(newest.plan(), then.plan());
         yield against.isPresent()
             ? Optional.of(new Answer.Refused(newest, against.get()))
             : saved(newest, Read.of(then), by, why);

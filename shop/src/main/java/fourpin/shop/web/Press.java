@@ -6,7 +6,6 @@ import fourpin.plan.Plan;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -128,15 +127,19 @@ record Press(int number, int which, Finding finding, Remedy remedy, Will will) {
   }
 
   /** To what comes of it on top of what others have changed meanwhile. */
-  Function<Plan, Optional<String>> objection(Curing.Trial.Would would) {
-    return plan ->
-        Curing.unproven(plan, finding)
-            .or(
-                () ->
-                    Curing.spoilt(would.then().plan(), plan).isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(
-                            "Others have changed this job since you looked, and with that it would"
-                                + " spoil something else; nothing was changed."));
+  Desk.Objection objection(Curing.Trial.Would would) {
+    return (newest, then) ->
+        Curing.isThere(newest, finding)
+            ? Curing.unproven(then, finding).or(() -> spoilsMore(would, then))
+            : Optional.of(
+                "What others have changed since you looked has cured that; nothing was changed.");
+  }
+
+  private static Optional<String> spoilsMore(Curing.Trial.Would would, Plan then) {
+    return Curing.spoilt(would.then().plan(), then).isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Others have changed this job since you looked, and with that it would spoil something"
+                + " else; nothing was changed.");
   }
 }

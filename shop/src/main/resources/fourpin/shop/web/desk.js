@@ -322,8 +322,20 @@ document.addEventListener("keydown", (event) => {
 const heightOf = (event, handle) =>
   new DOMPoint(event.clientX, event.clientY).matrixTransform(handle.ownerSVGElement.getScreenCTM().inverse()).y;
 
+// Shelves close to each other reach over each other: the one meant is the one whose middle is nearest.
+function meant(event) {
+  const under = event.target.closest && event.target.closest(".handle");
+  if (!under) return null;
+  const away = (handle) => {
+    const grip = handle.querySelector(".grip").getBoundingClientRect();
+    return Math.abs((grip.top + grip.bottom) / 2 - event.clientY);
+  };
+  const bay = document.querySelectorAll(`.handle[data-bay="${under.dataset.bay}"]`);
+  return [...bay].reduce((best, handle) => (away(handle) < away(best) ? handle : best), under);
+}
+
 document.addEventListener("pointerdown", (event) => {
-  const handle = event.target.closest && event.target.closest(".handle");
+  const handle = meant(event);
   if (!handle || event.button !== 0) return;
   event.preventDefault();
   begin(handle);

@@ -123,6 +123,21 @@ class CuresTest {
     assertThat(caller.file(job)).contains("hole-depth: 5.1 mm");
   }
 
+  /** Somebody else was faster, by another cure. */
+  @Test
+  void whatOthersHaveCuredMeanwhileIsNotCuredAgain() throws IOException {
+    String job = caller.bring(musicLibrary());
+    String press = press(job, SHALLOWER) + "-nonetheless";
+    String seen = caller.seen(job);
+    assertThat(cure(job, press(job, "state rows-back")).statusCode()).isEqualTo(200);
+    String kept = caller.file(job);
+    HttpResponse<String> late =
+        caller.post(job + "/cure", "seen", seen, "case", "cabinet", "cure", press);
+    assertThat(late.statusCode()).isEqualTo(409);
+    assertThat(late.body()).contains("others have changed since you looked has cured that");
+    assertThat(caller.file(job)).isEqualTo(kept);
+  }
+
   /** Without scripts the whole page asks. */
   @Test
   void withoutScriptsItAsksTheSame() throws IOException {

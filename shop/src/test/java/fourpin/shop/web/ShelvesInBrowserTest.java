@@ -144,6 +144,25 @@ class ShelvesInBrowserTest {
     browser.await("the shelf where it was", () -> level() == from);
   }
 
+  /** Where their reaches lie over each other, the shelf whose middle is nearest is meant. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Screen.class,
+      names = {"DESK", "REFLOW"})
+  void aShelfCloseUnderAnotherIsTheOneTakenHoldOf(Screen screen) {
+    browser.on(screen, Screen.Scheme.LIGHT);
+    browser.run("document.querySelector('#shelf-2-2').focus(); return true");
+    browser.keys(Keys.HOME, Keys.ENTER);
+    browser.awaitText("#notice", "Shelf 2 of bay 2 moved to ");
+    int above = Integer.parseInt(browser.attribute("#shelf-2-2", "aria-valuenow"));
+    int from = level();
+    int[] start = placeOf(from);
+    browser.drag(start, new int[] {start[0], placeOf(from - 4)[1]});
+    browser.awaitText("#notice", "Shelf 1 of bay 2 moved to ");
+    assertLies(from - 4);
+    assertThat(browser.attribute("#shelf-2-2", "aria-valuenow")).isEqualTo(Integer.toString(above));
+  }
+
   /** It neither passes the others of its bay nor lies in them: there would be nothing to draw. */
   @Test
   void aShelfStopsAtTheLastHolesAndUnderTheShelfAboveIt() {
