@@ -62,6 +62,19 @@ public final class Planner {
     return new Planner(job, found).plan();
   }
 
+  /** Holes that go through a panel are told already; no steps can make such a panel as planned. */
+  private List<BuiltCase> sound(List<BuiltCase> cases) {
+    return cases.stream()
+        .filter(built -> findings.stream().noneMatch(f -> pierces(f, built)))
+        .toList();
+  }
+
+  private static boolean pierces(Finding finding, BuiltCase built) {
+    return finding.kind().equals("hole-floor")
+        && finding.severity() == Finding.Severity.ERROR
+        && finding.place().caseName().equals(built.order().name());
+  }
+
   private Plan plan() {
     Casework casework = CaseworkBuilder.build(job);
     findings.addAll(casework.findings());
@@ -78,7 +91,7 @@ public final class Planner {
       findings.addAll(ContentChecks.of(built, job.style()));
     }
     BenchProgram program = BenchProgram.of(job, boring, ways.borings());
-    findings.addAll(ProgramCheck.of(boring.cases(), program));
+    findings.addAll(ProgramCheck.of(sound(boring.cases()), program));
     List<CutItem> cutList = CutListBuilder.of(job, boring.cases());
     findings.addAll(MaterialChecks.of(job, cutList));
     StockPlanner stock = new StockPlanner(job, found);

@@ -217,6 +217,29 @@ class PlannerTest {
                 + " thinner, and every joint and length follows the thickness");
   }
 
+  /** One mistake of the job is not told as one of the program besides. */
+  @Test
+  void should_not_blame_the_steps_for_holes_that_go_through() {
+    Job sound = job(divided().order());
+    List<Material> thin =
+        sound.materials().stream().map(m -> m.name().equals("ply") ? thin(m) : m).toList();
+    Plan plan = Planner.plan(withMaterials(sound, thin));
+    assertThat(findings(plan, "hole-floor")).isNotEmpty();
+    assertThat(findings(plan, "steps-differ")).isEmpty();
+  }
+
+  private static Material thin(Material m) {
+    return new Material(
+        m.name(),
+        m.kind(),
+        m.of(),
+        m.nominal(),
+        Optional.of(in("7/16")),
+        m.grain(),
+        m.stiffness(),
+        m.density());
+  }
+
   private static List<String> findings(Plan plan, String kind) {
     return plan.findings().stream().filter(f -> f.kind().equals(kind)).map(Finding::what).toList();
   }
