@@ -143,17 +143,33 @@ final class JobRoutes {
       pages.noFile(http);
       return;
     }
-    switch (desk.replace(edited(asked, leaf.get()), leaf.get().text(), asked.by())) {
+    Optional<State> edited = edited(asked, leaf.get());
+    if (edited.isEmpty()) {
+      refused(
+          http,
+          "This file left another job, as its last line says. Bring it in as a job of its own; or"
+              + " take that line out, if it is to replace this one.");
+      return;
+    }
+    switch (desk.replace(edited.get(), leaf.get().text(), asked.by())) {
       case Answer.Wrong(_, var problems) -> pages.wrongFile(http, "job file", problems);
-      case Answer.Refused(_, String reason) ->
-          pages.trouble(http, HttpStatus.CONFLICT, "Nothing was changed", List.of(reason));
+      case Answer.Refused(_, String reason) -> refused(http, reason);
       case Answer other -> http.redirect("/jobs/" + asked.id().value(), HttpStatus.SEE_OTHER);
     }
   }
 
-  /** The state that was edited in a file: the one it says, else the one that the page shows. */
-  private State edited(Asked asked, Leaf leaf) {
-    return leaf.left().flatMap(left -> desk.at(asked.id(), left)).orElseGet(asked::seen);
+  private void refused(Context http, String reason) {
+    pages.trouble(http, HttpStatus.CONFLICT, "Nothing was changed", List.of(reason));
+  }
+
+  /**
+   * The state that was edited in a file: the one it says, else the one that the page shows; nothing
+   * if it says one of another job.
+   */
+  private Optional<State> edited(Asked asked, Leaf leaf) {
+    return leaf.left().isPresent()
+        ? desk.at(asked.id(), leaf.left().get())
+        : Optional.of(asked.seen());
   }
 
   private void solid(Context http) {

@@ -355,6 +355,19 @@ class DesignTest {
   }
 
   @Test
+  void aFileThatLeftAnotherJobDoesNotReplaceThisOneUnasked() {
+    String job = caller.bring(readingRoom());
+    String other = caller.download(caller.bring(example("tool-cupboard.yaml")));
+    HttpResponse<String> answer = caller.upload(job + "/file", other, "seen", caller.seen(job));
+    assertThat(answer.statusCode()).isEqualTo(409);
+    assertThat(answer.body()).contains("This file left another job");
+    assertThat(caller.file(job)).isEqualTo(readingRoom());
+    String meant = Leaf.back(other).text();
+    caller.upload(job + "/file", meant, "seen", caller.seen(job));
+    assertThat(caller.file(job)).isEqualTo(meant);
+  }
+
+  @Test
   void aCaseThatCannotBeBuiltIsSaidToBeSoAndCanBeTakenBack() {
     String job = caller.bring(readingRoom());
     HttpResponse<String> answer = put(job, caller.seen(job), "bay-1-width", "100");
