@@ -294,8 +294,6 @@ class EveryPageTest {
     browser.open(OneAuthority.origin(relay.port()) + job + "/bench");
     browser.type("#code", code);
     browser.press("Pair");
-    browser.awaitText("h1", "Jobs");
-    browser.open(OneAuthority.origin(relay.port()) + job + "/bench");
     browser.await("the worker", () -> (boolean) browser.run(WORKER));
     relay.is(Relay.Line.AWAY);
     browser.press("Done");
