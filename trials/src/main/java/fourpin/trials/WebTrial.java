@@ -60,8 +60,8 @@ final class WebTrial implements Callable<Integer> {
 
       Written by `trials/run web`, a full run each time: the launcher starts a server on a new file with the example and its
       shop, twice, each time till the first page is there; then fields of the example are changed over and over, one request
-      after the other, over loopback. The example is the job that was changed last, which a server plans while it starts. The aims are for two processors that nothing else keeps busy: the load stands
-      in the first line.
+      after the other, over loopback. The page of the example is asked for at once, without the list of jobs, while which a
+      server would plan it. The aims are for two processors that nothing else keeps busy: the load stands in the first line.
 
       """;
 

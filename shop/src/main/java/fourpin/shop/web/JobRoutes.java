@@ -50,6 +50,8 @@ final class JobRoutes {
 
   private void jobs(Context http) {
     pages.show(http, "jobs", Map.of("token", pages.token(http), "jobs", desk.jobs()));
+    // Not before the list is made: it is waited for, and both want the processor.
+    Thread.ofPlatform().daemon().name("look ahead").start(desk::lookAhead);
   }
 
   private void survey(

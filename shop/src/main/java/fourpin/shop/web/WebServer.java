@@ -83,7 +83,6 @@ public final class WebServer implements AutoCloseable {
     Guard guard = new Guard(reach, limits, store.devices(), clock);
     Pages pages = new Pages(guard);
     Desk desk = new Desk(store.documents(), store.layouts());
-    Thread.ofPlatform().daemon().name("look ahead").start(desk::lookAhead);
     Assets assets = new Assets();
     Searches searches = new Searches(store.layouts());
     return new WebServer(
