@@ -2,6 +2,7 @@ package fourpin.plan;
 
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
+import fourpin.casework.CutSizes;
 import fourpin.casework.Face;
 import fourpin.casework.Part;
 import fourpin.casework.Part.EdgeBand;
@@ -9,7 +10,6 @@ import fourpin.casework.Part.Role;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
-import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
 import fourpin.plan.CutItem.Direction;
@@ -90,12 +90,14 @@ final class CutListBuilder {
         first.when());
   }
 
-  /** What waits until the case stands is trimmed then; glass is ordered to measure. */
+  private CutSizes sizes(BuiltCase built) {
+    return new CutSizes(job, built.order().settings());
+  }
+
   private Sum overSize(BuiltCase built, Part part, Sum size) {
-    boolean waits = part.when() == Part.CutWhen.AFTER_ASSEMBLY;
-    boolean glass = job.material(part.material()).kind() == Material.Kind.GLASS;
-    Length over = built.order().settings().length(Setting.OVER_SIZE);
-    return waits && !glass && over.isPositive() ? size.plus("to trim", over) : size;
+    return part.when() == Part.CutWhen.AFTER_ASSEMBLY
+        ? sizes(built).waiting(size, job.material(part.material()))
+        : size;
   }
 
   private static String name(Part part) {
@@ -187,19 +189,9 @@ final class CutListBuilder {
         first.band().face().axis() == Axis.Y
             ? overSize(built, first.part(), first.length())
             : first.length(),
-        ripped(rip, edging.material(), built),
+        sizes(built).ripped(rip, job.material(edging.material())),
         Direction.ALONG_LENGTH,
         List.of(),
         first.part().when());
-  }
-
-  /** Ripped over size and planed, unless boards are sold as wide as the strip. */
-  private Sum ripped(Sum finished, String material, BuiltCase built) {
-    boolean asSold =
-        job.boards().stream()
-            .anyMatch(b -> b.material().equals(material) && b.width().equals(finished.total()));
-    return asSold
-        ? finished
-        : finished.plus("to plane", built.order().settings().length(Setting.STRIP_ALLOWANCE));
   }
 }

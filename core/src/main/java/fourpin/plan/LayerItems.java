@@ -1,9 +1,9 @@
 package fourpin.plan;
 
+import fourpin.casework.CutSizes;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Material.Layer;
-import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
@@ -16,8 +16,6 @@ import java.util.List;
  * since pressed layers slide, and are trimmed together.
  */
 record LayerItems(Job job, Settings settings, CutItem panel) {
-
-  private static final String OVER = "to trim when glued";
 
   /** A box has a rib along each of its edges at the least. */
   private static final long LEAST_RIBS = 2;
@@ -39,8 +37,8 @@ record LayerItems(Job job, Settings settings, CutItem panel) {
         layer,
         "layer " + (before + 1) + " of " + panel.name(),
         panel.quantity(),
-        over(along(layer)),
-        over(across(layer)),
+        sizes().layer(along(layer)),
+        sizes().layer(across(layer)),
         layer.thickness(),
         before);
   }
@@ -53,7 +51,7 @@ record LayerItems(Job job, Settings settings, CutItem panel) {
         layer,
         "rib in layer " + (before + 1) + " of " + panel.name(),
         Math.toIntExact(count * panel.quantity()),
-        over(along(layer)),
+        sizes().layer(along(layer)),
         Sum.of("rib", layer.thickness()),
         thickness,
         before);
@@ -61,6 +59,10 @@ record LayerItems(Job job, Settings settings, CutItem panel) {
 
   private static long ribCount(Layer layer, Length width, Length thickness) {
     return Math.max(LEAST_RIBS, (long) Math.ceil(width.mm() * layer.share() / thickness.mm()));
+  }
+
+  private CutSizes sizes() {
+    return new CutSizes(job, settings);
   }
 
   private Material cutFrom(Layer layer) {
@@ -73,10 +75,6 @@ record LayerItems(Job job, Settings settings, CutItem panel) {
 
   private Sum across(Layer layer) {
     return layer.turn() == Material.Turn.ALONG ? panel.cutWidth() : panel.cutLength();
-  }
-
-  private Sum over(Sum size) {
-    return size.plus(OVER, settings.length(Setting.LAYER_TRIM));
   }
 
   private CutItem item(

@@ -4,6 +4,7 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Place;
+import fourpin.casework.Saws;
 import fourpin.cutting.Blank;
 import fourpin.cutting.Fault;
 import fourpin.cutting.Layout;

@@ -1,4 +1,4 @@
-package fourpin.plan;
+package fourpin.casework;
 
 import fourpin.cutting.Saw;
 import fourpin.cutting.SawLimits;
@@ -9,17 +9,17 @@ import fourpin.job.Settings;
 import java.util.Locale;
 
 /** The saw as the settings have it, for each way that stock is cut. */
-record Saws(Settings settings) {
+public record Saws(Settings settings) {
 
   /** All four edges are trimmed. */
-  Saw sheets() {
+  public Saw sheets() {
     return saw(
         Trim.allRound(settings.length(Setting.SHEET_TRIM)),
         reach().withFirst(firstCut()).withStages(stages()));
   }
 
   /** The ends are trimmed; edges only where boards are ripped, which the stock says. */
-  Saw boards() {
+  public Saw boards() {
     return saw(Trim.ends(settings.length(Setting.BOARD_TRIM)), reach());
   }
 
