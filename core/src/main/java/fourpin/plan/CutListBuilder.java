@@ -95,9 +95,7 @@ final class CutListBuilder {
   }
 
   private Sum overSize(BuiltCase built, Part part, Sum size) {
-    return part.when() == Part.CutWhen.AFTER_ASSEMBLY
-        ? sizes(built).waiting(size, job.material(part.material()))
-        : size;
+    return sizes(built).cut(size, job.material(part.material()), part.when());
   }
 
   private static String name(Part part) {

@@ -75,6 +75,15 @@ record Cure(
     return new Cure(what + more, price, mass, besides, stated, of);
   }
 
+  /** What the job file can't say. */
+  Cure byHand() {
+    return new Cure(what, price, mass, besides, Optional.empty(), of);
+  }
+
+  Cure unpriced() {
+    return new Cure(what, Optional.empty(), mass, besides, stated, of);
+  }
+
   Remedy remedy(Job job) {
     List<String> costs = new ArrayList<>();
     if (!besides.isEmpty()) {

@@ -1,6 +1,5 @@
 package fourpin.strength;
 
-import fourpin.casework.Axis;
 import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.Edging;
@@ -41,6 +40,7 @@ final class MadeCures {
   private final int count;
   private final CureCheck check;
   private final Prices prices;
+  private final ShelfStock stock;
 
   /**
    * @param part the shelf as it is
@@ -57,6 +57,8 @@ final class MadeCures {
     this.count = count;
     this.check = check;
     this.prices = new Prices(job);
+    double shorter = shelf.loaded().length() - base.beam().length();
+    this.stock = new ShelfStock(job, reader, part, shorter);
   }
 
   List<Cure> all() {
@@ -134,9 +136,13 @@ final class MadeCures {
     return shelf.section().depth();
   }
 
-  /** The thinnest of the job's other materials that holds. */
+  /** The thinnest of the job's other materials that holds, of what the stock gives first. */
   private Optional<Cure> thicker() {
-    return thickerOnes().flatMap(m -> thicker(m).stream()).findFirst();
+    return thickerOnes()
+        .map(stock::plain)
+        .sorted(Taken.READIEST)
+        .flatMap(taken -> thicker(taken).stream())
+        .findFirst();
   }
 
   private Stream<Material> thickerOnes() {
@@ -147,44 +153,31 @@ final class MadeCures {
         .sorted(Comparator.comparing(Material::thickness));
   }
 
-  private Optional<Cure> thicker(Material thick) {
+  private Optional<Cure> thicker(Taken taken) {
+    Material thick = taken.of();
     String what =
-        "make it of '"
-            + thick.name()
-            + "', "
-            + job.style().text(thick.thickness())
-            + gluedUp(thick)
-            + byHand();
+        "make it of '" + thick.name() + "', " + job.style().text(thick.thickness()) + byHand();
     return cure(
         what,
         Made.plain(thick, depth(), Layers.ONE),
-        shelvesOf(Optional.of(thick.name()), Optional.empty()).filter(_ -> isWide(thick)));
-  }
-
-  private String gluedUp(Material wood) {
-    return isWide(wood) ? "" : ", glued up from narrower boards by hand";
-  }
-
-  /** Boards narrower than the shelf have to be joined first, which no job file can ask for. */
-  private boolean isWide(Material wood) {
-    Length depth = part.box().size(Axis.Y);
-    return wood.kind() != Kind.BOARD
-        || job.boards().stream()
-            .filter(b -> b.material().equals(wood.name()))
-            .anyMatch(b -> b.width().isAtLeast(depth));
+        shelvesOf(Optional.of(thick.name()), Optional.empty()),
+        taken);
   }
 
   /** Two layers of its own material, or of the first other sheet material with which it holds. */
   private Optional<Cure> doubled() {
     return sheets().stream()
         .filter(m -> m.layers().isEmpty())
-        .flatMap(m -> doubled(m).stream())
+        .map(stock::doubled)
+        .sorted(Taken.READIEST)
+        .flatMap(taken -> doubled(taken).stream())
         .findFirst();
   }
 
-  private Optional<Cure> doubled(Material sheet) {
+  private Optional<Cure> doubled(Taken taken) {
+    Material sheet = taken.of();
     String what = "glue two layers of '" + sheet.name() + "' together" + byHand();
-    return cure(what, Made.plain(sheet, depth(), Layers.TWO), doubledShelves(sheet));
+    return cure(what, Made.plain(sheet, depth(), Layers.TWO), doubledShelves(sheet), taken);
   }
 
   /** Layers bend as their rows in the tables do, whatever the job states of a material itself. */
@@ -204,18 +197,29 @@ final class MadeCures {
     return all;
   }
 
-  /** The lowest strip of one of the job's boards that holds, on the thinnest sheet that does. */
+  /**
+   * The lowest strip of one of the job's boards that holds, on the thinnest sheet that does; of
+   * what the stock gives first.
+   */
   private Optional<Cure> strip(Stripped edges) {
     Material board = board();
     return Made.panel(board, depth(), edges) <= 0
         ? Optional.empty()
-        : sheets().stream().flatMap(sheet -> strip(sheet, board, edges).stream()).findFirst();
+        : sheets().stream()
+            .sorted(Comparator.comparing(sheet -> taken(sheet, board, step(), edges).given()))
+            .flatMap(sheet -> strip(sheet, board, edges).stream())
+            .findFirst();
   }
 
+  private Taken taken(Material sheet, Material board, Length height, Stripped edges) {
+    return stock.stripped(sheet, Made.panel(board, depth(), edges), board, height);
+  }
+
+  /** The first that the stock gives strips of. */
   private Material board() {
     return job.materials().stream()
         .filter(m -> m.kind() == Kind.BOARD)
-        .findFirst()
+        .min(Comparator.comparing(m -> stock.strip(m, step()).given()))
         .orElseGet(this::standIn);
   }
 
@@ -248,7 +252,8 @@ final class MadeCures {
             ? shelvesOf(
                 Optional.of(sheet.name()).filter(_ -> !sheet.equals(material)),
                 Optional.of(strip(board, height, edges)))
-            : Optional.empty());
+            : Optional.empty(),
+        taken(sheet, board, height, edges));
   }
 
   /**
@@ -314,20 +319,21 @@ final class MadeCures {
     return base.made(made.section(), reader.limits(made.panel()));
   }
 
-  private Optional<Cure> cure(String what, Made made, Optional<Stated> stated) {
-    return holds(made) ? Optional.of(cured(what, made, stated)) : Optional.empty();
+  private Optional<Cure> cure(String what, Made made, Optional<Stated> stated, Taken taken) {
+    return holds(made) ? Optional.of(cured(what, made, stated, taken)) : Optional.empty();
   }
 
-  private Cure cured(String what, Made made, Optional<Stated> stated) {
+  private Cure cured(String what, Made made, Optional<Stated> stated, Taken taken) {
     double before = shelf.loaded().length();
     double length = count * base.beam().length();
     Optional<Double> now = prices.of(reader.pieces(part), before);
     Optional<Double> then = prices.of(made.pieces(), length);
-    return new Cure(
-        what + ": " + check.outcome(verdict(made)),
-        then.flatMap(t -> now.map(n -> t - n)),
-        (made.section().weight() * length - shelf.section().weight() * before) / GRAVITY,
-        "",
-        stated);
+    return taken.bars(
+        new Cure(
+            what + taken.words() + ": " + check.outcome(verdict(made)),
+            then.flatMap(t -> now.map(n -> t - n)),
+            (made.section().weight() * length - shelf.section().weight() * before) / GRAVITY,
+            "",
+            stated));
   }
 }

@@ -80,9 +80,15 @@ final class RackedCase {
     return frame(more, backs(), hold(), spacing());
   }
 
-  /** With a back of a material, screwed on. */
-  SwayFrame withBack(Material material) {
-    return frame(corners(), List.of(back(material)), Hold.SCREWED, spacing());
+  /**
+   * With a back of a material, screwed on.
+   *
+   * @param widths of its pieces, mm
+   */
+  SwayFrame withBack(Material material, List<Double> widths) {
+    List<ShearPanel> pieces =
+        widths.stream().map(width -> panel(material, width, height())).toList();
+    return frame(corners(), pieces, Hold.SCREWED, spacing());
   }
 
   private SwayFrame frame(List<Corner> corners, List<ShearPanel> backs, Hold hold, double spacing) {
@@ -172,10 +178,6 @@ final class RackedCase {
   private ShearPanel back(Part part) {
     return panel(
         job.material(part.material()), part.box().size(Axis.X).mm(), part.box().size(Axis.Z).mm());
-  }
-
-  private ShearPanel back(Material material) {
-    return panel(material, width(), height());
   }
 
   private static ShearPanel panel(Material material, double width, double height) {

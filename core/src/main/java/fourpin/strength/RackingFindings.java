@@ -37,6 +37,7 @@ final class RackingFindings {
   private final RackedCase racked;
   private final Prices prices;
   private final Uprights uprights;
+  private final BackPieces pieces;
 
   /**
    * @param above what stands on the case, N
@@ -47,6 +48,7 @@ final class RackingFindings {
     this.racked = new RackedCase(job, built, above);
     this.prices = new Prices(job);
     this.uprights = new Uprights(job, built);
+    this.pieces = new BackPieces(job, built);
   }
 
   List<Finding> all(List<Figure> figures) {
@@ -165,23 +167,32 @@ final class RackingFindings {
         Optional.empty());
   }
 
-  /** Of the thinnest sheet that the job states; nothing if all are thick. */
+  /** Of the thinnest sheet that the stock gives it of; nothing if all are thick. */
   private Optional<Tried> back() {
     return job.materials().stream()
-        .filter(m -> m.kind() == Material.Kind.SHEET)
+        .filter(m -> m.kind() == Material.Kind.SHEET && m.layers().isEmpty())
         .filter(m -> m.thickness().mm() <= THICKEST_BACK)
-        .min(Comparator.comparingDouble(m -> m.thickness().mm()))
+        .map(pieces::of)
+        .min(
+            Comparator.comparing(BackPieces.Backed::taken, Taken.READIEST)
+                .thenComparing(backed -> backed.taken().of().thickness()))
         .map(this::back);
   }
 
-  private Tried back(Material material) {
-    Piece piece = new Piece(material, racked.width());
-    double cubic = racked.width() * racked.height() * material.thickness().mm() / 1e9;
+  private Tried back(BackPieces.Backed backed) {
+    Material material = backed.taken().of();
+    double area = racked.width() * racked.height();
     return cure(
-        "put a back of '" + material.name() + "' on, screwed all round",
-        racked.withBack(material),
-        prices.of(List.of(piece), racked.height()),
-        cubic * Matters.of(material).density().number(),
+        "put a back of '%s' on, %sscrewed all round%s"
+            .formatted(
+                material.name(),
+                backed.widths().size() > 1 ? "a piece for each bay, " : "",
+                backed.taken().words()),
+        racked.withBack(material, backed.widths()),
+        backed.taken().isTooLarge()
+            ? Optional.empty()
+            : prices.of(List.of(new Piece(material, racked.width())), racked.height()),
+        area * material.thickness().mm() / 1e9 * Matters.of(material).density().number(),
         "",
         Optional.empty());
   }

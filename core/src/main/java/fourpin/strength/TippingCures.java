@@ -154,7 +154,7 @@ final class TippingCures {
     return verdict.uses(row, load).anyMatch(use -> use.isBy(Limit.TIPPING));
   }
 
-  /** The thinnest of the job's other materials whose weight keeps it down. */
+  /** The thinnest of the job's other materials whose weight keeps it down, as for what sags. */
   private Optional<Remedy> thicker() {
     Material material = reader.material(part);
     boolean glass = material.kind() == Kind.GLASS;
@@ -162,28 +162,36 @@ final class TippingCures {
         .filter(m -> (m.kind() == Kind.GLASS) == glass)
         .filter(m -> m.thickness().isMoreThan(material.thickness()))
         .sorted(Comparator.comparing(Material::thickness))
-        .flatMap(m -> thicker(m).stream())
+        .map(new ShelfStock(job, reader, part, 0)::plain)
+        .sorted(Taken.READIEST)
+        .flatMap(taken -> thicker(taken).stream())
         .findFirst();
   }
 
-  private Optional<Remedy> thicker(Material thick) {
-    Made made = Made.plain(thick, now.beam().section().depth(), Layers.ONE);
+  private Optional<Remedy> thicker(Taken taken) {
+    Made made = Made.plain(taken.of(), now.beam().section().depth(), Layers.ONE);
     Verdict then = new Verdict(now.made(made.section(), reader.limits(made.panel())), plates);
-    return Optional.of(then).filter(v -> !v.tips()).map(v -> thicker(thick, made, v).remedy(job));
+    return Optional.of(then).filter(v -> !v.tips()).map(v -> thicker(taken, made, v).remedy(job));
   }
 
-  private Cure thicker(Material thick, Made made, Verdict then) {
+  private Cure thicker(Taken taken, Made made, Verdict then) {
+    Material thick = taken.of();
     double length = now.beam().length();
     Prices prices = new Prices(job);
     Optional<Double> before = prices.of(reader.pieces(part), length);
-    return new Cure(
-        "make the shelf of '%s', %s: %s"
-            .formatted(thick.name(), job.style().text(thick.thickness()), outcome(then)),
-        prices.of(made.pieces(), length).flatMap(after -> before.map(b -> after - b)),
-        (made.section().weight() - now.beam().section().weight()) * length / GRAVITY,
-        "",
-        Optional.<Stated>of(new Stated.ShelvesOf(Optional.of(thick.name()), Optional.empty()))
-            .filter(_ -> part.role() == Part.Role.SHELF));
+    return taken.bars(
+        new Cure(
+            "make the shelf of '%s', %s%s: %s"
+                .formatted(
+                    thick.name(),
+                    job.style().text(thick.thickness()),
+                    taken.words(),
+                    outcome(then)),
+            prices.of(made.pieces(), length).flatMap(after -> before.map(b -> after - b)),
+            (made.section().weight() - now.beam().section().weight()) * length / GRAVITY,
+            "",
+            Optional.<Stated>of(new Stated.ShelvesOf(Optional.of(thick.name()), Optional.empty()))
+                .filter(_ -> part.role() == Part.Role.SHELF)));
   }
 
   private String force(double newton) {

@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import static fourpin.job.SampleJobs.in;
 import static fourpin.strength.Shelving.check;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -11,9 +12,13 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Finding.Stated;
 import fourpin.job.Back;
 import fourpin.job.CaseDraft;
+import fourpin.job.Job;
+import fourpin.job.JobDraft;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.SheetStock;
+import fourpin.job.Supply;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
 import fourpin.strength.frame.SwayFrame;
@@ -22,6 +27,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** How far cases sway sideways, and what is said to hold them. */
 @ExtendWith(CommaDecimals.class)
@@ -126,6 +133,26 @@ class RackingTest {
     assertThat(falls.remedies())
         .anySatisfy(r -> assertThat(r.what()).startsWith("put a back of 'back' on"));
     assertThat(ofKind(of(d -> back(d, Back.Kind.APPLIED)), "case-sways")).isEmpty();
+  }
+
+  /** Of 72 in, one sheet is 48 wide: a piece for each of two bays is 36 wide and 1/2 over. */
+  @ParameterizedTest
+  @CsvSource({
+    "48, 'put a back of ''back'' on, a piece for each bay, screwed all round: '",
+    "80, 'put a back of ''back'' on, screwed all round: '",
+    "36, 'put a back of ''back'' on, a piece for each bay, screwed all round, once the job has stock of ''back'' that is large enough: '"
+  })
+  void aNewBackIsOfAsManyPiecesAsTheStockGives(String wide, String words) {
+    CaseDraft draft = new CaseDraft();
+    draft.back = Optional.empty();
+    Job job = SampleJobs.job(draft.order());
+    SheetStock stock =
+        new SheetStock(
+            "back", in("96"), in(wide), Optional.empty(), Optional.empty(), Supply.TO_BUY);
+    Finding falls =
+        ofKind(check(JobDraft.changed(job, d -> d.sheets = List.of(stock))), "case-sways")
+            .getFirst();
+    assertThat(falls.remedies()).anySatisfy(r -> assertThat(r.what()).startsWith(words));
   }
 
   @Test

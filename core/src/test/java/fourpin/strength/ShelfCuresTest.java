@@ -185,16 +185,25 @@ class ShelfCuresTest {
   void narrowBoardsAreGluedUp() {
     Material thick = SampleJobs.board("beech", "oak, white", "1 3/4");
     Job job = withMaterial(thick, SampleJobs.bay(2), SampleJobs.bay(2));
+    assertThat(beech(job, "96", "5 1/2"))
+        .startsWith("make it of 'beech', 1 3/4 in, glued up from narrower boards by hand: ");
+    assertThat(beech(job, "96", "12")).startsWith("make it of 'beech', 1 3/4 in: ");
+    assertThat(beech(job, "30", "5 1/2"))
+        .startsWith(
+            "make it of 'beech', 1 3/4 in, once the job has stock of 'beech' that is large");
     assertThat(cures(job))
         .anyMatch(
-            w ->
-                w.startsWith(
-                    "make it of 'beech', 1 3/4 in, glued up from narrower boards by hand: "));
-    BoardStock wide =
+            w -> w.startsWith("make it of 'beech', 1 3/4 in, once the job has stock of 'beech': "));
+  }
+
+  private static String beech(Job job, String length, String width) {
+    BoardStock boards =
         new BoardStock(
-            "beech", in("96"), in("12"), Optional.empty(), Optional.empty(), Supply.TO_BUY);
-    Job stocked = JobDraft.changed(job, d -> d.boards = List.of(wide));
-    assertThat(cures(stocked)).anyMatch(w -> w.startsWith("make it of 'beech', 1 3/4 in: "));
+            "beech", in(length), in(width), Optional.empty(), Optional.empty(), Supply.TO_BUY);
+    return cures(JobDraft.changed(job, d -> d.boards = List.of(boards))).stream()
+        .filter(cure -> cure.startsWith("make it of 'beech'"))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Of 3/4 in, holes 3/8 in deep from both faces leave nothing; 1/8 in deep they do not meet. */
