@@ -4,7 +4,9 @@ import fourpin.bench.Caution;
 import fourpin.casework.Finding;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How parts come out of stock, for parts that belong to no case.
@@ -33,6 +35,14 @@ public record CutPlan(
     cautions = List.copyOf(cautions);
     findings = List.copyOf(findings);
     figures = List.copyOf(figures);
+  }
+
+  /** What the stock to be bought comes to, as far as it has prices; nothing where none has one. */
+  public Optional<BigDecimal> priceToBuy() {
+    return materials.stream()
+        .flatMap(material -> material.stock().stream())
+        .flatMap(use -> use.together().stream())
+        .reduce(BigDecimal::add);
   }
 
   /** Whether every part has a place. */

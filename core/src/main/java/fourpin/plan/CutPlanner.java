@@ -5,6 +5,7 @@ import fourpin.casework.Finding;
 import fourpin.cutting.Merit;
 import fourpin.cutting.ThoroughCutter;
 import fourpin.job.Job;
+import fourpin.job.Setting;
 import fourpin.measure.Figure;
 import fourpin.plan.MaterialPlan.StockLayout;
 import java.util.ArrayList;
@@ -14,6 +15,23 @@ import java.util.stream.Stream;
 
 /** Lays parts out on stock, without a case that they belong to. */
 public final class CutPlanner {
+
+  /** What the cutting hangs on. */
+  public static final List<Setting> SETTINGS =
+      List.of(
+          Setting.KERF,
+          Setting.SHEET_TRIM,
+          Setting.BOARD_TRIM,
+          Setting.BOARD_EDGE_TRIM,
+          Setting.OFFCUT_LENGTH,
+          Setting.OFFCUT_WIDTH,
+          Setting.SMALL_PIECE,
+          Setting.LONGEST_RIP,
+          Setting.WIDEST_CROSSCUT,
+          Setting.HELD_CROSSCUT,
+          Setting.NARROW_RIP,
+          Setting.FIRST_CUT,
+          Setting.CUT_STAGES);
 
   private CutPlanner() {}
 

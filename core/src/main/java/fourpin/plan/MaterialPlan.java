@@ -112,5 +112,11 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
    * @param buy how many of them are to be bought
    * @param each price of one, where it is stated
    */
-  public record StockUse(String size, long count, long buy, Optional<BigDecimal> each) {}
+  public record StockUse(String size, long count, long buy, Optional<BigDecimal> each) {
+
+    /** What those to be bought come to, where one has a price. */
+    public Optional<BigDecimal> together() {
+      return each.map(price -> price.multiply(BigDecimal.valueOf(buy)));
+    }
+  }
 }

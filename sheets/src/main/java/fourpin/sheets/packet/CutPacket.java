@@ -8,6 +8,7 @@ import fourpin.cutting.Together;
 import fourpin.job.Setting;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
+import fourpin.plan.CutPlanner;
 import fourpin.plan.Finished;
 import fourpin.plan.LayoutCautions;
 import fourpin.plan.MaterialPlan.StockUse;
@@ -19,6 +20,7 @@ import fourpin.sheets.pages.Booklet;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,22 +29,6 @@ import java.util.stream.Stream;
 
 /** The pages for parts that are cut without a case: what to know, the parts, the layouts. */
 public final class CutPacket {
-
-  private static final List<Setting> SETTINGS =
-      List.of(
-          Setting.KERF,
-          Setting.SHEET_TRIM,
-          Setting.BOARD_TRIM,
-          Setting.BOARD_EDGE_TRIM,
-          Setting.OFFCUT_LENGTH,
-          Setting.OFFCUT_WIDTH,
-          Setting.SMALL_PIECE,
-          Setting.LONGEST_RIP,
-          Setting.WIDEST_CROSSCUT,
-          Setting.HELD_CROSSCUT,
-          Setting.NARROW_RIP,
-          Setting.FIRST_CUT,
-          Setting.CUT_STAGES);
 
   private static final String WORKED =
       "The cut list counts and measures pieces as they come off the saw. These are then jointed,"
@@ -115,13 +101,18 @@ public final class CutPacket {
     for (CutMaterial material : plan.materials()) {
       material.stock().forEach(use -> rows.add(row(material, use)));
     }
+    plan.priceToBuy()
+        .ifPresent(
+            sum ->
+                rows.add(Table.sum("To be bought", "where it has a price", "", "", "", text(sum))));
     return new Table(
         List.of(
             Table.left("Material"),
             Table.left("Size"),
             Table.right("Use"),
             Table.right("Buy"),
-            Table.right("Each")),
+            Table.right("Each"),
+            Table.right("Together")),
         rows);
   }
 
@@ -131,8 +122,7 @@ public final class CutPacket {
             Table.left("Material"),
             Table.right("Wood taken"),
             Table.right("In parts"),
-            Table.right("Yield"),
-            Table.left("Figure")),
+            Table.right("Yield")),
         plan.yields().stream().map(this::row).toList());
   }
 
@@ -141,8 +131,7 @@ public final class CutPacket {
         yield.material(),
         words.value(yield.taken()),
         words.value(yield.inParts()),
-        words.value(yield.share()),
-        yield.share().id());
+        words.value(yield.share()));
   }
 
   private static Table.Row row(CutMaterial material, StockUse use) {
@@ -151,7 +140,12 @@ public final class CutPacket {
         use.size(),
         Long.toString(use.count()),
         Long.toString(use.buy()),
-        use.each().map(java.math.BigDecimal::toPlainString).orElse(""));
+        use.each().map(CutPacket::text).orElse(""),
+        use.together().map(CutPacket::text).orElse(""));
+  }
+
+  private static String text(BigDecimal money) {
+    return money.toPlainString();
   }
 
   private Table parts() {
@@ -222,7 +216,7 @@ public final class CutPacket {
             Table.right("Value"),
             Table.left("What it is"),
             Table.left("From")),
-        SETTINGS.stream().map(this::row).toList());
+        CutPlanner.SETTINGS.stream().map(this::row).toList());
   }
 
   private Table.Row row(Setting setting) {

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** How each sheet and board is cut, and in which order. */
 final class LayoutPages {
@@ -59,6 +60,22 @@ final class LayoutPages {
 
     String more() {
       return more;
+    }
+
+    /** Figures of cases are explained elsewhere, by their names. */
+    List<Table.Column> grounds() {
+      return switch (this) {
+        case OF_CASES -> List.of(Table.left("Figure"));
+        case OF_PARTS -> List.of(Table.right("Comes to"), Table.right("Nothing comes below"));
+      };
+    }
+
+    List<String> grounds(StockLayout layout, Words words) {
+      return switch (this) {
+        case OF_CASES -> List.of(layout.sheets().id());
+        case OF_PARTS ->
+            layout.gap().inputs().stream().map(input -> words.quantity(input.value())).toList();
+      };
     }
 
     /** Marks of cases begin with the line of the cut list, which is enough at the saw. */
@@ -188,22 +205,24 @@ final class LayoutPages {
     List<Table.Row> rows = new ArrayList<>();
     for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
-        rows.add(
-            Table.row(
-                title(material, layout),
-                words.value(layout.sheets()),
-                Long.toString(layout.layout().bound().sheets()),
-                words.value(layout.gap()),
-                layout.sheets().id()));
+        List<String> row = new ArrayList<>();
+        row.add(title(material, layout));
+        row.add(words.value(layout.sheets()));
+        row.add(Long.toString(layout.layout().bound().sheets()));
+        row.add(words.value(layout.gap()));
+        row.addAll(told.grounds(layout, words));
+        rows.add(Table.row(row.toArray(String[]::new)));
       }
     }
     return new Table(
-        List.of(
-            Table.left("Cut from"),
-            Table.right("Take"),
-            Table.right("No layout needs fewer than"),
-            Table.right("Cost above the least, at most"),
-            Table.left("Figure")),
+        Stream.concat(
+                Stream.of(
+                    Table.left("Cut from"),
+                    Table.right("Take"),
+                    Table.right("No layout needs fewer than"),
+                    Table.right("Cost above the least, at most")),
+                told.grounds().stream())
+            .toList(),
         rows);
   }
 

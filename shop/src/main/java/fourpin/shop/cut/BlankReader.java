@@ -9,13 +9,9 @@ import fourpin.plan.Finished;
 import fourpin.plan.Wanted;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Finds the pieces to be cut for the parts of one material: over size, or in strips to glue. */
 final class BlankReader {
-
-  private static final Pattern WIDTHS = Pattern.compile("(.+?)\\.\\.(.+)");
 
   private final Rough rough;
   private final List<StockRow> stock;
@@ -47,7 +43,7 @@ final class BlankReader {
     Optional<Length> thickness = thickness(row);
     return width(row)
         .map(width -> Blank.whole(row.mark(), row.length(), width, rough.allowance()))
-        .flatMap(whole -> row.glueUp().isEmpty() ? Optional.of(whole) : glued(row, whole))
+        .flatMap(whole -> row.strips().isEmpty() ? Optional.of(whole) : glued(row, whole))
         .map(blank -> read(row, blank, thickness));
   }
 
@@ -67,7 +63,7 @@ final class BlankReader {
     if (row.width().isEmpty() && !(ofBoards() && widths.size() == 1)) {
       cells.wrong(
           "width",
-          row.widthCell(),
+          row.line().cell("width"),
           "only parts from boards of one width may leave theirs out",
           "write the width");
       return Optional.empty();
@@ -80,7 +76,7 @@ final class BlankReader {
     if (!left.isPositive()) {
       cells.wrong(
           "width",
-          row.widthCell(),
+          row.line().cell("width"),
           "rough-width leaves nothing of the width of the boards",
           "correct rough-width in the stock, or write the width");
       return Optional.empty();
@@ -94,34 +90,33 @@ final class BlankReader {
 
   /** Finished: what is stated, else what planing leaves. */
   private Optional<Length> thickness(PartRow row) {
-    if (row.thickness().isEmpty()) {
-      return rough.left();
-    }
-    Optional<Length> stated = cells.length("thickness", row.thickness(), "1 mm", "150 mm");
-    if (stated
-        .filter(wanted -> rough.left().filter(l -> l.isAtLeast(wanted)).isEmpty())
-        .isPresent()) {
-      cells.wrong(
-          "thickness",
-          row.thickness(),
-          "the stock is not known to be so thick once it is planed",
-          "state the thickness of the boards in the stock, thick enough for rough-thickness too,"
-              + " or leave it empty");
-    }
-    return stated;
+    Optional<Length> left = rough.left();
+    row.thickness()
+        .filter(wanted -> left.filter(l -> l.isAtLeast(wanted)).isEmpty())
+        .ifPresent(_ -> tooThick(row));
+    return row.thickness().or(() -> left);
+  }
+
+  private void tooThick(PartRow row) {
+    cells.wrong(
+        "thickness",
+        row.line().cell("thickness"),
+        "the stock is not known to be so thick once it is planed",
+        "state the thickness of the boards in the stock, thick enough for rough-thickness too,"
+            + " or leave it empty");
   }
 
   private Optional<Blank> glued(PartRow row, Blank whole) {
     if (!ofBoards() || row.match().isPresent() || row.grain() == Grain.FREE) {
       cells.wrong(
           "glue-up",
-          row.glueUp(),
+          row.line().cell("glue-up"),
           "only parts from boards are glued from strips, with the grain along their length, and none"
               + " of a matched strip",
           "leave it empty; or write length under grain, and nothing under match");
       return Optional.empty();
     }
-    return widths(row.glueUp()).flatMap(widths -> glued(row, whole, widths));
+    return row.strips().flatMap(widths -> glued(row, whole, widths));
   }
 
   private Optional<Blank> glued(PartRow row, Blank whole, Blank.Widths widths) {
@@ -131,33 +126,10 @@ final class BlankReader {
     if (blank.isEmpty()) {
       cells.wrong(
           "glue-up",
-          row.glueUp(),
+          row.line().cell("glue-up"),
           "no number of strips of one width comes to the width of the part",
           "allow narrower or wider strips");
     }
     return blank;
-  }
-
-  private Optional<Blank.Widths> widths(Cell cell) {
-    Matcher ends = WIDTHS.matcher(cell.text());
-    if (!ends.matches()) {
-      cells.wrong(
-          "glue-up",
-          cell,
-          "it is the least and the greatest width of the strips",
-          "write it like 2 in..4 1/2 in");
-      return Optional.empty();
-    }
-    Optional<Length> least = width(ends.group(1), cell);
-    Optional<Length> greatest = width(ends.group(2), cell);
-    if (least.isPresent() && greatest.isPresent() && least.get().isMoreThan(greatest.get())) {
-      cells.wrong("glue-up", cell, "it ends before it begins", "write the lesser width first");
-      return Optional.empty();
-    }
-    return least.flatMap(from -> greatest.map(to -> new Blank.Widths(from, to)));
-  }
-
-  private Optional<Length> width(String text, Cell cell) {
-    return cells.length("glue-up", new Cell(text.strip(), cell.place()), "10 mm", "1 m");
   }
 }

@@ -87,10 +87,23 @@ final class Cells {
   }
 
   Optional<Integer> count(String column, Cell cell) {
+    return count(column, cell, 1);
+  }
+
+  /** None is a number of spares too. */
+  Optional<Integer> spares(String column, Cell cell) {
+    return count(column, cell, 0);
+  }
+
+  private Optional<Integer> count(String column, Cell cell, int least) {
     boolean whole = WHOLE.matcher(cell.text()).matches();
-    int count = whole ? Integer.parseInt(cell.text()) : 0;
-    if (count < 1 || count > MOST_COUNT) {
-      wrong(column, cell, "it is a whole number from 1 to " + MOST_COUNT, "write how many");
+    int count = whole ? Integer.parseInt(cell.text()) : -1;
+    if (count < least || count > MOST_COUNT) {
+      wrong(
+          column,
+          cell,
+          "it is a whole number from " + least + " to " + MOST_COUNT,
+          "write how many");
       return Optional.empty();
     }
     return Optional.of(count);
@@ -101,7 +114,7 @@ final class Cells {
       wrong(
           column,
           cell,
-          "it is an amount like 92 or 92.50",
+          "it is an amount like 92 or 92.50, below 1000000000",
           "write digits, with a point before cents, and no sign of money");
       return Optional.empty();
     }
@@ -124,8 +137,9 @@ final class Cells {
     return found;
   }
 
-  boolean anythingWrong() {
-    return !problems.isEmpty();
+  /** How much is wrong up to now. */
+  int wrongs() {
+    return problems.size();
   }
 
   void wrong(String column, Cell cell, String rule, String remedy) {

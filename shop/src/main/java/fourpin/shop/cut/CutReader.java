@@ -12,11 +12,13 @@ import fourpin.shop.yaml.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** Reads a table of parts and one of stock. Never throws for what they hold. */
@@ -28,6 +30,14 @@ public final class CutReader {
   private final Cells partCells;
   private final Cells stockCells;
   private final Map<String, Rough> rough = new LinkedHashMap<>();
+
+  /** What the lines of stock say they are, those with errors too. */
+  private final Set<String> named = new TreeSet<>();
+
+  /** Materials of lines with errors: nothing is asked that hangs on all lines of one. */
+  private final Set<String> stockInDoubt = new LinkedHashSet<>();
+
+  private final Set<String> partsInDoubt = new LinkedHashSet<>();
 
   /** What came of it. */
   public sealed interface Outcome {
@@ -63,26 +73,56 @@ public final class CutReader {
   }
 
   private Outcome read(byte[] parts, byte[] stock) {
-    List<StockRow> stockRows = new ArrayList<>();
-    for (CsvTable.Row row : CsvTable.read(stock, StockRow.COLUMNS, ofStock)) {
-      StockRow.read(row, stockCells).ifPresent(stockRows::add);
-    }
-    List<PartRow> partRows = new ArrayList<>();
-    int number = 0;
-    for (CsvTable.Row row : CsvTable.read(parts, PartRow.COLUMNS, ofParts)) {
-      number++;
-      PartRow.read(row, number, partCells).ifPresent(partRows::add);
-    }
+    List<StockRow> stockRows = stockRows(stock);
+    List<PartRow> partRows = partRows(parts);
     oneKindEach(stockRows);
     stockRows.stream()
         .collect(Collectors.groupingBy(StockRow::material, LinkedHashMap::new, Collectors.toList()))
-        .forEach((material, rows) -> rough.put(material, RoughReader.read(rows, stockCells)));
-    boolean stockRead = ofStock.isEmpty();
+        .forEach(
+            (material, rows) ->
+                noting(
+                    stockCells,
+                    () -> rough.put(material, RoughReader.read(rows, stockCells)),
+                    () -> stockInDoubt.add(material)));
     LengthStyle style = style(partRows);
-    List<Wanted> wanted = stockRead ? wanted(partRows, stockRows, style) : List.of();
+    List<Wanted> wanted = wanted(partRows, stockRows, style);
     return ofParts.isEmpty() && ofStock.isEmpty()
         ? new Outcome.Good(wanted, style)
         : new Outcome.Refused(ofParts, ofStock);
+  }
+
+  private List<StockRow> stockRows(byte[] stock) {
+    List<StockRow> read = new ArrayList<>();
+    for (CsvTable.Row row : CsvTable.read(stock, StockRow.COLUMNS, ofStock)) {
+      String material = row.cell("material").text();
+      named.add(material);
+      noting(
+          stockCells,
+          () -> StockRow.read(row, stockCells).ifPresent(read::add),
+          () -> stockInDoubt.add(material));
+    }
+    return read;
+  }
+
+  private List<PartRow> partRows(byte[] parts) {
+    List<PartRow> read = new ArrayList<>();
+    int number = 0;
+    for (CsvTable.Row row : CsvTable.read(parts, PartRow.COLUMNS, ofParts)) {
+      int line = ++number;
+      noting(
+          partCells,
+          () -> PartRow.read(row, line, partCells).ifPresent(read::add),
+          () -> partsInDoubt.add(row.cell("material").text()));
+    }
+    return read;
+  }
+
+  private static void noting(Cells cells, Runnable reading, Runnable wrong) {
+    int before = cells.wrongs();
+    reading.run();
+    if (cells.wrongs() > before) {
+      wrong.run();
+    }
   }
 
   private LengthStyle style(List<PartRow> parts) {
@@ -99,6 +139,7 @@ public final class CutReader {
             row.kindCell(),
             "'" + row.material() + "' is both sheets and boards",
             "give one of them another name");
+        stockInDoubt.add(row.material());
       }
     }
   }
@@ -106,28 +147,32 @@ public final class CutReader {
   /** Material by material, in the order of the parts; stock that nobody wants is left alone. */
   private List<Wanted> wanted(List<PartRow> parts, List<StockRow> stock, LengthStyle style) {
     Map<String, List<PartRow>> byMaterial = new LinkedHashMap<>();
-    parts.forEach(
-        p -> byMaterial.computeIfAbsent(p.material().text(), _ -> new ArrayList<>()).add(p));
+    parts.forEach(p -> byMaterial.computeIfAbsent(p.material(), _ -> new ArrayList<>()).add(p));
     List<Wanted> wanted = new ArrayList<>();
     byMaterial.forEach(
         (material, rows) -> {
           List<StockRow> its = stock.stream().filter(s -> s.material().equals(material)).toList();
-          if (its.isEmpty()) {
-            rows.forEach(row -> noStock(row, stock));
-          } else {
+          if (isInNoLine(material)) {
+            rows.forEach(this::noStock);
+          } else if (!its.isEmpty() && !stockInDoubt.contains(material)) {
             wanted.add(wanted(material, rows, its, style));
           }
         });
     return wanted;
   }
 
-  private void noStock(PartRow row, List<StockRow> stock) {
-    Set<String> names = stock.stream().map(StockRow::material).collect(Collectors.toSet());
+  /** A line without a name may be the one; so may any of a table that could not be read. */
+  private boolean isInNoLine(String material) {
+    boolean readThrough = !named.isEmpty() && !named.contains("");
+    return readThrough && !named.contains(material);
+  }
+
+  private void noStock(PartRow row) {
     partCells.wrong(
         "material",
-        row.material(),
+        row.line().cell("material"),
         "no stock is of that material",
-        Spelling.nearest(row.material().text(), names.stream().sorted().toList())
+        Spelling.nearest(row.material(), List.copyOf(named))
             .map(near -> "did you mean '" + near + "'?")
             .orElse("add a line with it to the stock"));
   }
@@ -139,6 +184,7 @@ public final class CutReader {
     List<Part> parts = new ArrayList<>();
     Map<String, Finished> finished = new LinkedHashMap<>();
     Map<String, Integer> spares = new LinkedHashMap<>();
+    int before = partCells.wrongs();
     for (PartRow row : rows) {
       blanks
           .read(row)
@@ -151,6 +197,10 @@ public final class CutReader {
                 }
               });
     }
+    boolean whole =
+        partCells.wrongs() == before
+            && !partsInDoubt.contains(material)
+            && !partsInDoubt.contains("");
     List<Stock> sizes = new ArrayList<>();
     for (StockRow s : stock) {
       String name = Stock.name(sizes.size() + 1, s.length(), s.width(), s.supply(), style);
@@ -165,7 +215,7 @@ public final class CutReader {
               s.worth(),
               s.defects()));
     }
-    Ties ties = ofParts.isEmpty() ? new TiesReader(rows, parts, partCells).read() : Ties.NONE;
+    Ties ties = whole ? new TiesReader(rows, parts, partCells).read() : Ties.NONE;
     return new Wanted(
         material,
         stock.getFirst().kind(),

@@ -1,5 +1,6 @@
 package fourpin.shop.cut;
 
+import fourpin.cutting.Blank;
 import fourpin.cutting.Grain;
 import fourpin.cutting.Matched;
 import fourpin.measure.Length;
@@ -17,22 +18,20 @@ import java.util.regex.Pattern;
  * @param width empty means as wide as the boards
  * @param count spare ones included
  * @param match strip that it comes from with others, and how it lies there
- * @param together name of the group that shares a sheet with it, empty for none
+ * @param thickness finished, where it is stated
+ * @param strips that it may be glued up from
  */
 record PartRow(
     String mark,
-    Cell material,
     Length length,
     Optional<Length> width,
-    Cell widthCell,
     int count,
     int spares,
     Grain grain,
     Optional<Match> match,
-    Cell matchCell,
-    Cell together,
-    Cell thickness,
-    Cell glueUp) {
+    Optional<Length> thickness,
+    Optional<Blank.Widths> strips,
+    CsvTable.Row line) {
 
   /** A strip by its name. */
   record Match(String name, Matched.Run run) {}
@@ -51,6 +50,7 @@ record PartRow(
           Column.optional("thickness"),
           Column.optional("glue-up"));
 
+  private static final Pattern WIDTHS = Pattern.compile("(.+?)\\.\\.(.+)");
   private static final Pattern MATCH = Pattern.compile("(.*\\S)\\s+(along|across)");
 
   private static final Map<String, Grain> GRAINS =
@@ -75,8 +75,7 @@ record PartRow(
   /** Empty where something in the line is wrong. @param number of the line among the parts */
   static Optional<PartRow> read(CsvTable.Row row, int number, Cells cells) {
     Optional<String> name = cells.name("part", row.cell("part"));
-    Cell material = row.cell("material");
-    Optional<String> named = cells.name("material", material);
+    Optional<String> material = cells.name("material", row.cell("material"));
     Optional<Length> length = cells.length("length", row.cell("length"), "5 mm", "8 m");
     Cell width = row.cell("width");
     Optional<Length> wide =
@@ -84,30 +83,66 @@ record PartRow(
     Cell count = row.cell("count");
     Optional<Integer> counted = count.isEmpty() ? Optional.of(1) : cells.count("count", count);
     Cell spare = row.cell("spares");
-    Optional<Integer> spares = spare.isEmpty() ? Optional.of(0) : cells.count("spares", spare);
+    Optional<Integer> spares = spare.isEmpty() ? Optional.of(0) : cells.spares("spares", spare);
     Optional<Grain> grain = cells.word("grain", row.cell("grain"), Grain.FIXED, GRAINS);
+    Cell thick = row.cell("thickness");
+    Optional<Length> thickness =
+        thick.isEmpty() ? Optional.empty() : cells.length("thickness", thick, "1 mm", "150 mm");
+    Cell glued = row.cell("glue-up");
+    Optional<Blank.Widths> strips = glued.isEmpty() ? Optional.empty() : strips(glued, cells);
     return name.isEmpty()
-            || named.isEmpty()
+            || material.isEmpty()
             || length.isEmpty()
             || (wide.isEmpty() && !width.isEmpty())
             || counted.isEmpty()
             || spares.isEmpty()
             || grain.isEmpty()
+            || (thickness.isEmpty() && !thick.isEmpty())
+            || (strips.isEmpty() && !glued.isEmpty())
         ? Optional.empty()
         : Optional.of(
             new PartRow(
                 number + " " + name.get(),
-                material,
                 length.get(),
                 wide,
-                width,
                 counted.get() + spares.get(),
                 spares.get(),
                 grain.get(),
                 match(row.cell("match")),
-                row.cell("match"),
-                row.cell("together"),
-                row.cell("thickness"),
-                row.cell("glue-up")));
+                thickness,
+                strips,
+                row));
+  }
+
+  private static Optional<Blank.Widths> strips(Cell cell, Cells cells) {
+    Matcher ends = WIDTHS.matcher(cell.text());
+    if (!ends.matches()) {
+      cells.wrong(
+          "glue-up",
+          cell,
+          "it is the least and the greatest width of the strips",
+          "write it like 2 in..4 1/2 in");
+      return Optional.empty();
+    }
+    Optional<Length> least = strip(ends.group(1), cell, cells);
+    Optional<Length> greatest = strip(ends.group(2), cell, cells);
+    if (least.isPresent() && greatest.isPresent() && least.get().isMoreThan(greatest.get())) {
+      cells.wrong("glue-up", cell, "it ends before it begins", "write the lesser width first");
+      return Optional.empty();
+    }
+    return least.flatMap(from -> greatest.map(to -> new Blank.Widths(from, to)));
+  }
+
+  private static Optional<Length> strip(String text, Cell cell, Cells cells) {
+    return cells.length("glue-up", new Cell(text.strip(), cell.place()), "10 mm", "1 m");
+  }
+
+  String material() {
+    return line.cell("material").text();
+  }
+
+  /** Name of the group that shares a sheet with it, empty for none. */
+  String together() {
+    return line.cell("together").text();
   }
 }

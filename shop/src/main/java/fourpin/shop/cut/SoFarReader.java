@@ -1,19 +1,24 @@
 package fourpin.shop.cut;
 
+import fourpin.cutting.Grain;
 import fourpin.cutting.Part;
 import fourpin.cutting.SoFar;
 import fourpin.measure.Length;
+import fourpin.plan.Stock;
 import fourpin.plan.Wanted;
 import fourpin.shop.yaml.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Reads what has become of an earlier cutting: its layouts, and the maker's notes on each sheet.
@@ -25,7 +30,7 @@ public final class SoFarReader {
           Column.required("material"),
           Column.required("cut from"),
           Column.required("layout"),
-          Column.optional("alike"),
+          Column.required("alike"),
           Column.optional("stock"),
           Column.required("what"),
           Column.required("part"),
@@ -40,7 +45,7 @@ public final class SoFarReader {
           Column.required("material"),
           Column.required("cut from"),
           Column.required("layout"),
-          Column.optional("sheet"),
+          Column.required("sheet"),
           Column.required("stock"),
           Column.required("state"),
           Column.required("except"));
@@ -59,6 +64,7 @@ public final class SoFarReader {
   private static final double SAME = 0.01;
 
   private final Map<String, Part> parts;
+  private final Map<String, List<String>> stock;
   private final List<Problem> problems = new ArrayList<>();
   private final Cells cells = new Cells(Optional.empty(), problems);
   private final List<String> changed = new ArrayList<>();
@@ -66,12 +72,16 @@ public final class SoFarReader {
   /** A part as it lies on a layout. */
   private record Laid(String mark, double length, double width) {}
 
+  /** A layout, and how many sheets are cut by it. */
+  private record LaidOut(int alike, List<Laid> parts) {}
+
   /** What came of it. */
   public sealed interface Outcome {
 
     /**
      * @param byMaterial what is cut and used of each material
-     * @param changed in words: parts that were cut in a size that is no longer asked for
+     * @param changed in words: parts that were cut in a size that is no longer asked for, and
+     *     sheets of stock that is no longer there
      */
     record Good(Map<String, SoFar> byMaterial, List<String> changed) implements Outcome {}
 
@@ -84,6 +94,11 @@ public final class SoFarReader {
         wanted.stream()
             .flatMap(each -> each.parts().stream())
             .collect(Collectors.toMap(Part::mark, Function.identity()));
+    this.stock =
+        wanted.stream()
+            .collect(
+                Collectors.toMap(
+                    Wanted::material, each -> each.stock().stream().map(Stock::name).toList()));
   }
 
   /**
@@ -98,23 +113,75 @@ public final class SoFarReader {
   }
 
   private Outcome read(byte[] layouts, byte[] progress) {
-    Map<List<String>, List<Laid>> laid = new LinkedHashMap<>();
+    Map<List<String>, LaidOut> laid = new LinkedHashMap<>();
     for (CsvTable.Row row : CsvTable.read(layouts, LAYOUTS, problems)) {
+      LaidOut its =
+          laid.computeIfAbsent(
+              layout(row), _ -> new LaidOut((int) number(row.cell("alike")), new ArrayList<>()));
       if (row.cell("what").text().equals("part")) {
-        laid.computeIfAbsent(layout(row), _ -> new ArrayList<>()).add(laid(row));
+        its.parts.add(laid(row));
       }
     }
     Map<String, SoFar> soFar = new LinkedHashMap<>();
+    Set<List<String>> sheets = new LinkedHashSet<>();
     for (CsvTable.Row row : CsvTable.read(progress, PROGRESS, problems)) {
       State state = cells.word("state", row.cell("state"), State.WHOLE, STATES).orElse(State.WHOLE);
-      List<Laid> its = laid.getOrDefault(layout(row), List.of());
-      if (state != State.WHOLE) {
-        soFar.merge(row.cell("material").text(), sheet(row, state, its), SoFar::and);
+      onceEach(row, sheets);
+      if (state == State.WHOLE) {
+        nothingExcepted(row);
+      } else {
+        of(row, laid)
+            .ifPresent(
+                its ->
+                    soFar.merge(
+                        row.cell("material").text(), sheet(row, state, its.parts), SoFar::and));
       }
     }
     return problems.isEmpty()
         ? new Outcome.Good(soFar, changed)
         : new Outcome.Refused(List.copyOf(problems));
+  }
+
+  private void onceEach(CsvTable.Row row, Set<List<String>> sheets) {
+    List<String> sheet = new ArrayList<>(layout(row));
+    sheet.add(row.cell("sheet").text());
+    if (!sheets.add(sheet)) {
+      cells.wrong("sheet", row.cell("sheet"), "that sheet has a line already", "leave it one line");
+    }
+  }
+
+  private void nothingExcepted(CsvTable.Row row) {
+    if (!row.cell("except").isEmpty() && row.cell("state").isEmpty()) {
+      cells.wrong(
+          "except",
+          row.cell("except"),
+          "nothing is said of that sheet under state",
+          "write cut or spoilt there, or nothing here");
+    }
+  }
+
+  /** The layout by which a sheet was cut. */
+  private Optional<LaidOut> of(CsvTable.Row row, Map<List<String>, LaidOut> laid) {
+    Optional<LaidOut> its = Optional.ofNullable(laid.get(layout(row)));
+    Cell sheet = row.cell("sheet");
+    if (its.isEmpty()) {
+      cells.wrong(
+          "layout",
+          row.cell("layout"),
+          "layouts.csv beside it has no such layout",
+          "leave the first five cells of a line as they were");
+    } else if (!numbers(its.get().alike).contains(sheet.text())) {
+      cells.wrong(
+          "sheet",
+          sheet,
+          "by that layout " + its.get().alike + " are cut",
+          "leave the first five cells of a line as they were");
+    }
+    return its;
+  }
+
+  private static List<String> numbers(int most) {
+    return IntStream.rangeClosed(1, most).mapToObj(Integer::toString).toList();
   }
 
   private static List<String> layout(CsvTable.Row row) {
@@ -157,7 +224,21 @@ public final class SoFarReader {
         good.merge(part.mark, 1, Integer::sum);
       }
     }
-    return new SoFar(good, Map.of(row.cell("stock").text(), 1));
+    String from = row.cell("stock").text();
+    isStillThere(row.cell("material").text(), from);
+    return new SoFar(good, Map.of(from, 1));
+  }
+
+  private void isStillThere(String material, String from) {
+    if (!stock.getOrDefault(material, List.of(from)).contains(from)) {
+      changed(
+          "'"
+              + from
+              + "' is used, but the stock of "
+              + material
+              + " has no such line any more: nothing is taken off its counts. Where it has another"
+              + " place, size or unit now, lower its count yourself, or put it as it was");
+    }
   }
 
   private void unknown(CsvTable.Row row, String line) {
@@ -176,11 +257,12 @@ public final class SoFarReader {
       return false;
     }
     Part part = Objects.requireNonNull(parts.get(laid.mark));
-    boolean same =
-        (is(part.length(), laid.length) && is(part.width(), laid.width))
-            || (is(part.length(), laid.width) && is(part.width(), laid.length));
+    boolean asItLies = is(part.length(), laid.length) && is(part.width(), laid.width);
+    boolean turned = is(part.length(), laid.width) && is(part.width(), laid.length);
+    boolean same = asItLies || (turned && part.grain() == Grain.FREE);
     if (!same) {
-      changed("'" + laid.mark + "' was cut in another size than it has now, and is cut again");
+      String what = turned ? "with its grain across" : "in another size than it has now";
+      changed("'" + laid.mark + "' was cut " + what + ", and is cut again");
     }
     return same;
   }

@@ -61,6 +61,23 @@ record StockRow(
     }
   }
 
+  private static void within(
+      List<Defect> defects, Length length, Length width, Cell marked, Cells cells) {
+    boolean beyond =
+        defects.stream()
+            .anyMatch(
+                d ->
+                    d.x().plus(d.length()).isMoreThan(length)
+                        || d.y().plus(d.width()).isMoreThan(width));
+    if (beyond) {
+      cells.wrong(
+          "defects",
+          marked,
+          "it ends beyond the board, which has the length and width of its line",
+          "measure along from the near end, and across from the near edge");
+    }
+  }
+
   /** Empty where something in the line is wrong. */
   static Optional<StockRow> read(CsvTable.Row row, Cells cells) {
     Optional<String> material = cells.name("material", row.cell("material"));
@@ -88,6 +105,7 @@ record StockRow(
           "only a board has them, and it is one of its kind",
           "write board under kind, 1 under count, and a line for each such board");
     }
+    length.ifPresent(l -> width.ifPresent(w -> within(defects, l, w, marked, cells)));
     Cell thick = row.cell("thickness");
     Optional<Length> thickness =
         thick.isEmpty() ? Optional.empty() : cells.thickness("thickness", thick);

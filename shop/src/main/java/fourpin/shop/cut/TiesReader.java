@@ -35,17 +35,18 @@ final class TiesReader {
   }
 
   Ties read() {
+    int before = cells.wrongs();
     List<Matched> sets = new ArrayList<>();
     gathered(row -> row.match().map(PartRow.Match::name).orElse(""))
         .values()
         .forEach(its -> set(its).ifPresent(sets::add));
     List<Together> groups = new ArrayList<>();
-    gathered(row -> row.together().text())
+    gathered(PartRow::together)
         .forEach((name, its) -> groups.add(new Together("sheet " + name, marks(its))));
     sets.stream()
         .filter(set -> groups.stream().map(set::isPartlyIn).anyMatch(Boolean::booleanValue))
         .forEach(this::inPart);
-    return cells.anythingWrong() ? Ties.NONE : new Ties(sets, groups);
+    return cells.wrongs() > before ? Ties.NONE : new Ties(sets, groups);
   }
 
   private Map<String, List<PartRow>> gathered(Function<PartRow, String> name) {
@@ -79,7 +80,7 @@ final class TiesReader {
       if (!sameWay || !sameSize) {
         cells.wrong(
             "match",
-            row.matchCell(),
+            row.line().cell("match"),
             "parts of one strip have the same grain, and "
                 + (endToEnd ? "along it the same width" : "across it the same length"),
             "correct the sizes, or name another strip");
@@ -91,7 +92,7 @@ final class TiesReader {
     if (marks.size() < 2) {
       cells.wrong(
           "match",
-          first.matchCell(),
+          first.line().cell("match"),
           "only one part comes from that strip",
           "name it in the line of another part too, or leave it empty");
       return Optional.empty();
@@ -106,7 +107,7 @@ final class TiesReader {
             row ->
                 cells.wrong(
                     "match",
-                    row.matchCell(),
+                    row.line().cell("match"),
                     "only some parts of that strip share a sheet with others",
                     "write the same under 'together' for all parts of the strip"));
   }

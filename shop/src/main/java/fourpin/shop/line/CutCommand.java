@@ -1,27 +1,17 @@
 package fourpin.shop.line;
 
-import fourpin.casework.Finding;
 import fourpin.cutting.SoFar;
 import fourpin.cutting.ThoroughCutter;
 import fourpin.job.Job;
 import fourpin.job.Paper;
-import fourpin.job.Setting;
-import fourpin.job.SettingReader;
-import fourpin.job.SettingValue;
 import fourpin.job.Settings;
 import fourpin.job.Shop;
-import fourpin.measure.Figure;
 import fourpin.measure.LengthStyle;
-import fourpin.measure.Reading;
-import fourpin.measure.Spelling;
 import fourpin.measure.Unit;
-import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
 import fourpin.plan.CutPlanner;
-import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.Planner;
 import fourpin.plan.Wanted;
-import fourpin.plan.Yield;
 import fourpin.shop.cut.CutReader;
 import fourpin.shop.cut.SoFarReader;
 import fourpin.shop.file.Opened;
@@ -31,12 +21,12 @@ import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -46,25 +36,16 @@ import picocli.CommandLine.Parameters;
     name = "cut",
     mixinStandardHelpOptions = true,
     description =
-        "Lays parts out on sheets and boards, from two tables or a job, and writes the layouts.")
+        "Lays parts out on sheets and boards, from two tables or a job, and writes the layouts.",
+    footerHeading = "%n",
+    footer = {
+      "PARTS needs the columns part, material, length, width; it may have count, grain, spares,",
+      "match, thickness, glue-up, together. STOCK needs material, length, width; it may have count,",
+      "price, kind, supply, worth, thickness, rough-length, rough-width, rough-thickness, jointing,",
+      "defects. What they mean stands in docs/cutting.md; examples/tool-rack-parts.csv and",
+      "examples/tool-rack-stock.csv are two to start from."
+    })
 public final class CutCommand extends Errand {
-
-  /** What the cutting hangs on. */
-  private static final List<Setting> SETTINGS =
-      List.of(
-          Setting.KERF,
-          Setting.SHEET_TRIM,
-          Setting.BOARD_TRIM,
-          Setting.BOARD_EDGE_TRIM,
-          Setting.OFFCUT_LENGTH,
-          Setting.OFFCUT_WIDTH,
-          Setting.SMALL_PIECE,
-          Setting.LONGEST_RIP,
-          Setting.WIDEST_CROSSCUT,
-          Setting.HELD_CROSSCUT,
-          Setting.NARROW_RIP,
-          Setting.FIRST_CUT,
-          Setting.CUT_STAGES);
 
   private static final int MOST_MESSAGES = 50;
 
@@ -112,7 +93,7 @@ public final class CutCommand extends Errand {
       names = "--set",
       paramLabel = "KEY=VALUE",
       description = "A setting, as in a job file: kerf, sheet-trim, board-trim, ...")
-  private Map<String, String> set = new LinkedHashMap<>();
+  private List<String> set = List.of();
 
   @Option(
       names = "--seconds",
@@ -150,13 +131,8 @@ public final class CutCommand extends Errand {
                         "--seconds " + s,
                         "it is from 1 to " + MOST_SECONDS,
                         "write how many seconds to search for")));
-    if (out.filter(folder -> after.stream().anyMatch(folder::equals)).isPresent()) {
-      wrong.add(
-          Problem.ofFile(
-              "--out " + out.get(),
-              "the earlier cutting is there, with your notes",
-              "name another folder"));
-    }
+    Path folder = folder();
+    checkFolders(folder, wrong);
     List<Wanted> wanted = asked.map(all -> left(all.wanted, wrong)).orElse(List.of());
     wrong.stream().limit(MOST_MESSAGES).forEach(err()::println);
     if (wrong.size() > MOST_MESSAGES) {
@@ -169,7 +145,31 @@ public final class CutCommand extends Errand {
       out().println("Nothing is left to be cut.");
       return GOOD;
     }
-    return cut(asked.get().frame, wanted);
+    return cut(asked.get().frame, wanted, folder);
+  }
+
+  private void checkFolders(Path folder, List<String> wrong) {
+    Set<Path> earlier = new LinkedHashSet<>();
+    for (Path each : after) {
+      if (!earlier.add(each.toAbsolutePath().normalize())) {
+        wrong.add(
+            Problem.ofFile(
+                "--after " + each, "it is given twice", "name each earlier cutting once"));
+      }
+    }
+    if (earlier.contains(folder.toAbsolutePath().normalize())) {
+      wrong.add(
+          Problem.ofFile(
+              "--out " + folder,
+              "the earlier cutting is there, with your notes",
+              "name another folder"));
+    } else {
+      refused(folder).ifPresent(wrong::add);
+    }
+  }
+
+  private Path folder() {
+    return out.orElseGet(() -> beside(parts, ".cutting" + (after.isEmpty() ? "" : place())));
   }
 
   /** What earlier cuttings leave to be cut. */
@@ -217,7 +217,7 @@ public final class CutCommand extends Errand {
   private Optional<Asked> ofTables(Path ofStock, List<String> wrong) {
     Optional<CutReader.Outcome.Good> read = read(ofStock, wrong);
     LengthStyle style = read.map(CutReader.Outcome.Good::style).orElse(LengthStyle.MILLIMETRES);
-    Settings settings = settings(style.unit(), wrong);
+    Settings settings = SetOptions.read(set, style.unit(), unit.map(u -> u.unit), wrong);
     return read.map(good -> new Asked(frame(style, settings), good.wanted()));
   }
 
@@ -247,40 +247,6 @@ public final class CutCommand extends Errand {
     };
   }
 
-  private Settings settings(Unit printed, List<String> wrong) {
-    Map<Setting, SettingValue> values = new EnumMap<>(Setting.class);
-    set.forEach(
-        (key, text) -> {
-          switch (setting(key, text)) {
-            case Reading.Good<Map.Entry<Setting, SettingValue>>(var value) ->
-                values.put(value.getKey(), value.getValue());
-            case Reading.Bad<Map.Entry<Setting, SettingValue>>(String rule, String remedy) ->
-                wrong.add(Problem.ofFile("--set " + key + "=" + text, rule, remedy));
-          }
-        });
-    return Settings.standard(printed).with(values);
-  }
-
-  private Reading<Map.Entry<Setting, SettingValue>> setting(String key, String text) {
-    List<String> keys = SETTINGS.stream().map(Setting::key).toList();
-    Optional<Setting> named = Setting.named(key).filter(SETTINGS::contains);
-    if (named.isEmpty()) {
-      return Reading.bad(
-          "cutting has no such setting",
-          Spelling.nearest(key, keys)
-              .map(near -> "did you mean '" + near + "'?")
-              .orElse("it has " + String.join(", ", keys)));
-    }
-    if (named.get().kind() == Setting.Kind.LENGTH
-        && unit.isEmpty()
-        && text.strip().matches("[\\d./ -]+")) {
-      return Reading.bad("a length without a unit", "write it like 1/8 in or 3.2 mm");
-    }
-    Unit bare = unit.map(u -> u.unit).orElse(Unit.MILLIMETRE);
-    return SettingReader.read(named.get(), text, bare)
-        .then(value -> Reading.good(Map.entry(named.get(), value)));
-  }
-
   /** What is printed on every page, and how. */
   private Job frame(LengthStyle style, Settings settings) {
     boolean inches = style.unit().customary();
@@ -301,14 +267,15 @@ public final class CutCommand extends Errand {
   }
 
   /** An interrupt ends the search, and what there is by then is written. */
-  private int cut(Job frame, List<Wanted> wanted) {
+  private int cut(Job frame, List<Wanted> wanted, Path folder) {
     CutProgress progress = new CutProgress(terminalToTell(), System::nanoTime, seconds);
     try (Interrupt interrupt = new Interrupt(progress::enough)) {
       ThoroughCutter.Limit limit =
           seconds.isPresent() ? ThoroughCutter.Limit.WATCH : ThoroughCutter.Limit.WORK;
       CutPlan plan = CutPlanner.plan(frame, wanted, limit, progress);
       progress.clear();
-      return write(plan);
+      CutSummary.of(plan).forEach(out()::println);
+      return write("cutting", folder, CutFiles.of(plan), plan.complete() ? GOOD : PLAN_HAS_ERRORS);
     }
   }
 
@@ -316,55 +283,8 @@ public final class CutCommand extends Errand {
     return Optional.ofNullable(System.console()).filter(Console::isTerminal).map(_ -> err());
   }
 
-  private int write(CutPlan plan) {
-    Unit unit = plan.job().unit();
-    plan.materials().stream().flatMap(material -> told(material, unit)).forEach(out()::println);
-    plan.yields().stream().map(yield -> told(yield, unit)).forEach(out()::println);
-    plan.findings().stream().map(CutCommand::told).forEach(out()::println);
-    return write(
-        "cutting",
-        out.orElseGet(() -> beside(parts, ".cutting" + (after.isEmpty() ? "" : place()))),
-        CutFiles.of(plan),
-        plan.complete() ? GOOD : PLAN_HAS_ERRORS);
-  }
-
   /** Behind the name of the folder, so that earlier cuttings stay. */
   private String place() {
     return "-" + (after.size() + 1);
-  }
-
-  private static Stream<String> told(CutMaterial material, Unit unit) {
-    return material.layouts().stream()
-        .flatMap(l -> Stream.concat(Stream.of(told(material, l)), unproven(l.gap(), unit)));
-  }
-
-  private static Stream<String> unproven(Figure gap, Unit unit) {
-    return gap.value().value() > 0
-        ? Stream.of(gap.title() + " " + gap.value().text(unit))
-        : Stream.empty();
-  }
-
-  private static String told(CutMaterial material, StockLayout layout) {
-    return material.material()
-        + ", "
-        + layout.title()
-        + ": "
-        + layout.layout().sheets()
-        + "; no layout needs fewer than "
-        + layout.layout().bound().sheets();
-  }
-
-  private static String told(Yield yield, Unit unit) {
-    return yield.material()
-        + ": "
-        + yield.taken().value().text(unit)
-        + " taken, "
-        + yield.inParts().value().text(unit)
-        + " in parts, yield "
-        + yield.share().value().text(unit);
-  }
-
-  private static String told(Finding finding) {
-    return finding.severity().name().toLowerCase(java.util.Locale.ROOT) + ": " + finding.what();
   }
 }

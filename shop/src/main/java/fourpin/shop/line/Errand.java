@@ -105,6 +105,18 @@ abstract class Errand implements Callable<Integer> {
     return code;
   }
 
+  /** Why files can't be put into a folder, as far as it is known beforehand. */
+  static Optional<String> refused(Path folder) {
+    try {
+      new PacketFolder(folder).check();
+      return Optional.empty();
+    } catch (PacketFolder.RefusedException e) {
+      return Optional.of("fourpin: " + e.getMessage());
+    } catch (IOException e) {
+      return Optional.of("fourpin: " + folder + " can't be read (" + reason(e) + ").");
+    }
+  }
+
   private static String reason(IOException e) {
     return Optional.ofNullable(e.getMessage()).orElse("") + ", " + e.getClass().getSimpleName();
   }

@@ -263,8 +263,10 @@ final class CutTables {
                                     use.size(),
                                     Long.toString(use.count()),
                                     Long.toString(use.buy()),
-                                    use.each().map(BigDecimal::toPlainString).orElse(""))))
+                                    use.each().map(BigDecimal::toPlainString).orElse(""),
+                                    use.together().map(BigDecimal::toPlainString).orElse(""))))
             .toList();
-    return new Csv(List.of("material", "size", "needed", "to buy", "price of one"), lines);
+    return new Csv(
+        List.of("material", "size", "needed", "to buy", "price of one", "together"), lines);
   }
 }

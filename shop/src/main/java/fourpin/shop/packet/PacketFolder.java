@@ -95,7 +95,15 @@ public final class PacketFolder {
     delete(fresh);
   }
 
-  private void check() throws IOException, RefusedException {
+  /**
+   * Asks whether a packet could be put there, as far as that is known before.
+   *
+   * @throws RefusedException if something stands there that is not a packet as Fourpin left it, or
+   *     nothing may be written there
+   * @throws IOException if what stands there could not be read
+   */
+  public void check() throws IOException, RefusedException {
+    checkPlace();
     if (!Files.exists(folder)) {
       return;
     }
@@ -116,6 +124,21 @@ public final class PacketFolder {
               + " holds '"
               + stranger.get()
               + "', which Fourpin did not write like that. Move it elsewhere, or name another folder with --out.");
+    }
+  }
+
+  private void checkPlace() throws RefusedException {
+    Path above = folder;
+    while (above != null && !Files.exists(above)) {
+      above = above.getParent();
+    }
+    if (above != null && !above.equals(folder) && !Files.isDirectory(above)) {
+      throw new RefusedException(above + " is a file. Name another folder with --out.");
+    }
+    Path written = folder.equals(above) ? folder.getParent() : above;
+    if (written != null && !Files.isWritable(written)) {
+      throw new RefusedException(
+          written + " may not be written to. Name another folder with --out.");
     }
   }
 

@@ -201,7 +201,7 @@ class CutReaderTest {
             STOCK + "ply,96 in,48 in,x,$92,plank,on-hand\nply,96 in,48 in,,,,on-hand\n",
             """
             s:2:17: error: count 'x': it is a whole number from 1 to 9999. Write how many.
-            s:2:19: error: price '$92': it is an amount like 92 or 92.50. Write digits, with a point before cents, and no sign of money.
+            s:2:19: error: price '$92': it is an amount like 92 or 92.50, below 1000000000. Write digits, with a point before cents, and no sign of money.
             s:2:23: error: kind 'plank': it is one of board, sheet. Choose one of them, or leave it empty.
             s:3:20: error: supply 'on-hand': what is on hand has a count. Write how many there are."""),
         Arguments.of(
@@ -228,6 +228,30 @@ class CutReaderTest {
             PARTS,
             """
             p:1:1: error: the file: it is empty. Write the names of the columns in line 1."""));
+  }
+
+  /** Errors of one table hide none of the other, nor errors of one material those of another. */
+  @Test
+  void tellsWhatIsWrongInBothTablesAtOnce() {
+    assertThat(
+            problems(
+                "part,material,length,width,grain,glue-up,match\n"
+                    + "top,oak,800 mm,400 mm,length,120 mm..60 mm,\n"
+                    + "lid,ply,800 mm,,length,,\n"
+                    + "leg,ash,700 mm,50 mm,length,,\n"
+                    + "one,ply,700 mm,50 mm,length,,strip\n"
+                    + "two,mdf,700 mm,50 mm,length,,strip\n",
+                "material,kind,length,width,count,defects\n"
+                    + "oak,board,2 m,100 mm,1,3 m..3.1 m x 0 mm..2 mm\n"
+                    + "ply,sheet,2 m,1 m,,\n"
+                    + "mdf,sheet,2 m,1 m,,\n"))
+        .isEqualTo(
+            """
+            p:2:30: error: glue-up '120 mm..60 mm': it ends before it begins. Write the lesser width first.
+            p:3:16: error: width '': only parts from boards of one width may leave theirs out. Write the width.
+            p:4:5: error: material 'ash': no stock is of that material. Add a line with it to the stock.
+            p:6:30: error: match 'strip': only one part comes from that strip. Name it in the line of another part too, or leave it empty.
+            s:2:24: error: defects '3 m..3.1 m x 0 mm..2 mm': it ends beyond the board, which has the length and width of its line. Measure along from the near end, and across from the near edge.""");
   }
 
   @ParameterizedTest

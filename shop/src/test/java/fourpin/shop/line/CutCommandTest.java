@@ -16,6 +16,8 @@ import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
 
 /** What a maker sees of a cutting without a job. */
@@ -138,6 +140,107 @@ class CutCommandTest {
         .contains("the earlier cutting is there, with your notes");
   }
 
+  /** Nothing is counted twice, and nothing is taken from notes that say two things. */
+  @Test
+  void notesThatFitNoSheetAreTold() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", ",1", ",");
+    Path progress = first.resolve("progress.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(progress));
+    lines.add(lines.get(1));
+    lines.add(lines.get(1).replace(",S1,", ",S9,"));
+    lines.add(lines.get(1).replaceFirst(",S1,1,", ",S1,7,"));
+    Files.write(progress, lines);
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("2")
+        .contains("progress.csv:3:", "nothing is said of that sheet under state")
+        .contains("progress.csv:5:", "that sheet has a line already")
+        .contains("progress.csv:6:", "layouts.csv beside it has no such layout")
+        .contains("progress.csv:7:", "by that layout 2 are cut");
+  }
+
+  @Test
+  void anEarlierCuttingGivenTwiceIsRefused() throws IOException {
+    Path first = laidOut();
+    assertThat(
+            run(
+                shop.resolve("parts.csv"),
+                shop.resolve("rack.csv"),
+                "--after",
+                first,
+                "--after",
+                shop.resolve("x").resolve("..").resolve("first")))
+        .startsWith("2")
+        .contains("--after", "it is given twice");
+  }
+
+  @Test
+  void aPartWithItsGrainAcrossIsCutAgain() throws IOException {
+    String parts = "part,material,length,width,grain\nlid,ply,20 in,10 in,length\n";
+    Files.writeString(shop.resolve("parts.csv"), parts);
+    Files.writeString(shop.resolve("rack.csv"), "material,length,width\nply,8 ft,4 ft\n");
+    Path first = shop.resolve("first");
+    run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", first);
+    note(first, "cut,");
+    String turned = parts.replace("20 in,10 in", "10 in,20 in");
+    Files.writeString(shop.resolve("parts.csv"), turned);
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("0")
+        .contains("'1 lid' was cut with its grain across, and is cut again");
+    Files.writeString(shop.resolve("parts.csv"), turned.replace(",length\n", ",any\n"));
+    assertThat(again(first, shop.resolve("third"))).contains("Nothing is left to be cut.");
+  }
+
+  @Test
+  void stockThatIsUsedAndNoLongerThereIsTold() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", "spoilt,", ",");
+    Files.writeString(
+        shop.resolve("rack.csv"), "material,length,width,count\nply,8 ft,48 1/32 in,3\n");
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("0")
+        .containsOnlyOnce("nothing is taken off its counts");
+  }
+
+  @Test
+  void aFolderThatIsNotOursIsRefusedBeforeTheSearch() throws IOException {
+    Path notes = Files.createDirectory(shop.resolve("notes"));
+    Files.writeString(notes.resolve("mine.txt"), "mine");
+    assertThat(run(PARTS, STOCK, "--out", notes, "--seconds", "0"))
+        .startsWith("2")
+        .contains("holds files and is no packet")
+        .contains("--seconds 0");
+    assertThat(run(PARTS, STOCK, "--out", notes.resolve("mine.txt").resolve("deeper")))
+        .startsWith("2")
+        .contains("mine.txt is a file");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"kerf, nothing is said of its value", "kerf=1 mm, it is set before"})
+  void aSettingIsWrittenWholeAndOnce(String second, String rule) {
+    assertThat(run(PARTS, STOCK, "--set", "kerf=2 mm", "--set", second))
+        .startsWith("2")
+        .contains("--set " + second + ": error: " + rule);
+  }
+
+  /** Two sheets at 50, and one of the rack that has no price. */
+  @Test
+  void tellsWhatIsToBeBought() throws IOException {
+    Files.writeString(
+        shop.resolve("parts.csv"), "part,material,length,width,count\nlid,ply,90 in,40 in,3\n");
+    Files.writeString(
+        shop.resolve("rack.csv"),
+        "material,length,width,count,price,supply\n"
+            + "ply,8 ft,4 ft,1,,on-hand\nply,8 ft,4 ft,,50,to-buy\n");
+    Path out = shop.resolve("out");
+    assertThat(run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", out))
+        .startsWith("0")
+        .contains("To be bought, where it has a price: 100\n");
+    assertThat(Files.readString(out.resolve("stock.csv")))
+        .contains("on hand\",1,0,,\r\n")
+        .endsWith(",2,2,50,100\r\n");
+  }
+
   @Test
   void writesEveryFileOfTheExampleAndTheSameBytesAgain() throws IOException {
     Path first = shop.resolve("first");
@@ -149,6 +252,7 @@ class CutCommandTest {
             birch ply, sheets: 3; no layout needs fewer than 3
             back ply, sheets: 2; no layout needs fewer than 2
             ash, boards, cut to length and ripped: 2; no layout needs fewer than 2
+            To be bought, where it has a price: 291.00
             The cutting is in %s.
             """
                 .formatted(first));
@@ -286,7 +390,7 @@ class CutCommandTest {
             """
             2
             %s:2:10: error: length '72': a length without a unit. Write the unit, as in 31 1/2 in or 800 mm, or state it for all with --unit inch or --unit mm.
-            %s:2:17: error: price 'dear': it is an amount like 92 or 92.50. Write digits, with a point before cents, and no sign of money.
+            %s:2:17: error: price 'dear': it is an amount like 92 or 92.50, below 1000000000. Write digits, with a point before cents, and no sign of money.
             --set kref=3 mm: error: cutting has no such setting. Did you mean 'kerf'?
             --set sheet-trim=1/4: error: a length without a unit. Write it like 1/8 in or 3.2 mm.
             """
