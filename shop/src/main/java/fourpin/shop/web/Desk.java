@@ -198,7 +198,7 @@ final class Desk {
               + "). Take the file as a job of its own, or download the job again and bring your"
               + " changes in there.");
     }
-    if (text.equals(newest.text().text())) {
+    if (Leaf.isSame(text, newest.text().text())) {
       return new Answer.Same(newest);
     }
     return switch (read(text)) {

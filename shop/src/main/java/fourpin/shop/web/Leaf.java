@@ -43,6 +43,19 @@ record Leaf(String text, Optional<RevisionId> left) {
     return Optional.ofNullable(http.uploadedFile("file")).map(Leaf::text).map(Leaf::back);
   }
 
+  /**
+   * Whether two texts are one but for a mark of byte order and how lines end, which editors and
+   * mail change unasked.
+   */
+  static boolean isSame(String text, String other) {
+    return plain(text).equals(plain(other));
+  }
+
+  private static String plain(String text) {
+    String lines = text.replaceAll("^\uFEFF", "").replaceAll("\r\n?", "\n");
+    return lines.endsWith("\n") ? lines : lines + "\n";
+  }
+
   /** Signs that are not UTF-8 become such that the reader refuses. */
   private static String text(UploadedFile file) {
     try (var in = file.content()) {

@@ -75,7 +75,7 @@ final class ShopDesk {
             .filter(left -> documents.revision(DocumentId.SHOP, left).isPresent())
             .map(RevisionId::value)
             .orElse(shown);
-    return newest().filter(kept -> kept.text().text().equals(leaf.text())).isPresent()
+    return newest().filter(kept -> Leaf.isSame(kept.text().text(), leaf.text())).isPresent()
         ? new Outcome.Done()
         : put(leaf.text(), edited, by, "brought in as a file");
   }

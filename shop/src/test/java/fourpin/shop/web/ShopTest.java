@@ -91,6 +91,8 @@ class ShopTest {
     assertThat(wrong.statusCode()).isEqualTo(422);
     assertThat(wrong.body()).contains("shop file:2:7", "furlong", "shop file:3:");
     assertThat(caller.upload("/shop/bring", file(), "seen", before).statusCode()).isEqualTo(303);
+    String lines = file().replace("\n", "\r\n");
+    assertThat(caller.upload("/shop/bring", lines, "seen", before).statusCode()).isEqualTo(303);
     assertThat(seen()).as("the same file is no change").isEqualTo(before);
   }
 

@@ -1,6 +1,7 @@
 package fourpin.shop.web.guard;
 
 import fourpin.shop.store.Devices;
+import fourpin.shop.yaml.TreeReader;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Locale;
@@ -34,6 +35,7 @@ public final class Guard {
 
   public static final String TOKEN_HEADER = "Fourpin-Token";
 
+  private static final int MEBI = 20;
   private static final Pattern ADDRESS = Pattern.compile("/|(/(?!\\.\\.?(/|$))[A-Za-z0-9._~-]+)+");
 
   private static final String FILE_TYPE = "multipart/form-data";
@@ -48,6 +50,10 @@ public final class Guard {
           "x-forwarded-proto",
           "x-real-ip",
           "via");
+  private static final String TOO_LARGE =
+      "That is larger than any job file or shop file, which may have "
+          + (TreeReader.MOST_BYTES >> MEBI)
+          + " MiB: choose the file itself, not a packet or a backup. Nothing was changed.";
   private static final int MOST_LENGTH_DIGITS = 12;
   private static final int LONGEST_NAME = 40;
   private static final String NAMELESS = "a device";
@@ -271,10 +277,6 @@ public final class Guard {
     boolean backup = asked.path().equals(BACKUP) && visitor(asked) instanceof Visitor.Host;
     return backup ? limits.backupBytes() : limits.fileBytes();
   }
-
-  private static final String TOO_LARGE =
-      "That is larger than any job file or shop file, which may have 1 MiB: choose the file itself,"
-          + " not a packet or a backup. Nothing was changed.";
 
   private static Optional<Ruling> wrongLength(Asked asked, long most) {
     Optional<String> length =

@@ -1,5 +1,6 @@
 package fourpin.shop.web.guard;
 
+import fourpin.shop.yaml.TreeReader;
 import java.time.Duration;
 
 /**
@@ -31,7 +32,7 @@ public record Limits(
   public static final Limits STANDARD =
       new Limits(
           1 << 16,
-          (1 << 20) + (1 << 16),
+          TreeReader.MOST_BYTES + (1 << 16),
           1L << 30,
           2_000,
           600,
