@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
+import java.util.SequencedSet;
 import java.util.Set;
 
 /** Where several files that mean much the same do not. */
@@ -34,6 +35,29 @@ public final class Differences {
         .map(path -> new Difference(path, all.stream().map(f -> find(f, path)).toList()))
         .filter(d -> Set.copyOf(d.words()).size() > 1)
         .toList();
+  }
+
+  /**
+   * What one file states and another does not, by the way to it; of a whole group that is missing,
+   * each entry.
+   */
+  public static List<String> missing(Value of, Value in) {
+    SequencedSet<String> missing = new LinkedHashSet<>();
+    if (of instanceof Value.Group(var entries)) {
+      entries.forEach((key, value) -> missing(key, value, in.at(Route.of(key)), missing));
+    }
+    return List.copyOf(missing);
+  }
+
+  private static void missing(
+      String path, Value value, Optional<Value> there, SequencedSet<String> into) {
+    boolean isTop = !path.contains(".");
+    if (value instanceof Value.Group(var entries) && (there.isPresent() || isTop)) {
+      entries.forEach(
+          (key, v) -> missing(below(path, key), v, there.flatMap(t -> t.at(Route.of(key))), into));
+    } else if (there.isEmpty()) {
+      into.add(path);
+    }
   }
 
   private static Optional<String> find(Map<String, String> file, String path) {

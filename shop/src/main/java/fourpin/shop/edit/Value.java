@@ -47,6 +47,16 @@ public sealed interface Value {
     return new Group(new LinkedHashMap<>(entries));
   }
 
+  /** It on one line; of a group its keys. */
+  default String words() {
+    return switch (this) {
+      case Text(String text) -> text;
+      case Nothing() -> "nothing";
+      case Items(var items) -> String.join(", ", items.stream().map(Value::words).toList());
+      case Group(var entries) -> String.join(", ", entries.keySet());
+    };
+  }
+
   /** The value at the end of a way, if all of the way is there. */
   default Optional<Value> at(Route route) {
     Optional<Value> found = Optional.of(this);

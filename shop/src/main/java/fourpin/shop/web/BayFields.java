@@ -134,14 +134,14 @@ final class BayFields {
   }
 
   private String bayWord(int bay, String key) {
-    return at.bays().value(bay, key).map(Desk::words).orElse("");
+    return at.bays().value(bay, key).map(Value::words).orElse("");
   }
 
   private String count(int bay) {
     return at.bays()
         .value(bay, "shelves")
         .flatMap(v -> v instanceof Value.Text ? Optional.of(v) : v.at(Route.of("count")))
-        .map(Desk::words)
+        .map(Value::words)
         .orElse("");
   }
 
@@ -149,7 +149,7 @@ final class BayFields {
     return at.bays()
         .value(bay, "shelves")
         .flatMap(v -> v.at(Route.of("at")))
-        .map(Desk::words)
+        .map(Value::words)
         .orElse("");
   }
 

@@ -48,6 +48,11 @@ record Begun(Part.Begin begin, Map<String, String> words) {
     return said(_ -> Optional.empty(), Optional.of(Typing.sentences(rule, remedy)));
   }
 
+  /** Everything as it was typed, where somebody else was first. */
+  Typing taken(String by) {
+    return wrong(by + " has put something there since you looked", "look at it first");
+  }
+
   /** Each problem at its blank; what is about none of them at the whole. */
   Typing wrong(List<Problem> problems) {
     Optional<String> rest =

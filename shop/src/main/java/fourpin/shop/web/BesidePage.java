@@ -5,6 +5,7 @@ import fourpin.plan.MaterialPlan;
 import fourpin.plan.Plan;
 import fourpin.sheets.packet.Words;
 import fourpin.shop.edit.Differences;
+import fourpin.shop.edit.Value;
 import fourpin.strength.ShelfAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -70,6 +71,11 @@ public record BesidePage(
     MADE
   }
 
+  /** What stands over the columns. */
+  public List<String> heads() {
+    return sides.stream().map(Side::what).toList();
+  }
+
   static BesidePage of(State newest, List<State> states, String token) {
     return new BesidePage(
         newest.job().title(),
@@ -78,7 +84,7 @@ public record BesidePage(
         newest.revision().id().value(),
         states.stream().map(BesidePage::side).toList(),
         rows(states),
-        stated(states));
+        stated(states.stream().map(s -> s.text().value()).toList()));
   }
 
   private static Side side(State state) {
@@ -97,14 +103,16 @@ public record BesidePage(
             .toList());
   }
 
-  private static List<Row> stated(List<State> states) {
-    return Differences.of(states.stream().map(s -> s.text().value()).toList()).stream()
-        .map(
-            d ->
-                row(
-                    d.path().replace(".", " · "),
-                    d.words().stream().map(w -> w.orElse(NOT_STATED)).toList()))
+  /** What files state differently. */
+  static List<Row> stated(List<Value> files) {
+    return Differences.of(files).stream()
+        .map(d -> row(way(d.path()), d.words().stream().map(w -> w.orElse(NOT_STATED)).toList()))
         .toList();
+  }
+
+  /** The way to something in a file, for people. */
+  static String way(String path) {
+    return path.replace(".", " · ");
   }
 
   private static Row row(String title, List<String> words) {

@@ -128,14 +128,8 @@ final class ChangeRoutes {
               seen,
               now,
               HttpStatus.CONFLICT,
-              field.shown().label() + " was not changed: somebody else was first.",
-              new Typing(
-                  Map.of(
-                      id,
-                      Typing.Typed.wrong(
-                          typed,
-                          by + " has changed it to " + theirs + " since you looked",
-                          "enter yours again if it is to stand"))));
+              Typing.notFirst(field.shown().label(), typed),
+              Typing.taken(id, typed, by, theirs));
       case Answer other -> said(asked, seen, other, field.shown().label() + " is changed.");
     }
   }
@@ -191,19 +185,23 @@ final class ChangeRoutes {
       case Reading.Bad<List<Target>>(String rule, String remedy) ->
           begunWrong(asked, seen, asked.newest(), begun.wrong(rule, remedy), begin);
       case Reading.Good<List<Target>>(List<Target> targets) -> {
-        Answer answer = change(asked, seen, targets, begin.title());
-        if (answer instanceof Answer.Wrong(State now, List<Problem> problems)) {
-          begunWrong(asked, seen, now, begun.wrong(problems), begin);
-        } else {
-          said(asked, seen, answer, begin.title() + ": done.");
+        switch (change(asked, seen, targets, begin.title())) {
+          case Answer.Wrong(State now, List<Problem> problems) ->
+              begunWrong(asked, seen, now, begun.wrong(problems), begin);
+          case Answer.Taken(State now, String by, _) ->
+              said(asked, seen, now, HttpStatus.CONFLICT, notYet(begin), begun.taken(by));
+          case Answer other -> said(asked, seen, other, begin.title() + ": done.");
         }
       }
     }
   }
 
   private void begunWrong(Asked asked, State seen, State now, Typing typing, Part.Begin begin) {
-    String notice = begin.title() + ": not yet; see there.";
-    said(asked, seen, now, HttpStatus.UNPROCESSABLE_CONTENT, notice, typing);
+    said(asked, seen, now, HttpStatus.UNPROCESSABLE_CONTENT, notYet(begin), typing);
+  }
+
+  private static String notYet(Part.Begin begin) {
+    return begin.title() + ": not yet; see there.";
   }
 
   private void said(Asked asked, State seen, Answer answer, String done) {

@@ -89,11 +89,7 @@ public final class DesignPage implements FieldPage {
   }
 
   public String revision() {
-    return "change "
-        + state.revision().number()
-        + ": "
-        + HistoryPage.before(state.revision().kind())
-        + state.revision().why();
+    return HistoryPage.line(state.revision());
   }
 
   public String caseName() {

@@ -4,10 +4,8 @@ import fourpin.job.Job;
 import fourpin.plan.FoundLayouts;
 import fourpin.plan.Plan;
 import fourpin.plan.Planner;
-import fourpin.shop.edit.Change;
 import fourpin.shop.edit.Edited;
 import fourpin.shop.edit.JobText;
-import fourpin.shop.edit.Value;
 import fourpin.shop.file.JobReader;
 import fourpin.shop.store.DocumentId;
 import fourpin.shop.store.Documents;
@@ -316,9 +314,9 @@ final class Desk {
     for (fourpin.shop.edit.Edit edit : edits) {
       switch (made.with(edit)) {
         case Edited.Done(JobText next, _) -> made = next;
-        case Edited.Conflict(_, Optional<Value> now) when isMade(edit, now) -> {}
-        case Edited.Conflict(_, Optional<Value> now) -> {
-          return new Tried.Not(taken(on, now));
+        case Edited.Conflict conflict when conflict.isMade() -> {}
+        case Edited.Conflict conflict -> {
+          return new Tried.Not(new Answer.Taken(on, on.revision().by(), conflict.words()));
         }
         case Edited.Refused(_, String reason) -> {
           return new Tried.Not(new Answer.Refused(on, "It was not changed: " + reason + "."));
@@ -339,24 +337,6 @@ final class Desk {
               recent
                   .get(key(made.text(), on.found()), () -> planned(made, job, on))
                   .in(on.revision()));
-    };
-  }
-
-  /** Whether somebody else has made the same change; a name that is gone may have become any. */
-  private static boolean isMade(fourpin.shop.edit.Edit edit, Optional<Value> now) {
-    return !(edit.change() instanceof Change.Rename) && now.equals(edit.change().value());
-  }
-
-  private static Answer taken(State newest, Optional<Value> now) {
-    return new Answer.Taken(newest, newest.revision().by(), now.map(Desk::words).orElse("nothing"));
-  }
-
-  static String words(Value value) {
-    return switch (value) {
-      case Value.Text(String text) -> text;
-      case Value.Nothing() -> "nothing";
-      case Value.Items(var items) -> String.join(", ", items.stream().map(Desk::words).toList());
-      case Value.Group(var entries) -> String.join(", ", entries.keySet());
     };
   }
 

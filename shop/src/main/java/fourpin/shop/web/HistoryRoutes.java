@@ -1,7 +1,6 @@
 package fourpin.shop.web;
 
 import fourpin.shop.store.Documents;
-import fourpin.shop.store.Revision;
 import fourpin.shop.store.RevisionId;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -10,7 +9,6 @@ import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The history of a job, its variants, and any of its states beside each other. */
 final class HistoryRoutes {
@@ -36,45 +34,17 @@ final class HistoryRoutes {
 
   private void history(Context http) {
     Asked asked = new Asked(http, desk);
-    Revision newest = asked.newest().revision();
-    List<Revision> found =
-        documents.history(asked.id(), below(asked.query("below")), HistoryPage.MOST + 1);
-    List<HistoryPage.Entry> entries = entries(found);
-    Optional<Long> older =
-        found.size() > HistoryPage.MOST
-            ? Optional.of(found.get(HistoryPage.MOST - 1).number())
-            : Optional.empty();
     pages.show(
         http,
         "history",
         Map.of(
             "page",
-            new HistoryPage(
-                newest.name(),
+            HistoryPage.of(
                 "/jobs/" + asked.id().value(),
                 pages.token(http),
-                newest.id().value(),
-                entries.subList(0, Math.min(entries.size(), HistoryPage.MOST)),
-                variants(asked),
-                older)));
-  }
-
-  private static long below(String number) {
-    return number.matches("\\d{1,15}") ? Long.parseLong(number) : Long.MAX_VALUE;
-  }
-
-  private static List<HistoryPage.Entry> entries(List<Revision> found) {
-    List<HistoryPage.Entry> entries = new ArrayList<>();
-    for (int i = 0; i < found.size(); i++) {
-      Optional<Revision> before =
-          i + 1 < found.size() ? Optional.of(found.get(i + 1)) : Optional.empty();
-      entries.add(HistoryPage.Entry.of(found.get(i), before));
-    }
-    return entries;
-  }
-
-  private List<HistoryPage.Entry> variants(Asked asked) {
-    return documents.variants(asked.id()).stream().map(HistoryPage.Entry::variant).toList();
+                asked.newest().revision(),
+                documents.history(asked.id(), HistoryPage.below(http), HistoryPage.MOST + 1),
+                documents.variants(asked.id()))));
   }
 
   /** Those asked for, in that order; alone, a state stands beside the newest. */

@@ -70,7 +70,7 @@ public record JobRackPage(
                 r ->
                     state.job().materials().stream()
                         .filter(m -> fits(r.piece(), m))
-                        .map(m -> new Fit(ShopPage.Line.of(r), m.name())))
+                        .map(m -> new Fit(ShopPage.Line.of(r, Typing.NOTHING), m.name())))
             .toList(),
         left(state, rack));
   }

@@ -1,5 +1,6 @@
 package fourpin.shop.web;
 
+import fourpin.shop.edit.Differences;
 import fourpin.shop.edit.Edited;
 import fourpin.shop.edit.JobText;
 import fourpin.shop.file.ShopReader;
@@ -9,6 +10,7 @@ import fourpin.shop.store.Edit;
 import fourpin.shop.store.Revision;
 import fourpin.shop.store.RevisionId;
 import fourpin.shop.store.Saving;
+import fourpin.shop.store.Stepping;
 import fourpin.shop.store.Written;
 import fourpin.shop.yaml.Problem;
 import java.util.List;
@@ -28,16 +30,38 @@ final class ShopDesk {
   /** What came of a change. */
   sealed interface Outcome {
 
+    /** What comes of a whole file as well. */
+    sealed interface OfFile extends Outcome {}
+
     /** It is kept, or was so already. */
-    record Done() implements Outcome {}
+    record Done() implements OfFile {}
 
     /** It cannot be. @param problems at least one */
-    record Wrong(List<Problem> problems) implements Outcome {}
+    record Wrong(List<Problem> problems) implements OfFile {
+      public Wrong {
+        problems = List.copyOf(problems);
+      }
+    }
 
     /**
      * @param reason as a sentence
      */
-    record Refused(String reason) implements Outcome {}
+    record Refused(String reason) implements OfFile {}
+
+    /** Somebody else changed the same thing first. @param theirs what stands there now */
+    record Taken(String by, String theirs) implements Outcome {}
+  }
+
+  /** What came of a file that was brought. */
+  sealed interface Bringing {
+    record Heard(Outcome.OfFile outcome) implements Bringing {}
+
+    /** It states less than the shop does. @param what at least one, by the way to it */
+    record Lacking(List<String> what) implements Bringing {
+      public Lacking {
+        what = List.copyOf(what);
+      }
+    }
   }
 
   private final Documents documents;
@@ -59,28 +83,47 @@ final class ShopDesk {
   }
 
   /** Keeps a whole file, in place of the one that was seen. @param seen empty for none */
-  Outcome put(String text, String seen, String by, String why) {
+  Outcome.OfFile put(String text, String seen, String by, String why) {
     List<Problem> problems = ShopReader.problems(text);
     return problems.isEmpty() ? saved(text, seen, by, why) : new Outcome.Wrong(problems);
   }
 
   /**
-   * Keeps a file that was brought, in place of the one that was edited in it.
+   * Keeps a file that was brought, in place of the one that was edited in it, unless it lacks what
+   * stands there.
    *
    * @param shown what the page showed, for a file that does not say what it was; empty for none
    */
-  Outcome bring(Leaf leaf, String shown, String by) {
-    String edited =
-        leaf.left()
-            .filter(left -> documents.revision(DocumentId.SHOP, left).isPresent())
-            .map(RevisionId::value)
-            .orElse(shown);
-    return newest().filter(kept -> Leaf.isSame(kept.text().text(), leaf.text())).isPresent()
-        ? new Outcome.Done()
-        : put(leaf.text(), edited, by, "brought in as a file");
+  Bringing bring(Leaf leaf, String shown, String by) {
+    List<Problem> problems = ShopReader.problems(leaf.text());
+    List<String> lacks = problems.isEmpty() ? lacks(leaf, edited(leaf, shown)) : List.of();
+    return lacks.isEmpty()
+        ? new Bringing.Heard(bringNonetheless(leaf, shown, by))
+        : new Bringing.Lacking(lacks);
   }
 
-  private Outcome saved(String text, String seen, String by, String why) {
+  private List<String> lacks(Leaf leaf, String edited) {
+    return newest()
+        .filter(kept -> kept.revision().id().value().equals(edited))
+        .map(kept -> Differences.missing(kept.text().value(), JobText.of(leaf.text()).value()))
+        .orElse(List.of());
+  }
+
+  private String edited(Leaf leaf, String shown) {
+    return leaf.left()
+        .filter(left -> documents.revision(DocumentId.SHOP, left).isPresent())
+        .map(RevisionId::value)
+        .orElse(shown);
+  }
+
+  /** The same, whatever the file lacks. */
+  Outcome.OfFile bringNonetheless(Leaf leaf, String shown, String by) {
+    return newest().filter(kept -> Leaf.isSame(kept.text().text(), leaf.text())).isPresent()
+        ? new Outcome.Done()
+        : put(leaf.text(), edited(leaf, shown), by, "brought in as a file");
+  }
+
+  private Outcome.OfFile saved(String text, String seen, String by, String why) {
     Edit edit = new Edit(name(text), text, by, why);
     Saving saving =
         seen.isEmpty()
@@ -88,10 +131,13 @@ final class ShopDesk {
             : documents.save(DocumentId.SHOP, new RevisionId(seen), edit);
     return switch (saving) {
       case Saving.Saved _ -> new Outcome.Done();
-      case Saving.Overtaken(Written newest) ->
-          new Outcome.Refused(
-              newest.revision().by() + " has changed the shop since. Look at it, and try again.");
+      case Saving.Overtaken(Written newest) -> overtaken(newest);
     };
+  }
+
+  private static Outcome.OfFile overtaken(Written newest) {
+    return new Outcome.Refused(
+        newest.revision().by() + " has changed the shop since. Look at it, and try again.");
   }
 
   private static String name(String text) {
@@ -105,9 +151,9 @@ final class ShopDesk {
     for (fourpin.shop.edit.Edit edit : edits) {
       switch (made.with(edit)) {
         case Edited.Done(JobText next, _) -> made = next;
-        case Edited.Conflict _ -> {
-          return new Outcome.Refused(
-              newest.revision().by() + " has changed this since you looked; look at it anew.");
+        case Edited.Conflict conflict when conflict.isMade() -> {}
+        case Edited.Conflict conflict -> {
+          return new Outcome.Taken(newest.revision().by(), conflict.words());
         }
         case Edited.Refused(_, String reason) -> {
           return new Outcome.Refused("It was not changed: " + reason + ".");
@@ -117,5 +163,23 @@ final class ShopDesk {
     return made.text().equals(newest.text().text())
         ? new Outcome.Done()
         : put(made.text(), newest.revision().id().value(), by, why);
+  }
+
+  Outcome.OfFile undo(String seen, String by) {
+    Stepping stepping = documents.undo(DocumentId.SHOP, new RevisionId(seen), by);
+    return stepped(stepping, "There is nothing to take back.");
+  }
+
+  Outcome.OfFile redo(String seen, String by) {
+    Stepping stepping = documents.redo(DocumentId.SHOP, new RevisionId(seen), by);
+    return stepped(stepping, "There is nothing to bring back.");
+  }
+
+  private static Outcome.OfFile stepped(Stepping stepping, String end) {
+    return switch (stepping) {
+      case Saving.Saved _ -> new Outcome.Done();
+      case Saving.Overtaken(Written newest) -> overtaken(newest);
+      case Stepping.NoFurther _ -> new Outcome.Refused(end);
+    };
   }
 }

@@ -47,12 +47,25 @@ public final class ShopPage implements FieldPage {
     }
   }
 
-  /** A piece of the rack as it is shown. */
+  /**
+   * A piece of the rack as it is shown.
+   *
+   * @param counted how many, or what was typed for that and not taken
+   * @param trouble why it was not taken
+   */
   public record Line(
-      String id, long version, String what, String size, int count, String price, String note) {
+      String id,
+      long version,
+      String what,
+      String size,
+      String counted,
+      Optional<String> trouble,
+      String price,
+      String note) {
 
-    static Line of(Racked racked) {
+    static Line of(Racked racked, Typing typing) {
       var piece = racked.piece();
+      Optional<Typing.Typed> typed = typing.find(id(racked.id()));
       return new Line(
           racked.id(),
           racked.version(),
@@ -62,9 +75,15 @@ public final class ShopPage implements FieldPage {
               RackFields.shown(piece.thickness()),
               RackFields.shown(piece.length()),
               RackFields.shown(piece.width())),
-          piece.count(),
+          typed.map(Typing.Typed::words).orElse(Integer.toString(piece.count())),
+          typed.flatMap(Typing.Typed::trouble),
           piece.price().map(java.math.BigDecimal::toPlainString).orElse(""),
           piece.note());
+    }
+
+    /** Of what is typed for a piece. */
+    static String id(String piece) {
+      return "piece-" + piece;
     }
   }
 
@@ -148,12 +167,17 @@ public final class ShopPage implements FieldPage {
     return kept.isPresent();
   }
 
+  /** The change that the page shows; of a shop that is begun. */
+  public String revision() {
+    return kept.map(k -> HistoryPage.line(k.revision())).orElse("");
+  }
+
   public Optional<Part> part() {
     return kept.map(k -> part(k.text(), open)).filter(_ -> !open.keys().isEmpty());
   }
 
   public List<Line> rack() {
-    return rack.stream().map(Line::of).toList();
+    return rack.stream().map(r -> Line.of(r, typing)).toList();
   }
 
   /** For a piece more. */

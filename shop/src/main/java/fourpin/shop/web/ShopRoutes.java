@@ -37,13 +37,13 @@ final class ShopRoutes {
 
   void add(RoutesConfig routes) {
     routes.get("/shop", http -> show(http, "", Typing.NOTHING));
-    routes.get("/shop/shop.yaml", this::file);
     routes.post("/shop/first", this::first);
-    routes.post("/shop/bring", this::bring);
     routes.post("/shop/put", this::put);
     routes.post("/shop/begin", this::begin);
     routes.post("/shop/leave", this::leave);
     routes.post("/shop/earlier", this::earlier);
+    routes.post("/shop/undo", this::undo);
+    routes.post("/shop/redo", this::redo);
     routes.post("/shop/rack", this::add);
     routes.post("/shop/rack/{piece}", this::change);
     routes.post("/shop/rack/{piece}/out", this::takeOut);
@@ -72,13 +72,6 @@ final class ShopRoutes {
                 desk.newest(), rack.all(), open(http), pages.token(http), notice, typing)));
   }
 
-  private void file(Context http) {
-    ShopDesk.Kept shop = desk.newest().orElseThrow(NotFoundResponse::new);
-    http.contentType("application/yaml; charset=utf-8")
-        .header("Content-Disposition", "attachment; filename=\"shop.yaml\"")
-        .result(Leaf.out(shop.text().text(), shop.revision()));
-  }
-
   // The file
 
   private void first(Context http) {
@@ -87,21 +80,6 @@ final class ShopRoutes {
     shop.put("unit", Value.of(form(http, "unit")));
     String text = JobText.written("What the shop keeps for all its jobs.", Value.group(shop));
     answer(http, desk.put(text, "", by(http), "begun"), "The shop is begun.");
-  }
-
-  private void bring(Context http) {
-    Optional<Leaf> leaf = Leaf.uploaded(http);
-    if (leaf.isEmpty()) {
-      pages.noFile(http);
-      return;
-    }
-    switch (desk.bring(leaf.get(), form(http, "seen"), by(http))) {
-      case ShopDesk.Outcome.Done() -> http.redirect("/shop?open=TOOLS", HttpStatus.SEE_OTHER);
-      case ShopDesk.Outcome.Wrong(List<Problem> problems) ->
-          pages.wrongFile(http, "shop file", problems);
-      case ShopDesk.Outcome.Refused(String reason) ->
-          pages.trouble(http, HttpStatus.CONFLICT, "Nothing was changed", List.of(reason));
-    }
   }
 
   private ShopDesk.Kept seen(Context http) {
@@ -117,12 +95,22 @@ final class ShopRoutes {
             .orElseThrow(NotFoundResponse::new);
     List<Target> targets =
         typed.strip().equals(field.shown().written()) ? List.of() : field.targets().apply(typed);
-    ShopDesk.Outcome outcome = change(http, seen, targets, field.shown().label() + " " + typed);
-    if (outcome instanceof ShopDesk.Outcome.Wrong(List<Problem> problems)) {
-      wrong(http, "Nothing was changed; see there.", at(field, typed, problems));
-    } else {
-      answer(http, outcome, field.shown().label() + " is changed.");
+    String label = field.shown().label();
+    switch (change(http, seen, targets, label + " " + typed)) {
+      case ShopDesk.Outcome.Wrong(List<Problem> problems) ->
+          wrong(http, "Nothing was changed; see there.", at(field, typed, problems));
+      case ShopDesk.Outcome.Taken(String by, String theirs) ->
+          conflict(
+              http,
+              Typing.notFirst(label, typed),
+              Typing.taken(field.shown().id(), typed, by, theirs));
+      case ShopDesk.Outcome other -> answer(http, other, label + " is changed.");
     }
+  }
+
+  private void conflict(Context http, String notice, Typing typing) {
+    http.status(HttpStatus.CONFLICT);
+    show(http, notice, typing);
   }
 
   private static Typing at(Field field, String typed, List<Problem> problems) {
@@ -157,11 +145,12 @@ final class ShopRoutes {
       case Reading.Bad<List<Target>>(String rule, String remedy) ->
           wrong(http, begin.title() + ": not yet; see there.", begun.wrong(rule, remedy));
       case Reading.Good<List<Target>>(List<Target> targets) -> {
-        ShopDesk.Outcome outcome = change(http, seen, targets, begin.title());
-        if (outcome instanceof ShopDesk.Outcome.Wrong(List<Problem> problems)) {
-          wrong(http, begin.title() + ": not yet; see there.", begun.wrong(problems));
-        } else {
-          answer(http, outcome, begin.title() + ": done.");
+        String notYet = begin.title() + ": not yet; see there.";
+        switch (change(http, seen, targets, begin.title())) {
+          case ShopDesk.Outcome.Wrong(List<Problem> problems) ->
+              wrong(http, notYet, begun.wrong(problems));
+          case ShopDesk.Outcome.Taken(String by, _) -> conflict(http, notYet, begun.taken(by));
+          case ShopDesk.Outcome other -> answer(http, other, begin.title() + ": done.");
         }
       }
     }
@@ -187,13 +176,22 @@ final class ShopRoutes {
     answer(http, change(http, seen, part.leave().stream().toList(), why), why + ".");
   }
 
+  private void undo(Context http) {
+    String seen = seen(http).revision().id().value();
+    answer(http, desk.undo(seen, by(http)), "Taken back.");
+  }
+
+  private void redo(Context http) {
+    String seen = seen(http).revision().id().value();
+    answer(http, desk.redo(seen, by(http)), "Brought back.");
+  }
+
   private void answer(Context http, ShopDesk.Outcome outcome, String done) {
     switch (outcome) {
       case ShopDesk.Outcome.Done() -> show(http, done, Typing.NOTHING);
-      case ShopDesk.Outcome.Refused(String reason) -> {
-        http.status(HttpStatus.CONFLICT);
-        show(http, reason, Typing.NOTHING);
-      }
+      case ShopDesk.Outcome.Refused(String reason) -> conflict(http, reason, Typing.NOTHING);
+      case ShopDesk.Outcome.Taken(String by, _) ->
+          conflict(http, by + " has changed this since you looked; look anew.", Typing.NOTHING);
       case ShopDesk.Outcome.Wrong(List<Problem> problems) ->
           wrong(
               http,
@@ -233,36 +231,64 @@ final class ShopRoutes {
   }
 
   private void change(Context http) {
+    String typed = form(http, "count").strip();
     Optional<Racked> seen = seenPiece(http);
     if (seen.isEmpty()) {
-      overtaken(http);
+      overtaken(http, typed);
       return;
     }
-    switch (RackFields.count(form(http, "count").strip())) {
+    switch (RackFields.count(typed)) {
       case Reading.Bad<Integer>(String rule, String remedy) ->
-          wrong(http, "Nothing was changed. " + Typing.sentences(rule, remedy), Typing.NOTHING);
+          wrong(http, "Nothing was changed; see there.", counted(http, typed, rule, remedy));
       case Reading.Good<Integer>(Integer count) ->
-          made(http, rack.change(seen.get(), seen.get().piece().counted(count)), "It is counted.");
+          made(
+              http,
+              rack.change(seen.get(), seen.get().piece().counted(count)),
+              "It is counted.",
+              typed);
     }
+  }
+
+  private static Typing counted(Context http, String typed, String rule, String remedy) {
+    String piece = ShopPage.Line.id(http.pathParam("piece"));
+    return new Typing(Map.of(piece, Typing.Typed.wrong(typed, rule, remedy)));
   }
 
   private void takeOut(Context http) {
     seenPiece(http)
         .ifPresentOrElse(
-            seen -> made(http, rack.remove(seen), seen.piece().material() + " is taken out."),
-            () -> overtaken(http));
+            seen -> made(http, rack.remove(seen), seen.piece().material() + " is taken out.", ""),
+            () -> overtaken(http, ""));
   }
 
-  private void made(Context http, Rack.Change change, String done) {
+  /**
+   * @param typed how many there are, as somebody counted them; may be empty
+   */
+  private void made(Context http, Rack.Change change, String done, String typed) {
     if (change instanceof Rack.Change.Made) {
       show(http, done, Typing.NOTHING);
     } else {
-      overtaken(http);
+      overtaken(http, typed);
     }
   }
 
-  private void overtaken(Context http) {
-    http.status(HttpStatus.CONFLICT);
-    show(http, "Somebody has changed that piece since you looked; look anew.", Typing.NOTHING);
+  private void overtaken(Context http, String typed) {
+    Typing typing =
+        typed.isEmpty()
+            ? Typing.NOTHING
+            : counted(
+                http,
+                typed,
+                "somebody has changed it to " + standing(http) + " since you looked",
+                "set yours again if it is to stand");
+    conflict(http, "Somebody has changed that piece since you looked; look anew.", typing);
+  }
+
+  private String standing(Context http) {
+    return rack.all().stream()
+        .filter(r -> r.id().equals(http.pathParam("piece")))
+        .map(r -> Integer.toString(r.piece().count()))
+        .findFirst()
+        .orElse("none");
   }
 }

@@ -36,7 +36,27 @@ record Typing(Map<String, Typed> all) {
     return DesignPage.capital(rule) + ". " + DesignPage.capital(remedy) + end;
   }
 
-  private Optional<Typed> find(String id) {
+  /** What is said above a page whose field somebody else has changed. */
+  static String notFirst(String label, String typed) {
+    return label + " was not changed to " + shown(typed) + ": somebody else was first.";
+  }
+
+  private static String shown(String typed) {
+    return typed.isBlank() ? "nothing" : typed.strip();
+  }
+
+  /** What was typed into a field that somebody else has changed. @param theirs what stands there */
+  static Typing taken(String field, String typed, String by, String theirs) {
+    return new Typing(
+        Map.of(
+            field,
+            Typed.wrong(
+                typed,
+                by + " has changed it to " + theirs + " since you looked",
+                "enter yours again if it is to stand")));
+  }
+
+  Optional<Typed> find(String id) {
     return Optional.ofNullable(all.get(id));
   }
 

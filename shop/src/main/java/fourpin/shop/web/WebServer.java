@@ -102,8 +102,10 @@ public final class WebServer implements AutoCloseable {
                   config.routes.get(Guard.ASSETS + "{name}", assets::serve);
                   new JobRoutes(desk, pages).add(config.routes);
                   new ChangeRoutes(desk, pages).add(config.routes);
-                  new ShopRoutes(new ShopDesk(store.documents()), store.rack(), pages)
-                      .add(config.routes);
+                  ShopDesk shop = new ShopDesk(store.documents());
+                  new ShopRoutes(shop, store.rack(), pages).add(config.routes);
+                  new ShopFileRoutes(shop, pages).add(config.routes);
+                  new ShopHistoryRoutes(shop, store.documents(), pages).add(config.routes);
                   new LayoutRoutes(desk, searches, pages).add(config.routes);
                   new JobRackRoutes(desk, store.rack(), pages).add(config.routes);
                   new BackupRoutes(store, pages).add(config.routes);

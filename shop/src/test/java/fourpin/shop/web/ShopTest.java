@@ -2,9 +2,7 @@ package fourpin.shop.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -42,67 +40,10 @@ class ShopTest {
     return Leaf.back(caller.get("/shop/shop.yaml").body()).text();
   }
 
-  private static String example(String name) throws IOException {
-    return Files.readString(Path.of("..", "examples", name));
-  }
-
-  /** Jobs that name a shop file can be brought in once it is here. */
-  @Test
-  void aShopFileIsBroughtInWholeAndServesTheJobsThatNameIt() throws IOException {
-    String job = example("ways/router-guide.yaml");
-    HttpResponse<String> early = caller.upload("/jobs", job);
-    assertThat(early.statusCode()).isEqualTo(422);
-    assertThat(early.body()).contains("Bring the shop file in on the page Shop first");
-    assertThat(caller.upload("/shop/bring", example("shop.yaml"), "seen", "").statusCode())
-        .isEqualTo(303);
-    assertThat(file()).isEqualTo(example("shop.yaml"));
-    assertThat(caller.get("/shop?open=HABITS").body()).contains("Harrow Mill workshop");
-    assertThat(caller.get(caller.bring(job)).body()).doesNotContain("no shop file is kept");
-  }
-
-  @Test
-  void anEditedShopFileComesBackOnlyIfNobodyElseChangedItSince() {
-    begin("Harrow Mill workshop");
-    String away = caller.get("/shop/shop.yaml").body();
-    String edited = away.replace("unit: inch", "unit: mm # as we measure");
-    caller.submit("/shop/put", "seen", seen(), "open", "HABITS", "field", "shop", "value", "Ours");
-    String theirs = file();
-    assertThat(theirs).contains("shop: Ours");
-    HttpResponse<String> late = caller.upload("/shop/bring", edited, "seen", seen());
-    assertThat(late.statusCode()).isEqualTo(409);
-    assertThat(late.body()).contains("has changed the shop since");
-    assertThat(file()).isEqualTo(theirs);
-    String again =
-        caller.get("/shop/shop.yaml").body().replace("unit: inch", "unit: mm # as we measure");
-    assertThat(caller.upload("/shop/bring", again, "seen", "").statusCode()).isEqualTo(303);
-    assertThat(file()).isEqualTo(theirs.replace("unit: inch", "unit: mm # as we measure"));
-  }
-
-  @Test
-  void aShopFileWithFaultsIsRefusedWithAllOfThem() {
-    begin("Harrow Mill workshop");
-    String before = seen();
-    HttpResponse<String> wrong =
-        caller.upload(
-            "/shop/bring",
-            "shop: Ours\nunit: furlong\ntools: {bit: {bit: wide}}\n",
-            "seen",
-            before);
-    assertThat(wrong.statusCode()).isEqualTo(422);
-    assertThat(wrong.body()).contains("shop file:2:7", "furlong", "shop file:3:");
-    assertThat(caller.upload("/shop/bring", file(), "seen", before).statusCode()).isEqualTo(303);
-    String lines = file().replace("\n", "\r\n");
-    assertThat(caller.upload("/shop/bring", lines, "seen", before).statusCode()).isEqualTo(303);
-    assertThat(seen()).as("the same file is no change").isEqualTo(before);
-  }
-
-  @Test
-  void itIsBegunWithANameAndGetsItsToolsOneByOne() {
-    assertThat(caller.get("/shop?open=TOOLS").body()).contains("has told nothing of itself yet");
-    begin("Harrow Mill workshop");
-    String[] bit = {
+  private static String[] bit(String seen, String reach) {
+    return new String[] {
       "seen",
-      seen(),
+      seen,
       "open",
       "TOOLS",
       "part",
@@ -112,10 +53,18 @@ class ShopTest {
       "b-diameter",
       "1/4",
       "b-point",
-      "",
+      "3/32",
       "b-reach",
-      "3"
+      reach
     };
+  }
+
+  @Test
+  void itIsBegunWithANameAndGetsItsToolsOneByOne() {
+    assertThat(caller.get("/shop?open=TOOLS").body()).contains("has told nothing of itself yet");
+    begin("Harrow Mill workshop");
+    String[] bit = bit(seen(), "3");
+    bit[11] = "";
     HttpResponse<String> missing = caller.post("/shop/begin", bit);
     assertThat(missing.statusCode()).isEqualTo(422);
     assertThat(Caller.element(missing.body(), "p", "n-tools_more_bit_point"))
@@ -178,6 +127,43 @@ class ShopTest {
     assertThat(file()).doesNotContain("pitch");
   }
 
+  private HttpResponse<String> pitch(String seen, String pitch) {
+    return caller.post(
+        "/shop/put", "seen", seen, "open", "HABITS", "field", "settings_pitch", "value", pitch);
+  }
+
+  @Test
+  void whoeverIsLateAtAFieldKeepsWhatWasTypedAndSeesWhatStands() {
+    begin("Harrow Mill workshop");
+    String both = seen();
+    pitch(both, "1 1/4");
+    HttpResponse<String> late = pitch(both, "1 1/2");
+    assertThat(late.statusCode()).isEqualTo(409);
+    assertThat(Caller.element(late.body(), "form", "f-settings_pitch"))
+        .contains("value=\"1 1/2\"", "This machine has changed it to 1 1/4 since you looked");
+    assertThat(late.body()).contains("was not changed to 1 1/2: somebody else was first.");
+    assertThat(file()).contains("pitch: 1 1/4");
+    String now = Caller.first(late.body(), "name=\"seen\" value=\"([^\"]*)\"");
+    assertThat(pitch(now, "1 1/2").statusCode()).isEqualTo(200);
+    assertThat(file()).contains("pitch: 1 1/2");
+    assertThat(pitch(both, "1 1/2").statusCode())
+        .as("the same change is no quarrel")
+        .isEqualTo(200);
+  }
+
+  @Test
+  void whoeverIsLateWithAToolKeepsWhatWasTyped() {
+    begin("Harrow Mill workshop");
+    String[] bit = bit(seen(), "3");
+    caller.post("/shop/begin", bit);
+    bit[13] = "4";
+    HttpResponse<String> late = caller.post("/shop/begin", bit);
+    assertThat(late.statusCode()).isEqualTo(409);
+    assertThat(late.body())
+        .contains("This machine has put something there since you looked", "value=\"4\"");
+    assertThat(file()).contains("reach: 3}");
+  }
+
   @Test
   void aShopIsBegunOnce() {
     begin("First");
@@ -218,6 +204,20 @@ class ShopTest {
     assertThat(counted).contains("name=\"count\" value=\"5\"");
     HttpResponse<String> late = caller.submit(piece + "/out", "version", version);
     assertThat(late.statusCode()).isEqualTo(409);
+    HttpResponse<String> miscounted = caller.submit(piece, "version", version, "count", "4");
+    assertThat(miscounted.statusCode()).isEqualTo(409);
+    assertThat(miscounted.body())
+        .contains("name=\"count\" value=\"4\"", "Somebody has changed it to 5 since you looked");
+    HttpResponse<String> none =
+        caller.submit(
+            piece,
+            "version",
+            Caller.first(counted, "name=\"version\" value=\"([^\"]*)\""),
+            "count",
+            "many");
+    assertThat(none.statusCode()).isEqualTo(422);
+    assertThat(none.body())
+        .contains("name=\"count\" value=\"many\"", "It is a whole number from 1 to 9999");
     String now = Caller.first(counted, "name=\"version\" value=\"([^\"]*)\"");
     assertThat(caller.submit(piece + "/out", "version", now).body())
         .contains("Nothing stands on the rack yet.");
