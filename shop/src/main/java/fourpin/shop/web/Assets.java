@@ -36,6 +36,7 @@ final class Assets {
   Assets() {
     add("fourpin.css", "text/css; charset=utf-8", OURS + "fourpin.css");
     add("desk.js", SCRIPT, OURS + "desk.js");
+    add("focus.js", SCRIPT, OURS + "focus.js");
     add("bench.css", "text/css; charset=utf-8", OURS + "bench.css");
     add("bench.js", SCRIPT, OURS + "bench.js");
     add("bench-worker.js", SCRIPT, OURS + "bench-worker.js");

@@ -69,7 +69,7 @@ final class LayoutRoutes {
             .map(Search::progress)
             .flatMap(
                 p ->
-                    p instanceof Search.Progress.Done(_, CutPlan done)
+                    p instanceof Search.Progress.Done(_, CutPlan done, _, _)
                         ? Optional.of(done)
                         : Optional.empty())
             .orElseThrow(NotFoundResponse::new);

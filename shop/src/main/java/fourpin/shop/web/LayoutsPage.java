@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param base address of the job
  * @param rows sheets of each lot, in the plan and as the search has them
  * @param stage how far the search is
- * @param seconds that it has gone on
+ * @param seconds that it has gone on, or took
  * @param about what the search, or what was found before, has to do with the job as it is now
  */
 public record LayoutsPage(
@@ -38,6 +38,8 @@ public record LayoutsPage(
     NONE,
     WAITING,
     GOING,
+    STOPPING,
+    STOPPED,
     DONE,
     FAILED
   }
@@ -77,7 +79,31 @@ public record LayoutsPage(
 
   /** Whether it is to be looked at again soon. */
   public boolean isUnderWay() {
+    return stage == Stage.WAITING || stage == Stage.GOING || stage == Stage.STOPPING;
+  }
+
+  /** Whether there is something to stop. */
+  public boolean canBeStopped() {
     return stage == Stage.WAITING || stage == Stage.GOING;
+  }
+
+  /** Whether it has found something. */
+  public boolean hasEnded() {
+    return stage == Stage.DONE || stage == Stage.STOPPED;
+  }
+
+  /** What there is to say of it; may be empty. */
+  public String says() {
+    return switch (stage) {
+      case NONE -> "";
+      case WAITING -> "Waiting for another search to end.";
+      case GOING -> "Searching for " + seconds + " s.";
+      case STOPPING -> "Stopping; what it has is laid out to the end first.";
+      case STOPPED ->
+          "Stopped before its time, after " + seconds + " s. The best it had by then stands below.";
+      case DONE -> "The search is done.";
+      case FAILED -> "The search failed by a fault of Fourpin; the job is as it was.";
+    };
   }
 
   public List<Integer> times() {
@@ -87,22 +113,26 @@ public record LayoutsPage(
   private static Stage stage(Search search) {
     return switch (search.progress()) {
       case Search.Progress.Waiting _ -> Stage.WAITING;
-      case Search.Progress.Going _ -> Stage.GOING;
-      case Search.Progress.Done _ -> Stage.DONE;
+      case Search.Progress.Going(_, _, var course) ->
+          course == Search.Course.WHOLE ? Stage.GOING : Stage.STOPPING;
+      case Search.Progress.Done(_, _, _, var course) ->
+          course == Search.Course.WHOLE ? Stage.DONE : Stage.STOPPED;
       case Search.Progress.Failed _ -> Stage.FAILED;
     };
   }
 
   private static Duration gone(Search search) {
-    return search.progress() instanceof Search.Progress.Going(_, Duration gone)
-        ? gone
-        : Duration.ZERO;
+    return switch (search.progress()) {
+      case Search.Progress.Going(_, Duration gone, _) -> gone;
+      case Search.Progress.Done(_, _, Duration gone, _) -> gone;
+      case Search.Progress.Waiting _, Search.Progress.Failed _ -> Duration.ZERO;
+    };
   }
 
   private static List<Search.Lot> lots(Search search) {
     return switch (search.progress()) {
-      case Search.Progress.Going(var lots, _) -> lots;
-      case Search.Progress.Done(var lots, _) -> lots;
+      case Search.Progress.Going(var lots, _, _) -> lots;
+      case Search.Progress.Done(var lots, _, _, _) -> lots;
       case Search.Progress.Waiting _, Search.Progress.Failed _ -> List.of();
     };
   }

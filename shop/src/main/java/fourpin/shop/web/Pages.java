@@ -9,6 +9,7 @@ import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -31,8 +32,10 @@ final class Pages {
   }
 
   void show(Context http, String template, Map<String, Object> values) {
+    Map<String, Object> all = new HashMap<>(values);
+    all.put("nav", Link.of(GuardHandler.visitor(http)));
     StringOutput out = new StringOutput();
-    engine.render(template + ".jte", values, out);
+    engine.render(template + ".jte", all, out);
     http.contentType("text/html; charset=utf-8").result(out.toString());
   }
 

@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
@@ -46,19 +45,31 @@ final class Search implements CutWatch {
     record Waiting() implements Progress {}
 
     /** It goes on. @param gone how long already */
-    record Going(List<Lot> lots, Duration gone) implements Progress {}
+    record Going(List<Lot> lots, Duration gone, Course course) implements Progress {}
 
-    record Done(List<Lot> lots, CutPlan plan) implements Progress {}
+    /**
+     * It has ended.
+     *
+     * @param gone how long it took
+     * @param course whether that was before its time
+     */
+    record Done(List<Lot> lots, CutPlan plan, Duration gone, Course course) implements Progress {}
 
     /** It broke off by a fault of ours. */
     record Failed() implements Progress {}
+  }
+
+  /** Whether it goes its way to the end. */
+  enum Course {
+    WHOLE,
+    STOPPED
   }
 
   private final State state;
   private final Duration time;
   private final LongSupplier nanos;
   private final Consumer<List<KeptLayout>> keeper;
-  private final AtomicBoolean enough = new AtomicBoolean();
+  private volatile Course course = Course.WHOLE;
   private final Map<String, Lot> lots = new LinkedHashMap<>();
   private Optional<Long> start = Optional.empty();
   private Optional<Progress> end = Optional.empty();
@@ -90,7 +101,7 @@ final class Search implements CutWatch {
               ThoroughCutter.Limit.WATCH,
               this);
       keeper.accept(toKeep(plan));
-      end(new Progress.Done(lots(), plan));
+      end(new Progress.Done(lots(), plan, gone(), course));
     } catch (RuntimeException failure) {
       end(new Progress.Failed());
       throw failure;
@@ -139,7 +150,8 @@ final class Search implements CutWatch {
 
   synchronized Progress progress() {
     return end.orElseGet(
-        () -> start.isEmpty() ? new Progress.Waiting() : new Progress.Going(lots(), gone()));
+        () ->
+            start.isEmpty() ? new Progress.Waiting() : new Progress.Going(lots(), gone(), course));
   }
 
   /** Whether it has not ended yet. */
@@ -148,8 +160,10 @@ final class Search implements CutWatch {
   }
 
   /** The best so far will do, for this lot and all others; from any thread. */
-  void enough() {
-    enough.set(true);
+  synchronized void enough() {
+    if (end.isEmpty()) {
+      course = Course.STOPPED;
+    }
   }
 
   private synchronized Duration gone() {
@@ -169,7 +183,7 @@ final class Search implements CutWatch {
 
       @Override
       public boolean enough() {
-        return enough.get() || gone().compareTo(until) >= 0;
+        return course == Course.STOPPED || gone().compareTo(until) >= 0;
       }
     };
   }

@@ -41,7 +41,6 @@ final class ShopRoutes {
     routes.post("/shop/put", this::put);
     routes.post("/shop/begin", this::begin);
     routes.post("/shop/leave", this::leave);
-    routes.post("/shop/earlier", this::earlier);
     routes.post("/shop/undo", this::undo);
     routes.post("/shop/redo", this::redo);
     routes.post("/shop/rack", this::add);
@@ -156,22 +155,12 @@ final class ShopRoutes {
     }
   }
 
-  private static Part part(Context http, ShopDesk.Kept seen) {
-    return ShopPage.part(seen.text(), open(http))
-        .part(form(http, "part"))
-        .orElseThrow(NotFoundResponse::new);
-  }
-
-  private void earlier(Context http) {
-    ShopDesk.Kept seen = seen(http);
-    Part part = part(http, seen);
-    String why = part.title() + " moved up";
-    answer(http, change(http, seen, part.earlier(), why), why + ".");
-  }
-
   private void leave(Context http) {
     ShopDesk.Kept seen = seen(http);
-    Part part = part(http, seen);
+    Part part =
+        ShopPage.part(seen.text(), open(http))
+            .part(form(http, "part"))
+            .orElseThrow(NotFoundResponse::new);
     String why = part.title() + " left out";
     answer(http, change(http, seen, part.leave().stream().toList(), why), why + ".");
   }

@@ -196,41 +196,6 @@ document.addEventListener("submit", async (event) => {
   if (form.matches("[action='/new']")) setTimeout(() => say("Working out a case that holds up."), LONG);
 });
 
-// The focus stays where it was when its part of the page comes anew, under another name as well. Where what had it is gone, or does
-// something else by now, as the press of a cure, what is asked in answer to it or the part itself gets it: a second Enter must do nothing.
-
-const alike = (part, one) => {
-  const isField = one.matches("input, select");
-  const words = one.textContent.trim();
-  return [...part.querySelectorAll(isField ? "input:not([type=hidden]), select" : one.tagName)].filter((e) => isField || e.textContent.trim() === words);
-};
-let focused = null;
-document.addEventListener("htmx:beforeSwap", () => {
-  const one = document.activeElement;
-  const part = one && one.closest("section[id]");
-  focused = part && { one, part: part.id, index: alike(part, one).indexOf(one), gone: one.closest("form[action$='/cure'], form[action$='/leave'], form[action$='/earlier']") };
-});
-document.addEventListener("htmx:oobAfterSwap", () => {
-  const part = focused && !focused.one.isConnected && document.getElementById(focused.part);
-  if (!part || (focused.one.id && document.getElementById(focused.one.id))) return;
-  const again = focused.gone ? null : alike(part, focused.one)[focused.index];
-  const asked = part.querySelector("[data-asks]");
-  focused = null;
-  if (!again && asked) return asked.focus();
-  if (!again) part.tabIndex = -1;
-  (again || part).focus({ preventScroll: true });
-});
-
-// What is moved up has the focus one place higher, so that another press moves the same on.
-document.addEventListener("htmx:afterRequest", (event) => {
-  const form = event.detail.elt;
-  const fields = document.getElementById("fields");
-  if (!event.detail.successful || !fields?.contains(form) || !form.matches("form[action$='/earlier']")) return;
-  const before = form.closest("fieldset").previousElementSibling?.querySelector(":scope > form[action$='/earlier'] button");
-  if (!before) fields.tabIndex = -1;
-  (before || fields).focus({ preventScroll: true });
-});
-
 // Workings
 
 document.addEventListener("htmx:afterSwap", (event) => {

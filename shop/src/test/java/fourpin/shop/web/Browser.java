@@ -339,6 +339,16 @@ final class Browser implements AutoCloseable {
     field.sendKeys(Keys.TAB);
   }
 
+  /** Chooses a file that holds a text, and brings it in. */
+  void bring(Path folder, String css, String text) {
+    try {
+      element(css).sendKeys(Files.writeString(folder.resolve("brought.yaml"), text).toString());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    press("Bring it in");
+  }
+
   /** Types wherever the focus is. */
   void keys(CharSequence... keys) {
     new Actions(driver).sendKeys(keys).perform();

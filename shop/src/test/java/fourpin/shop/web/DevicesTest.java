@@ -128,6 +128,26 @@ class DevicesTest {
         .contains("/pair?to=/devices");
   }
 
+  /** What refuses a visitor does not stand at the top of pages. */
+  @Test
+  void pagesLeadADeviceWhereItMayGo() {
+    String cookie = paired("phone");
+    assertThat(ways(phone("/shop", cookie))).containsExactly("/", "/new", "/shop");
+    ways(phone("/", cookie)).forEach(w -> assertThat(phone(w, cookie).statusCode()).isEqualTo(200));
+    assertThat(ways(phone("/pair", ""))).isEmpty();
+    assertThat(ways(caller.get("/shop")))
+        .containsExactly("/", "/new", "/shop", "/devices", "/backup")
+        .allMatch(w -> caller.get(w).statusCode() == 200);
+  }
+
+  private static List<String> ways(HttpResponse<String> page) {
+    return page.body().contains("<nav aria-label=\"Fourpin\">")
+        ? Caller.all(
+            page.body().split("<nav aria-label=\"Fourpin\">")[1].split("</nav>")[0],
+            "href=\"([^\"]*)\"")
+        : List.of();
+  }
+
   /** As a phone that looks at a code on a sheet, and whose owner mistypes the first time. */
   @Test
   void aDeviceGoesOnToWhereItWanted() {

@@ -60,6 +60,7 @@ class EveryPageTest {
   @TempDir static Path folder;
 
   private static Caller caller;
+  private static ShopPages shop;
   private static Relay relay;
 
   private final Browser browser;
@@ -71,6 +72,7 @@ class EveryPageTest {
   @BeforeAll
   static void start() {
     caller = Caller.onNetwork(folder);
+    shop = new ShopPages(caller, folder);
     relay = Relay.to(caller.port());
   }
 
@@ -141,9 +143,13 @@ class EveryPageTest {
         new Page("packet", b -> of(b, "/packet")),
         new Page("layouts", b -> of(b, "/layouts")),
         new Page("job-rack", b -> of(b, "/rack")),
-        new Page("rack", EveryPageTest::rack),
-        new Page("tools", b -> shop(b, "TOOLS")),
-        new Page("shop-settings", b -> shop(b, "HABITS")),
+        new Page("rack", b -> shop.rack(b)),
+        new Page("tools", b -> shop.shelf(b, "TOOLS")),
+        new Page("shop-settings", b -> shop.shelf(b, "HABITS")),
+        new Page("shop-lacks", b -> shop.lacks(b)),
+        new Page("shop-history", b -> shop.history(b)),
+        new Page("shop-beside", b -> shop.beside(b)),
+        new Page("shop-late", b -> shop.late(b)),
         at("backup", "/backup"),
         new Page("backup-looked-at", EveryPageTest::backup),
         new Page("bench", EveryPageTest::bench),
@@ -170,28 +176,6 @@ class EveryPageTest {
     browser.type("#v-face-frame_stile", "9,5");
     browser.press("details.begin", "Add: Face frame");
     browser.awaitText("#n-face-frame_stile", "comma");
-  }
-
-  private static void rack(Browser browser) {
-    browser.open(caller.origin() + "/shop");
-    browser.type("#v-rack_material", "oak ply");
-    browser.type("#v-rack_thickness", "3/4");
-    browser.type("#v-rack_length", "31 1/2");
-    browser.type("#v-rack_width", "20");
-    browser.press("Put it on the rack");
-    browser.awaitText("#notice", "on the rack");
-    browser.type("#v-rack_length", "9,5");
-    browser.press("Put it on the rack");
-    browser.awaitText("#n-rack_length", "comma");
-  }
-
-  private static void shop(Browser browser, String shelf) {
-    browser.open(caller.origin() + "/shop?open=" + shelf);
-    if (browser.has("#shop-name")) {
-      browser.type("#shop-name", "Harrow Mill workshop");
-      browser.press("Begin");
-      browser.await("the shop", () -> !browser.has("#shop-name"));
-    }
   }
 
   private static void backup(Browser browser) {
@@ -326,18 +310,10 @@ class EveryPageTest {
   }
 
   private static void wrongFile(Browser browser) {
-    try {
-      Path file =
-          Files.writeString(
-              folder.resolve("wrong.yaml"),
-              readingRoom().replace("bays: 3", "bays: many").replace("width: 80", "width: 9,5"));
-      browser.open(caller.origin() + "/");
-      browser.element("#file").sendKeys(file.toString());
-      browser.press("Bring it in");
-      browser.awaitText("h1", "cannot be taken");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    browser.open(caller.origin() + "/");
+    String wrong = readingRoom().replace("bays: 3", "bays: many");
+    browser.bring(folder, "#file", wrong.replace("width: 80", "width: 9,5"));
+    browser.awaitText("h1", "cannot be taken");
   }
 
   @ParameterizedTest

@@ -135,7 +135,56 @@ class KeyboardInBrowserTest {
     focusIsIn(".asks a");
     browser.keys(Keys.ENTER);
     browser.await("the page as it was", () -> !browser.has(".asks"));
-    assertThat(browser.has("[aria-label^='Do this: set hole-depth']")).isTrue();
+    focusIsIn("[aria-label^='Do this: set hole-depth']");
+  }
+
+  /** The whole of what the shop keeps comes anew with each answer. */
+  @Test
+  void onThePageOfTheShopTheFocusStaysWhereItIsAndNothingIsDoneTwice() {
+    caller.submit("/shop/first", "name", "Harrow Mill workshop", "unit", "inch");
+    for (String material : List.of("oak ply", "birch ply")) {
+      caller.submit("/shop/rack", piece(material));
+    }
+    browser.openAnew(caller.origin() + "/shop");
+    browser.run("document.querySelectorAll(\"input[name=count]\")[0].focus(); return 1");
+    browser.keys(Keys.END, "7", Keys.TAB);
+    focusIsIn("[aria-label^='Set how many of birch ply']");
+    browser.keys(Keys.ENTER);
+    browser.await("the count", () -> browser.has("input[name=count][value='17']"));
+    focusIsIn("[aria-label^='Set how many of birch ply']");
+    tabTo("button", "Take out");
+    browser.keys(Keys.ENTER);
+    browser.awaitText("#notice", "birch ply is taken out.");
+    focusIsIn("#shop");
+    browser.openAnew(caller.origin() + "/shop?open=HABITS");
+    browser.type("#v-settings_pitch", "1 1/2");
+    browser.awaitText("#notice", "is changed.");
+    browser.run("document.querySelector(\"form[action='/shop/undo'] button\").focus(); return 1");
+    browser.keys(Keys.ENTER);
+    browser.awaitText("#notice", "Taken back.");
+    focusIsIn("form[action='/shop/undo'] button");
+    assertThat(browser.faults()).isEmpty();
+  }
+
+  private static String[] piece(String material) {
+    return new String[] {
+      "rack_material",
+      material,
+      "rack_form",
+      "sheet",
+      "rack_thickness",
+      "3/4",
+      "rack_length",
+      "96",
+      "rack_width",
+      "48",
+      "rack_count",
+      "1",
+      "rack_price",
+      "",
+      "rack_note",
+      ""
+    };
   }
 
   @Test

@@ -74,6 +74,8 @@ class LayoutsTest {
             kept::addAll);
     assertThat(search.isGoing()).isTrue();
     search.run();
+    search.enough();
+    assertThat(said(search)).as("a word too late stops nothing").isEqualTo("The search is done.");
     assertThat(search.progress())
         .isInstanceOfSatisfying(
             Search.Progress.Done.class,
@@ -101,9 +103,42 @@ class LayoutsTest {
   @Test
   void goodEnoughEndsIt() throws IOException {
     Search search = new Search(state(), Duration.ofDays(1), () -> 0L, _ -> {});
+    assertThat(said(search)).isEqualTo("Waiting for another search to end.");
     search.enough();
     search.run();
-    assertThat(search.progress()).isInstanceOf(Search.Progress.Done.class);
+    assertThat(search.progress())
+        .isInstanceOfSatisfying(
+            Search.Progress.Done.class, done -> assertThat(done.plan().complete()).isTrue());
+    assertThat(said(search))
+        .isEqualTo("Stopped before its time, after 0 s. The best it had by then stands below.");
+  }
+
+  private static String said(Search search) {
+    return LayoutsPage.of(search.state(), Optional.of(search), "", "").says();
+  }
+
+  /** Each look at the clock finds it a second later; the word comes while it goes on, and after. */
+  @Test
+  void whatIsStoppedSaysSoFromTheWordOn() throws IOException {
+    AtomicLong clock = new AtomicLong();
+    List<String> before = new ArrayList<>();
+    List<String> after = new ArrayList<>();
+    Search[] one = new Search[1];
+    Search search =
+        new Search(
+            state(),
+            Duration.ofDays(1),
+            () -> clock.addAndGet(Duration.ofSeconds(1).toNanos()),
+            _ -> {
+              before.add(said(one[0]));
+              one[0].enough();
+              after.add(said(one[0]));
+            });
+    one[0] = search;
+    search.run();
+    assertThat(before).first().asString().startsWith("Searching for ");
+    assertThat(after).first().asString().startsWith("Stopping; ");
+    assertThat(said(search)).startsWith("Stopped before its time, after ");
   }
 
   @Test
@@ -123,7 +158,9 @@ class LayoutsTest {
       assertThat(begun.statusCode()).isEqualTo(303);
       assertThat(caller.submit(job + "/layouts", "seconds", "10").statusCode()).isEqualTo(409);
       String page = ended(caller, job);
-      assertThat(page).contains("The search is done.", "found by a longer search for change 1");
+      assertThat(page)
+          .contains("found by a longer search for change 1")
+          .containsPattern("The search is done\\.|Stopped before its time, after \\d+ s\\.");
       assertThat(new String(caller.bytes(job + "/layouts.zip"), StandardCharsets.ISO_8859_1))
           .startsWith("PK")
           .contains("cutting.pdf");
