@@ -20,7 +20,7 @@ import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 public final class GuardHandler implements Handler {
 
   private static final String VISITOR = "fourpin.visitor";
-  private static final String PLAIN = "text/plain; charset=utf-8";
+  static final String PLAIN = "text/plain; charset=utf-8";
 
   /** Far more than a browser sends; each holds a buffer of this size. */
   private static final int MOST_HEADER_BYTES = 8 << 10;
@@ -34,7 +34,7 @@ public final class GuardHandler implements Handler {
   private static final long MOST_PASSED_OVER_BYTES = 64 << 20;
 
   /** Of every answer, refusals included. */
-  private static final List<Map.Entry<String, String>> HEADERS =
+  static final List<Map.Entry<String, String>> HEADERS =
       List.of(
           Map.entry(
               "Content-Security-Policy",
@@ -69,7 +69,11 @@ public final class GuardHandler implements Handler {
           http.setIdleTimeout(LONGEST_SILENCE.toMillis());
         });
     config.jetty.modifyServer(
-        server -> server.setHandler(new MinimumDataRateHandler(LEAST_BYTES_PER_SECOND, 0)));
+        server -> {
+          server.setHandler(new MinimumDataRateHandler(LEAST_BYTES_PER_SECOND, 0));
+          server.setErrorHandler(new PlainErrors());
+        });
+    config.jetty.modifyServletContextHandler(pages -> pages.setErrorHandler(new PlainErrors()));
   }
 
   /** Who asks; a stranger as long as the guard has not decided. */

@@ -63,14 +63,12 @@ class HostileRequestsTest {
       assertThat(answer).contains(request.said());
     }
     assertThat(answer.toLowerCase(Locale.ROOT))
-        .doesNotContain("jetty", "javalin", "exception", "server:");
-    if (!request.said().isEmpty()) {
-      assertThat(answer)
-          .contains(
-              "Content-Security-Policy: default-src 'none'",
-              "X-Content-Type-Options: nosniff",
-              "Cache-Control: no-store");
-    }
+        .doesNotContain("jetty", "javalin", "exception", "server:", "<");
+    assertThat(answer)
+        .contains(
+            "Content-Security-Policy: default-src 'none'",
+            "X-Content-Type-Options: nosniff",
+            "Cache-Control: no-store");
   }
 
   @Test
