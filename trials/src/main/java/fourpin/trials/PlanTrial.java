@@ -2,13 +2,10 @@ package fourpin.trials;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -42,16 +39,11 @@ final class PlanTrial implements Callable<Integer> {
 
   private void wholeProcesses(String job) throws IOException, InterruptedException {
     String launcher = Trials.root().resolve("fourpin").toString();
-    Path packets = Files.createTempDirectory("fourpin-trial");
-    try {
-      out.printf(Locale.ROOT, "%nWhole processes, %d runs each, example reading-room%n", runs);
-      String packet = packets.resolve("packet").toString();
-      line("--version", "", List.of(launcher, "--version"));
-      line("plan", "under 3 s, 512 MB", List.of(launcher, "plan", job, "--out", packet));
-      line("check", "under 1 s", List.of(launcher, "check", job));
-    } finally {
-      deleteAll(packets);
-    }
+    out.printf(Locale.ROOT, "%nWhole processes, %d runs each, example reading-room%n", runs);
+    String packet = Aside.folder().resolve("packet").toString();
+    line("--version", "", List.of(launcher, "--version"));
+    line("plan", "under 3 s, 512 MB", List.of(launcher, "plan", job, "--out", packet));
+    line("check", "under 1 s", List.of(launcher, "check", job));
   }
 
   private void line(String name, String aim, List<String> command)
@@ -68,13 +60,5 @@ final class PlanTrial implements Callable<Integer> {
             ? Long.toString(measured.peakKibibytes().getAsLong() / KIB_PER_MIB)
             : "?",
         aim.isEmpty() ? "" : "aim: " + aim);
-  }
-
-  private static void deleteAll(Path folder) throws IOException {
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
-    }
   }
 }

@@ -60,7 +60,7 @@ final class StoreTrial implements Callable<Integer> {
   public Integer call() throws IOException {
     System.out.println(machine);
     begin();
-    Path folder = newFolder();
+    Path folder = Aside.folder();
     try (PostgresServer server = PostgresServer.start(Trials.root())) {
       Savers toFiles = Savers.practised(newFile(), Files.createDirectory(folder.resolve("file")));
       Savers toServer =
@@ -124,13 +124,7 @@ final class StoreTrial implements Callable<Integer> {
   }
 
   static DataPlace.InFile newFile() throws IOException {
-    return new DataPlace.InFile(newFolder().resolve("shop.db"));
-  }
-
-  private static Path newFolder() throws IOException {
-    Path folder = Files.createTempDirectory("fourpin-trial");
-    folder.toFile().deleteOnExit();
-    return folder;
+    return new DataPlace.InFile(Aside.folder().resolve("shop.db"));
   }
 
   private void round(String database, long seedOfRound, Kills on) throws IOException {

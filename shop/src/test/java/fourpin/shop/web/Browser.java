@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Base64;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -51,11 +52,13 @@ final class Browser implements AutoCloseable {
   private static final int STEPS_OF_A_DRAG = 6;
 
   private final ChromeDriver driver;
+  private final Path aside;
   private final Path downloads;
   private Screen screen = Screen.DESK;
 
-  private Browser(ChromeDriver driver, Path downloads) {
+  private Browser(ChromeDriver driver, Path aside, Path downloads) {
     this.driver = driver;
+    this.aside = aside;
     this.downloads = downloads;
   }
 
@@ -66,13 +69,15 @@ final class Browser implements AutoCloseable {
     DRIVERS_LOG.setLevel(Level.SEVERE);
     try {
       List<String> found = find();
-      Path downloads = Files.createTempDirectory("fourpin-downloads");
+      Path aside = Files.createTempDirectory("fourpin-browser");
+      Path downloads = Files.createDirectory(aside.resolve("downloads"));
       ChromeDriverService service =
           new ChromeDriverService.Builder()
               .usingDriverExecutable(Path.of(found.getLast()).toFile())
+              .withEnvironment(Map.of("TMPDIR", aside.toString()))
               .build();
       return new Browser(
-          new ChromeDriver(service, options(found.getFirst(), downloads)), downloads);
+          new ChromeDriver(service, options(found.getFirst(), downloads)), aside, downloads);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -116,11 +121,10 @@ final class Browser implements AutoCloseable {
   @Override
   public void close() {
     driver.quit();
-    try (Stream<Path> files = Files.list(downloads)) {
-      for (Path file : files.toList()) {
-        Files.delete(file);
+    try (Stream<Path> all = Files.walk(aside)) {
+      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(path);
       }
-      Files.delete(downloads);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
