@@ -158,7 +158,8 @@
       .flatMap((all) => Object.entries(all.ticks))
       .filter(([, t]) => begun(t))
       .forEach(([step, t]) => {
-        const here = free.findIndex((s) => t.like && s.dataset.like === t.like);
+        // What was said of a step since, as that it is not done after all, holds.
+        const here = free.findIndex((s) => t.like && s.dataset.like === t.like && (tick(s.dataset.step).said || 0) <= (t.said || 0));
         const known = t.like || step;
         if (here >= 0) same.push({ s: free.splice(here, 1)[0], t });
         else if (!told.has(known) && !steps.some((s) => s.dataset.like === t.like)) other.push({ step, t });

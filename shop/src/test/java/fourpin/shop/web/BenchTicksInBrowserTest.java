@@ -188,6 +188,31 @@ class BenchTicksInBrowserTest {
     assertThat(browser.words(KEPT, away.job())).hasSize(1);
   }
 
+  /** A change is taken back, and with it come the former steps and what was said of them last. */
+  @Test
+  void whatWasSaidNotToBeDoneSinceIsNotOfferedAgain() {
+    String job = caller.bring(Caller.readingRoom());
+    List<String> first = cards(job);
+    narrow(job);
+    List<String> then = cards(job);
+    String stays = then.stream().filter(first::contains).findFirst().orElseThrow();
+    browser.openAnew(caller.origin() + job + "/bench");
+    browser.awaitText("#done", "0 of ");
+    tick(then.indexOf(stays) + 1);
+    browser.awaitText("#done", "1 of ");
+    caller.submit(job + "/undo", "seen", caller.seen(job));
+    browser.open(caller.origin() + job + "/bench");
+    browser.awaitText("#same", "Step " + (first.indexOf(stays) + 1) + ", done: ");
+    tick(first.indexOf(stays) + 1);
+    browser.awaitText("#done", "1 of ");
+    browser.press("Back");
+    browser.press("Not done");
+    browser.awaitText("#done", "0 of ");
+    browser.open(caller.origin() + job + "/bench");
+    browser.awaitText("#done", "0 of ");
+    assertThat(browser.element("#before").isDisplayed()).isFalse();
+  }
+
   @Test
   void ticksBeforeAChangeAreLeftWhenTheMakerSaysSo() {
     Away away = comeBack();

@@ -27,10 +27,15 @@ record ShopPages(Caller caller, Path folder) {
     }
   }
 
+  private void pitch(String pitch) {
+    String[] change = {"open", "HABITS", "field", "settings_pitch", "value", pitch, "seen", "none"};
+    caller.submit("/shop/put", change);
+  }
+
   void lacks(Browser browser) {
     shelf(browser, "HABITS");
-    browser.type("#v-settings_pitch", "1 1/4");
-    browser.awaitText("#notice", "is changed.");
+    pitch("1 1/4");
+    browser.open(caller.origin() + "/shop?open=HABITS");
     browser.bring(folder, "#shop-file", "shop: Harrow Mill workshop\nunit: inch\n");
     browser.awaitText("h1", "The file lacks something");
   }
@@ -52,8 +57,7 @@ record ShopPages(Caller caller, Path folder) {
   /** Somebody else is faster at a field. */
   void late(Browser browser) {
     shelf(browser, "HABITS");
-    String[] theirs = {"open", "HABITS", "field", "settings_pitch", "value", "2", "seen", "none"};
-    caller.submit("/shop/put", theirs);
+    pitch("2");
     browser.type("#v-settings_pitch", "1 3/4");
     browser.awaitText("#n-settings_pitch", "has changed it to 2 since you looked");
   }
