@@ -181,15 +181,23 @@ public final class LayoutView {
     return fitting.isPresent();
   }
 
-  /** On one line the name, or the number before it. */
+  /** On one line the name, upright or turned, or the number before it. */
   private static Optional<Lettering> shortName(String mark, Box room) {
-    double least = LEAST_FOR_WORDS <= room.height() ? LEAST_FOR_WORDS : LEAST_FOR_FIGURES;
-    Stream<String> names =
-        least == LEAST_FOR_WORDS ? Stream.of(mark, number(mark)) : Stream.of(number(mark));
-    return names
-        .map(Drafter::small)
-        .filter(name -> name.width() + MARGIN <= room.width() && least <= room.height())
+    return Stream.of(mark, number(mark))
+        .flatMap(
+            words ->
+                Stream.concat(
+                    fitting(words, room.width(), room.height()).stream(),
+                    fitting(words, room.height(), room.width()).stream()
+                        .map(name -> name.turned(90))))
         .findFirst();
+  }
+
+  private static Optional<Lettering> fitting(String words, double along, double across) {
+    boolean figures = words.chars().allMatch(Character::isDigit);
+    double least = figures ? LEAST_FOR_FIGURES : LEAST_FOR_WORDS;
+    return Optional.of(Drafter.small(words))
+        .filter(name -> name.width() + MARGIN <= along && least <= across);
   }
 
   private static String number(String mark) {

@@ -40,6 +40,9 @@ final class LayoutPages {
   /** Millimetres; more set-ups stand below the picture, where they may go over the page. */
   private static final double MOST_BESIDE = 130;
 
+  /** So high, in mm, the order leaves the drawing the whole width and the cautions their place. */
+  private static final double MOST_BELOW = 110;
+
   private static final String HOW_TO_READ =
       "Each cut goes through the whole piece. Pieces are lettered as they come off, trimmed edges"
           + " too: sheet S1 trimmed on four edges goes on with S1-E. A finished part stands in"
@@ -249,7 +252,11 @@ final class LayoutPages {
 
   private Block pattern(String title, StockLayout layout, int number, List<SetUp> setUps) {
     SheetPattern pattern = layout.layout().patterns().get(number - 1);
-    double width = SHARE * (words.fullPage().width() - GAP);
+    Table order = order(setUps);
+    double half = SHARE * (words.fullPage().width() - GAP);
+    double beside = Measure.height(List.of(order), words.fullPage().width() - GAP - half);
+    double below = Measure.height(List.of(order), words.fullPage().width());
+    double width = beside > MOST_BESIDE && below < MOST_BELOW ? words.fullPage().width() : half;
     LayoutView view =
         new LayoutView(words.fullPage().wide(width).high(VIEW_HEIGHT), pattern, number, title);
     String count = pattern.quantity() == 1 ? "" : ", cut " + pattern.quantity() + " alike";
@@ -259,9 +266,8 @@ final class LayoutPages {
         new Block.Figure(
             view.draw(),
             "Stock " + pattern.sheet().name() + ". Numbers are lines of the cut list.");
-    Table order = order(setUps);
     page.addAll(
-        Measure.height(List.of(order), words.fullPage().width() - GAP - width) > MOST_BESIDE
+        beside > MOST_BESIDE
             ? List.of(figure, order)
             : List.of(new Block.Beside(List.of(figure), SHARE, List.of(order))));
     small(layout, number).ifPresent(page::add);
