@@ -18,14 +18,29 @@ import java.util.Map;
 final class DefectCutter {
 
   private final SheetProblem problem;
-  private final Direction first;
-  private final Length least;
+  private final Way way;
   private final Map<String, List<String>> pieces = new LinkedHashMap<>();
 
-  private DefectCutter(SheetProblem problem, Direction first, Length least) {
+  /** What a clear piece of a board costs. */
+  enum Price {
+    /** By its area: right where all pieces of the board are used in the end. */
+    SHARE,
+    /** As much as the board: right where it is the only one used. */
+    BOARD
+  }
+
+  /**
+   * How defects are cut out.
+   *
+   * @param first the way of the cuts that part clear pieces from those with defects
+   * @param least length of a piece that is cut further: shorter ones between or beside defects
+   *     can't be held, and are left over
+   */
+  record Way(Direction first, Length least, Price price) {}
+
+  private DefectCutter(SheetProblem problem, Way way) {
     this.problem = problem;
-    this.first = first;
-    this.least = least;
+    this.way = way;
   }
 
   /** Whether any stock of a problem has defects. */
@@ -36,13 +51,15 @@ final class DefectCutter {
   /**
    * A layout of the whole boards.
    *
-   * @param first the way of the cuts that part clear pieces from those with defects
-   * @param least length of a piece that is cut further: shorter ones between or beside defects
-   *     can't be held, and are left over
    * @param clear for stock without defects
    */
-  static Layout cut(SheetProblem problem, Direction first, Length least, SheetCutter clear) {
-    return new DefectCutter(problem, first, least).layout(clear);
+  static Layout cut(SheetProblem problem, Way way, SheetCutter clear) {
+    return new DefectCutter(problem, way).layout(clear);
+  }
+
+  /** The same where pieces of any length may be cut further, and cost what they share. */
+  static Layout cut(SheetProblem problem, SheetCutter clear) {
+    return cut(problem, new Way(Direction.CROSSCUT, Length.ZERO, Price.SHARE), clear);
   }
 
   private Layout layout(SheetCutter clear) {
@@ -76,7 +93,7 @@ final class DefectCutter {
   }
 
   private ClearPieces clear(StockSheet board) {
-    return new ClearPieces(board, problem.saw(), first, least);
+    return new ClearPieces(board, problem.saw(), way.first, way.least);
   }
 
   private List<StockSheet> clearStock() {
@@ -87,7 +104,8 @@ final class DefectCutter {
       List<String> names = new ArrayList<>();
       for (Clear piece : its) {
         String name = board.name() + " | " + names.size();
-        double share = (double) piece.length() * piece.width() / area;
+        double share =
+            way.price == Price.BOARD ? 1 : (double) piece.length() * piece.width() / area;
         names.add(name);
         stock.add(
             new StockSheet(

@@ -22,6 +22,11 @@ public record Layout(List<SheetPattern> patterns, List<Unplaced> unplaced, Lower
     return patterns.stream().mapToLong(SheetPattern::quantity).sum();
   }
 
+  /** Whether all parts are placed, and nothing can be cheaper. */
+  boolean isProven() {
+    return unplaced.isEmpty() && bound.reachedBy(price(), sheets());
+  }
+
   /**
    * How far the price may be above the best possible: 0.02 is 2 %; 0 where it is proven to be the
    * best; infinite where the bound is nothing at all, which says nothing.

@@ -14,4 +14,9 @@ public record LowerBound(long price, long sheets) {
   public boolean reachedBy(long otherPrice, long otherSheets) {
     return price > 0 ? otherPrice == price : otherPrice == 0 && otherSheets == sheets;
   }
+
+  /** The better of each of two bounds of the same parts. */
+  LowerBound raised(LowerBound other) {
+    return new LowerBound(Math.max(price, other.price), Math.max(sheets, other.sheets));
+  }
 }

@@ -2,7 +2,6 @@ package fourpin.cutting;
 
 import fourpin.cutting.Attempt.Outcome;
 import fourpin.cutting.PatternSearch.Found;
-import fourpin.measure.Length;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -69,8 +68,8 @@ public final class PatternCutter implements SheetCutter {
   @Override
   public Layout cut(SheetProblem problem) {
     return DefectCutter.isFor(problem)
-        ? DefectCutter.cut(problem, Direction.CROSSCUT, Length.ZERO, this::cut)
-        : Sharing.cut(problem, this::cutFree);
+        ? DefectCutter.cut(problem, this::cut)
+        : Sharing.cut(problem, Searches.all(this::cutFree), 0);
   }
 
   private Layout cutFree(SheetProblem problem) {

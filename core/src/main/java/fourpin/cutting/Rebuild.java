@@ -13,7 +13,7 @@ import java.util.Map;
  * Lays each sheet of a layout out anew with the same parts, for a larger reusable offcut, then for
  * fewer small pieces and set-ups: pressed into the shortest and the narrowest piece of the sheet
  * that takes them, so that the rest comes off whole, and with first cuts of either way. What is no
- * better is not taken.
+ * better is not taken. Boards with defects stay as they are.
  */
 final class Rebuild {
   private static final StripCutter.Effort EFFORT = new StripCutter.Effort(0, 128);
@@ -71,7 +71,7 @@ final class Rebuild {
   }
 
   private SheetPattern better(Load load, SheetPattern pattern) {
-    if (tools.work() >= most) {
+    if (tools.work() >= most || !pattern.sheet().defects().isEmpty()) {
       return pattern;
     }
     SheetPattern best = pattern;

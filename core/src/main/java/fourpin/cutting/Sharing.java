@@ -12,20 +12,22 @@ import java.util.Optional;
 
 /**
  * Lays parts that must share a sheet out first, group by group: each on one sheet, which other
- * parts then help to fill, the sheet that comes cheapest for what it holds. The rest is a problem
- * without groups, which another cutter answers.
+ * parts then help to fill, the sheet that comes cheapest for what it holds; or where that is not
+ * found at once, as a problem of its own on one sheet. The rest is a problem without groups, which
+ * another cutter answers.
  */
 final class Sharing {
 
   /** So many times their area parts of the group are worth, so that they come first. */
   private static final double FIRST = 1_000;
 
-  private final SheetCutter rest;
+  private final SheetProblem problem;
+  private final Searches searches;
+  private final int way;
   private final Map<String, Integer> wanted = new HashMap<>();
   private final Map<String, Integer> used = new HashMap<>();
   private final List<SheetPattern> shared = new ArrayList<>();
   private final List<Unplaced> leftOut = new ArrayList<>();
-  private final SheetProblem problem;
   private final Strips.Tools tools = PatternSearch.tools();
 
   /** One sheet with a whole group on it. */
@@ -33,37 +35,59 @@ final class Sharing {
     /** The price of what it holds, then the sheet for it. */
     static final Comparator<Choice> ORDER =
         Comparator.comparingDouble((Choice c) -> c.pattern.sheet().price() / c.area)
-            .thenComparingDouble(c -> sheetArea(c) / c.area);
-
-    private static double sheetArea(Choice c) {
-      return c.pattern.sheet().length().mm() * c.pattern.sheet().width().mm();
-    }
+            .thenComparingDouble(c -> sheetArea(c.pattern.sheet()) / c.area);
   }
 
-  private Sharing(SheetProblem problem, SheetCutter rest) {
+  private Sharing(SheetProblem problem, Searches searches, int way) {
     this.problem = problem;
-    this.rest = rest;
+    this.searches = searches;
+    this.way = way;
     problem.parts().forEach(part -> wanted.put(part.mark(), part.count()));
   }
 
   /**
    * A layout in which every group shares a sheet.
    *
-   * @param rest for problems without groups
+   * @param searches by watch for what is in no group, by work for a group alone
+   * @param way 0 for the sheets that come cheapest, 1 for those that come next, and so on
    */
-  static Layout cut(SheetProblem problem, SheetCutter rest) {
+  static Layout cut(SheetProblem problem, Searches searches, int way) {
     return problem.ties().together().isEmpty()
-        ? rest.cut(problem)
-        : new Sharing(problem, rest).layout();
+        ? searches.byWatch().cut(problem)
+        : new Sharing(problem, searches, way).layout();
+  }
+
+  /** Whether all groups of a problem share a sheet in a layout. */
+  static boolean keeps(SheetProblem problem, Layout layout) {
+    return problem.ties().together().stream()
+        .allMatch(
+            group -> {
+              List<SheetPattern> holding =
+                  layout.patterns().stream().filter(p -> holds(p, group)).toList();
+              return holding.size() == 1
+                  && holding.getFirst().quantity() == 1
+                  && layout.unplaced().stream().noneMatch(u -> group.marks().contains(u.mark()));
+            });
+  }
+
+  private static boolean holds(SheetPattern pattern, Together group) {
+    return pattern.parts().stream()
+        .anyMatch(p -> group.marks().contains(((Node.Finished) p.node()).mark()));
+  }
+
+  private static double sheetArea(StockSheet sheet) {
+    return sheet.length().mm() * sheet.width().mm();
   }
 
   private Layout layout() {
     problem.ties().together().forEach(this::place);
-    List<Part> parts = left(part -> problem.ties().together(part.mark()).isEmpty());
+    List<Part> parts = left(this::isFree);
     Layout others =
-        rest.cut(
-            new SheetProblem(
-                parts, stock(), problem.saw(), problem.ties().ofMatched().among(parts)));
+        searches
+            .byWatch()
+            .cut(
+                new SheetProblem(
+                    parts, stock(), problem.saw(), problem.ties().ofMatched().among(parts)));
     List<SheetPattern> patterns = new ArrayList<>(shared);
     others.patterns().forEach(pattern -> patterns.add(asStated(pattern)));
     leftOut.addAll(others.unplaced());
@@ -71,16 +95,29 @@ final class Sharing {
   }
 
   private void place(Together group) {
-    Optional<Choice> choice = choice(group, this::isFree, stock());
-    if (choice.isEmpty()) {
-      choice = choice(group, part -> false, stock());
+    List<Choice> choices = choices(group, stock());
+    if (choices.isEmpty()) {
+      leaveOut(group);
+    } else {
+      take(choices.get(Math.min(way, choices.size() - 1)).pattern);
     }
-    choice.ifPresentOrElse(c -> take(c.pattern), () -> leaveOut(group));
+  }
+
+  /** Sheets of a stock with a whole group on them, the best first. */
+  private List<Choice> choices(Together group, List<StockSheet> stock) {
+    List<Choice> choices = filled(group, this::isFree, stock);
+    choices = choices.isEmpty() ? filled(group, part -> false, stock) : choices;
+    return choices.isEmpty() ? alone(group, stock) : choices;
   }
 
   /** Parts that fit nowhere say so; all others are left out for the sake of the group. */
   private void leaveOut(Together group) {
-    boolean everFits = choice(group, part -> false, problem.stock()).isPresent();
+    List<StockSheet> usedUp =
+        stock().stream()
+            .filter(s -> s.supply().most() == 0)
+            .map(s -> s.with(Supply.of(1)))
+            .toList();
+    boolean everFits = !usedUp.isEmpty() && !choices(group, usedUp).isEmpty();
     Unplaced.Reason asGroup =
         everFits ? Unplaced.Reason.NOT_ON_ONE_SHEET : Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET;
     Inflated inflated = new Inflated(problem);
@@ -125,29 +162,47 @@ final class Sharing {
         .toList();
   }
 
+  /** A group as a problem of its own, on one sheet of each stock. */
+  private List<Choice> alone(Together group, List<StockSheet> stock) {
+    List<Part> parts = left(part -> group.marks().contains(part.mark()));
+    Ties ties = problem.ties().ofMatched().among(parts);
+    double area =
+        parts.stream().mapToDouble(p -> p.count() * p.length().mm() * p.width().mm()).sum();
+    return stock.stream()
+        .filter(sheet -> sheet.supply().most() > 0 && sheetArea(sheet) >= area)
+        .map(sheet -> List.of(sheet.with(Supply.of(1))))
+        .map(sheet -> new SheetProblem(parts, sheet, problem.saw(), ties))
+        .map(searches.byWork()::cut)
+        .filter(layout -> layout.unplaced().isEmpty())
+        .map(layout -> new Choice(asStated(layout.patterns().getFirst()), area))
+        .sorted(Choice.ORDER)
+        .toList();
+  }
+
   /**
-   * The best sheet with the whole group on it.
+   * Filled strip by strip, the parts of the group first.
    *
    * @param others parts that may lie beside it
    */
-  private Optional<Choice> choice(Together group, Test others, List<StockSheet> stock) {
+  private List<Choice> filled(Together group, Test others, List<StockSheet> stock) {
     List<Part> parts = left(part -> group.marks().contains(part.mark()) || others.holds(part));
-    SheetProblem one = new SheetProblem(parts, stock, problem.saw(), problem.ties().among(parts));
+    List<StockSheet> clear = stock.stream().filter(sheet -> sheet.defects().isEmpty()).toList();
+    SheetProblem one = new SheetProblem(parts, clear, problem.saw(), problem.ties().among(parts));
     Inflated inflated = new Inflated(one);
     double[] worth = new double[inflated.kinds.size()];
     Arrays.setAll(
         worth,
         kind -> inflated.area(kind) * (inflated.kinds.get(kind).company().isPresent() ? FIRST : 1));
     List<Choice> found = new ArrayList<>();
-    for (int i = 0; i < inflated.panels.size(); i++) {
-      Panel panel = inflated.panels.get(i);
+    for (Panel panel : inflated.panels) {
       if (panel.sheet().supply().most() > 0 && !panel.options().isEmpty()) {
         for (Direction[] ways : StripCutter.WAYS) {
           choice(inflated, one, panel, ways, worth).ifPresent(found::add);
         }
       }
     }
-    return found.stream().min(Choice.ORDER);
+    found.sort(Choice.ORDER);
+    return found;
   }
 
   private Optional<Choice> choice(

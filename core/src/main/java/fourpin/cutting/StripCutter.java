@@ -1,7 +1,6 @@
 package fourpin.cutting;
 
 import fourpin.cutting.Attempt.Outcome;
-import fourpin.measure.Length;
 import java.util.Arrays;
 
 /**
@@ -47,9 +46,6 @@ public final class StripCutter implements SheetCutter {
     /** For an answer at once: some milliseconds for the parts of a few cases. */
     public static final Effort QUICK = new Effort(2_000_000, 192);
 
-    /** For a second or so. */
-    public static final Effort THOROUGH = new Effort(100_000_000, 512);
-
     public Effort {
       Require.notNegative(work, "work");
       if (cells < 16 || cells > 4096) {
@@ -74,8 +70,8 @@ public final class StripCutter implements SheetCutter {
   @Override
   public Layout cut(SheetProblem problem) {
     return DefectCutter.isFor(problem)
-        ? DefectCutter.cut(problem, Direction.CROSSCUT, Length.ZERO, this::cut)
-        : Sharing.cut(problem, this::cutFree);
+        ? DefectCutter.cut(problem, this::cut)
+        : Sharing.cut(problem, Searches.all(this::cutFree), 0);
   }
 
   private Layout cutFree(SheetProblem problem) {

@@ -1,9 +1,7 @@
 package fourpin.cutting;
 
-import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The cutter for a plan: the quick answer first, and where that is not proven to be the best, a
@@ -11,7 +9,8 @@ import java.util.stream.Stream;
  * as wide as the stock, so that only crosscuts are left to choose, by {@link BoardCutter}. Where
  * the stock runs out, {@link Shortage} is asked first. Then every sheet is laid out anew for larger
  * offcuts and fewer set-ups, and of all layouts the one of most {@link Merit} is the answer. Stock
- * with defects is cut round them, see {@link DefectCutter}.
+ * with defects is cut round them, see {@link DefectSearch}; parts that must share a sheet lie on
+ * one, see {@link GroupSearch}.
  */
 public final class ThoroughCutter implements SheetCutter {
   /** Steps whatever the size; about 20 million steps take a second on a machine of 2025. */
@@ -75,39 +74,28 @@ public final class ThoroughCutter implements SheetCutter {
 
   @Override
   public Layout cut(SheetProblem problem) {
-    return DefectCutter.isFor(problem) ? cutRound(problem) : cutClear(problem);
+    if (!problem.ties().together().isEmpty()) {
+      Layout layout = new GroupSearch(problem, aims, watch, searches()).best();
+      return new Layout(rebuilt(problem, layout), layout.unplaced(), layout.bound());
+    }
+    return DefectCutter.isFor(problem)
+        ? new DefectSearch(problem, aims, watch, searches()).best()
+        : cutFree(problem);
   }
 
-  /**
-   * Round the defects. Pieces too small to be held are left over, unless parts find no place
-   * without them.
-   */
-  private Layout cutRound(SheetProblem problem) {
-    Layout held = cutRound(problem, aims.least());
-    return held.unplaced().isEmpty()
-        ? held
-        : best(problem, List.of(held, cutRound(problem, Length.ZERO)));
+  /** Of problems that are part of one, so that nobody hears of their layouts. */
+  private Searches searches() {
+    ThoroughCutter byWork = quiet(Limit.WORK);
+    return new Searches(
+        ThoroughCutter::quick, byWork, limit == Limit.WORK ? byWork : quiet(Limit.WATCH));
   }
 
-  /** Crosscut first or ripped first, whichever is better. */
-  private Layout cutRound(SheetProblem problem, Length least) {
-    ThoroughCutter quiet = new ThoroughCutter(aims, limit, Watch.until(watch::enough));
-    return best(
-        problem,
-        Stream.of(Direction.values())
-            .map(first -> DefectCutter.cut(problem, first, least, quiet::cutClear))
-            .toList());
+  private ThoroughCutter quiet(Limit its) {
+    return new ThoroughCutter(aims, its, Watch.until(watch::enough));
   }
 
   private Layout best(SheetProblem problem, List<Layout> layouts) {
     return Merit.best(problem, layouts, aims);
-  }
-
-  private Layout cutClear(SheetProblem problem) {
-    Layout layout = Sharing.cut(problem, this::cutFree);
-    return problem.ties().together().isEmpty()
-        ? layout
-        : new Layout(rebuilt(problem, layout), layout.unplaced(), layout.bound());
   }
 
   private Layout cutFree(SheetProblem problem) {
@@ -121,7 +109,7 @@ public final class ThoroughCutter implements SheetCutter {
   }
 
   private List<Layout> stricter(SheetProblem problem) {
-    ThoroughCutter quiet = new ThoroughCutter(aims, Limit.WORK, Watch.until(watch::enough));
+    ThoroughCutter quiet = quiet(Limit.WORK);
     return Stricter.answers(
         problem,
         straight -> best(straight, quiet.found(straight, quiet::stricter)),
@@ -135,14 +123,14 @@ public final class ThoroughCutter implements SheetCutter {
   private List<Layout> found(SheetProblem problem, Starts starts) {
     Layout quick = quick(problem);
     watch.better(quick);
-    if (isProven(quick)) {
+    if (quick.isProven()) {
       return List.of(quick);
     }
     List<Layout> known = known(problem, quick, starts);
     Layout best = known.stream().reduce((a, b) -> Ascent.isBetter(b, a) ? b : a).orElseThrow();
     if (best.unplaced().isEmpty()) {
       List<Layout> whole = known.stream().filter(layout -> layout.unplaced().isEmpty()).toList();
-      return isProven(best) ? whole : searched(problem, whole, best);
+      return best.isProven() ? whole : searched(problem, whole, best);
     }
     Watch quiet = Watch.until(watch::enough);
     return new Shortage(problem, wider -> searched(wider, quiet, List.of()))
@@ -154,7 +142,8 @@ public final class ThoroughCutter implements SheetCutter {
   /** Strip by strip; of few parts that are not proven so, whatever is better. */
   private static Layout quick(SheetProblem problem) {
     Layout strips = new StripCutter().cut(problem);
-    return isProven(strips) ? strips : FewParts.better(problem, strips).orElse(strips);
+    boolean few = !strips.isProven() && !DefectCutter.isFor(problem);
+    return few ? FewParts.better(problem, strips).orElse(strips) : strips;
   }
 
   /** With bounds of the problem itself, since that of a stricter one may be too high. */
@@ -181,10 +170,6 @@ public final class ThoroughCutter implements SheetCutter {
     return REBUILD_STEPS + REBUILD_STEPS_PER_PART * parts(problem);
   }
 
-  private static boolean isProven(Layout layout) {
-    return layout.unplaced().isEmpty() && layout.bound().reachedBy(layout.price(), layout.sheets());
-  }
-
   private Layout searched(SheetProblem problem, Watch told, List<Layout> known) {
     return onlyCrosscuts(problem) ? ofBoards(problem, told) : ofSheets(problem, told, known);
   }
@@ -206,7 +191,7 @@ public final class ThoroughCutter implements SheetCutter {
   private Layout ofBoards(SheetProblem problem, Watch told) {
     long steps = BoardCutter.QUICK;
     Layout best = new BoardCutter(steps, told).cut(problem);
-    while (limit == Limit.WATCH && !isProven(best) && !watch.enough()) {
+    while (limit == Limit.WATCH && !best.isProven() && !watch.enough()) {
       steps *= GROWTH;
       Layout next = new BoardCutter(steps, told).cut(problem);
       best = better(best, next);
@@ -216,11 +201,7 @@ public final class ThoroughCutter implements SheetCutter {
 
   private static Layout better(Layout one, Layout other) {
     Layout better = Ascent.isBetter(other, one) ? other : one;
-    LowerBound bound =
-        new LowerBound(
-            Math.max(one.bound().price(), other.bound().price()),
-            Math.max(one.bound().sheets(), other.bound().sheets()));
-    return new Layout(better.patterns(), better.unplaced(), bound);
+    return new Layout(better.patterns(), better.unplaced(), one.bound().raised(other.bound()));
   }
 
   private static long parts(SheetProblem problem) {

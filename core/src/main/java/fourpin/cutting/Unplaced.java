@@ -17,7 +17,7 @@ public record Unplaced(String mark, int count, Reason reason) {
     SAW_LIMITS,
     /** No whole sheet was found to hold all the parts that must share one. */
     TOO_MUCH_FOR_ONE_SHEET,
-    /** Every sheet that holds all the parts that must share one is used up. */
+    /** Every sheet that was found to hold all the parts that must share one is used up. */
     NOT_ON_ONE_SHEET,
     /** Every sheet that it fits on is used up, or there was none. */
     NO_SHEETS_LEFT

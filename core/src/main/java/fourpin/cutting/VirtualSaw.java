@@ -19,8 +19,10 @@ import java.util.stream.Stream;
  * where no more than the kerf is left beyond the setting, it takes exactly what is left and nothing
  * remains. A finished part has exactly its size and grain. No cut is longer than the saw reaches,
  * the first one runs the way it must, and no part goes through more stages of cuts than allowed;
- * trimming does not count. What was asked for is cut or left out with a true reason. No more sheets
- * are used than there are. Parts, offcuts, kerf and trim add up to the sheet. The parts of a
+ * trimming does not count. What was asked for is cut or left out with a true reason (of parts that
+ * must share a sheet, which one sheet is said not to hold, only this is checked: that one part
+ * alone does not fit, and that sheets large enough are used up where that is the reason). No more
+ * sheets are used than there are. Parts, offcuts, kerf and trim add up to the sheet. The parts of a
  * matched set lie one after the other with only the kerf between, and parts that must share a sheet
  * do.
  */
@@ -81,41 +83,75 @@ public final class VirtualSaw {
   }
 
   private void checkReason(Unplaced out) {
-    List<Part> asked =
-        problem.parts().stream()
-            .filter(p -> p.mark().equals(out.mark()))
-            .map(this::withItsSet)
-            .toList();
-    if (asked.isEmpty()) {
-      faults.add(new Fault.WrongCount(out.mark(), 0, 0, out.count()));
-      return;
+    Optional<Part> asked =
+        problem.parts().stream().filter(p -> p.mark().equals(out.mark())).findFirst();
+    switch (out.reason()) {
+      case Unplaced.Reason r when asked.isEmpty() ->
+          faults.add(new Fault.WrongCount(out.mark(), 0, 0, out.count()));
+      case TOO_MUCH_FOR_ONE_SHEET, NOT_ON_ONE_SHEET -> checkGroup(out);
+      default -> checkReason(out, withItsSet(asked.get()));
     }
+  }
+
+  private void checkReason(Unplaced out, Part part) {
     List<StockSheet> large =
         problem.stock().stream()
-            .filter(sheet -> sheet.defects().isEmpty() && fits(asked.getFirst(), sheet))
+            .filter(sheet -> sheet.defects().isEmpty() && fits(part, sheet))
             .toList();
-    boolean defective = problem.stock().stream().anyMatch(s -> !s.defects().isEmpty());
-    List<StockSheet> within = large.stream().filter(s -> canBeCut(asked.getFirst(), s)).toList();
+    List<StockSheet> within = large.stream().filter(s -> canBeCut(part, s)).toList();
     boolean wantOfSheets = out.reason() == Unplaced.Reason.NO_SHEETS_LEFT;
     boolean limits = out.reason() == Unplaced.Reason.SAW_LIMITS;
-    if (out.reason() == Unplaced.Reason.NOT_ON_ONE_SHEET
-        || out.reason() == Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET) {
-      if (problem.ties().together(out.mark()).isEmpty()) {
-        faults.add(new Fault.WrongReason(out.mark(), out.reason()));
-      }
-      return;
-    }
-    if ((wantOfSheets && within.isEmpty() && !problem.stock().isEmpty() && !defective)
-        || (limits && large.isEmpty())) {
+    boolean onNone = within.isEmpty() && !problem.stock().isEmpty() && !hasDefects();
+    if ((wantOfSheets && onNone) || (limits && large.isEmpty())) {
       faults.add(new Fault.WrongReason(out.mark(), out.reason()));
     }
     (limits || wantOfSheets ? within : large)
-        .stream()
-            .filter(sheet -> !wantOfSheets || spare(sheet))
-            .forEach(
-                sheet ->
-                    faults.add(
-                        new Fault.NeedlesslyLeftOut(out.mark(), out.reason(), sheet.name())));
+        .stream().filter(sheet -> !wantOfSheets || spare(sheet)).forEach(s -> needless(out, s));
+  }
+
+  private boolean hasDefects() {
+    return problem.stock().stream().anyMatch(sheet -> !sheet.defects().isEmpty());
+  }
+
+  private void needless(Unplaced out, StockSheet sheet) {
+    faults.add(new Fault.NeedlesslyLeftOut(out.mark(), out.reason(), sheet.name()));
+  }
+
+  /**
+   * A group that is one part fits where the part does. Of a larger one only the area tells, and
+   * whether stock that it may fit on is used up.
+   */
+  private void checkGroup(Unplaced out) {
+    List<Part> its =
+        problem.parts().stream()
+            .filter(
+                p -> problem.ties().together(out.mark()).filter(g -> in(g, p.mark())).isPresent())
+            .toList();
+    List<StockSheet> large = problem.stock().stream().filter(s -> mayHold(its, s)).toList();
+    boolean usedUp = large.stream().anyMatch(sheet -> !spare(sheet));
+    boolean wantOfSheets = out.reason() == Unplaced.Reason.NOT_ON_ONE_SHEET;
+    if (its.isEmpty() || (wantOfSheets && !usedUp)) {
+      faults.add(new Fault.WrongReason(out.mark(), out.reason()));
+    }
+    if (its.size() == 1 && its.getFirst().count() == 1) {
+      large.stream()
+          .filter(sheet -> sheet.defects().isEmpty() && (!wantOfSheets || spare(sheet)))
+          .forEach(sheet -> needless(out, sheet));
+    }
+  }
+
+  private static boolean in(Together group, String mark) {
+    return group.marks().contains(mark);
+  }
+
+  /** By area, and each of the parts alone. */
+  private boolean mayHold(List<Part> parts, StockSheet sheet) {
+    double area =
+        parts.stream().mapToDouble(p -> p.count() * p.length().mm() * p.width().mm()).sum();
+    return area <= sheet.length().mm() * sheet.width().mm()
+        && parts.stream()
+            .map(this::withItsSet)
+            .allMatch(part -> fits(part, sheet) && canBeCut(part, sheet));
   }
 
   /** A part of a matched set is as large as the set. */

@@ -66,6 +66,11 @@ class DefectCutterTest {
     return new SheetProblem(parts, boards, saw);
   }
 
+  private static Layout cut(SheetProblem problem, Direction first, Length least) {
+    return DefectCutter.cut(
+        problem, new DefectCutter.Way(first, least, DefectCutter.Price.SHARE), new StripCutter());
+  }
+
   static LongStream seeds() {
     return LongStream.range(0, 25);
   }
@@ -75,7 +80,7 @@ class DefectCutterTest {
   void noPartHoldsAnythingOfADefect(long seed) {
     SheetProblem problem = random(seed);
     for (Direction first : Direction.values()) {
-      Layout layout = DefectCutter.cut(problem, first, Length.ZERO, new StripCutter());
+      Layout layout = cut(problem, first, Length.ZERO);
       assertThat(VirtualSaw.check(problem, layout)).isEmpty();
     }
     Layout thorough = new ThoroughCutter(Examples.AIMS).cut(problem);
@@ -89,7 +94,7 @@ class DefectCutterTest {
     Length least = Length.inches(12);
     SheetProblem problem = random(seed, 12);
     for (Direction first : Direction.values()) {
-      Layout layout = DefectCutter.cut(problem, first, least, new StripCutter());
+      Layout layout = cut(problem, first, least);
       assertThat(VirtualSaw.check(problem, layout)).isEmpty();
       for (SheetPattern pattern : layout.patterns()) {
         List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw());
@@ -107,8 +112,7 @@ class DefectCutterTest {
     assertThat(roomy.unplaced()).isEmpty();
     assertThat(full.unplaced()).isEmpty();
     assertThat(VirtualSaw.check(all, full)).isEmpty();
-    Layout held =
-        DefectCutter.cut(all, Direction.CROSSCUT, Examples.AIMS.least(), new StripCutter());
+    Layout held = cut(all, Direction.CROSSCUT, Examples.AIMS.least());
     assertThat(held.unplaced()).isNotEmpty();
   }
 
@@ -123,31 +127,75 @@ class DefectCutterTest {
   @Test
   void crosscutFirstGivesShortWideClearPieces() {
     SheetProblem wide = knotty(48, 10, 2);
-    Layout crosscut = DefectCutter.cut(wide, Direction.CROSSCUT, Length.ZERO, new StripCutter());
+    Layout crosscut = cut(wide, Direction.CROSSCUT, Length.ZERO);
     assertThat(VirtualSaw.check(wide, crosscut)).isEmpty();
     assertThat(crosscut.unplaced()).isEmpty();
-    assertThat(DefectCutter.cut(wide, Direction.RIP, Length.ZERO, new StripCutter()).unplaced())
-        .hasSize(1);
+    assertThat(cut(wide, Direction.RIP, Length.ZERO).unplaced()).hasSize(1);
   }
 
   @Test
   void rippedFirstGivesLongNarrowClearPieces() {
     SheetProblem narrow = knotty(100, 4, 2);
-    Layout ripped = DefectCutter.cut(narrow, Direction.RIP, Length.ZERO, new StripCutter());
+    Layout ripped = cut(narrow, Direction.RIP, Length.ZERO);
     assertThat(VirtualSaw.check(narrow, ripped)).isEmpty();
     assertThat(ripped.unplaced()).isEmpty();
-    assertThat(
-            DefectCutter.cut(narrow, Direction.CROSSCUT, Length.ZERO, new StripCutter()).unplaced())
-        .hasSize(1);
+    assertThat(cut(narrow, Direction.CROSSCUT, Length.ZERO).unplaced()).hasSize(1);
   }
 
   @ParameterizedTest
   @EnumSource(Direction.class)
   void besideADefectTheWoodIsUsed(Direction first) {
     SheetProblem small = knotty(4, 4, 2 * 12 * 2 + 2);
-    Layout layout = DefectCutter.cut(small, first, Length.ZERO, new StripCutter());
+    Layout layout = cut(small, first, Length.ZERO);
     assertThat(VirtualSaw.check(small, layout)).isEmpty();
     assertThat(layout.unplaced()).isEmpty();
+  }
+
+  private static StockSheet ash(String name, int length, long price, List<Defect> defects) {
+    return new StockSheet(
+        name,
+        Length.inches(length),
+        Length.inches(6),
+        SheetGrain.ALONG_LENGTH,
+        Supply.of(1),
+        price,
+        Origin.TO_BUY,
+        defects,
+        Length.ZERO);
+  }
+
+  /** Half of the knotted board would cost 50, but half a board can't be bought. */
+  @Test
+  void aClearPieceIsNotTakenForCheaperThanItsBoard() {
+    StockSheet clear = ash("clear", 50, 60, List.of());
+    StockSheet knotted = ash("knotted", 100, 100, List.of(defect(48, 0, 4, 6)));
+    List<Part> rail = List.of(Examples.part("rail", Length.inches(44), Length.inches(5), 1));
+    SheetProblem problem = new SheetProblem(rail, List.of(clear, knotted), Examples.SAW);
+    assertThat(new ThoroughCutter(Examples.AIMS).cut(problem).price()).isEqualTo(60);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void boardsWithDefectsNeverMakeALayoutDearer(long seed) {
+    SheetProblem random = random(seed);
+    StockSheet clear =
+        new StockSheet(
+            "clear",
+            Length.inches(96),
+            Length.inches(8),
+            SheetGrain.ALONG_LENGTH,
+            Supply.unlimited(),
+            4000,
+            Origin.TO_BUY);
+    List<StockSheet> all = new ArrayList<>(random.stock());
+    all.add(clear);
+    List<StockSheet> without = all.stream().filter(s -> s.defects().isEmpty()).toList();
+    SheetProblem more = new SheetProblem(random.parts(), all, random.saw());
+    SheetProblem less = new SheetProblem(random.parts(), without, random.saw());
+    Layout best = new ThoroughCutter(Examples.AIMS).cut(more);
+    assertThat(VirtualSaw.check(more, best)).isEmpty();
+    assertThat(best.price())
+        .isLessThanOrEqualTo(new ThoroughCutter(Examples.AIMS).cut(less).price());
   }
 
   @Test

@@ -203,6 +203,131 @@ class TiesTest {
             new Unplaced("short", 1, Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET));
   }
 
+  private static SheetProblem together(List<Part> parts, List<StockSheet> stock, Saw saw) {
+    List<String> marks = parts.stream().map(Part::mark).toList();
+    return new SheetProblem(
+        parts, stock, saw, new Ties(List.of(), List.of(new Together("all", marks))));
+  }
+
+  /** Filled strip by strip, the last of them finds no place. */
+  @Test
+  void aGroupThatFillsNearlyTwoThirdsOfASheetIsFoundAPlaceOnIt() {
+    List<Part> parts =
+        List.of(
+            new Part("p0", Length.mm(220), Length.mm(200), 1, Grain.FIXED),
+            new Part("p1", Length.mm(300), Length.mm(150), 1, Grain.FIXED),
+            new Part("p2", Length.mm(300), Length.mm(400), 1, Grain.FREE),
+            new Part("p3", Length.mm(400), Length.mm(150), 1, Grain.FIXED));
+    StockSheet sheet =
+        new StockSheet(
+            "ply",
+            Length.mm(700),
+            Length.mm(600),
+            SheetGrain.ALONG_LENGTH,
+            Supply.unlimited(),
+            50,
+            Origin.TO_BUY);
+    SheetProblem problem = together(parts, List.of(sheet), new Saw(Length.mm(4), Trim.NONE));
+    Layout layout = new ThoroughCutter(Examples.AIMS).cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    assertThat(layout.unplaced()).isEmpty();
+  }
+
+  /** Up to five parts of round sizes on one sheet, many of which fit only just. */
+  private static SheetProblem tight(long seed) {
+    Random random = new Random(seed);
+    int[] sizes = {100, 120, 150, 200, 220, 250, 300, 350, 400};
+    List<Part> parts = new ArrayList<>();
+    for (int i = 2 + random.nextInt(4); i > 0; i--) {
+      Length length = Length.mm(sizes[random.nextInt(sizes.length)]);
+      Length width = Length.mm(sizes[random.nextInt(sizes.length)]);
+      parts.add(new Part("P" + i, length, width, 1, Grain.values()[random.nextInt(2)]));
+    }
+    StockSheet sheet =
+        new StockSheet(
+            "ply",
+            Length.mm(400 + 50 * random.nextInt(12)),
+            Length.mm(300 + 50 * random.nextInt(10)),
+            SheetGrain.ALONG_LENGTH,
+            Supply.of(1),
+            50,
+            Origin.TO_BUY);
+    return together(parts, List.of(sheet), new Saw(Length.mm(4), Trim.NONE));
+  }
+
+  @Test
+  void whatFitsOnOneSheetFitsThereAsAGroup() {
+    int fitting = 0;
+    for (long seed = 0; seed < 60; seed++) {
+      SheetProblem group = tight(seed);
+      SheetProblem free = new SheetProblem(group.parts(), group.stock(), group.saw());
+      Layout layout = new ThoroughCutter(Examples.AIMS).cut(group);
+      assertThat(VirtualSaw.check(group, layout)).isEmpty();
+      boolean fits = new ThoroughCutter(Examples.AIMS).cut(free).unplaced().isEmpty();
+      assertThat(layout.unplaced().isEmpty()).as("seed " + seed).isEqualTo(fits);
+      fitting += fits ? 1 : 0;
+    }
+    assertThat(fitting).isGreaterThan(10);
+  }
+
+  /** One part on either side of a knot that goes all across. */
+  @Test
+  void theClearPiecesOfABoardAreOneBoardToAGroup() {
+    List<Part> pair =
+        List.of(
+            Examples.part("left", Length.inches(40), Length.inches(5), 1),
+            Examples.part("right", Length.inches(40), Length.inches(5), 1));
+    Defect knot = new Defect(Length.inches(48), Length.ZERO, Length.inches(4), Length.inches(6));
+    StockSheet board =
+        new StockSheet(
+            "ash",
+            Length.inches(100),
+            Length.inches(6),
+            SheetGrain.ALONG_LENGTH,
+            Supply.of(1),
+            60,
+            Origin.TO_BUY,
+            List.of(knot),
+            Length.ZERO);
+    List<Part> more = new ArrayList<>(pair);
+    more.add(Examples.part("long", Length.inches(90), Length.inches(5), 1));
+    for (List<Part> parts : List.of(pair, more)) {
+      SheetProblem problem =
+          new SheetProblem(
+              parts,
+              List.of(board, Examples.sheet("clear", 100, 6, Supply.of(1), 90)),
+              Examples.SAW,
+              new Ties(List.of(), List.of(new Together("pair", List.of("left", "right")))));
+      Layout layout = new ThoroughCutter(Examples.AIMS).cut(problem);
+      assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+      assertThat(layout.unplaced()).isEmpty();
+    }
+  }
+
+  /** A single part is no more of a group than itself. */
+  @Test
+  void theVirtualSawSeesAGroupOfOnePartLeftOutForNothing() {
+    SheetProblem problem =
+        together(
+            List.of(Examples.part("door", Length.inches(40), Length.inches(20), 1)),
+            List.of(Examples.plywood()),
+            Examples.SAW);
+    Layout none =
+        new Layout(
+            List.of(),
+            List.of(new Unplaced("door", 1, Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET)),
+            new LowerBound(0, 0));
+    Layout usedUp =
+        new Layout(
+            List.of(),
+            List.of(new Unplaced("door", 1, Unplaced.Reason.NOT_ON_ONE_SHEET)),
+            new LowerBound(0, 0));
+    assertThat(VirtualSaw.check(problem, none))
+        .hasOnlyElementsOfType(Fault.NeedlesslyLeftOut.class);
+    assertThat(VirtualSaw.check(problem, usedUp))
+        .contains(new Fault.WrongReason("door", Unplaced.Reason.NOT_ON_ONE_SHEET));
+  }
+
   @Test
   void theVirtualSawSeesAGroupOnTwoSheets() {
     SheetProblem free =
