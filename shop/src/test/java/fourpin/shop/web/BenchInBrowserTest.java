@@ -13,6 +13,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A phone at the bench: let in by a code, away from the network for a while, and back. */
 @ExtendWith(OneBrowser.class)
@@ -166,6 +167,30 @@ class BenchInBrowserTest {
     browser.on(screen, Screen.Scheme.LIGHT);
     assertThat(browser.all(".step .few")).isNotEmpty();
     assertThat(browser.run(OUT_OF_SIGHT)).isEqualTo("");
+  }
+
+  /** Steps at which the page, and not the picture alone, could be moved sideways. */
+  private static final String WIDER =
+      """
+      const wide = document.documentElement.clientWidth;
+      const wider = [];
+      for (const step of document.querySelectorAll('.step')) {
+        location.hash = step.id;
+        dispatchEvent(new HashChangeEvent('hashchange'));
+        if (document.documentElement.scrollWidth > wide) wider.push(step.id);
+      }
+      return wider.join(' ');
+      """;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"reading-room", "music-library", "tool-cupboard"})
+  void noStepIsWiderThanASmallPhone(String example) throws IOException {
+    String text = Files.readString(Path.of("..", "examples", example + ".yaml"));
+    browser.openAnew(caller.origin() + caller.bring(text) + "/bench");
+    browser.on(Screen.REFLOW, Screen.Scheme.LIGHT);
+    assertThat(browser.run(WIDER)).isEqualTo("");
+    browser.run("document.querySelector('.step.now').style.width = '500px'; return 1");
+    assertThat(browser.run(WIDER)).as("what the check is worth").isNotEqualTo("");
   }
 
   @Test
