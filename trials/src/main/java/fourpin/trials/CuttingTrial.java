@@ -145,7 +145,6 @@ final class CuttingTrial implements Callable<Integer> {
 
   /** Should the work take longer than it does on other machines. */
   private Watch deadline() {
-    long end = processor.nanos() + seconds * NANOS_PER_SECOND;
-    return Watch.until(() -> processor.nanos() - end > 0);
+    return Watch.until(processor.spent(seconds * NANOS_PER_SECOND));
   }
 }

@@ -4,6 +4,7 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
 import java.lang.management.ThreadMXBean;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
 /** What a piece of work of this thread takes. */
@@ -36,8 +37,42 @@ final class Processor {
   }
 
   /** Time of a processor that this thread has had. */
-  long nanos() {
+  private long nanos() {
     return threads.getCurrentThreadCpuTime();
+  }
+
+  /**
+   * True once this thread has had a processor for so long from now on. To ask for that time takes
+   * long, and a search asks at every step; it passes no faster than the clock, so it is asked for
+   * when the clock says that it may have passed.
+   */
+  BooleanSupplier spent(long nanos) {
+    return new Allowance(nanos() + nanos);
+  }
+
+  private final class Allowance implements BooleanSupplier {
+    private final long end;
+    private long next;
+    private boolean spent;
+
+    Allowance(long end) {
+      this.end = end;
+      ask();
+    }
+
+    private void ask() {
+      long left = end - nanos();
+      spent = left <= 0;
+      next = System.nanoTime() + left;
+    }
+
+    @Override
+    public boolean getAsBoolean() {
+      if (!spent && System.nanoTime() - next >= 0) {
+        ask();
+      }
+      return spent;
+    }
   }
 
   private static Stream<MemoryPoolMXBean> heap() {
