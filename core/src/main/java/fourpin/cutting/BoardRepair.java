@@ -5,10 +5,10 @@ import fourpin.cutting.Attempt.Outcome;
 import fourpin.cutting.Inflated.Panel;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Makes a cutting of boards better: takes a few boards apart and cuts their parts anew, each board
@@ -38,12 +38,19 @@ final class BoardRepair {
   private final Inflated problem;
   private final SplittableRandom random = new SplittableRandom(SEED);
   private final int[] supply;
+  private final long[] lengths;
+  private final long[] capacities;
+
+  /** The place of each kind from the longest to the shortest, and the kinds in their places. */
+  private final int[] places;
+
+  private final int[] kinds;
   private final List<Board> boards = new ArrayList<>();
   private long price;
   private long work;
 
-  /** One board: its panel and the kinds cut from it. */
-  private record Board(int panel, List<Integer> kinds, long used) {}
+  /** One board: its panel, and the kinds cut from it by their places. */
+  private record Board(int panel, int[] parts, long used) {}
 
   /**
    * Lower is better; boards that are nearly full or nearly empty are better than boards half full.
@@ -63,30 +70,50 @@ final class BoardRepair {
   BoardRepair(Inflated problem, Outcome start) {
     this.problem = problem;
     supply = problem.panels.stream().mapToInt(p -> p.sheet().supply().most()).toArray();
-    for (Drafted drafted : start.drafts()) {
-      int panel = problem.panels.indexOf(drafted.panel());
-      for (int i = 0; i < drafted.quantity(); i++) {
-        List<Integer> kinds = new ArrayList<>();
-        collect(drafted.draft(), kinds);
-        add(board(panel, kinds));
-      }
+    kinds =
+        IntStream.range(0, problem.kinds.size())
+            .boxed()
+            .sorted(
+                Comparator.comparingLong((Integer k) -> problem.kinds.get(k).length()).reversed())
+            .mapToInt(Integer::intValue)
+            .toArray();
+    places = new int[kinds.length];
+    lengths = IntStream.of(kinds).mapToLong(kind -> problem.kinds.get(kind).length()).toArray();
+    for (int place = 0; place < kinds.length; place++) {
+      places[kinds[place]] = place;
+    }
+    capacities = problem.panels.stream().mapToLong(Panel::length).toArray();
+    start.drafts().forEach(this::add);
+  }
+
+  private void add(Drafted drafted) {
+    IntStream.Builder parts = IntStream.builder();
+    collect(drafted.draft(), parts);
+    Board board = board(problem.panels.indexOf(drafted.panel()), parts.build().toArray());
+    for (int i = 0; i < drafted.quantity(); i++) {
+      add(board);
     }
   }
 
-  private static void collect(Draft draft, List<Integer> kinds) {
+  private void collect(Draft draft, IntStream.Builder parts) {
     switch (draft) {
-      case Draft.Place place -> kinds.add(place.kind());
+      case Draft.Place place -> parts.add(places[place.kind()]);
       case Draft.Free free -> {}
-      case Draft.Split split -> split.slices().forEach(slice -> collect(slice.content(), kinds));
+      case Draft.Split split -> split.slices().forEach(slice -> collect(slice.content(), parts));
     }
   }
 
-  private Board board(int panel, List<Integer> kinds) {
-    return new Board(panel, kinds, kinds.stream().mapToLong(this::length).sum());
+  private Board board(int panel, int[] parts) {
+    return new Board(panel, parts, length(parts));
   }
 
-  private long length(int kind) {
-    return problem.kinds.get(kind).length();
+  /** Of all together. */
+  private long length(int[] parts) {
+    long sum = 0;
+    for (int part : parts) {
+      sum += lengths[part];
+    }
+    return sum;
   }
 
   private void add(Board board) {
@@ -116,16 +143,42 @@ final class BoardRepair {
 
   private void repairOnce() {
     List<Board> taken = takeApart();
-    List<Integer> pool = new ArrayList<>();
-    taken.forEach(board -> pool.addAll(board.kinds));
-    pool.sort(Comparator.comparingLong((Integer kind) -> this.length(kind)).reversed());
-    if (random.nextInt(SHUFFLED) == 0) {
-      Collections.shuffle(pool, random);
-    }
-    List<Board> rebuilt = rebuild(pool);
-    boolean better = pool.isEmpty() && score(rebuilt).compareTo(score(taken)) <= 0;
+    List<Board> rebuilt = rebuild(pool(taken));
+    boolean better = parts(rebuilt) == parts(taken) && score(rebuilt).compareTo(score(taken)) <= 0;
     rebuilt.forEach(board -> supply[board.panel]++);
     (better ? rebuilt : taken).forEach(this::add);
+  }
+
+  /** The parts of some boards, the longest first or by lot. */
+  private int[] pool(List<Board> some) {
+    int[] pool = new int[parts(some)];
+    int count = 0;
+    for (Board board : some) {
+      System.arraycopy(board.parts, 0, pool, count, board.parts.length);
+      count += board.parts.length;
+    }
+    Arrays.sort(pool);
+    if (random.nextInt(SHUFFLED) == 0) {
+      shuffle(pool);
+    }
+    return pool;
+  }
+
+  private static int parts(List<Board> some) {
+    int parts = 0;
+    for (Board board : some) {
+      parts += board.parts.length;
+    }
+    return parts;
+  }
+
+  private void shuffle(int[] pool) {
+    for (int i = pool.length - 1; i > 0; i--) {
+      int other = random.nextInt(i + 1);
+      int part = pool[i];
+      pool[i] = pool[other];
+      pool[other] = part;
+    }
   }
 
   private List<Board> takeApart() {
@@ -145,39 +198,59 @@ final class BoardRepair {
   }
 
   private long left(Board board) {
-    return capacity(board.panel) - board.used;
+    return capacities[board.panel] - board.used;
   }
 
-  /** Cuts a pool of parts, longest first; what is left in the pool did not fit. */
-  private List<Board> rebuild(List<Integer> pool) {
+  /** Cuts a pool of parts, in their order, as far as there are boards. */
+  private List<Board> rebuild(int[] pool) {
     List<Board> rebuilt = new ArrayList<>();
-    while (!pool.isEmpty()) {
-      int panel = choosePanel(pool);
-      if (panel < 0) {
-        break;
-      }
-      Board board = fill(panel, pool);
-      board.kinds.forEach(kind -> pool.remove(kind));
+    int[] left = pool;
+    int panel = choosePanel(left);
+    while (panel >= 0) {
+      int[] chosen = fill(panel, left);
+      rebuilt.add(board(panel, at(chosen, left)));
       supply[panel]--;
-      rebuilt.add(board);
+      left = without(chosen, left);
+      panel = left.length == 0 ? -1 : choosePanel(left);
     }
     return rebuilt;
   }
 
+  private static int[] at(int[] chosen, int[] pool) {
+    int[] parts = new int[chosen.length];
+    for (int i = 0; i < parts.length; i++) {
+      parts[i] = pool[chosen[i]];
+    }
+    return parts;
+  }
+
+  private static int[] without(int[] chosen, int[] pool) {
+    int[] left = new int[pool.length - chosen.length];
+    int passed = 0;
+    for (int i = 0; i < pool.length; i++) {
+      if (passed < chosen.length && chosen[passed] == i) {
+        passed++;
+      } else {
+        left[i - passed] = pool[i];
+      }
+    }
+    return left;
+  }
+
   /**
-   * Any panel that the longest part fits on; the cheapest for all that is left if one takes it all.
+   * Any panel that the first part fits on; the cheapest for all that is left if one takes it all.
    */
-  private int choosePanel(List<Integer> pool) {
-    long all = pool.stream().mapToLong(this::length).sum();
+  private int choosePanel(int[] pool) {
+    long all = length(pool);
     int any = -1;
     int seen = 0;
     int whole = -1;
     for (int panel = 0; panel < supply.length; panel++) {
-      boolean fits = supply[panel] > 0 && length(pool.getFirst()) <= capacity(panel);
+      boolean fits = supply[panel] > 0 && lengths[pool[0]] <= capacities[panel];
       if (fits && random.nextInt(++seen) == 0) {
         any = panel;
       }
-      if (fits && all <= capacity(panel) && (whole < 0 || cheaper(panel, whole))) {
+      if (fits && all <= capacities[panel] && (whole < 0 || cheaper(panel, whole))) {
         whole = panel;
       }
     }
@@ -187,22 +260,18 @@ final class BoardRepair {
   private boolean cheaper(int panel, int other) {
     long price = problem.panels.get(panel).sheet().price();
     long otherPrice = problem.panels.get(other).sheet().price();
-    return price < otherPrice || (price == otherPrice && capacity(panel) < capacity(other));
+    return price < otherPrice || (price == otherPrice && capacities[panel] < capacities[other]);
   }
 
-  private long capacity(int panel) {
-    return problem.panels.get(panel).length();
-  }
-
-  /** The fullest board that starts with the longest part of the pool. */
-  private Board fill(int panel, List<Integer> pool) {
-    Slack slack = new Slack(pool.stream().mapToLong(this::length).toArray(), capacity(panel));
-    work += slack.search();
-    List<Integer> kinds = new ArrayList<>();
-    for (int i : slack.best()) {
-      kinds.add(pool.get(i));
+  /** Which parts fill a board most that starts with the first part of the pool. */
+  private int[] fill(int panel, int[] pool) {
+    long[] each = new long[pool.length];
+    for (int i = 0; i < each.length; i++) {
+      each[i] = lengths[pool[i]];
     }
-    return board(panel, kinds);
+    Slack slack = new Slack(each, capacities[panel]);
+    work += slack.search();
+    return slack.best();
   }
 
   /** Searches the filling of one board with the least left over. */
@@ -264,9 +333,10 @@ final class BoardRepair {
 
   private Drafted drafted(Board board) {
     List<Draft.Slice> slices =
-        board.kinds.stream()
-            .sorted(Comparator.comparingLong((Integer kind) -> length(kind)).reversed())
-            .map(kind -> new Draft.Slice(length(kind), new Draft.Place(kind, Lay.STRAIGHT)))
+        Arrays.stream(board.parts)
+            .sorted()
+            .mapToObj(
+                part -> new Draft.Slice(lengths[part], new Draft.Place(kinds[part], Lay.STRAIGHT)))
             .toList();
     return new Drafted(
         problem.panels.get(board.panel), new Draft.Split(Direction.CROSSCUT, slices), 1);
