@@ -15,8 +15,13 @@ record Asked(Context http, Desk desk) {
     return desk.newest(id()).orElseThrow(NotFoundResponse::new);
   }
 
+  /** The shop is kept like a job, and is none. */
   DocumentId id() {
-    return new DocumentId(http.pathParam("id"));
+    DocumentId id = new DocumentId(http.pathParam("id"));
+    if (id.equals(DocumentId.SHOP)) {
+      throw new NotFoundResponse();
+    }
+    return id;
   }
 
   private static final String UNKNOWN =

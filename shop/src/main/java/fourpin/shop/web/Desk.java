@@ -59,6 +59,11 @@ final class Desk {
     }
   }
 
+  /** As it is kept, whether it can be read or not. */
+  Optional<Written> kept(DocumentId id) {
+    return documents.newest(id);
+  }
+
   Optional<State> newest(DocumentId id) {
     return documents.newest(id).map(this::state);
   }
@@ -78,7 +83,8 @@ final class Desk {
                   case JobReader.Outcome.Good(Job job) ->
                       planned(JobText.of(written.text()), job, found, found);
                   case JobReader.Outcome.Refused refused ->
-                      throw new UnreadableException(problems(refused));
+                      throw new UnreadableException(
+                          written.revision().document(), problems(refused));
                 });
     return read.in(written.revision());
   }

@@ -7,6 +7,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeoutException;
@@ -33,8 +34,28 @@ record Failures(Consumer<Throwable> details, Pages pages) {
     config.routes.exception(EofException.class, (_, http) -> http.status(HttpStatus.BAD_REQUEST));
     config.routes.exception(
         TimeoutException.class, (_, http) -> http.status(HttpStatus.REQUEST_TIMEOUT));
+    config.routes.exception(UnreadableException.class, this::unreadable);
     config.routes.exception(Exception.class, this::page);
     config.router.javaLangErrorHandler(this::words);
+  }
+
+  /** The maker's text is all there; who can read it is told what the program can't. */
+  private void unreadable(UnreadableException kept, Context http) {
+    List<String> lines = new ArrayList<>(kept.problems().stream().map(p -> p.text("job")).toList());
+    lines.add(
+        "It was kept by another version of Fourpin, or put here past it. Nothing of it is lost:"
+            + " download it, correct it in an editor, and bring it in as a new job.");
+    http.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    pages.show(
+        http,
+        "trouble",
+        Map.of(
+            "title",
+            "This job can't be read as it is kept",
+            "lines",
+            lines,
+            "file",
+            "/jobs/" + kept.job().value() + "/job.yaml"));
   }
 
   private void page(Exception failure, Context http) {

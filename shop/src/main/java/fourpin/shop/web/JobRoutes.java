@@ -5,6 +5,7 @@ import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
 import fourpin.sheets.solid.Solid;
 import fourpin.shop.packet.Glb;
+import fourpin.shop.store.Written;
 import fourpin.shop.web.guard.GuardHandler;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -129,13 +130,10 @@ final class JobRoutes {
   }
 
   private void file(Context http) {
+    Written kept = desk.kept(new Asked(http, desk).id()).orElseThrow(NotFoundResponse::new);
     http.contentType("application/yaml; charset=utf-8")
         .header("Content-Disposition", "attachment; filename=\"job.yaml\"")
-        .result(leaving(new Asked(http, desk).newest()));
-  }
-
-  private static String leaving(State job) {
-    return Leaf.out(job.text().text(), job.revision());
+        .result(Leaf.out(kept.text(), kept.revision()));
   }
 
   private void replace(Context http) {

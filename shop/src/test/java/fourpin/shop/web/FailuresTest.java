@@ -3,6 +3,8 @@ package fourpin.shop.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.shop.store.DataPlace;
+import fourpin.shop.store.DocumentId;
+import fourpin.shop.store.Edit;
 import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.guard.Guard;
 import fourpin.shop.web.guard.Limits;
@@ -51,6 +53,34 @@ class FailuresTest {
         .contains(LOOK)
         .doesNotContain("entrails");
     assertThat(details).singleElement().isInstanceOf(OutOfMemoryError.class);
+  }
+
+  /** As a job kept by a version that read more. The caller has nothing of a failure. */
+  @Test
+  void a_job_that_can_no_longer_be_read_is_told_line_by_line_and_handed_out() {
+    String text = "job: Old\nunit: inch\nshelf-love: 3\n";
+    DocumentId job = kept(text);
+    try (Caller caller = Caller.at(folder)) {
+      HttpResponse<String> page = caller.get("/jobs/" + job.value());
+      assertThat(page.statusCode()).isEqualTo(422);
+      assertThat(page.body())
+          .contains("job:3:1", "shelf-love", "href=\"/jobs/" + job.value() + "/job.yaml\"");
+      assertThat(caller.file("/jobs/" + job.value())).isEqualTo(text);
+    }
+  }
+
+  @Test
+  void the_shop_is_no_job() {
+    try (Caller caller = Caller.at(folder)) {
+      assertThat(caller.get("/jobs/shop").statusCode()).isEqualTo(404);
+    }
+  }
+
+  private DocumentId kept(String text) {
+    DataPlace place = new DataPlace.InFile(folder.resolve("shop.db"));
+    try (SqlStore store = SqlStore.open(place, InstantSource.system())) {
+      return store.documents().create(new Edit("Old", text, "desk", "new")).document();
+    }
   }
 
   private HttpResponse<String> asked(String path) {
