@@ -36,6 +36,7 @@ final class StandingFigures {
   private static final Source STATICS =
       new Source("statics: a case that turns about its front foot", "", Standing.DERIVED);
 
+  private final Job job;
   private final BuiltCase built;
   private final Settings settings;
   private final String id;
@@ -50,6 +51,7 @@ final class StandingFigures {
    * @param above what stands on the case, N
    */
   StandingFigures(Job job, BuiltCase built, double above) {
+    this.job = job;
     this.built = built;
     this.above = above;
     this.settings = built.order().settings();
@@ -82,9 +84,8 @@ final class StandingFigures {
 
   /** Of a case that carries another, as it stands before that is put on it. */
   List<Finding> findings() {
-    return above > 0
-        ? tipping.findings().stream().map(StandingFigures::alone).toList()
-        : tipping.findings();
+    List<Finding> tips = new TippingFindings(job, built, tipping).all();
+    return above > 0 ? tips.stream().map(StandingFigures::alone).toList() : tips;
   }
 
   private static Finding alone(Finding finding) {

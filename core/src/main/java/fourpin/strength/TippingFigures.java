@@ -3,10 +3,6 @@ package fourpin.strength;
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.DoorLeaf;
-import fourpin.casework.Finding;
-import fourpin.casework.Finding.Remedy;
-import fourpin.casework.Finding.Severity;
-import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -77,7 +73,7 @@ final class TippingFigures {
     return all;
   }
 
-  private Optional<DrawerFigures> drawers() {
+  Optional<DrawerFigures> drawers() {
     return built.order().drawers().map(drawers -> new DrawerFigures(built, drawers, rest()));
   }
 
@@ -120,77 +116,7 @@ final class TippingFigures {
     return Stream.concat(open, out).max(Double::compare);
   }
 
-  /** Cases that fall forward by themselves, or when a door is opened and hung on. */
-  List<Finding> findings() {
-    List<Finding> all = new ArrayList<>();
-    if (held() <= 0) {
-      all.add(
-          finding(
-              Severity.ERROR,
-              "empty, on a floor that falls by %s mm on each metre, it falls forward by itself"
-                  .formatted(slope().value().text(job.unit())),
-              onSlope()));
-    }
-    built
-        .order()
-        .doors()
-        .filter(_ -> held() > 0 && hung() <= 0)
-        .ifPresent(_ -> all.add(finding(Severity.DOUBT, words(), hungOn())));
-    drawers().filter(_ -> held() > 0).flatMap(this::pulled).ifPresent(all::add);
-    return all;
-  }
-
-  /** The worst that drawers do, if it tips the case. */
-  private Optional<Finding> pulled(DrawerFigures drawers) {
-    int count = built.order().drawers().orElseThrow().count();
-    if (drawers.held(1) <= 0) {
-      return Optional.of(drawn("when one full drawer is pulled out", drawers.tips(1)));
-    }
-    if (drawers.held(count) <= 0) {
-      return Optional.of(drawn("when all its drawers are pulled out full", drawers.tips(count)));
-    }
-    return drawers.leantOn() <= 0
-        ? Optional.of(drawn("when someone leans on a drawer that is out", drawers.leant()))
-        : Optional.empty();
-  }
-
-  private Finding drawn(String when, Figure figure) {
-    return finding(
-        Severity.DOUBT, "empty otherwise and not fastened, it falls forward " + when, figure);
-  }
-
-  private String words() {
-    String pull =
-        Quantity.of(settings.number(Setting.DOOR_PULL), QuantityUnit.FORCE).text(job.unit());
-    return opened() <= 0
-        ? "empty and not fastened, it falls forward when all its doors are open"
-        : "empty and not fastened, with its doors open, it falls forward when "
-            + pull
-            + " hang on one of them";
-  }
-
-  private Finding finding(Severity severity, String what, Figure figure) {
-    return new Finding(
-        severity,
-        "case-tips",
-        what,
-        List.of(figure),
-        Place.of(built.order().name(), "T", built.part("T").box()),
-        List.of(
-            new Remedy(
-                "fasten it to the wall before anything else; the pull on its anchors stands under"
-                    + " \"standing and wall\"",
-                "screws into studs"),
-            built.order().drawers().isPresent()
-                ? new Remedy(
-                    "take slides that come out less, or that let one drawer out at a time",
-                    "slides")
-                : new Remedy("hang two narrow doors instead of a wide one", "hinges"),
-            new Remedy("level it with shims under the front", "care"),
-            new Remedy("keep what is heavy at the bottom, and weigh the bottom down", "weight")));
-  }
-
-  private Sourced slope() {
+  Sourced slope() {
     return new Sourced(
         Quantity.of(settings.number(Setting.FLOOR_SLOPE), QuantityUnit.RATIO),
         settings.source(Setting.FLOOR_SLOPE));
@@ -202,11 +128,11 @@ final class TippingFigures {
     return empty.newton() * (empty.back() - foot - fallen);
   }
 
-  private double opened() {
+  double opened() {
     return held() - doors.moment();
   }
 
-  private double hung() {
+  double hung() {
     return opened() - settings.number(Setting.DOOR_PULL) * (doors.widest() + doors.before());
   }
 
@@ -214,7 +140,7 @@ final class TippingFigures {
     return built.outside().size(Axis.Z).mm();
   }
 
-  private Figure onSlope() {
+  Figure onSlope() {
     return figure(
         "tips-at-slope",
         "push forward at the top that tips it, empty, on a floor that falls forward",
@@ -250,7 +176,7 @@ final class TippingFigures {
         opened(inputs()));
   }
 
-  private Figure hungOn() {
+  Figure hungOn() {
     List<Input> inputs = new ArrayList<>(opened(inputs()));
     inputs.add(
         new Sourced(

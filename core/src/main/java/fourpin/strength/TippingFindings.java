@@ -1,0 +1,100 @@
+package fourpin.strength;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Finding.Severity;
+import fourpin.casework.Place;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.measure.Figure;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Cases that fall forward by themselves, or when what they are opened by is pulled. */
+final class TippingFindings {
+
+  private final Job job;
+  private final BuiltCase built;
+  private final TippingFigures figures;
+
+  TippingFindings(Job job, BuiltCase built, TippingFigures figures) {
+    this.job = job;
+    this.built = built;
+    this.figures = figures;
+  }
+
+  /** Cases that fall forward by themselves, or when a door is opened and hung on. */
+  List<Finding> all() {
+    List<Finding> all = new ArrayList<>();
+    if (figures.held() <= 0) {
+      all.add(
+          finding(
+              Severity.ERROR,
+              "empty, on a floor that falls by %s mm on each metre, it falls forward by itself"
+                  .formatted(figures.slope().value().text(job.unit())),
+              figures.onSlope()));
+    }
+    built
+        .order()
+        .doors()
+        .filter(_ -> figures.held() > 0 && figures.hung() <= 0)
+        .ifPresent(_ -> all.add(finding(Severity.DOUBT, words(), figures.hungOn())));
+    figures.drawers().filter(_ -> figures.held() > 0).flatMap(this::pulled).ifPresent(all::add);
+    return all;
+  }
+
+  /** The worst that drawers do, if it tips the case. */
+  private Optional<Finding> pulled(DrawerFigures drawers) {
+    int count = built.order().drawers().orElseThrow().count();
+    if (drawers.held(1) <= 0) {
+      return Optional.of(drawn("when one full drawer is pulled out", drawers.tips(1)));
+    }
+    if (drawers.held(count) <= 0) {
+      return Optional.of(drawn("when all its drawers are pulled out full", drawers.tips(count)));
+    }
+    return drawers.leantOn() <= 0
+        ? Optional.of(drawn("when someone leans on a drawer that is out", drawers.leant()))
+        : Optional.empty();
+  }
+
+  private Finding drawn(String when, Figure figure) {
+    return finding(
+        Severity.DOUBT, "empty otherwise and not fastened, it falls forward " + when, figure);
+  }
+
+  private String words() {
+    String pull =
+        Quantity.of(built.order().settings().number(Setting.DOOR_PULL), QuantityUnit.FORCE)
+            .text(job.unit());
+    return figures.opened() <= 0
+        ? "empty and not fastened, it falls forward when all its doors are open"
+        : "empty and not fastened, with its doors open, it falls forward when "
+            + pull
+            + " hang on one of them";
+  }
+
+  private Finding finding(Severity severity, String what, Figure figure) {
+    return new Finding(
+        severity,
+        "case-tips",
+        what,
+        List.of(figure),
+        Place.of(built.order().name(), "T", built.part("T").box()),
+        List.of(
+            new Remedy(
+                "fasten it to the wall before anything else; the pull on its anchors stands under"
+                    + " \"standing and wall\"",
+                "screws into studs"),
+            built.order().drawers().isPresent()
+                ? new Remedy(
+                    "take slides that come out less, or that let one drawer out at a time",
+                    "slides")
+                : new Remedy("hang two narrow doors instead of a wide one", "hinges"),
+            new Remedy("level it with shims under the front", "care"),
+            new Remedy("keep what is heavy at the bottom, and weigh the bottom down", "weight")));
+  }
+}
