@@ -131,6 +131,29 @@ public record CaseOrder(
         drawers);
   }
 
+  /** The same case with other doors. */
+  public CaseOrder with(Doors other) {
+    return new CaseOrder(
+        name,
+        quantity,
+        sizes,
+        material,
+        bays,
+        topJoint,
+        bottomJoint,
+        partitionJoint,
+        fixedShelfJoint,
+        back,
+        kick,
+        faceFrame,
+        Optional.of(other),
+        edging,
+        load,
+        settings,
+        standsOn,
+        drawers);
+  }
+
   private CaseOrder changed(
       Sizes otherSizes,
       List<Bay> otherBays,

@@ -58,6 +58,21 @@ public record Doors(
         Optional.empty());
   }
 
+  /** The same with so many in each bay. */
+  public Doors with(int perEachBay) {
+    return new Doors(
+        kind,
+        perEachBay,
+        thickness,
+        gap,
+        plateHeights,
+        plateSetback,
+        plateLength,
+        plateWidth,
+        hangs,
+        over);
+  }
+
   /** Where the single door of a bay hangs. @param bay from 1 */
   public Hang hang(int bay) {
     return hangs.get(hangs.size() == 1 ? 0 : bay - 1);

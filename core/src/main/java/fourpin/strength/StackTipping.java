@@ -10,12 +10,14 @@ import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.LazyList;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.strength.Balance.Load;
+import fourpin.strength.CaseTippingCures.Falling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -70,7 +72,7 @@ final class StackTipping {
   /** Both, where they fall when they are opened, or when someone leans on what is open. */
   Optional<Finding> finding() {
     boolean opens = reach().isPresent() && opened() <= 0;
-    boolean leans = reach().isPresent() && opened() <= leaning();
+    boolean leans = reach().isPresent() && held() <= 0;
     return leans ? Optional.of(finding(opens)) : Optional.empty();
   }
 
@@ -86,14 +88,38 @@ final class StackTipping {
             .formatted(lower.order().name(), when),
         List.of(opens ? open() : leant()),
         Place.of(upper.order().name(), "T", upper.part("T").box()),
-        List.of(
-            new Remedy(
-                "fasten both to the wall before anything else; the pull on their anchors stands"
-                    + " under \"standing and wall\"",
-                "screws into studs"),
-            new Remedy(
-                "take slides that come out less, or that let one drawer out at a time", "slides"),
-            new Remedy("keep what is heavy in the lower one", "weight")));
+        LazyList.of(this::remedies));
+  }
+
+  private List<Remedy> remedies() {
+    List<Remedy> all = new ArrayList<>();
+    all.add(
+        new Remedy(
+            "fasten both to the wall before anything else; the pull on their anchors stands"
+                + " under \"standing and wall\"",
+            "screws into studs"));
+    all.addAll(new CaseTippingCures(job, falling()).all());
+    return all;
+  }
+
+  private Falling falling() {
+    return new Falling(
+        List.of(upper.order(), lower.order()),
+        change ->
+            new StackTipping(
+                    job,
+                    CaseTippingCures.ordered(upper, change),
+                    CaseTippingCures.ordered(lower, change),
+                    foot,
+                    shift)
+                .held(),
+        CaseTippingCures.lever(lower, foot),
+        height());
+  }
+
+  /** What keeps both standing with all open and someone leaning on that, N·mm. */
+  private double held() {
+    return opened() - leaning();
   }
 
   /** How far before the foot someone can lean on a door or drawer of either, mm. */

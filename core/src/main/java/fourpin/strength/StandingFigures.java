@@ -84,7 +84,7 @@ final class StandingFigures {
 
   /** Of a case that carries another, as it stands before that is put on it. */
   List<Finding> findings() {
-    List<Finding> tips = new TippingFindings(job, built, tipping).all();
+    List<Finding> tips = new TippingFindings(job, built, foot(), tipping).all();
     return above > 0 ? tips.stream().map(StandingFigures::alone).toList() : tips;
   }
 

@@ -3,6 +3,7 @@ package fourpin.strength;
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.DoorLeaf;
+import fourpin.job.Drawers;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -107,6 +108,13 @@ final class TippingFigures {
     Stream<Double> out =
         drawers().stream().map(d -> d.held(built.order().drawers().orElseThrow().count()));
     return Stream.concat(open, out).min(Double::compare);
+  }
+
+  /** Least of what keeps it standing with drawers out, or one out and leant on, N·mm. */
+  double leastDrawn() {
+    Drawers stated = built.order().drawers().orElseThrow();
+    DrawerFigures all = new DrawerFigures(built, stated, rest());
+    return Math.min(Math.min(all.held(1), all.held(stated.count())), all.leantOn());
   }
 
   /** How far in front of the foot someone can lean on an open door or a drawer, mm. */

@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
@@ -8,22 +9,30 @@ import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.measure.Figure;
+import fourpin.measure.LazyList;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.strength.CaseTippingCures.Falling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** Cases that fall forward by themselves, or when what they are opened by is pulled. */
 final class TippingFindings {
 
   private final Job job;
   private final BuiltCase built;
+  private final double foot;
   private final TippingFigures figures;
 
-  TippingFindings(Job job, BuiltCase built, TippingFigures figures) {
+  /**
+   * @param foot from the front of the sides to the front foot, mm
+   */
+  TippingFindings(Job job, BuiltCase built, double foot, TippingFigures figures) {
     this.job = job;
     this.built = built;
+    this.foot = foot;
     this.figures = figures;
   }
 
@@ -36,13 +45,15 @@ final class TippingFindings {
               Severity.ERROR,
               "empty, on a floor that falls by %s mm on each metre, it falls forward by itself"
                   .formatted(figures.slope().value().text(job.unit())),
-              figures.onSlope()));
+              figures.onSlope(),
+              TippingFigures::held));
     }
     built
         .order()
         .doors()
         .filter(_ -> figures.held() > 0 && figures.hung() <= 0)
-        .ifPresent(_ -> all.add(finding(Severity.DOUBT, words(), figures.hungOn())));
+        .ifPresent(
+            _ -> all.add(finding(Severity.DOUBT, words(), figures.hungOn(), TippingFigures::hung)));
     figures.drawers().filter(_ -> figures.held() > 0).flatMap(this::pulled).ifPresent(all::add);
     return all;
   }
@@ -63,7 +74,10 @@ final class TippingFindings {
 
   private Finding drawn(String when, Figure figure) {
     return finding(
-        Severity.DOUBT, "empty otherwise and not fastened, it falls forward " + when, figure);
+        Severity.DOUBT,
+        "empty otherwise and not fastened, it falls forward " + when,
+        figure,
+        TippingFigures::leastDrawn);
   }
 
   private String words() {
@@ -77,24 +91,35 @@ final class TippingFindings {
             + " hang on one of them";
   }
 
-  private Finding finding(Severity severity, String what, Figure figure) {
+  private Finding finding(
+      Severity severity, String what, Figure figure, ToDoubleFunction<TippingFigures> held) {
     return new Finding(
         severity,
         "case-tips",
         what,
         List.of(figure),
         Place.of(built.order().name(), "T", built.part("T").box()),
-        List.of(
-            new Remedy(
-                "fasten it to the wall before anything else; the pull on its anchors stands under"
-                    + " \"standing and wall\"",
-                "screws into studs"),
-            built.order().drawers().isPresent()
-                ? new Remedy(
-                    "take slides that come out less, or that let one drawer out at a time",
-                    "slides")
-                : new Remedy("hang two narrow doors instead of a wide one", "hinges"),
-            new Remedy("level it with shims under the front", "care"),
-            new Remedy("keep what is heavy at the bottom, and weigh the bottom down", "weight")));
+        LazyList.of(() -> remedies(held)));
+  }
+
+  private List<Remedy> remedies(ToDoubleFunction<TippingFigures> held) {
+    List<Remedy> all = new ArrayList<>();
+    all.add(
+        new Remedy(
+            "fasten it to the wall before anything else; the pull on its anchors stands under"
+                + " \"standing and wall\"",
+            "screws into studs"));
+    all.addAll(new CaseTippingCures(job, falling(held)).all());
+    return all;
+  }
+
+  private Falling falling(ToDoubleFunction<TippingFigures> held) {
+    return new Falling(
+        List.of(built.order()),
+        change ->
+            held.applyAsDouble(
+                new TippingFigures(job, CaseTippingCures.ordered(built, change), foot)),
+        CaseTippingCures.lever(built, foot),
+        built.outside().size(Axis.Z).mm());
   }
 }

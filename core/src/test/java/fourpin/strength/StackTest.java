@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import fourpin.casework.CaseworkBuilder;
 import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
@@ -134,6 +135,11 @@ class StackTest {
     Finding heavy =
         ofKind(stack(upper("36"), withDrawers(base("36"), "60 kg")), "stack-tips").getFirst();
     assertThat(heavy.what()).contains("Base").contains("all drawers out");
+    assertThat(heavy.remedies())
+        .extracting(Remedy::what)
+        .anyMatch(cure -> cure.startsWith("take slides that") && cure.contains("it stands then"))
+        .anyMatch(cure -> cure.startsWith("weigh its bottom down"))
+        .noneMatch(cure -> cure.startsWith("hang two narrow doors"));
     assertThat(heavy.severity()).isEqualTo(Severity.DOUBT);
     assertThat(
             ofKind(stack(upper("36"), withDrawers(base("36"), "60 kg")), "case-tips")

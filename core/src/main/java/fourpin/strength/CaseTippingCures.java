@@ -1,0 +1,220 @@
+package fourpin.strength;
+
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Part;
+import fourpin.job.CaseOrder;
+import fourpin.job.Drawers;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+
+/** What keeps a case, or one on another, from falling forward, each worked out anew. */
+final class CaseTippingCures {
+
+  private static final double GRAVITY = 9.80665;
+  private static final double MM_PER_M = 1000;
+  private static final double KG_PER_LB = 0.45359237;
+
+  private static final Length STEP_INCHES = Length.inches(1, 4);
+  private static final Length STEP_METRIC = Length.mm(5);
+
+  /** What comes out less than this share of its length is no drawer to reach into. */
+  private static final double LEAST_OUT = 0.5;
+
+  /** What leaves it falling and gains less than this share of what is lacking is no cure. */
+  private static final double LEAST_GAIN = 0.01;
+
+  private final Job job;
+  private final Falling falling;
+  private final double now;
+
+  CaseTippingCures(Job job, Falling falling) {
+    this.job = job;
+    this.falling = falling;
+    this.now = falling.held(UnaryOperator.identity());
+  }
+
+  /**
+   * What falls forward.
+   *
+   * @param orders its cases
+   * @param held what keeps it standing with its cases ordered otherwise, N·mm about the front foot
+   * @param lever how far behind that foot the middle of its bottom hangs, mm
+   * @param height over all, mm
+   */
+  record Falling(
+      List<CaseOrder> orders,
+      ToDoubleFunction<UnaryOperator<CaseOrder>> held,
+      double lever,
+      double height) {
+    Falling {
+      orders = List.copyOf(orders);
+    }
+
+    double held(UnaryOperator<CaseOrder> change) {
+      return held.applyAsDouble(change);
+    }
+  }
+
+  /** How far behind a foot the middle of the bottom of a case on the floor hangs, mm. */
+  static double lever(BuiltCase built, double foot) {
+    Part bottom = built.part("B");
+    double middle = (bottom.box().low().y().mm() + bottom.box().high().y().mm()) / 2;
+    double slope = built.order().settings().number(Setting.FLOOR_SLOPE) / MM_PER_M;
+    return middle - foot - slope * bottom.box().high().z().mm();
+  }
+
+  /** The same case, parts as they are, ordered otherwise. */
+  static BuiltCase ordered(BuiltCase built, UnaryOperator<CaseOrder> change) {
+    return new BuiltCase(change.apply(built.order()), built.outside(), built.parts(), built.bays());
+  }
+
+  /** A cure, and what then keeps it standing, N·mm. */
+  private record Tried(Cure cure, double held) {
+    boolean holds() {
+      return held > 0;
+    }
+  }
+
+  /** Those after which it stands, the cheapest first; then what only helps. */
+  List<Remedy> all() {
+    return Stream.of(level(), narrowDoors(), oneAtATime(), lessOut(), weighed())
+        .flatMap(Optional::stream)
+        .filter(tried -> tried.holds() || tried.held() > (1 - LEAST_GAIN) * now)
+        .sorted(
+            Comparator.comparing((Tried tried) -> !tried.holds())
+                .thenComparing(Tried::cure, Cure.CHEAPEST))
+        .map(tried -> tried.cure().told(": " + outcome(tried.held())).remedy(job))
+        .toList();
+  }
+
+  private String outcome(double held) {
+    String push = force(Math.abs(held) / falling.height());
+    return held > 0
+        ? "it stands then, and a further push of " + push + " at its top would tip it"
+        : "it still lacks %s at its top then, now %s; cure that too"
+            .formatted(push, force(-now / falling.height()));
+  }
+
+  private Tried tried(
+      String what, Optional<Double> price, String besides, UnaryOperator<CaseOrder> change) {
+    Cure cure = new Cure(what, price, 0, besides, Optional.empty(), Cure.Of.CASE);
+    return new Tried(cure, falling.held(change));
+  }
+
+  private Optional<Tried> level() {
+    return Optional.of(
+        tried(
+            "level it with shims under its front, and set floor-slope to 0 when that is done",
+            Optional.of(0.0),
+            "care",
+            order ->
+                order.with(
+                    order.settings().with(Setting.FLOOR_SLOPE, new SettingValue.OfNumber(0)))));
+  }
+
+  private Optional<Tried> narrowDoors() {
+    return falling.orders().stream().anyMatch(CaseTippingCures::hasWideDoors)
+        ? Optional.of(
+            tried(
+                "hang two narrow doors in each bay instead of a wide one",
+                Optional.empty(),
+                "a door and its hinges for each bay more",
+                order ->
+                    order
+                        .doors()
+                        .filter(_ -> hasWideDoors(order))
+                        .map(d -> order.with(d.with(2)))
+                        .orElse(order)))
+        : Optional.empty();
+  }
+
+  private static boolean hasWideDoors(CaseOrder order) {
+    return order.doors().filter(doors -> doors.perBay() == 1).isPresent();
+  }
+
+  private Optional<Tried> oneAtATime() {
+    return drawers().anyMatch(drawers -> drawers.count() > 1)
+        ? Optional.of(
+            tried(
+                "take slides that let one drawer out at a time",
+                Optional.empty(),
+                "other slides",
+                order -> drawn(order, drawers -> of(1, drawers.out(), drawers))))
+        : Optional.empty();
+  }
+
+  /** As far out as it still stands. */
+  private Optional<Tried> lessOut() {
+    Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
+    return drawers()
+        .map(Drawers::out)
+        .max(Comparator.naturalOrder())
+        .flatMap(
+            most ->
+                LongStream.rangeClosed(1, most.wholeTimes(step))
+                    .mapToObj(less -> step.times(most.wholeTimes(step) - less))
+                    .filter(out -> drawers().allMatch(drawers -> isReached(drawers, out)))
+                    .map(this::out)
+                    .filter(Tried::holds)
+                    .findFirst());
+  }
+
+  private static boolean isReached(Drawers drawers, Length out) {
+    return out.mm() >= LEAST_OUT * drawers.length().mm();
+  }
+
+  private Tried out(Length out) {
+    return tried(
+        "take slides that come out %s at the most".formatted(job.style().text(out)),
+        Optional.empty(),
+        "other slides",
+        order ->
+            drawn(order, drawers -> of(drawers.count(), Length.min(out, drawers.out()), drawers)));
+  }
+
+  private Stream<Drawers> drawers() {
+    return falling.orders().stream().flatMap(order -> order.drawers().stream());
+  }
+
+  private static CaseOrder drawn(CaseOrder order, UnaryOperator<Drawers> change) {
+    return order.holding(order.drawers().map(change));
+  }
+
+  private static Drawers of(int count, Length out, Drawers drawers) {
+    return new Drawers(count, drawers.height(), drawers.length(), out, drawers.mass());
+  }
+
+  /** In whole pounds or kilograms, more than what is lacking. */
+  private Optional<Tried> weighed() {
+    double unit = job.unit().customary() ? KG_PER_LB : 1;
+    double each = unit * GRAVITY * falling.lever();
+    double mass = unit * (Math.floor(-now / each) + 1);
+    Cure cure =
+        new Cure(
+            "weigh its bottom down for good, in the middle of its depth",
+            Optional.empty(),
+            mass,
+            "",
+            Optional.empty(),
+            Cure.Of.CASE);
+    return falling.lever() > 0
+        ? Optional.of(new Tried(cure, now + mass * GRAVITY * falling.lever()))
+        : Optional.empty();
+  }
+
+  private String force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE).text(job.unit());
+  }
+}
