@@ -37,8 +37,12 @@ final class CureCheck {
   /** How hard the shelf as it is presses on a support at the most, for each mm of it, N. */
   private final double push;
 
-  private CureCheck(Job job, PlateBending.Memory plates, boolean crushes, double push) {
+  private final NewRocking rocking;
+
+  private CureCheck(
+      Job job, PlateBending.Memory plates, NewRocking rocking, boolean crushes, double push) {
     this.job = job;
+    this.rocking = rocking;
     this.plates = plates;
     this.crushes = crushes;
     this.push = push;
@@ -47,15 +51,17 @@ final class CureCheck {
   /**
    * Of what bends: a support that carries too much as the shelf is has cures of its own.
    *
-   * @param now of the shelf as it is
+   * @param rocking of the shelf as it is
    */
-  static CureCheck ofShelf(Job job, Verdict now, PlateBending.Memory plates) {
-    return new CureCheck(job, plates, crushing(now).isPresent(), 0);
+  static CureCheck ofShelf(Job job, NewRocking rocking, PlateBending.Memory plates) {
+    return new CureCheck(job, plates, rocking, crushing(rocking.now()).isPresent(), 0);
   }
 
   /** Of what supports carry: all has to hold. */
-  static CureCheck ofSupports(Job job, Verdict now, PlateBending.Memory plates) {
-    return new CureCheck(job, plates, false, now.push() / now.shelf().beam().length());
+  static CureCheck ofSupports(Job job, NewRocking rocking, PlateBending.Memory plates) {
+    Verdict now = rocking.now();
+    double push = now.push() / now.shelf().beam().length();
+    return new CureCheck(job, plates, rocking, false, push);
   }
 
   Verdict verdict(Candidate candidate) {
@@ -154,7 +160,13 @@ final class CureCheck {
     double years = sag * verdict.shelf().limits().creep().number();
     return "sag %s now, %s after years".formatted(text(sag), text(years))
         + (most.of().equals(LoadCase.EVEN) ? "" : " with the load " + most.of().brief())
-        + crushing(verdict).map(use -> crushed(verdict, use)).orElse("");
+        + crushing(verdict).map(use -> crushed(verdict, use)).orElse("")
+        + rocking.by(verdict);
+  }
+
+  /** That it begins to rock under less load. @param load along it, N/mm */
+  String rocksUnder(Verdict verdict, double load) {
+    return rocking.by(verdict, load);
   }
 
   private String crushed(Verdict verdict, Use use) {

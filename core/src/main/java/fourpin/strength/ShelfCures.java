@@ -222,6 +222,10 @@ final class ShelfCures {
     return largest < LEAST_SHARE * shelf.load().value().value()
         ? Optional.empty()
         : Optional.of(
-            new Remedy("keep the load to " + load.textAtMost(job.unit()), "room for less"));
+            new Remedy(
+                "keep the load to "
+                    + load.textAtMost(job.unit())
+                    + check.rocksUnder(verdict, largest),
+                "room for less"));
   }
 }

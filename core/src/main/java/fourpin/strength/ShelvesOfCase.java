@@ -153,19 +153,23 @@ final class ShelvesOfCase {
   }
 
   private List<Remedy> cures(Part shelf) {
-    Verdict verdict = verdict(shelf);
-    CureCheck check = CureCheck.ofShelf(job, verdict, plates);
-    return new ShelfCures(job, reader, shelf, verdict, check).all();
+    NewRocking rocking = rocking(shelf);
+    CureCheck check = CureCheck.ofShelf(job, rocking, plates);
+    return new ShelfCures(job, reader, shelf, rocking.now(), check).all();
   }
 
   private List<Remedy> tippingCures(Part shelf) {
-    return new TippingCures(job, reader, shelf, verdict(shelf), plates).all();
+    return new TippingCures(job, reader, shelf, rocking(shelf), plates).all();
   }
 
   private List<Remedy> supportCures(Part shelf) {
-    Verdict verdict = verdict(shelf);
-    CureCheck check = CureCheck.ofSupports(job, verdict, plates);
-    ShelfCures ofShelf = new ShelfCures(job, reader, shelf, verdict, check);
-    return new SupportCures(job, reader, supports, shelf, verdict, plates, ofShelf).all();
+    NewRocking rocking = rocking(shelf);
+    CureCheck check = CureCheck.ofSupports(job, rocking, plates);
+    ShelfCures ofShelf = new ShelfCures(job, reader, shelf, rocking.now(), check);
+    return new SupportCures(job, reader, supports, shelf, rocking, plates, ofShelf).all();
+  }
+
+  private NewRocking rocking(Part shelf) {
+    return new NewRocking(job, reader.read(shelf).doubt().low().number(), verdict(shelf));
   }
 }

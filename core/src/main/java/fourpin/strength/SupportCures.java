@@ -52,9 +52,10 @@ final class SupportCures {
   private final Verdict verdict;
   private final PlateBending.Memory plates;
   private final ShelfCures ofShelf;
+  private final NewRocking rocking;
 
   /**
-   * @param verdict of the shelf as it is; where it tips, all are for one whose front row stands so
+   * @param rocking of the shelf as it is; where it tips, all are for one whose front row stands so
    *     far forward that it does not
    */
   SupportCures(
@@ -62,9 +63,10 @@ final class SupportCures {
       ShelfReader reader,
       SupportReader supports,
       Part part,
-      Verdict verdict,
+      NewRocking rocking,
       PlateBending.Memory plates,
       ShelfCures ofShelf) {
+    Verdict verdict = rocking.now();
     this.job = job;
     this.reader = reader;
     this.supports = supports;
@@ -76,6 +78,7 @@ final class SupportCures {
     this.verdict = forward.map(RowForward.Place::there).orElse(verdict);
     this.plates = plates;
     this.ofShelf = ofShelf;
+    this.rocking = rocking;
   }
 
   /**
@@ -324,8 +327,8 @@ final class SupportCures {
     double allowed =
         borne.shelf().supports().stream().mapToDouble(l -> l.most().value()).min().orElseThrow();
     return new Remedy(
-        "%s: then %s are allowed, and a support carries %s at the most"
-            .formatted(words(way), text(allowed), text(most.share() * allowed)),
+        "%s: then %s are allowed, and a support carries %s at the most%s"
+            .formatted(words(way), text(allowed), text(most.share() * allowed), rocking.by(borne)),
         way.cost(),
         stated(way));
   }

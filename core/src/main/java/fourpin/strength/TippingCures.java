@@ -35,15 +35,18 @@ final class TippingCures {
   private final Candidate now;
   private final PlateBending.Memory plates;
 
+  private final NewRocking rocking;
+
   /**
-   * @param verdict of the shelf as it is, which tips
+   * @param rocking of the shelf as it is, which tips
    */
   TippingCures(
-      Job job, ShelfReader reader, Part part, Verdict verdict, PlateBending.Memory plates) {
+      Job job, ShelfReader reader, Part part, NewRocking rocking, PlateBending.Memory plates) {
     this.job = job;
     this.reader = reader;
     this.part = part;
-    this.verdict = verdict;
+    this.rocking = rocking;
+    this.verdict = rocking.now();
     this.now = verdict.shelf();
     this.plates = plates;
   }
@@ -75,7 +78,9 @@ final class TippingCures {
 
   private String outcome(Verdict then) {
     boolean bends = then.uses().stream().filter(u -> !u.isBy(Limit.SUPPORTS)).allMatch(Use::holds);
-    return carried(then.push()) + (bends ? "" : "; it still bends too far: cure that too");
+    return carried(then.push())
+        + (bends ? "" : "; it still bends too far: cure that too")
+        + rocking.by(then);
   }
 
   /** What a support then carries, and whether it may. */

@@ -101,6 +101,17 @@ final class Verdict {
         .allMatch(Use::holds);
   }
 
+  /**
+   * How much has to stand on it, spread evenly, for it to lie still on one low support, N; nothing
+   * for what is no plate on supports.
+   *
+   * @param low how far that lies low, mm
+   */
+  Optional<Double> restsFrom(double low) {
+    double stands = shelf.beam().load() * shelf.beam().length();
+    return plate.flatMap(p -> p.low(low, stands)).map(of -> of.empty().closedBy());
+  }
+
   /** How hard the support pushes most that carries it in the middle of its span, N. */
   double propPush() {
     return shelf.loaded().stream()
