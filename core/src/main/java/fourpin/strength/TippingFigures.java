@@ -34,7 +34,6 @@ final class TippingFigures {
   private static final Source STATICS =
       new Source("statics: a case that turns about its front foot", "", Standing.DERIVED);
 
-  private final Job job;
   private final BuiltCase built;
   private final Settings settings;
   private final String id;
@@ -57,7 +56,6 @@ final class TippingFigures {
    * @param under how high it stands over that foot, mm
    */
   TippingFigures(Job job, BuiltCase built, double foot, double under) {
-    this.job = job;
     this.built = built;
     this.settings = built.order().settings();
     this.id = Figure.id(built.order().name());
