@@ -10,7 +10,6 @@ import fourpin.strength.PlateAnswer.Bends;
 import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
-import fourpin.strength.plate.Rigidity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -28,18 +27,6 @@ final class PlateFigures {
               + " checked as docs/plate-convergence.md shows",
           Standing.DERIVED);
 
-  private static final Source RIGIDITY =
-      new Source(
-          "thin plates",
-          "Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. (1959), art. 85",
-          Standing.DERIVED);
-
-  private static final Source SHEAR =
-      new Source(
-          "beam with the shear term, evenly loaded, on supports at its ends",
-          "Wood Handbook FPL-GTR-190, Table 9-1",
-          Standing.DERIVED);
-
   private static final Source STATICS =
       new Source("statics of the bent plate", "", Standing.DERIVED);
   static final String BENDING =
@@ -48,17 +35,16 @@ final class PlateFigures {
   private final ShelfOnSupports shelf;
   private final Verdict verdict;
   private final PlateBending plate;
-  private final Section section;
   private final Layer panel;
-  private final Flat flat;
+  private final PlateStiffness stiffness;
 
   private PlateFigures(ShelfOnSupports shelf, Verdict verdict, PlateBending plate) {
     this.shelf = shelf;
     this.verdict = verdict;
     this.plate = plate;
-    this.section = shelf.section().asPlate(shelf.span().value().value());
+    Section section = shelf.section().asPlate(shelf.span().value().value());
     this.panel = section.layers().getFirst();
-    this.flat = panel.matter().flat();
+    this.stiffness = new PlateStiffness(shelf, section);
   }
 
   /** Nothing for a shelf that is no plate. */
@@ -74,8 +60,7 @@ final class PlateFigures {
     all.addAll(unevenly(LoadCase.ONE_HALF).onOneHalf());
     rocking().ifPresent(rocking -> all.addAll(rocking.all()));
     verdict.under(verdict.shelf().empty()).ifPresent(hand -> all.addAll(hand(hand)));
-    shear().ifPresent(all::add);
-    all.addAll(List.of(along(), across(), twist()));
+    all.addAll(stiffness.all());
     return all;
   }
 
@@ -166,7 +151,7 @@ final class PlateFigures {
   }
 
   private String anyWay(String alikeAllWays, String alongTheSpan) {
-    return flat.isAlikeAllWays() ? alikeAllWays : alongTheSpan;
+    return panel.matter().flat().isAlikeAllWays() ? alikeAllWays : alongTheSpan;
   }
 
   private List<Figure> pushes(Bends bends) {
@@ -232,7 +217,7 @@ final class PlateFigures {
   Optional<RockingFigures> rocking() {
     return plate
         .low(shelf.doubt().low().number(), load())
-        .map(low -> new RockingFigures(shelf, low, input("Dxy", twist()), verdict));
+        .map(low -> new RockingFigures(shelf, low, stiffness.twistInput(), verdict));
   }
 
   /** The stated load on the whole shelf, N. */
@@ -279,9 +264,7 @@ final class PlateFigures {
     inputs.add(
         new Input("D", "depth of the shelf", length(shelf.section().depth()), Source.GEOMETRY));
     inputs.addAll(held());
-    inputs.addAll(List.of(input("Dx", along()), input("Dy", across()), input("Dxy", twist())));
-    inputs.add(flat.poisson().input("ν", "Poisson ratio of the " + panel.name()));
-    inputs.addAll(strips());
+    inputs.addAll(stiffness.inputs());
     return inputs;
   }
 
@@ -295,105 +278,6 @@ final class PlateFigures {
               rows.front().input("a", "front edge to the front row"),
               rows.back().input("b", "back edge to the back row"));
     };
-  }
-
-  private List<Input> strips() {
-    List<Input> inputs = new ArrayList<>();
-    for (int i = 1; i < section.layers().size(); i++) {
-      Layer strip = section.layers().get(i);
-      double own = strip.modulus() * strip.area() * strip.thickness() * strip.thickness() / 12;
-      double twist =
-          strip.matter().flat().shear().number() * Flat.torsion(strip.width(), strip.thickness());
-      inputs.add(stiffness("E I", strip.name() + " about its own middle", own));
-      inputs.add(stiffness("G J", strip.name() + " in twist", twist));
-      inputs.add(
-          new Input(
-              "e",
-              "middle of the " + strip.name() + " below that of the " + panel.name(),
-              length(strip.middle() - panel.middle()),
-              Source.GEOMETRY));
-    }
-    return inputs;
-  }
-
-  private static Input stiffness(String symbol, String what, double value) {
-    return new Input(
-        symbol,
-        "stiffness of the " + what,
-        Quantity.of(value, QuantityUnit.BENDING_STIFFNESS),
-        STATICS);
-  }
-
-  private static Input input(String symbol, Figure figure) {
-    return new Input(symbol, figure.title(), figure.value(), figure.source());
-  }
-
-  /** A plate leaves shear out, which a sandwich does not. */
-  private Optional<Figure> shear() {
-    return panel.matter().isSandwich()
-        ? Optional.of(
-            figure(
-                "plate-shear",
-                "sag by shear for each part by bending, by which its layers count as less stiff"
-                    + " along",
-                Quantity.of(
-                    shelf.section().shearShare(shelf.span().value().value()), QuantityUnit.RATIO),
-                "384 E I / (40 G A L²)",
-                List.of(
-                    stiffness("E I", "shelf", shelf.section().bendingStiffness()),
-                    new Input(
-                        "G A",
-                        "shear stiffness of the shelf",
-                        force(shelf.section().shearStiffness()),
-                        Matters.LAYERS),
-                    new Input("L", "span", shelf.span().value(), shelf.span().source())),
-                SHEAR))
-        : Optional.empty();
-  }
-
-  private String modulusAlong() {
-    return panel.matter().isSandwich()
-        ? "modulus of elasticity along, divided by 1 and the part of shear"
-        : "modulus of elasticity along";
-  }
-
-  private Figure along() {
-    return rigidity("along", "along the span", "E₁ t³ / (12 (1 - ν² E₂ / E₁))", plate().alongX());
-  }
-
-  private Figure across() {
-    return rigidity(
-        "across", "from front to back", "E₂ t³ / (12 (1 - ν² E₂ / E₁))", plate().alongY());
-  }
-
-  private Rigidity plate() {
-    return flat.plate(panel.thickness());
-  }
-
-  private Figure rigidity(String id, String way, String formula, double value) {
-    return figure(
-        "plate-stiffness-" + id,
-        "stiffness of the " + panel.name() + " " + way + ", each mm of width",
-        Quantity.of(value, QuantityUnit.MOMENT),
-        formula,
-        List.of(
-            flat.along().input("E₁", modulusAlong()),
-            flat.across().input("E₂", "modulus of elasticity across"),
-            flat.poisson().input("ν", "Poisson ratio"),
-            new Input("t", "thickness", length(panel.thickness()), Source.GEOMETRY)),
-        RIGIDITY);
-  }
-
-  private Figure twist() {
-    return figure(
-        "plate-stiffness-twist",
-        "stiffness of the " + panel.name() + " in twist, each mm of width",
-        Quantity.of(plate().twist(), QuantityUnit.MOMENT),
-        "G t³ / 12",
-        List.of(
-            flat.shear().input("G", "shear modulus in its plane"),
-            new Input("t", "thickness", length(panel.thickness()), Source.GEOMETRY)),
-        RIGIDITY);
   }
 
   private Figure figure(
