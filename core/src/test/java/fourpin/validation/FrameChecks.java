@@ -7,6 +7,7 @@ import fourpin.strength.frame.Corner;
 import fourpin.strength.frame.ShearPanel;
 import fourpin.strength.frame.SwayFrame;
 import fourpin.strength.wood.DowelBearing;
+import fourpin.strength.wood.DowelInWood;
 import fourpin.strength.wood.Slip;
 import fourpin.strength.wood.YieldedDowel;
 import java.util.ArrayList;
@@ -61,13 +62,13 @@ final class FrameChecks {
             "no bending half way along each part",
             FrameChecks::portal),
         derived(
-            "stiff bar on a turning spring, load over k / h at which it falls",
-            "1",
+            "stiff bar on a turning spring under half the load at which it falls, sway over that without a load",
+            "2",
             "",
             1e-9,
-            "balance of moments, P h φ against k φ",
+            "balance of moments, H h + P h φ against k φ: 1 / (1 - P / Pₖ)",
             "bars on springs, as in Timoshenko and Gere, Theory of Elastic Stability, ch. 2",
-            () -> new SwayFrame(1000, 3e6, 0, 0, 3e6).reserve()),
+            () -> swayOf(1.5e6) / swayOf(0)),
         published(
             "load over slip of a 1/4 in dowel in wood, 180,000 D^1.5",
             "22500",
@@ -84,6 +85,39 @@ final class FrameChecks {
             "EN 1995-1-1:2004, as worked in a public test suite",
             "Table 7.1, ρ^1.5 d / 23, and 7.1(3), twice as much on steel",
             () -> 4 * 2 * 2 * Slip.ec5(420, 420, 12)));
+  }
+
+  private static double swayOf(double burden) {
+    return new SwayFrame(1000, 3e6, 0, 0, burden).sway(10).orElseThrow();
+  }
+
+  /** Pins of shelves in the wood of a side. */
+  static List<Check> pins() {
+    return List.of(
+        derived(
+            "stiff pin flush with the wood, push at which that yields, over f d t",
+            "0.41421",
+            "",
+            0.000005,
+            "√2 - 1, by balance of forces and moments",
+            "which EN 1995-1-1:2004, Eq. 8.9(a), rounds to 0.4, from memory",
+            () -> new DowelInWood(5, 10, 0).yieldsAt(30) / (30 * 5 * 10)),
+        derived(
+            "stiff pin of 5 mm, 10 mm deep, pushed 10 mm before wood of 30 MPa, push at which that yields",
+            "243.416",
+            "N",
+            0.0005,
+            "balance of forces and moments",
+            "P = f d (2 z - t), moments about the face of the wood, z by halving",
+            () -> new DowelInWood(5, 10, 10).yieldsAt(30)),
+        derived(
+            "pin of 2.5 mm that yields at 1949.47 N mm, flush with wood of 30 MPa, push that bends it so far",
+            "540.76",
+            "N",
+            0.005,
+            "√(2 M f d), the plastic hinge of Johansen's theory",
+            "EN 1995-1-1:2004, Eq. 8.9(b) without its 1.15, from memory",
+            () -> new DowelInWood(2.5, 20, 0).pushOf(1949.47, 30)));
   }
 
   static List<Check> yielding() {

@@ -75,6 +75,10 @@ final class Validation {
             "`DowelBearing`; the NDS table rounds to 50 psi.",
             WoodChecks.bearing()),
         new Topic(
+            "Pins of shelves",
+            "`DowelInWood`: a pin presses on one side of its hole near the mouth, and on the other near the bottom.",
+            FrameChecks.pins()),
+        new Topic(
             "Nails and screws pushed across",
             "`YieldedDowel` over the reduction of the NDS.",
             FrameChecks.yielding()),
