@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -38,6 +39,8 @@ final class PinAllowances {
           "Johansen's theory of yield, a stiff dowel that turns in its hole",
           "NDS 2018, 12.3.1; EN 1995-1-1:2004, 8.2",
           Standing.DERIVED);
+
+  private static final String DENSITY = "characteristic density of the side";
 
   private static final Source STATICS = new Source("statics", "", Standing.DERIVED);
 
@@ -147,50 +150,59 @@ final class PinAllowances {
 
   /** Load allowed by Eurocode 5; nothing in glass. */
   Optional<Figure> ec5(PinInSide in) {
-    double diameter = in.diameter().number();
-    Sourced density = characteristic(in);
+    return embedment(in).map(embedment -> ec5(in, embedment));
+  }
+
+  /**
+   * How a side bears by Eurocode 5.
+   *
+   * @param number MPa
+   * @param constant of the reference table that it is worked out by
+   * @param of what it hangs on besides the diameter
+   */
+  private record Embedment(String formula, double number, String constant, Input of) {}
+
+  private static Optional<Embedment> embedment(PinInSide in) {
     return switch (Matters.substance(in.side())) {
-      case Wood _ ->
-          Optional.of(
-              ec5(
-                  in,
-                  density,
-                  "0.082 (1 - 0.01 d) ρ",
-                  DowelBearing.ec5Along(density.number(), diameter),
-                  "EC5 embedment"));
+      case Wood _ -> Optional.of(ofWood(in));
       case PanelProduct panel ->
           switch (panel.family()) {
-            case LAMINATED_WOOD, SOLID_WOOD ->
-                Optional.of(
-                    ec5(
-                        in,
-                        density,
-                        "0.082 (1 - 0.01 d) ρ",
-                        DowelBearing.ec5Along(density.number(), diameter),
-                        "EC5 embedment"));
-            case PLYWOOD ->
-                Optional.of(
-                    ec5(
-                        in,
-                        density,
-                        "0.11 (1 - 0.01 d) ρ",
-                        DowelBearing.ec5Plywood(density.number(), diameter),
-                        "EC5 embedment of plywood"));
-            case PARTICLEBOARD, FIBREBOARD, STRAND_BOARD ->
-                Optional.of(
-                    ec5(
-                        in,
-                        density,
-                        "50 d^-0.6 × T^0.2, T the side's thickness",
-                        DowelBearing.ec5Board(diameter, in.side().thickness().mm()),
-                        "EC5 embedment of particleboard"));
+            case LAMINATED_WOOD, SOLID_WOOD -> Optional.of(ofWood(in));
+            case PLYWOOD -> Optional.of(ofPlywood(in));
+            case PARTICLEBOARD, FIBREBOARD, STRAND_BOARD -> Optional.of(ofBoard(in));
             case GLASS -> Optional.empty();
           };
     };
   }
 
-  private Figure ec5(
-      PinInSide in, Sourced density, String formula, double bearing, String constant) {
+  private static Embedment ofWood(PinInSide in) {
+    Sourced density = characteristic(in);
+    return new Embedment(
+        "0.082 (1 - 0.01 d) ρ",
+        DowelBearing.ec5Along(density.number(), in.diameter().number()),
+        "EC5 embedment",
+        density.input("ρ", DENSITY));
+  }
+
+  private static Embedment ofPlywood(PinInSide in) {
+    Sourced density = characteristic(in);
+    return new Embedment(
+        "0.11 (1 - 0.01 d) ρ",
+        DowelBearing.ec5Plywood(density.number(), in.diameter().number()),
+        "EC5 embedment of plywood",
+        density.input("ρ", DENSITY));
+  }
+
+  private static Embedment ofBoard(PinInSide in) {
+    Length thickness = in.side().thickness();
+    return new Embedment(
+        "50 d^-0.6 T^0.2",
+        DowelBearing.ec5Board(in.diameter().number(), thickness.mm()),
+        "EC5 embedment of particleboard",
+        new Input("T", "thickness of the side", Quantity.of(thickness), Source.STATED));
+  }
+
+  private Figure ec5(PinInSide in, Embedment embedment) {
     Sourced duration = EurocodeMargins.duration(Matters.substance(in.side()));
     Sourced material = EurocodeMargins.material();
     Sourced load = EurocodeMargins.load();
@@ -198,10 +210,10 @@ final class PinAllowances {
     inputs.add(
         new Input(
             "f",
-            "characteristic embedment of the side, " + formula,
-            stress(bearing),
-            Reference.constant(constant).source()));
-    inputs.add(density.input("ρ", "characteristic density of the side"));
+            "characteristic embedment of the side, " + embedment.formula(),
+            stress(embedment.number()),
+            Reference.constant(embedment.constant()).source()));
+    inputs.add(embedment.of());
     inputs.addAll(sizes(in));
     inputs.add(duration.input("k_mod", "for loads that stay, indoors, in what the side is of"));
     inputs.add(material.input("γ_M", "margin for connections"));
@@ -210,7 +222,9 @@ final class PinAllowances {
         "support-allowed-ec5",
         "load allowed on a support, by Eurocode 5",
         force(
-            in.dowel().yieldsAt(bearing) * duration.number() / (material.number() * load.number())),
+            in.dowel().yieldsAt(embedment.number())
+                * duration.number()
+                / (material.number() * load.number())),
         "f d (" + DowelInWood.SHARE + ") k_mod / (γ_M γ_Q)",
         inputs,
         YIELD);

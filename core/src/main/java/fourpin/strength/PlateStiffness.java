@@ -72,6 +72,15 @@ final class PlateStiffness {
       double own = strip.modulus() * strip.area() * strip.thickness() * strip.thickness() / 12;
       double twist =
           strip.matter().flat().shear().number() * Flat.torsion(strip.width(), strip.thickness());
+      inputs.add(
+          new Input(
+              "E A",
+              "stiffness of the "
+                  + strip.name()
+                  + " along, by which it pulls at the "
+                  + panel.name(),
+              force(strip.modulus() * strip.area()),
+              STATICS));
       inputs.add(stiffness("E I", strip.name() + " about its own middle", own));
       inputs.add(stiffness("G J", strip.name() + " in twist", twist));
       inputs.add(

@@ -69,6 +69,10 @@ class PlateFiguresTest {
     assertThat(value(shelf, "plate-front")).isLessThan(beam);
     assertThat(value(shelf, "plate-back")).isBetween(beam, bare);
     assertThat(find(shelf, "plate-stress").orElseThrow().title()).contains("front strip");
+    Figure front = find(shelf, "plate-front").orElseThrow();
+    double height = 1.5 * 25.4;
+    assertThat(input(front, "E A") * height * height / 12)
+        .isCloseTo(input(front, "E I"), withPercentage(1e-6));
   }
 
   /**

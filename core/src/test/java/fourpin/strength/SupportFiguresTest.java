@@ -170,6 +170,11 @@ class SupportFiguresTest {
   void boardsOfParticlesAndFibresBearLessForYears(String of, double duration, double embedment) {
     Figure ec5 = figure(sidesOf(of).shelves().getFirst(), "support-allowed-ec5");
     assertThat(input(ec5, "f")).isCloseTo(embedment, withPercentage(0.01));
+    boolean byDensity = of.contains("plywood") || of.contains("lumber");
+    assertThat(ec5.inputs())
+        .extracting(Figure.Input::symbol)
+        .contains(byDensity ? "ρ" : "T")
+        .doesNotContain(byDensity ? "T" : "ρ");
     assertThat(ec5.value().value())
         .isCloseTo(embedment * 6.35 * share(ec5) * duration / 1.3 / 1.5, withPercentage(0.01));
   }
