@@ -102,7 +102,7 @@ final class CaseTippingCures {
   private String outcome(double held) {
     String push = force(Math.abs(held) / falling.height());
     return held > 0
-        ? "it stands then, and a further push of " + push + " at its top would tip it"
+        ? "it stands then until a further push of " + push + " at its top"
         : "it still lacks %s at its top then, now %s; cure that too"
             .formatted(push, force(-now / falling.height()));
   }
