@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * One run through a problem: panels are filled one pattern after the other, each cut as often as
@@ -60,6 +61,9 @@ final class Attempt {
 
   private record Filling(int panel, Draft draft, int[] left, double gained) {}
 
+  /** Kinds looked at before it is asked again whether to stop: some milliseconds. */
+  private static final int LOOKED_BETWEEN = 5_000;
+
   private final Inflated problem;
   private final double[] worth;
   private final Direction[] ways;
@@ -100,9 +104,25 @@ final class Attempt {
     this.supply = supply;
   }
 
+  /** To the end. */
   Outcome run() {
+    return run(() -> false);
+  }
+
+  /**
+   * To the end, or until told to stop: then what has no place yet is missing.
+   *
+   * @param stop asked now and then, more often the more kinds there are
+   */
+  Outcome run(BooleanSupplier stop) {
     List<Drafted> drafts = new ArrayList<>();
+    long looked = 0;
     for (List<Filling> found = fillings(); !found.isEmpty(); found = fillings()) {
+      looked += (long) found.size() * left.length;
+      if (looked >= LOOKED_BETWEEN && stop.getAsBoolean()) {
+        break;
+      }
+      looked %= LOOKED_BETWEEN;
       Filling chosen = choose(found);
       int[] used = used(chosen);
       int quantity = quantity(used, supply[chosen.panel]);

@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * The cheapest sheets for few parts, tried through: which portions of the parts lie on one sheet
- * (see {@link Boxes}), and which of these portions make up all for the least price (see {@link
- * Cover}). So tight layouts are found that no filling strip by strip comes to, and the order of the
- * parts does not matter.
+ * The cheapest sheets for few parts, and of these the least area, tried through: which portions of
+ * the parts lie on one sheet (see {@link Boxes}), and which of these portions make up all for the
+ * least price (see {@link Cover}). So tight layouts are found that no filling strip by strip comes
+ * to, and the order of the parts does not matter.
  *
  * <p>First with little of the stock left unused, which is quick, then with as much as a cheaper
  * answer may leave. Where the work does not suffice, what was found up to then counts.
@@ -30,6 +30,9 @@ final class FewParts {
   /** Shares of what may be left unused at most. */
   private static final double[] UNUSED = {1.0 / 8, 1.0 / 2, 1};
 
+  /** Costs may come to so much. */
+  private static final double LARGEST = Long.MAX_VALUE / 2.0;
+
   private final Inflated problem;
   private final long[] costs;
   private final Portions portions;
@@ -44,12 +47,18 @@ final class FewParts {
     portions = new Portions(problem, problem.fittingDemand());
   }
 
-  /** The prices; where nothing has a price, the areas in square millimetres. */
+  /**
+   * The prices, and so little for the area that it counts only among layouts of one price; the
+   * prices alone where such numbers would be too large.
+   */
   private static long[] costs(Inflated problem) {
     long[] prices = problem.panels.stream().mapToLong(panel -> panel.sheet().price()).toArray();
-    return Arrays.stream(prices).anyMatch(price -> price > 0)
-        ? prices
-        : problem.panels.stream().mapToLong(FewParts::squareMillimetres).toArray();
+    long[] areas = problem.panels.stream().mapToLong(FewParts::squareMillimetres).toArray();
+    long sheets = Arrays.stream(problem.fittingDemand()).asLongStream().sum();
+    long coin = 1 + sheets * Arrays.stream(areas).max().orElse(0);
+    double dearest = (double) coin * sheets * (1 + Arrays.stream(prices).max().orElse(0));
+    Arrays.setAll(areas, i -> dearest < LARGEST ? prices[i] * coin + areas[i] : prices[i]);
+    return areas;
   }
 
   private static long squareMillimetres(Panel panel) {
@@ -142,9 +151,11 @@ final class FewParts {
     long step = Arrays.stream(costs).reduce(0, FewParts::commonDivisor);
     double area = 0;
     double perCost = 0;
+    boolean priced = problem.panels.stream().anyMatch(panel -> panel.sheet().price() > 0);
     for (int i = 0; i < costs.length; i++) {
       double each = problem.panels.get(i).area();
-      boolean counted = costs[i] == 0 || than == Long.MAX_VALUE;
+      boolean free = priced && problem.panels.get(i).sheet().price() == 0;
+      boolean counted = free || than == Long.MAX_VALUE;
       area += counted ? each * Math.min(supply(i), parts) : 0;
       perCost = counted || supply(i) == 0 ? perCost : Math.max(perCost, each / costs[i]);
     }

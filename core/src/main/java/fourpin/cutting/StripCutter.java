@@ -11,7 +11,7 @@ import java.util.Arrays;
  *
  * <p>The number of cutting directions is free. Stops when the price is proven to be the least
  * possible or the work is spent. Work, not time, is limited, so the answer does not depend on the
- * machine; the first runs are always finished.
+ * machine; the first runs are always made, unless a watch says enough after the first of them.
  */
 public final class StripCutter implements SheetCutter {
   static final Direction[][] WAYS = {
@@ -100,7 +100,7 @@ public final class StripCutter implements SheetCutter {
       if (run / WAYS.length == 1) {
         worth[way] = shares(inflated);
       }
-      Outcome next = new Attempt(inflated, worth[way], WAYS[way], tools).run();
+      Outcome next = new Attempt(inflated, worth[way], WAYS[way], tools).run(watch::enough);
       best = next.score().compareTo(best.score()) < 0 ? next : best;
     }
     return best;
@@ -121,7 +121,7 @@ public final class StripCutter implements SheetCutter {
     boolean proven =
         best.score().missing() == 0 && bound.reachedBy(best.score().price(), Answers.sheets(best));
     boolean canGain = work > 0 && work < effort.work;
-    return run < WAYS.length || (canGain && !proven && !watch.enough());
+    return (run < WAYS.length || (canGain && !proven)) && !watch.enough();
   }
 
   private static double[] areas(Inflated inflated) {

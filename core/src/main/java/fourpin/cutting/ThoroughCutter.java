@@ -86,8 +86,7 @@ public final class ThoroughCutter implements SheetCutter {
   /** Of problems that are part of one, so that nobody hears of their layouts. */
   private Searches searches() {
     ThoroughCutter byWork = quiet(Limit.WORK);
-    return new Searches(
-        ThoroughCutter::quick, byWork, limit == Limit.WORK ? byWork : quiet(Limit.WATCH));
+    return new Searches(this::quick, byWork, limit == Limit.WORK ? byWork : quiet(Limit.WATCH));
   }
 
   private ThoroughCutter quiet(Limit its) {
@@ -121,9 +120,13 @@ public final class ThoroughCutter implements SheetCutter {
    * more to find.
    */
   private List<Layout> found(SheetProblem problem, Starts starts) {
-    Layout quick = quick(problem);
-    watch.better(quick);
-    if (quick.isProven()) {
+    Layout strips = strips(problem);
+    watch.better(strips);
+    Layout quick = watch.enough() ? strips : tried(problem, strips);
+    if (Ascent.isBetter(quick, strips)) {
+      watch.better(quick);
+    }
+    if (quick.isProven() || watch.enough()) {
       return List.of(quick);
     }
     List<Layout> known = known(problem, quick, starts);
@@ -139,11 +142,26 @@ public final class ThoroughCutter implements SheetCutter {
         .orElse(List.of(best));
   }
 
-  /** Strip by strip; of few parts that are not proven so, whatever is better. */
-  private static Layout quick(SheetProblem problem) {
-    Layout strips = new StripCutter().cut(problem);
-    boolean few = !strips.isProven() && !DefectCutter.isFor(problem);
-    return few ? FewParts.better(problem, strips).orElse(strips) : strips;
+  private Layout quick(SheetProblem problem) {
+    return tried(problem, strips(problem));
+  }
+
+  private Layout strips(SheetProblem problem) {
+    Watch quiet = Watch.until(watch::enough);
+    return new StripCutter(StripCutter.Effort.QUICK, quiet).cut(problem);
+  }
+
+  /**
+   * Of few parts what trying through makes better: where sheets differ in size, even what is proven
+   * to be the cheapest may be had with less area.
+   */
+  private static Layout tried(SheetProblem problem, Layout strips) {
+    boolean alike =
+        problem.stock().stream().map(s -> s.length().mm() * s.width().mm()).distinct().count() == 1;
+    boolean best = strips.isProven() && alike;
+    return best || DefectCutter.isFor(problem)
+        ? strips
+        : FewParts.better(problem, strips).orElse(strips);
   }
 
   /** With bounds of the problem itself, since that of a stricter one may be too high. */

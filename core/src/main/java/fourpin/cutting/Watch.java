@@ -21,7 +21,7 @@ public interface Watch {
 
   /**
    * Whether the best answer so far is good enough; once true, the search ends with it. Asked many
-   * times a second, but for large problems there may be a second or two between.
+   * times a second, for large problems less often; the sheets are still laid out anew after it.
    */
   boolean enough();
 

@@ -3,13 +3,17 @@ package fourpin.plan;
 import fourpin.bench.Caution;
 import fourpin.casework.Finding;
 import fourpin.cutting.Merit;
+import fourpin.cutting.Part;
 import fourpin.cutting.ThoroughCutter;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.measure.Figure;
 import fourpin.plan.MaterialPlan.StockLayout;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -66,13 +70,12 @@ public final class CutPlanner {
         wanted.stream()
             .map(each -> new StockCutter(frame.settings(), frame.style(), each, search))
             .toList();
+    List<StockCutter.Cut> cuts = cuts(wanted, cutters);
     List<CutMaterial> materials = new ArrayList<>();
     List<Yield> yields = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
-    int later = (int) cutters.stream().filter(StockCutter::hasStock).count();
-    for (int i = 0; i < cutters.size(); i++) {
-      later -= cutters.get(i).hasStock() ? 1 : 0;
-      StockCutter.Cut cut = cutters.get(i).cut(later);
+    for (int i = 0; i < cuts.size(); i++) {
+      StockCutter.Cut cut = cuts.get(i);
       CutMaterial material = new CutMaterial(wanted.get(i).material(), cut.layouts(), cut.stock());
       materials.add(material);
       Yield.of(wanted.get(i), material).ifPresent(yields::add);
@@ -86,6 +89,29 @@ public final class CutPlanner {
         cautions(materials),
         findings,
         figures(materials, yields));
+  }
+
+  /**
+   * Few parts first, since what time a search leaves goes to those after it, and few parts seldom
+   * take all of theirs.
+   */
+  private static List<StockCutter.Cut> cuts(List<Wanted> wanted, List<StockCutter> cutters) {
+    Map<Integer, StockCutter.Cut> cuts = new TreeMap<>();
+    int later = (int) cutters.stream().filter(StockCutter::hasStock).count();
+    for (int i : fewestPartsFirst(wanted)) {
+      later -= cutters.get(i).hasStock() ? 1 : 0;
+      cuts.put(i, cutters.get(i).cut(later));
+    }
+    return List.copyOf(cuts.values());
+  }
+
+  private static List<Integer> fewestPartsFirst(List<Wanted> wanted) {
+    return IntStream.range(0, wanted.size())
+        .boxed()
+        .sorted(
+            Comparator.comparingLong(
+                i -> wanted.get(i).parts().stream().mapToLong(Part::count).sum()))
+        .toList();
   }
 
   /**

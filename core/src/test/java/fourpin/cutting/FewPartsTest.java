@@ -83,6 +83,34 @@ class FewPartsTest {
     saw(far, pieces - near, random, sawn);
   }
 
+  /** Two of the smaller sheets do, worked out by trying; found first are one of each. */
+  @Test
+  void atOnePriceTheLeastAreaIsTaken() {
+    List<Part> parts =
+        List.of(
+            new Part("a", Length.mm(443), Length.mm(123), 2, Grain.FREE),
+            new Part("b", Length.mm(478), Length.mm(298), 3, Grain.FIXED));
+    List<StockSheet> stock = List.of(sheet("small", 512, 774), sheet("large", 783, 847));
+    SheetProblem problem =
+        new SheetProblem(
+            parts, stock, new Saw(Length.mm(KERF), Trim.allRound(Length.inches(1, 4))));
+    Layout layout = new ThoroughCutter(Examples.AIMS).cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    assertThat(layout.patterns()).allMatch(pattern -> pattern.sheet().name().equals("small"));
+    assertThat(layout.sheets()).isEqualTo(2);
+  }
+
+  private static StockSheet sheet(String name, int length, int width) {
+    return new StockSheet(
+        name,
+        Length.mm(length),
+        Length.mm(width),
+        SheetGrain.ALONG_LENGTH,
+        Supply.unlimited(),
+        5000,
+        Origin.TO_BUY);
+  }
+
   @ParameterizedTest
   @MethodSource("seeds")
   void asFewAsTryingEveryCutFinds(long seed) {

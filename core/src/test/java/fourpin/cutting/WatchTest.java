@@ -6,6 +6,7 @@ import fourpin.cutting.ThoroughCutter.Limit;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class WatchTest {
 
   /** Ends a search after being asked so many times. */
-  private static final class Listener implements Watch {
+  private static class Listener implements Watch {
     private final List<Layout> heard = new ArrayList<>();
     private final int patience;
     private int asked;
@@ -27,6 +28,10 @@ class WatchTest {
     @Override
     public void better(Layout layout) {
       heard.add(layout);
+    }
+
+    int asked() {
+      return asked;
     }
 
     @Override
@@ -65,6 +70,32 @@ class WatchTest {
     assertThat(hurried.heard).hasSizeLessThan(patient.heard.size());
     assertThat(late.sheets()).isLessThan(soon.sheets());
     assertThat(late.bound().sheets()).isEqualTo(late.sheets());
+  }
+
+  /** Of a thousand sizes even a first answer takes long. */
+  @Test
+  void itIsAskedBeforeTheFirstAnswerToManySizes() {
+    Random random = new Random(1);
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < 1_000; i++) {
+      Length length = Length.mm(200 + random.nextInt(1_000));
+      parts.add(Examples.part("P" + i, length, Length.mm(100 + random.nextInt(500)), 2));
+    }
+    SheetProblem problem =
+        new SheetProblem(parts, List.of(Examples.plywood()), new Saw(Length.mm(3), Trim.NONE));
+    List<Integer> asked = new ArrayList<>();
+    Listener hurried =
+        new Listener(0) {
+          @Override
+          public void better(Layout layout) {
+            super.better(layout);
+            asked.add(asked());
+          }
+        };
+    Layout layout = new ThoroughCutter(Examples.AIMS, Limit.WATCH, hurried).cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    assertThat(asked).hasSize(1).first().isNotEqualTo(0);
+    assertThat(layout.price()).isEqualTo(hurried.heard.getFirst().price());
   }
 
   @Test

@@ -10,7 +10,9 @@ import fourpin.cutting.Edge;
 import fourpin.cutting.Grain;
 import fourpin.cutting.Part;
 import fourpin.cutting.SetUp;
+import fourpin.cutting.ThoroughCutter;
 import fourpin.cutting.VirtualSaw;
+import fourpin.cutting.Watch;
 import fourpin.job.Job;
 import fourpin.job.JobDraft;
 import fourpin.job.Setting;
@@ -21,6 +23,7 @@ import fourpin.measure.Unit;
 import fourpin.plan.MaterialPlan.Kept;
 import fourpin.plan.MaterialPlan.StockLayout;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -104,6 +107,25 @@ class CutPlannerTest {
         .extracting(Figure::id)
         .containsExactly("job/ply/sheets", "job/ply/sheets-gap");
     assertThat(plan.complete()).isTrue();
+  }
+
+  /** What time a search leaves goes to those after it; the plan keeps the order of the job. */
+  @Test
+  void materialsOfFewPartsAreLaidOutFirst() {
+    List<String> begun = new ArrayList<>();
+    CutWatch watch =
+        (lot, later) -> {
+          begun.add(lot + ", then " + later);
+          return Watch.NOBODY;
+        };
+    List<Wanted> wanted =
+        List.of(
+            sheets(List.of(part("side", "47 1/2", "23 1/2", 9)), stock("96", "48", "92")),
+            boards(List.of(part("rail", "31", "5 1/2", 2)), stock("96", "5 1/2", "31.50")));
+    CutPlan plan = CutPlanner.plan(job(), wanted, ThoroughCutter.Limit.WORK, watch);
+    assertThat(begun)
+        .containsExactly("oak, boards 5 1/2 in wide, cut to length, then 1", "ply, sheets, then 0");
+    assertThat(plan.materials()).extracting(CutMaterial::material).containsExactly("ply", "oak");
   }
 
   /** The gap is of money only where all that is bought has a price. */
