@@ -179,34 +179,63 @@ final class Climate {
     return List.of(swells(part), shrinks(part));
   }
 
+  /** Nothing in air that never gets damper than the shop's. */
   private Figure swells(Part part) {
-    return change(part, "swells", "by how much %s %s swells over its width", damp());
-  }
-
-  private Figure shrinks(Part part) {
-    return change(part, "shrinks", "by how much %s %s shrinks over its width", dry());
-  }
-
-  private Figure change(Part part, String what, String title, Figure then) {
-    WoodMovement wood = movement(part).orElseThrow();
-    Way way = settings.choice(Setting.BOARDS_SAWN).equals("quarter") ? Way.RADIAL : Way.TANGENTIAL;
-    double width = part.box().size(part.widthAxis()).mm();
-    Figure bench = bench();
-    double change = Moisture.change(wood, way, width, bench.value().value(), then.value().value());
+    Figure damp = damp();
     return new Figure(
-        id + "/" + part.mark().toLowerCase(Locale.ROOT) + "/" + what,
-        title.formatted(part.name(), part.mark()),
-        Quantity.of(Math.abs(change), QuantityUnit.LENGTH),
-        "|W C (m - m₀)|",
-        List.of(
-            new Input("W", "width", Quantity.of(width, QuantityUnit.LENGTH), Source.GEOMETRY),
-            new Input(
-                "C",
-                "change for each per cent of moisture, " + wood.name(),
-                Quantity.of(Moisture.each(wood, way), QuantityUnit.RATIO),
-                wood.source()),
-            new Input("m", then.title(), then.value(), then.source()),
-            new Input("m₀", bench.title(), bench.value(), bench.source())),
-        wood.source());
+        id(part, "swells"),
+        "by how much %s %s swells over its width".formatted(part.name(), part.mark()),
+        Quantity.of(Math.max(0, growth(part, damp)), QuantityUnit.LENGTH),
+        "max(0, W C (m - m₀))",
+        change(part, damp),
+        wood(part).source());
+  }
+
+  /** Nothing in air that never gets drier than the shop's. */
+  private Figure shrinks(Part part) {
+    Figure dry = dry();
+    return new Figure(
+        id(part, "shrinks"),
+        "by how much %s %s shrinks over its width".formatted(part.name(), part.mark()),
+        Quantity.of(Math.max(0, -growth(part, dry)), QuantityUnit.LENGTH),
+        "max(0, W C (m₀ - m))",
+        change(part, dry),
+        wood(part).source());
+  }
+
+  private String id(Part part, String what) {
+    return id + "/" + part.mark().toLowerCase(Locale.ROOT) + "/" + what;
+  }
+
+  private WoodMovement wood(Part part) {
+    return movement(part).orElseThrow();
+  }
+
+  private Way way() {
+    return settings.choice(Setting.BOARDS_SAWN).equals("quarter") ? Way.RADIAL : Way.TANGENTIAL;
+  }
+
+  private static double width(Part part) {
+    return part.box().size(part.widthAxis()).mm();
+  }
+
+  /** Over its width, as it comes from the shop's air to another; negative if it shrinks. */
+  private double growth(Part part, Figure then) {
+    return Moisture.change(
+        wood(part), way(), width(part), bench().value().value(), then.value().value());
+  }
+
+  private List<Input> change(Part part, Figure then) {
+    WoodMovement wood = wood(part);
+    Figure bench = bench();
+    return List.of(
+        new Input("W", "width", Quantity.of(width(part), QuantityUnit.LENGTH), Source.GEOMETRY),
+        new Input(
+            "C",
+            "change for each per cent of moisture, " + wood.name(),
+            Quantity.of(Moisture.each(wood, way()), QuantityUnit.RATIO),
+            wood.source()),
+        new Input("m", then.title(), then.value(), then.source()),
+        new Input("m₀", bench.title(), bench.value(), bench.source()));
   }
 }

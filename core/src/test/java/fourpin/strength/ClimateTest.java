@@ -1,0 +1,71 @@
+package fourpin.strength;
+
+import static fourpin.strength.Shelving.check;
+import static fourpin.strength.Shelving.ofKind;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
+import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
+import fourpin.measure.Figure;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Shelves of white oak between a shop and a place of other air. */
+class ClimateTest {
+
+  private static Strength in(double bench, double driest, double dampest) {
+    Bay bay = Shelving.bay(Shelving.shelves("oak", List.of()), SampleJobs.pins());
+    CaseDraft draft = new CaseDraft();
+    draft.bays = List.of(bay);
+    draft.settings =
+        draft
+            .settings
+            .with(Setting.BENCH_HUMIDITY, new SettingValue.OfNumber(bench))
+            .with(Setting.HUMIDITY_LOW, new SettingValue.OfNumber(driest))
+            .with(Setting.HUMIDITY_HIGH, new SettingValue.OfNumber(dampest))
+            .with(Setting.BACK_PLAY, new SettingValue.OfLength(SampleJobs.in("1/32")));
+    return check(SampleJobs.job(draft.order()));
+  }
+
+  private static Figure figure(Strength strength, String end) {
+    return strength.cases().getFirst().figures().stream()
+        .filter(f -> f.id().endsWith(end))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double input(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(i -> i.symbol().equals(symbol))
+        .mapToDouble(i -> i.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * Wood gives off water to air that is drier than the shop's and takes it from damper air: what
+   * comes from 60 % to a year of 30 to 45 % only shrinks, by W C (m₀ - m) of Table 13-5 (Wood
+   * Handbook FPL-GTR-190); what comes from 35 % to one of 45 to 60 % only swells.
+   */
+  @ParameterizedTest
+  @CsvSource({"60, 30, 45, 0, 1, 0", "45, 30, 60, 1, 1, 1", "35, 45, 60, 1, 0, 1"})
+  void nothingSwellsThatDriesNorShrinksThatGetsDamper(
+      double bench, double driest, double dampest, int swelling, int shrinking, int found) {
+    Strength strength = in(bench, driest, dampest);
+    Figure swells = figure(strength, "1-s1/swells");
+    Figure shrinks = figure(strength, "1-s1/shrinks");
+    double each = input(swells, "W") * input(swells, "C");
+    assertThat(swells.value().value())
+        .isCloseTo(swelling * each * (input(swells, "m") - input(swells, "m₀")), within(1e-9))
+        .isNotNegative();
+    assertThat(shrinks.value().value())
+        .isCloseTo(shrinking * each * (input(shrinks, "m₀") - input(shrinks, "m")), within(1e-9))
+        .isNotNegative();
+    assertThat(ofKind(strength, "shelf-swells")).hasSize(found);
+  }
+}
