@@ -12,6 +12,7 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
 import fourpin.strength.Beam.Load;
 import fourpin.strength.Section.Layer;
 import java.util.ArrayList;
@@ -70,6 +71,12 @@ final class SideBow {
         .findFirst()
         .map(o -> bows.computeIfAbsent(o, _ -> bow(reader.space(shelf), o)))
         .orElse(0.0);
+  }
+
+  /** Of the side that a shelf stands beside: bow after years over bow at first. */
+  Sourced creep(Part shelf) {
+    Part side = built.part(reader.space(shelf).left());
+    return Matters.creep(job.material(side.material()), built.order().settings());
   }
 
   private double bow(BaySpace bay, Opening opening) {

@@ -69,6 +69,6 @@ public final class StrengthChecker {
 
   private static Apart apart(SideBow bow, Climate climate, ShelfReader reader, Part shelf) {
     double span = reader.read(shelf).span().value().value();
-    return new Apart(bow.at(shelf), climate.apart(shelf, span));
+    return new Apart(bow.at(shelf), bow.creep(shelf), climate.apart(shelf, span));
   }
 }

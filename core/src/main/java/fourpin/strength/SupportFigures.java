@@ -128,16 +128,22 @@ final class SupportFigures {
     double span = shelf.span().value().value();
     double sag = verdict.loaded().sag() * shelf.limits().creep().number();
     double drawn = 8 * sag * sag / (3 * span);
-    double room = in.gap().number() + 2 * apart.bow() + apart.breath() + drawn;
+    double room = in.gap().number() + 2 * apart.bowInYears() + apart.breath() + drawn;
     return figure(
         "engagement-years",
         "length of pin under the end of the shelf after years, the shelf pushed to the other side",
         length(Math.max(0, in.reach().number() - room)),
-        "r - g - 2 b - w - 8 s² / (3 L)",
+        "r - g - 2 k b - w - 8 s² / (3 L)",
         List.of(
             in.reach().input("r", "reach of the pin"),
             in.gap().input("g", "gap at the end, the shelf pushed to the other side"),
-            new Input("b", "bow of either side where it stands free", length(apart.bow()), STATICS),
+            apart.creep().input("k", "bow of the sides after years over bow at first"),
+            new Input(
+                "b",
+                "bow of either side at first where it stands free, at its most, since shelves may be"
+                    + " moved there",
+                length(apart.bow()),
+                STATICS),
             new Input(
                 "w",
                 "by how much the bay grows wider over the year, and the shelf does not",
