@@ -48,6 +48,12 @@ final class Dive {
    */
   private static final double STALL = 0.002;
 
+  /**
+   * Many sheets are filled at the top when so many times the work of it has gone by since, so that
+   * a short search of them has an answer too. From trials.
+   */
+  private static final int BETWEEN_FILLS = 4;
+
   /** What a dive costs at least, so that there is an end. */
   private static final int STEPS_PER_DIVE = 1_000;
 
@@ -67,6 +73,8 @@ final class Dive {
   private final Map<Panel, Integer> indices = new IdentityHashMap<>();
   private Outcome best;
   private boolean atEnd;
+  private long filledAt;
+  private long fillTook;
 
   Dive(
       Inflated problem,
@@ -112,8 +120,8 @@ final class Dive {
   }
 
   /**
-   * The solution for all parts, or with many sheets one near to it. That for few sheets is rounded
-   * now and then on the way, so that a stop finds an answer.
+   * The solution for all parts, or with many sheets one near to it. It is rounded now and then on
+   * the way, with many sheets more seldom, so that a stop finds an answer.
    */
   private Optional<Relaxed> top() {
     Optional<Relaxed> top = Optional.empty();
@@ -126,10 +134,20 @@ final class Dive {
       double value = top.map(Relaxed::value).orElse(0.0);
       gains = value < before * (1 - STALL) || top.filter(this::isMany).isEmpty();
       before = value;
-      top.filter(relaxed -> hopeful(relaxed, 0) && !isMany(relaxed))
-          .ifPresent(r -> new Descent(0, r).round(r));
+      top.filter(relaxed -> hopeful(relaxed, 0) && isFillDue(relaxed)).ifPresent(this::fillAtTop);
     }
     return top;
+  }
+
+  private boolean isFillDue(Relaxed relaxed) {
+    return !isMany(relaxed) || work.done() - filledAt >= BETWEEN_FILLS * fillTook;
+  }
+
+  private void fillAtTop(Relaxed relaxed) {
+    long before = work.done();
+    new Descent(0, relaxed).round(relaxed);
+    filledAt = work.done();
+    fillTook = filledAt - before;
   }
 
   /** Whether so many sheets are wanted in part that to fill them takes too much work. */

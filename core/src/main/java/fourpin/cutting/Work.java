@@ -34,6 +34,11 @@ final class Work {
     done += steps;
   }
 
+  /** Steps done up to now. */
+  long done() {
+    return done;
+  }
+
   /** Steps that may still be done. */
   long left() {
     return Math.max(most - done, 0);
