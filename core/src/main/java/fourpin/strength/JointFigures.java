@@ -23,6 +23,7 @@ import fourpin.reference.Reference;
 import fourpin.reference.Substance.Family;
 import fourpin.reference.Wood;
 import fourpin.strength.wood.DowelBearing;
+import fourpin.strength.wood.Embedment;
 import fourpin.strength.wood.YieldedDowel;
 import java.util.ArrayList;
 import java.util.List;
@@ -244,13 +245,15 @@ final class JointFigures {
     Sourced larger = EurocodeMargins.load();
     Sourced end = Reference.constant("EC5 end grain").sourced();
     double effective = root() * number("EC5 effective diameter of screws");
+    Embedment ofSide = embedment(side, effective);
+    Embedment ofShelf = embedment(shelf, effective);
     YieldedDowel screw =
         new YieldedDowel(
             effective,
             side.thickness().mm(),
             grip(),
-            embedment(side, effective),
-            embedment(shelf, effective),
+            ofSide.mpa(),
+            ofShelf.mpa(),
             number("EC5 yield moment") * Math.pow(effective, 2.6));
     return figure(
         "joint-screw-ec5",
@@ -266,8 +269,8 @@ final class JointFigures {
             new Input("d", "1.1 times the root of the screw", length(effective), rootSource()),
             new Input("t", "through the side", length(screw.side()), Source.GEOMETRY),
             grip("p"),
-            new Input("f₁", "embedment of the side", stress(screw.sideBearing()), YIELD),
-            new Input("f₂", "embedment of the shelf", stress(screw.mainBearing()), YIELD),
+            embedment("f₁", "side", ofSide),
+            embedment("f₂", "shelf", ofShelf),
             duration.input("k_mod", "for loads that stay, indoors; of two materials √(k₁ k₂)"),
             end.input("k_e", "for end grain"),
             margin.input("γ_M", "margin for connections"),
@@ -275,16 +278,24 @@ final class JointFigures {
         YIELD);
   }
 
-  private double embedment(Part part, double diameter) {
+  private static Input embedment(String symbol, String of, Embedment embedment) {
+    return new Input(
+        symbol,
+        "characteristic embedment of the " + of + ", " + embedment.words(),
+        stress(embedment.mpa()),
+        embedment.source());
+  }
+
+  private Embedment embedment(Part part, double diameter) {
     Material material = job.material(part.material());
     return switch (Matters.substance(material)) {
-      case Wood _ -> DowelBearing.ec5Along(density(material), diameter);
+      case Wood _ -> Embedment.ofWood(density(material), diameter);
       case PanelProduct panel ->
           switch (panel.family()) {
-            case LAMINATED_WOOD, SOLID_WOOD -> DowelBearing.ec5Along(density(material), diameter);
-            case PLYWOOD, GLASS -> DowelBearing.ec5Plywood(density(material), diameter);
+            case LAMINATED_WOOD, SOLID_WOOD -> Embedment.ofWood(density(material), diameter);
+            case PLYWOOD, GLASS -> Embedment.ofPlywood(density(material), diameter);
             case PARTICLEBOARD, FIBREBOARD, STRAND_BOARD ->
-                DowelBearing.ec5Board(diameter, material.thickness().mm());
+                Embedment.ofBoard(diameter, material.thickness().mm());
           };
     };
   }

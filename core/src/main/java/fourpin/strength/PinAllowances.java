@@ -16,6 +16,7 @@ import fourpin.reference.Substance;
 import fourpin.reference.Wood;
 import fourpin.strength.wood.DowelBearing;
 import fourpin.strength.wood.DowelInWood;
+import fourpin.strength.wood.Embedment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -150,19 +151,13 @@ final class PinAllowances {
 
   /** Load allowed by Eurocode 5; nothing in glass. */
   Optional<Figure> ec5(PinInSide in) {
-    return embedment(in).map(embedment -> ec5(in, embedment));
+    return embedment(in).map(bearing -> ec5(in, bearing));
   }
 
-  /**
-   * How a side bears by Eurocode 5.
-   *
-   * @param number MPa
-   * @param constant of the reference table that it is worked out by
-   * @param of what it hangs on besides the diameter
-   */
-  private record Embedment(String formula, double number, String constant, Input of) {}
+  /** How a side bears by Eurocode 5. @param of what it hangs on besides the diameter */
+  private record Bearing(Embedment embedment, Input of) {}
 
-  private static Optional<Embedment> embedment(PinInSide in) {
+  private static Optional<Bearing> embedment(PinInSide in) {
     return switch (Matters.substance(in.side())) {
       case Wood _ -> Optional.of(ofWood(in));
       case PanelProduct panel ->
@@ -175,34 +170,27 @@ final class PinAllowances {
     };
   }
 
-  private static Embedment ofWood(PinInSide in) {
+  private static Bearing ofWood(PinInSide in) {
     Sourced density = characteristic(in);
-    return new Embedment(
-        "0.082 (1 - 0.01 d) ρ",
-        DowelBearing.ec5Along(density.number(), in.diameter().number()),
-        "EC5 embedment",
-        density.input("ρ", DENSITY));
+    return new Bearing(
+        Embedment.ofWood(density.number(), in.diameter().number()), density.input("ρ", DENSITY));
   }
 
-  private static Embedment ofPlywood(PinInSide in) {
+  private static Bearing ofPlywood(PinInSide in) {
     Sourced density = characteristic(in);
-    return new Embedment(
-        "0.11 (1 - 0.01 d) ρ",
-        DowelBearing.ec5Plywood(density.number(), in.diameter().number()),
-        "EC5 embedment of plywood",
-        density.input("ρ", DENSITY));
+    return new Bearing(
+        Embedment.ofPlywood(density.number(), in.diameter().number()), density.input("ρ", DENSITY));
   }
 
-  private static Embedment ofBoard(PinInSide in) {
+  private static Bearing ofBoard(PinInSide in) {
     Length thickness = in.side().thickness();
-    return new Embedment(
-        "50 d^-0.6 T^0.2",
-        DowelBearing.ec5Board(in.diameter().number(), thickness.mm()),
-        "EC5 embedment of particleboard",
+    return new Bearing(
+        Embedment.ofBoard(in.diameter().number(), thickness.mm()),
         new Input("T", "thickness of the side", Quantity.of(thickness), Source.STATED));
   }
 
-  private Figure ec5(PinInSide in, Embedment embedment) {
+  private Figure ec5(PinInSide in, Bearing bearing) {
+    Embedment embedment = bearing.embedment();
     Sourced duration = EurocodeMargins.duration(Matters.substance(in.side()));
     Sourced material = EurocodeMargins.material();
     Sourced load = EurocodeMargins.load();
@@ -210,10 +198,10 @@ final class PinAllowances {
     inputs.add(
         new Input(
             "f",
-            "characteristic embedment of the side, " + embedment.formula(),
-            stress(embedment.number()),
-            Reference.constant(embedment.constant()).source()));
-    inputs.add(embedment.of());
+            "characteristic embedment of the side, " + embedment.words(),
+            stress(embedment.mpa()),
+            embedment.source()));
+    inputs.add(bearing.of());
     inputs.addAll(sizes(in));
     inputs.add(duration.input("k_mod", "for loads that stay, indoors, in what the side is of"));
     inputs.add(material.input("γ_M", "margin for connections"));
@@ -222,7 +210,7 @@ final class PinAllowances {
         "support-allowed-ec5",
         "load allowed on a support, by Eurocode 5",
         force(
-            in.dowel().yieldsAt(embedment.number())
+            in.dowel().yieldsAt(embedment.mpa())
                 * duration.number()
                 / (material.number() * load.number())),
         "f d (" + DowelInWood.SHARE + ") k_mod / (γ_M γ_Q)",

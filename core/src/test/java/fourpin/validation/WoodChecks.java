@@ -7,9 +7,11 @@ import fourpin.reference.PowerLaw;
 import fourpin.reference.Reference;
 import fourpin.reference.Wood;
 import fourpin.strength.wood.DowelBearing;
+import fourpin.strength.wood.Embedment;
 import fourpin.strength.wood.Withdrawal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 
 /** Wood and what is fastened in it: rows of handbooks, bearing, withdrawal, creep. */
 final class WoodChecks {
@@ -129,6 +131,7 @@ final class WoodChecks {
             suite,
             "Eq. 8.33",
             () -> DowelBearing.k90(Wood.Kind.SOFTWOOD, 10)));
+    all.addAll(embedment());
     all.add(
         published(
             "moment at which a nail of 2.5 mm and 600 MPa yields",
@@ -139,6 +142,31 @@ final class WoodChecks {
             "Eq. 8.14",
             () -> Reference.constant("EC5 yield moment").value() * Math.pow(2.5, 2.6)));
     return all;
+  }
+
+  /** Worked by hand: no example in print was found. */
+  private static List<Check> embedment() {
+    String nails = "8.3.1.3, nails, screws up to 6 mm and pins that are no dowels, worked by hand";
+    String bolts = "8.5.1.1(3), bolts, dowels from 6 mm on, worked by hand";
+    return List.of(
+        embedment("plywood of 630 kg/m³, d 3 mm", "49.84", nails, () -> plywood(630, 3)),
+        embedment("plywood of 600 kg/m³, d 5 mm", "40.72", nails, () -> plywood(600, 5)),
+        embedment("plywood of 600 kg/m³, d 8 mm", "60.72", bolts, () -> plywood(600, 8)),
+        embedment("particleboard of 18 mm, d 5 mm", "28.13", nails, () -> board(5, 18)),
+        embedment("particleboard of 16 mm, d 4.25 mm", "31.15", nails, () -> board(4.25, 16)),
+        embedment("particleboard of 18 mm, d 8 mm", "25.60", bolts, () -> board(8, 18)));
+  }
+
+  private static Check embedment(String of, String mpa, String rule, DoubleSupplier program) {
+    return fromMemory(of, mpa, "MPa", 0.006, "EN 1995-1-1:2004", rule, program);
+  }
+
+  private static double plywood(double density, double diameter) {
+    return Embedment.ofPlywood(density, diameter).mpa();
+  }
+
+  private static double board(double diameter, double thickness) {
+    return Embedment.ofBoard(diameter, thickness).mpa();
   }
 
   private static double nds(double gravity, double inches, double degrees) {

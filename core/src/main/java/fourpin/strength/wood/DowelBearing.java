@@ -50,13 +50,8 @@ public final class DowelBearing {
    * @param degrees between the push and the grain
    */
   public static double ec5(Wood.Kind kind, double density, double diameter, double degrees) {
-    double along = ec5Along(density, diameter);
+    double along = Embedment.ofWood(density, diameter).mpa();
     return hankinson(along, along / k90(kind, diameter), degrees);
-  }
-
-  /** Along the grain of wood, solid or laminated. @param density characteristic, kg/m³ */
-  public static double ec5Along(double density, double diameter) {
-    return number("EC5 embedment") * shrunk(diameter) * density;
   }
 
   /** Along over across the grain. */
@@ -67,22 +62,6 @@ public final class DowelBearing {
           case HARDWOOD -> number("EC5 k90 of hardwood");
         };
     return base + number("EC5 growth of k90") * diameter;
-  }
-
-  /** In plywood, any way. @param density characteristic, kg/m³ */
-  public static double ec5Plywood(double density, double diameter) {
-    return number("EC5 embedment of plywood") * shrunk(diameter) * density;
-  }
-
-  /** In particleboard, fibreboard and strand board, any way. @param thickness mm */
-  public static double ec5Board(double diameter, double thickness) {
-    return number("EC5 embedment of particleboard")
-        * Math.pow(diameter, -0.6)
-        * Math.pow(thickness, 0.2);
-  }
-
-  private static double shrunk(double diameter) {
-    return 1 - number("EC5 loss of embedment") * diameter;
   }
 
   private static double number(String constant) {
