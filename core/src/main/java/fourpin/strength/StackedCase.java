@@ -25,7 +25,6 @@ import fourpin.reference.Wood;
 import fourpin.strength.Balance.Load;
 import fourpin.strength.wood.Withdrawal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -107,8 +106,12 @@ public final class StackedCase {
     Figure screw = screw(below);
     List<Figure> all = new ArrayList<>(List.of(slides(), pull, screw, screws(pull, screw)));
     all.addAll(tipping(below).figures());
-    all.addAll(List.of(press(), off(below), topSag(below)));
+    all.addAll(uprights(below).figures());
     return all;
+  }
+
+  private StackedUprights uprights(BuiltCase below) {
+    return new StackedUprights(job, upper, below, above());
   }
 
   private StackTipping tipping(BuiltCase below) {
@@ -130,19 +133,19 @@ public final class StackedCase {
               "it is wider or deeper than %s, on which it stands".formatted(below.order().name()),
               List.of(),
               List.of(new Remedy("make it no larger than the case below", "room"))));
-    } else if (topSag(below).value().value() > allowedSag(below)) {
-      all.add(
-          finding(
-              Severity.DOUBT,
-              "stack-off-uprights",
-              "an upright stands %s beside the nearest one of %s, whose top bends by %s under it"
-                  .formatted(text(off(below)), below.order().name(), text(topSag(below))),
-              List.of(press(), off(below), topSag(below)),
-              List.of(
-                  new Remedy("make the bays of both alike, upright over upright", "a new width"),
-                  new Remedy("put a partition or a post under it in the lower case", "wood"))));
+    } else if (!uprights(below).holds()) {
+      all.add(bends(uprights(below)));
     }
     return all;
+  }
+
+  private Finding bends(StackedUprights uprights) {
+    return finding(
+        Severity.DOUBT,
+        "stack-off-uprights",
+        uprights.words(),
+        uprights.figures(),
+        uprights.cures());
   }
 
   /** Screws through a bottom that stands off the top below would only bend it. */
@@ -276,101 +279,6 @@ public final class StackedCase {
             new Input("T", pull.title(), pull.value(), pull.source()),
             new Input("w", screw.title(), screw.value(), screw.source())),
         STATICS);
-  }
-
-  /** A side of one bay carries half of it. */
-  private Figure press() {
-    double weight = Balance.of(job, upper, Load.ALL).newton();
-    int ends = 2 * upper.bays().size();
-    return figure(
-        "stack-press",
-        "load of one of its sides on the top below, loaded as stated",
-        force(weight / ends),
-        "F / (2 n)",
-        List.of(
-            new Input("F", "weight of case and contents", force(weight), STATICS),
-            new Input("n", "bays", Quantity.count(upper.bays().size()), Source.STATED)),
-        STATICS);
-  }
-
-  /** The sides of the upper case stand down to the lower one. */
-  private Figure off(BuiltCase below) {
-    return figure(
-        "stack-off",
-        "how far a side stands beside the nearest upright below, middle to middle",
-        mm(offset(below)),
-        "|x₁ - x₂|",
-        List.of(
-            new Input(
-                "x₁", "middle of its left side over the case below", mm(side(below)), STATICS),
-            new Input("x₂", "middle of the nearest upright there", mm(nearest(below)), STATICS)),
-        STATICS);
-  }
-
-  private double side(BuiltCase below) {
-    double shift = (size(below, Axis.X) - size(upper, Axis.X)) / 2;
-    return shift + middle(upper.part("L")) - upper.outside().low().x().mm();
-  }
-
-  private double nearest(BuiltCase below) {
-    return uprights(below).stream()
-        .min(Comparator.comparingDouble(x -> Math.abs(x - side(below))))
-        .orElseThrow();
-  }
-
-  private double offset(BuiltCase below) {
-    return Math.abs(side(below) - nearest(below));
-  }
-
-  private static List<Double> uprights(BuiltCase of) {
-    return of.parts().stream()
-        .filter(p -> p.role() == Part.Role.SIDE || p.role() == Part.Role.PARTITION)
-        .map(p -> middle(p) - of.outside().low().x().mm())
-        .sorted()
-        .toList();
-  }
-
-  private static double middle(Part part) {
-    return (part.box().low().x().mm() + part.box().high().x().mm()) / 2;
-  }
-
-  /** Of the top below, as a beam between two of its uprights; nothing right over one. */
-  private Figure topSag(BuiltCase below) {
-    Part top = below.part("T");
-    List<Double> uprights = uprights(below);
-    double at = side(below);
-    double left = uprights.stream().filter(x -> x <= at).reduce(0.0, (_, x) -> x);
-    double right = uprights.stream().filter(x -> x > at).findFirst().orElse(at);
-    double span = right - left;
-    double thickness = top.thickness().mm();
-    double modulus = Matters.of(job.material(top.material())).modulus().number();
-    double bending = modulus * top.box().size(Axis.Y).mm() * thickness * thickness * thickness / 12;
-    double load = press().value().value();
-    boolean over = offset(below) <= thickness || span <= 0;
-    double a = at - left;
-    double b = right - at;
-    return figure(
-        "stack-top-sag",
-        "how far the top below bends under that side",
-        mm(over ? 0 : load * a * a * b * b / (3 * bending * span)),
-        "R a² b² / (3 E I L), nothing where the side stands on an upright",
-        List.of(
-            new Input("R", press().title(), press().value(), STATICS),
-            new Input("a", "from the upright on its left", mm(a), Source.GEOMETRY),
-            new Input("b", "to the one on its right", mm(Math.max(0, b)), Source.GEOMETRY),
-            new Input("L", "between both", mm(Math.max(0, span)), Source.GEOMETRY),
-            new Input(
-                "E I",
-                "stiffness of the top",
-                Quantity.of(bending, QuantityUnit.BENDING_STIFFNESS),
-                STATICS)),
-        STATICS);
-  }
-
-  private double allowedSag(BuiltCase below) {
-    double widest =
-        below.bays().stream().mapToDouble(bay -> bay.clear().size(Axis.X).mm()).max().orElseThrow();
-    return widest / settings.number(Setting.SAG_LIMIT);
   }
 
   private String text(Figure figure) {

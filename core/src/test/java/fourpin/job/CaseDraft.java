@@ -14,6 +14,7 @@ public final class CaseDraft {
   public String name = "North";
   public int quantity = 1;
   public Sizes sizes = new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("84"), in("12"));
+  public String material = "ply";
   public List<Bay> bays = List.of(SampleJobs.bay(4), SampleJobs.bay(4));
   public Joint topJoint = joint(Joint.Kind.RABBET, "3/8");
   public Joint bottomJoint = joint(Joint.Kind.DADO, "1/4");
@@ -33,6 +34,7 @@ public final class CaseDraft {
   public static CaseDraft of(CaseOrder order) {
     CaseDraft draft = new CaseDraft();
     draft.name = order.name();
+    draft.material = order.material();
     draft.quantity = order.quantity();
     draft.sizes = order.sizes();
     draft.bays = order.bays();
@@ -60,7 +62,7 @@ public final class CaseDraft {
             name,
             quantity,
             sizes,
-            "ply",
+            material,
             bays,
             topJoint,
             bottomJoint,

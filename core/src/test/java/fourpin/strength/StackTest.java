@@ -198,22 +198,6 @@ class StackTest {
     assertThat(input(find(stack("36", "36"), "base/sway"), "B")).isGreaterThan(2 * before);
   }
 
-  /** A load R between supports bends a beam by R a² b² / (3 E I L) under itself. */
-  @Test
-  void aSideBesideTheUprightsBendsTheTopBelow() {
-    Strength strength = stack("30", "48");
-    Figure sag = find(strength, "upper/stack-top-sag");
-    double a = input(sag, "a");
-    double b = input(sag, "b");
-    assertThat(a + b).isCloseTo(input(sag, "L"), within(1e-9));
-    assertThat(sag.value().value())
-        .isCloseTo(
-            input(sag, "R") * a * a * b * b / (3 * input(sag, "E I") * input(sag, "L")),
-            within(1e-9));
-    assertThat(ofKind(strength, "stack-off-uprights")).isNotEmpty();
-    assertThat(ofKind(stack("36", "36"), "stack-off-uprights")).isEmpty();
-  }
-
   @Test
   void anUpperCaseThatIsWiderIsAnError() {
     Finding wide = ofKind(stack("48", "36"), "stack-overhangs").getFirst();

@@ -1,0 +1,255 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Length;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.measure.Sourced;
+import fourpin.measure.Unit;
+import fourpin.strength.Beam.Load;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The top of a case under another case: a beam that rests on two neighbouring uprights, between
+ * which it bends most. A bottom that lies on it all the way bends along, not glued to it. Joints at
+ * its ends, its going on over partitions and the backs are not counted on.
+ *
+ * @param uprights middles of those below, from the left, mm
+ * @param points what stands on it beside them
+ * @param evenly what lies on it all over
+ */
+record StackedTop(
+    Job job,
+    BuiltCase upper,
+    BuiltCase below,
+    List<Double> uprights,
+    List<Point> points,
+    Load.Even evenly) {
+
+  private static final double GRAVITY = 9.80665;
+  private static final int STATIONS = 40;
+
+  /** Nobody makes a top so many times as thick. */
+  private static final int MOST_TIMES = 4;
+
+  private static final Length STEP_INCHES = Length.inches(1, 8);
+  private static final Length STEP_METRIC = Length.mm(1);
+
+  private static final Source STATICS =
+      new Source(
+          "beam on two supports; top below and bottom above bend alike, not glued",
+          "any strength of materials; joints, backs and going on over partitions are not counted on",
+          Standing.DERIVED);
+
+  StackedTop {
+    uprights = List.copyOf(uprights);
+    points = List.copyOf(points);
+  }
+
+  /** An upright beside those below. @param at from the left, mm */
+  record Point(Part upright, double at, Figure press) {}
+
+  /** Whether a bottom lies on what it stands on. */
+  static boolean lies(Part bottom) {
+    return !bottom.box().low().z().isPositive();
+  }
+
+  /** One part between two uprights. */
+  private record Span(double from, double to) {
+    double length() {
+      return to - from;
+    }
+  }
+
+  boolean holds() {
+    return holds(thickness());
+  }
+
+  private boolean holds(double thickness) {
+    return spans()
+        .allMatch(
+            s -> {
+              double sag = sag(s, thickness);
+              return sag <= s.length() / limit(Setting.SAG_LIMIT)
+                  && sag * creep().number() <= s.length() / limit(Setting.SAG_LIMIT_YEARS);
+            });
+  }
+
+  /** How thick it has to be at the least; nothing if that is far from what it is. */
+  Optional<Quantity> thicker(Unit unit) {
+    double step = (unit.customary() ? STEP_INCHES : STEP_METRIC).mm();
+    double first = Math.floor(thickness() / step) + 1;
+    return IntStream.range(0, (int) (MOST_TIMES * thickness() / step))
+        .mapToDouble(i -> (first + i) * step)
+        .filter(this::holds)
+        .mapToObj(StackedTop::mm)
+        .findFirst();
+  }
+
+  Quantity limitNow() {
+    return mm(worst().length() / limit(Setting.SAG_LIMIT));
+  }
+
+  Quantity limitYears() {
+    return mm(worst().length() / limit(Setting.SAG_LIMIT_YEARS));
+  }
+
+  Figure now() {
+    Span span = worst();
+    return figure(
+        "stack-top-sag",
+        "how far the top below bends under what stands on it, at its most between two uprights",
+        mm(sag(span, thickness())),
+        "max w(x) of E I w,xxxx = Σ R δ(x - a) + q, w = w,xx = 0 at 0 and L",
+        inputs(span));
+  }
+
+  Figure years() {
+    Figure now = now();
+    return figure(
+        "stack-top-sag-years",
+        "how far the top below bends under what stands on it after years",
+        mm(now.value().value() * creep().number()),
+        "k s",
+        List.of(
+            creep().input("k", "sag after years over sag at first"),
+            new Input("s", now.title(), now.value(), now.source())));
+  }
+
+  private List<Input> inputs(Span span) {
+    List<Input> inputs = new ArrayList<>();
+    for (Point point : pointsIn(span)) {
+      String mark = point.upright().mark();
+      inputs.add(new Input("R", point.press().title(), point.press().value(), STATICS));
+      inputs.add(
+          new Input("a", "from the upright on the left to " + mark, mm(at(point, span)), STATICS));
+    }
+    inputs.add(
+        new Input(
+            "q",
+            "the bottom above and what stands on it, where it lies on the top, and the top's own"
+                + " weight",
+            Quantity.of(perMm(thickness()), QuantityUnit.LINE_LOAD),
+            STATICS));
+    inputs.add(new Input("L", "between the two uprights", mm(span.length()), Source.GEOMETRY));
+    inputs.add(
+        new Input(
+            "E I",
+            "stiffness of the top below"
+                + (along(span) ? " and of the bottom above, each for itself" : ""),
+            Quantity.of(stiffness(span, thickness()), QuantityUnit.BENDING_STIFFNESS),
+            STATICS));
+    return inputs;
+  }
+
+  private Stream<Span> spans() {
+    return IntStream.range(1, uprights.size())
+        .mapToObj(i -> new Span(uprights.get(i - 1), uprights.get(i)));
+  }
+
+  /** That which uses most of what it is allowed. */
+  private Span worst() {
+    return spans()
+        .max(Comparator.comparingDouble(s -> sag(s, thickness()) / s.length()))
+        .orElseThrow();
+  }
+
+  private List<Point> pointsIn(Span span) {
+    return points.stream().filter(p -> p.at() > span.from() && p.at() < span.to()).toList();
+  }
+
+  private static double at(Point point, Span span) {
+    return point.at() - span.from();
+  }
+
+  private double sag(Span span, double thickness) {
+    List<Load> loads = new ArrayList<>();
+    pointsIn(span).forEach(p -> loads.add(new Load.Point(p.press().value().value(), at(p, span))));
+    loads.add(new Load.Even(own(thickness), 0, span.length()));
+    double from = Math.max(0, evenly.from() - span.from());
+    double to = Math.min(span.length(), evenly.to() - span.from());
+    if (to > from) {
+      loads.add(new Load.Even(evenly.perMm(), from, to));
+    }
+    Beam.Bent bent =
+        Beam.simple(span.length(), stiffness(span, thickness), Beam.NO_SHEAR).under(loads);
+    return IntStream.range(1, STATIONS)
+        .mapToDouble(i -> bent.deflection(span.length() * i / STATIONS))
+        .max()
+        .orElse(0);
+  }
+
+  private double perMm(double thickness) {
+    return own(thickness) + evenly.perMm();
+  }
+
+  /** The top's own weight along it, N/mm, of another thickness. */
+  private double own(double thickness) {
+    double newton = new Masses(job).of(top()) * GRAVITY * thickness / thickness();
+    return newton / top().box().size(Axis.X).mm();
+  }
+
+  private double stiffness(Span span, double thickness) {
+    double own = stiffness(top(), thickness);
+    return along(span) ? own + stiffness(bottom(), bottom().thickness().mm()) : own;
+  }
+
+  private double stiffness(Part part, double thickness) {
+    double modulus = Matters.of(job.material(part.material())).modulus().number();
+    return modulus * part.box().size(Axis.Y).mm() * thickness * thickness * thickness / 12;
+  }
+
+  /** Whether the bottom above bends along, from one upright to the next. */
+  private boolean along(Span span) {
+    double near = top().thickness().mm();
+    return lies(bottom()) && evenly.from() <= span.from() + near && evenly.to() >= span.to() - near;
+  }
+
+  private Part top() {
+    return below.part("T");
+  }
+
+  private Part bottom() {
+    return upper.part("B");
+  }
+
+  private double thickness() {
+    return top().thickness().mm();
+  }
+
+  private Sourced creep() {
+    return Matters.creep(job.material(top().material()), settings());
+  }
+
+  private double limit(Setting setting) {
+    return settings().number(setting);
+  }
+
+  private Settings settings() {
+    return below.order().settings();
+  }
+
+  private Figure figure(
+      String name, String title, Quantity value, String formula, List<Input> inputs) {
+    return new Figure(
+        Figure.id(upper.order().name(), name), title, value, formula, inputs, STATICS);
+  }
+
+  private static Quantity mm(double value) {
+    return Quantity.of(value, QuantityUnit.LENGTH);
+  }
+}

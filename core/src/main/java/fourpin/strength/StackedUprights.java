@@ -1,0 +1,312 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BaySpace;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Finding.Remedy;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.measure.Figure;
+import fourpin.measure.Figure.Input;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
+import fourpin.measure.Source.Standing;
+import fourpin.strength.Balance.Load;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/**
+ * Where the uprights of a case stand on the case below, how hard they press there, and how far the
+ * top below bends under them and under the bottom that lies on it.
+ */
+final class StackedUprights {
+
+  private static final double GRAVITY = 9.80665;
+
+  private static final Source STATICS =
+      new Source("statics: middle over middle, backs in line", "rigid cases", Standing.DERIVED);
+
+  private final Job job;
+  private final BuiltCase upper;
+  private final BuiltCase below;
+  private final String id;
+  private final double above;
+  private final double shift;
+  private final List<Stand> stands;
+
+  /**
+   * One upright on the top below.
+   *
+   * @param at its middle from the left of the case below, mm
+   * @param nearest the middle of the nearest upright there
+   * @param press how hard it presses
+   */
+  private record Stand(Part upright, double at, double nearest, Figure press) {
+
+    double off() {
+      return Math.abs(at - nearest);
+    }
+
+    boolean isOff() {
+      return off() > upright.thickness().mm();
+    }
+  }
+
+  /**
+   * @param above what stands on the upper one in turn, N
+   */
+  StackedUprights(Job job, BuiltCase upper, BuiltCase below, double above) {
+    this.above = above;
+    this.job = job;
+    this.upper = upper;
+    this.below = below;
+    this.id = Figure.id(upper.order().name());
+    this.shift =
+        (below.outside().size(Axis.X).mm() - upper.outside().size(Axis.X).mm()) / 2
+            - upper.outside().low().x().mm();
+    this.stands = stands();
+  }
+
+  /** From left to right: how hard each upright presses, and how far beside another it does. */
+  List<Figure> figures() {
+    List<Figure> all = new ArrayList<>();
+    for (Stand stand : stands) {
+      all.addAll(List.of(stand.press(), off(stand)));
+    }
+    all.addAll(sag());
+    return all;
+  }
+
+  /** Sag of the top below now and after years. */
+  List<Figure> sag() {
+    StackedTop top = top();
+    return List.of(top.now(), top.years());
+  }
+
+  boolean holds() {
+    return top().holds();
+  }
+
+  /** What is wrong, in words. */
+  String words() {
+    StackedTop top = top();
+    return "what stands on %s bends its top by %s now and %s after years between its uprights; %s and %s are allowed%s"
+        .formatted(
+            below.order().name(),
+            text(top.now().value()),
+            text(top.years().value()),
+            text(top.limitNow()),
+            text(top.limitYears()),
+            beside());
+  }
+
+  private String beside() {
+    return off().stream()
+        .map(
+            s ->
+                "; %s %s stands %s beside the nearest of them"
+                    .formatted(s.upright().name(), s.upright().mark(), text(mm(s.off()))))
+        .reduce("", String::concat);
+  }
+
+  /** Each worked out anew. */
+  List<Remedy> cures() {
+    List<Remedy> all = new ArrayList<>();
+    if (!off().isEmpty()) {
+      all.add(under());
+      all.add(new Remedy("make the bays of both alike, upright over upright", "a new width"));
+    }
+    top()
+        .thicker(job.unit())
+        .map(
+            thick ->
+                new Remedy(
+                    "make the top of %s at least %s thick, of the same material"
+                        .formatted(below.order().name(), thick.textAtLeast(job.unit())),
+                    "wood and weight"))
+        .ifPresent(all::add);
+    return all;
+  }
+
+  private Remedy under() {
+    List<Double> added = off().stream().map(Stand::at).toList();
+    StackedTop then = top(Stream.concat(uprights().stream(), added.stream()).sorted().toList());
+    String places =
+        String.join(
+            " and ", off().stream().map(s -> s.upright().mark() + ", " + from(s.at())).toList());
+    return new Remedy(
+        "put a partition or a post in %s under %s; its top then bends by %s now and %s after years, %s"
+            .formatted(
+                below.order().name(),
+                places,
+                text(then.now().value()),
+                text(then.years().value()),
+                then.holds() ? "which is allowed" : "which is still too much"),
+        "wood");
+  }
+
+  private String from(double at) {
+    return text(mm(at)) + " from its left to the middle";
+  }
+
+  private List<Stand> off() {
+    return stands.stream().filter(Stand::isOff).toList();
+  }
+
+  private StackedTop top() {
+    return top(uprights());
+  }
+
+  private StackedTop top(List<Double> uprights) {
+    return new StackedTop(job, upper, below, uprights, points(uprights), evenly());
+  }
+
+  /** What stands within its own thickness over an upright bends nothing. */
+  private List<StackedTop.Point> points(List<Double> uprights) {
+    return stands.stream()
+        .filter(
+            s ->
+                uprights.stream()
+                    .noneMatch(x -> Math.abs(x - s.at()) <= s.upright().thickness().mm()))
+        .map(s -> new StackedTop.Point(s.upright(), s.at(), s.press()))
+        .toList();
+  }
+
+  private List<Stand> stands() {
+    return uprightsOf(upper).map(this::stand).toList();
+  }
+
+  private Stand stand(Part upright) {
+    double at = shift + middle(upright);
+    double nearest =
+        uprights().stream().min(Comparator.comparingDouble(x -> Math.abs(x - at))).orElseThrow();
+    return new Stand(upright, at, nearest, press(upright));
+  }
+
+  private List<Double> uprights() {
+    double left = below.outside().low().x().mm();
+    return uprightsOf(below).map(p -> middle(p) - left).toList();
+  }
+
+  private static Stream<Part> uprightsOf(BuiltCase of) {
+    return of.parts().stream()
+        .filter(p -> p.role() == Part.Role.SIDE || p.role() == Part.Role.PARTITION)
+        .sorted(Comparator.comparingDouble(StackedUprights::middle));
+  }
+
+  private static double middle(Part part) {
+    return (part.box().low().x().mm() + part.box().high().x().mm()) / 2;
+  }
+
+  private Figure press(Part upright) {
+    double shelves = shelves(upright);
+    double own = weight(upright);
+    double rest = rest() * share(upright);
+    return figure(
+        "stack-press-" + upright.mark().toLowerCase(Locale.ROOT),
+        "load of %s %s on the top below, loaded as stated"
+            .formatted(upright.name(), upright.mark()),
+        force(shelves + own + rest),
+        "Σ R + G + S",
+        List.of(
+            new Input("Σ R", "ends of the shelves beside it", force(shelves), STATICS),
+            new Input("G", "its own weight", force(own), STATICS),
+            new Input(
+                "S",
+                "its share of what else hangs on the uprights, by the bays beside it",
+                force(rest),
+                STATICS)));
+  }
+
+  private double shelves(Part upright) {
+    ShelfReader reader = new ShelfReader(job, upper);
+    return reader.shelves().stream()
+        .filter(shelf -> isBeside(reader.space(shelf), upright))
+        .mapToDouble(shelf -> reader.read(shelf).loaded().reaction())
+        .sum();
+  }
+
+  private static boolean isBeside(BaySpace bay, Part upright) {
+    return bay.left().equals(upright.mark()) || bay.right().equals(upright.mark());
+  }
+
+  private double weight(Part part) {
+    return new Masses(job).of(part) * GRAVITY;
+  }
+
+  /** Of all that hangs on the uprights, half of each bay beside one. */
+  private double share(Part upright) {
+    double beside =
+        upper.bays().stream()
+            .filter(bay -> isBeside(bay, upright))
+            .mapToDouble(StackedUprights::clear)
+            .sum();
+    return beside / 2 / upper.bays().stream().mapToDouble(StackedUprights::clear).sum();
+  }
+
+  private static double clear(BaySpace bay) {
+    return bay.clear().size(Axis.X).mm();
+  }
+
+  /** All of the case and what stands in it but shelves, uprights, and what lies on the top. */
+  private double rest() {
+    double uprights = uprightsOf(upper).mapToDouble(p -> shelves(p) + weight(p)).sum();
+    double all = Balance.of(job, upper, Load.ALL).newton() + above;
+    return Math.max(0, all - uprights - lying());
+  }
+
+  /** Its bottom and what stands on that, where the bottom lies on the top below, N. */
+  private double lying() {
+    Part bottom = upper.part("B");
+    return StackedTop.lies(bottom)
+        ? weight(bottom)
+            + upper.bays().stream()
+                .mapToDouble(
+                    bay ->
+                        clear(bay)
+                            * ShelfLoad.of(upper.order(), bay.number())
+                                .perMm(bottom.box().size(Axis.Y)))
+                .sum()
+        : 0;
+  }
+
+  private Beam.Load.Even evenly() {
+    Part bottom = upper.part("B");
+    double from = shift + bottom.box().low().x().mm();
+    double width = bottom.box().size(Axis.X).mm();
+    return new Beam.Load.Even(lying() / width, from, from + width);
+  }
+
+  private Figure off(Stand stand) {
+    return figure(
+        "stack-off-" + stand.upright().mark().toLowerCase(Locale.ROOT),
+        "how far %s %s stands beside the nearest upright below, middle to middle"
+            .formatted(stand.upright().name(), stand.upright().mark()),
+        mm(stand.off()),
+        "|x₁ - x₂|",
+        List.of(
+            new Input("x₁", "its middle over the case below", mm(stand.at()), STATICS),
+            new Input("x₂", "middle of the nearest upright there", mm(stand.nearest()), STATICS)));
+  }
+
+  private String text(Quantity value) {
+    return value.text(job.unit());
+  }
+
+  private Figure figure(
+      String name, String title, Quantity value, String formula, List<Input> inputs) {
+    return new Figure(id + "/" + name, title, value, formula, inputs, STATICS);
+  }
+
+  private static Quantity mm(double value) {
+    return Quantity.of(value, QuantityUnit.LENGTH);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
+  }
+}
