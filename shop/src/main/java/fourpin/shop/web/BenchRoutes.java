@@ -10,6 +10,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -21,11 +22,13 @@ final class BenchRoutes {
   private final Desk desk;
   private final Ticks ticks;
   private final Pages pages;
+  private final InstantSource clock;
 
-  BenchRoutes(Desk desk, Ticks ticks, Pages pages) {
+  BenchRoutes(Desk desk, Ticks ticks, Pages pages, InstantSource clock) {
     this.desk = desk;
     this.ticks = ticks;
     this.pages = pages;
+    this.clock = clock;
   }
 
   void add(RoutesConfig routes) {
@@ -70,6 +73,6 @@ final class BenchRoutes {
   private void answer(Context http, State job, List<HeldTick> held) {
     String newest = Codes.digest(job.plan().steps());
     http.contentType("application/json")
-        .result(TickMessages.write(pages.token(http), newest, held));
+        .result(TickMessages.write(pages.token(http), newest, clock.instant(), held));
   }
 }

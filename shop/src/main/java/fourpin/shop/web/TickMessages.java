@@ -81,12 +81,16 @@ final class TickMessages {
     }
   }
 
-  private record Held(String token, String newest, List<HeldOne> ticks) {}
+  private record Held(String token, String newest, long now, List<HeldOne> ticks) {}
 
-  private record HeldOne(String step, String state, int counted, String device) {
+  private record HeldOne(String step, String state, int counted, long at, String device) {
     static HeldOne of(HeldTick tick) {
       return new HeldOne(
-          tick.step(), tick.state().name().toLowerCase(Locale.ROOT), tick.counted(), tick.device());
+          tick.step(),
+          tick.state().name().toLowerCase(Locale.ROOT),
+          tick.counted(),
+          tick.at().toEpochMilli(),
+          tick.device());
     }
   }
 
@@ -110,9 +114,10 @@ final class TickMessages {
   /**
    * @param token for the next that the page says
    * @param newest digest of the steps that the job has by now
+   * @param now by the clock that the ticks were held by
    */
-  static String write(String token, String newest, List<HeldTick> held) {
+  static String write(String token, String newest, Instant now, List<HeldTick> held) {
     List<HeldOne> ticks = held.stream().map(HeldOne::of).toList();
-    return JSON.writeValueAsString(new Held(token, newest, ticks));
+    return JSON.writeValueAsString(new Held(token, newest, now.toEpochMilli(), ticks));
   }
 }

@@ -111,7 +111,7 @@ public final class WebServer implements AutoCloseable {
                   new BackupRoutes(store, pages).add(config.routes);
                   new PacketRoutes(desk, pages, reach).add(config.routes);
                   new HistoryRoutes(desk, store.documents(), pages).add(config.routes);
-                  new BenchRoutes(desk, store.ticks(), pages).add(config.routes);
+                  new BenchRoutes(desk, store.ticks(), pages, clock).add(config.routes);
                   new DeviceRoutes(
                           store.devices(),
                           guard,

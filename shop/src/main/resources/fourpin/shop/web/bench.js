@@ -260,12 +260,16 @@
       answer = await post(answer.token, job, plan, out);
       known(kept, out);
     }
+    const ahead = Date.now() - answer.now; // of the server's clock
     answer.ticks.forEach((t) => {
       const s = steps.find((one) => one.dataset.step === t.step);
-      if (!s || tick(t.step).unsent) return;
-      const words = wordsOf(s);
-      kept.ticks[t.step] = { ...tick(t.step), state: t.state, counted: t.counted, by: t.device, like: s.dataset.like, words, unsent: false };
+      const had = tick(t.step);
+      if (!s || had.unsent) return;
+      const same = had.state === t.state && had.counted === t.counted && had.by === t.device;
+      const said = same && had.said ? had.said : t.at + ahead;
+      kept.ticks[t.step] = { ...had, state: t.state, counted: t.counted, by: t.device, like: s.dataset.like, words: wordsOf(s), said, unsent: false };
     });
+    if (!at("before").hidden) tellBefore();
     if (JSON.stringify(kept) !== was) keep();
     at("changed").hidden = answer.newest === plan;
     return answer.token;

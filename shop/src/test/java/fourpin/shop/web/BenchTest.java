@@ -217,7 +217,11 @@ class BenchTest {
   }
 
   private static String held(String plan) {
-    return Caller.first(caller.get(job + "/ticks?plan=" + plan).body(), "\"ticks\":(\\[.*])");
+    return Caller.first(untimed(caller.get(job + "/ticks?plan=" + plan)), "\"ticks\":(\\[.*])");
+  }
+
+  private static String untimed(HttpResponse<String> answer) {
+    return answer.body().replaceAll("\"at\":\\d+,", "");
   }
 
   private static String shown(String own) {
@@ -246,14 +250,25 @@ class BenchTest {
         .doesNotContain(plan);
   }
 
+  /** Said four seconds before it was sent, by a clock that is years behind. */
+  @Test
+  void whenATickWasSaidIsToldByTheClockOfTheServer() {
+    String plan = PLAN.replace('0', '2');
+    String said = ticks(plan, 1_000, "done", 0).replace("\"sent\":1000", "\"sent\":5000");
+    String answer = say(said).body();
+    long at = Long.parseLong(Caller.first(answer, "\"at\":(\\d+)"));
+    long now = Long.parseLong(Caller.first(answer, "\"now\":(\\d+)"));
+    assertThat(now - at).isBetween(4_000L, 60_000L);
+  }
+
   @Test
   void ticksAreTakenOnceAndTheLastWordHolds() {
     String held =
         "[{\"step\":\"7\",\"state\":\"done\",\"counted\":56,\"device\":\"this machine\"}]";
     assertThat(held(PLAN)).isEqualTo("[]");
-    assertThat(say(ticks(PLAN, 2_000, "done", 56)).body()).contains(held);
-    assertThat(say(ticks(PLAN, 1_000, "open", 12)).body()).as("said earlier").contains(held);
-    assertThat(say(ticks(PLAN, 2_000, "done", 56)).body()).as("said again").contains(held);
+    assertThat(untimed(say(ticks(PLAN, 2_000, "done", 56)))).contains(held);
+    assertThat(untimed(say(ticks(PLAN, 1_000, "open", 12)))).as("said earlier").contains(held);
+    assertThat(untimed(say(ticks(PLAN, 2_000, "done", 56)))).as("said again").contains(held);
     assertThat(held(PLAN)).isEqualTo(held);
     assertThat(say(ticks(PLAN, 3_000, "open", 0)).body()).contains("\"open\"");
     assertThat(held(PLAN.replace('0', '1'))).as("of other steps").isEqualTo("[]");

@@ -2,6 +2,7 @@ package fourpin.shop.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.http.HttpRequest;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -211,6 +212,47 @@ class BenchTicksInBrowserTest {
     browser.open(caller.origin() + job + "/bench");
     browser.awaitText("#done", "0 of ");
     assertThat(browser.element("#before").isDisplayed()).isFalse();
+  }
+
+  /** What the other said comes with the first answer of the server, after the page is shown. */
+  @Test
+  void whatAnotherDeviceSaidNotToBeDoneSinceIsNotOffered() {
+    String job = caller.bring(Caller.readingRoom());
+    List<String> first = cards(job);
+    browser.openAnew(caller.origin() + job + "/bench");
+    browser.awaitText("#done", "0 of ");
+    narrow(job);
+    List<String> then = cards(job);
+    String stays = first.stream().filter(then::contains).findFirst().orElseThrow();
+    tick(first.indexOf(stays) + 1);
+    browser.awaitText("#done", "1 of ");
+    int staysAs = then.indexOf(stays) + 1;
+    otherDeviceSays(job, staysAs, "done");
+    otherDeviceSays(job, staysAs, "open");
+    browser.open(caller.origin() + job + "/bench");
+    browser.await("no offer", () -> !browser.element("#before").isDisplayed());
+    assertThat(browser.text("#done")).startsWith("0 of ");
+  }
+
+  private static void otherDeviceSays(String job, int step, String state) {
+    long now = System.currentTimeMillis();
+    String tick =
+        "{\"step\":\""
+            + step
+            + "\",\"state\":\""
+            + state
+            + "\",\"counted\":0,\"said\":"
+            + now
+            + "}";
+    String said = "{\"plan\":\"" + plan(job) + "\",\"sent\":" + now + ",\"ticks\":[" + tick + "]}";
+    HttpRequest.Builder request =
+        caller
+            .request(job + "/ticks")
+            .header("Origin", caller.origin())
+            .header("Content-Type", "application/json")
+            .header("Fourpin-Token", caller.token());
+    assertThat(caller.send(request.POST(HttpRequest.BodyPublishers.ofString(said))).statusCode())
+        .isEqualTo(200);
   }
 
   @Test
