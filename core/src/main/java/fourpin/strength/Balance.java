@@ -30,10 +30,27 @@ record Balance(List<Weight> weights) {
 
   /** What stands on the shelves. */
   enum Load {
-    NONE,
+    NONE("empty", "empty"),
     /** What stands above half the height of the case, and nothing below. */
-    UPPER_HALF,
-    ALL
+    UPPER_HALF("top-heavy", "loaded above half its height alone"),
+    ALL("loaded", "loaded as stated");
+
+    private final String id;
+    private final String words;
+
+    Load(String id, String words) {
+      this.id = id;
+      this.words = words;
+    }
+
+    /** In the ids of figures. */
+    String id() {
+      return id;
+    }
+
+    String words() {
+      return words;
+    }
   }
 
   static Balance of(Job job, BuiltCase built, Load load) {

@@ -18,8 +18,9 @@ import java.util.List;
  * shut count nothing. Their middles lie half their length behind their fronts.
  *
  * @param rest all but the drawers, all doors swung open
+ * @param floor in words, on which it stands
  */
-record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest) {
+record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) {
 
   private static final double GRAVITY = 9.80665;
   private static final double MM_PER_M = 1000;
@@ -62,7 +63,7 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest) {
 
   /** The same with one out and someone who leans on it. */
   double leantOn() {
-    return held(1) - lean().number() * (drawers.out().mm() + rest.foot());
+    return held(1) - lean().number() * (drawers.out().mm() + rest.foot() + fall());
   }
 
   private double weight() {
@@ -71,8 +72,12 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest) {
 
   /** From the front foot back to the middle of a drawer that is out. */
   private double behind() {
-    double fallen = slope().number() / MM_PER_M * (drawers.height().mm() + rest.under());
-    return drawers.length().mm() / 2 - drawers.out().mm() - rest.foot() - fallen;
+    return drawers.length().mm() / 2 - drawers.out().mm() - rest.foot() - fall();
+  }
+
+  /** How far the slope brings a drawer forward. */
+  private double fall() {
+    return slope().number() / MM_PER_M * (drawers.height().mm() + rest.under());
   }
 
   private Sourced slope() {
@@ -91,7 +96,10 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest) {
     return figure(
         out == 1 ? "tips-at-drawer" : "tips-at-drawers",
         "push forward at the top that tips it, empty but for "
-            + (out == 1 ? "one full drawer, pulled out" : "its drawers, all full and pulled out"),
+            + (out == 1
+                ? "one full drawer, pulled out, "
+                : "its drawers, all full and pulled out, ")
+            + floor,
         held(out),
         "(" + rest.formula() + " + k W (l / 2 - e - f - n h / 1000)) / H",
         inputs);
@@ -104,7 +112,7 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest) {
         "tips-at-leant",
         "the same with one drawer out and someone leaning on its front",
         leantOn(),
-        "(" + rest.formula() + " + W (l / 2 - e - f - n h / 1000) - Q (e + f)) / H",
+        "(" + rest.formula() + " + W (l / 2 - e - f - n h / 1000) - Q (e + f + n h / 1000)) / H",
         inputs);
   }
 

@@ -68,7 +68,21 @@ final class OpenDoors {
     return moment() / weight();
   }
 
-  /** By how much they turn the case forward, N·mm. */
+  /** How high the middle of all of them is over the foot of the case, mm. */
+  double up() {
+    return leaves.stream().mapToDouble(l -> weight(l) * middle(l)).sum() / weight();
+  }
+
+  private static double middle(DoorLeaf leaf) {
+    return (leaf.shut().low().z().mm() + leaf.shut().high().z().mm()) / 2;
+  }
+
+  /** How high the highest of them reaches over the foot of the case, mm. */
+  double top() {
+    return leaves.stream().mapToDouble(l -> l.shut().high().z().mm()).max().orElse(0);
+  }
+
+  /** By how much they turn the case forward on a level floor, N·mm. */
   double moment() {
     return leaves.stream().mapToDouble(l -> weight(l) * (width(l) / 2 + before)).sum();
   }

@@ -21,6 +21,7 @@ import fourpin.strength.CaseTippingCures.Falling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
@@ -35,7 +36,8 @@ final class StackTipping {
           "middle over middle, backs in line; rigid cases",
           Standing.DERIVED);
 
-  private static final String OPEN = "F₁ (y₁ - n z₁ / 1000) + F₂ (y₂ - n z₂ / 1000) - M";
+  private static final String SHUT = "F₁ (y₁ - n z₁ / 1000) + F₂ (y₂ - n z₂ / 1000)";
+  private static final String OPEN = SHUT + " - M";
 
   private final Job job;
   private final BuiltCase upper;
@@ -62,15 +64,25 @@ final class StackTipping {
   List<Figure> figures() {
     List<Figure> all = new ArrayList<>();
     all.add(tips("empty", "both empty", Load.NONE));
-    all.add(tips("top-heavy", "the upper one loaded, the lower one empty", Load.ALL));
+    all.add(topHeavy());
     if (reach().isPresent()) {
       all.addAll(List.of(open(), leant()));
     }
     return all;
   }
 
-  /** Both, where they fall when they are opened, or when someone leans on what is open. */
+  /** Both, where they fall by themselves, when they are opened, or when someone leans on that. */
   Optional<Finding> finding() {
+    if (shut() <= 0) {
+      return Optional.of(
+          finding(
+              Severity.ERROR,
+              low.floor()
+                  + ", the upper one loaded and the lower one empty, both fall forward by"
+                  + " themselves",
+              topHeavy(),
+              StackTipping::shut));
+    }
     boolean opens = reach().isPresent() && opened() <= 0;
     boolean leans = reach().isPresent() && held() <= 0;
     return leans ? Optional.of(finding(opens)) : Optional.empty();
@@ -81,40 +93,53 @@ final class StackTipping {
         opens
             ? "when all doors are open and all drawers out, full"
             : "when, with doors open and full drawers out, someone leans on one of them";
-    return new Finding(
+    return finding(
         Severity.DOUBT,
-        "stack-tips",
-        "screwed to %s, empty otherwise and not fastened to the wall, both fall forward %s"
-            .formatted(lower.order().name(), when),
-        List.of(opens ? open() : leant()),
-        Place.of(upper.order().name(), "T", upper.part("T").box()),
-        LazyList.of(this::remedies));
+        "empty otherwise and not fastened to the wall, both fall forward " + when,
+        opens ? open() : leant(),
+        StackTipping::held);
   }
 
-  private List<Remedy> remedies() {
+  private Finding finding(
+      Severity severity, String what, Figure figure, ToDoubleFunction<StackTipping> held) {
+    return new Finding(
+        severity,
+        "stack-tips",
+        "screwed to %s, %s".formatted(lower.order().name(), what),
+        List.of(figure),
+        Place.of(upper.order().name(), "T", upper.part("T").box()),
+        LazyList.of(() -> remedies(held)));
+  }
+
+  private List<Remedy> remedies(ToDoubleFunction<StackTipping> held) {
     List<Remedy> all = new ArrayList<>();
     all.add(
         new Remedy(
             "fasten both to the wall before anything else; the pull on their anchors stands"
                 + " under \"standing and wall\"",
             "screws into studs"));
-    all.addAll(new CaseTippingCures(job, falling()).all());
+    all.addAll(new CaseTippingCures(job, falling(held)).all());
     return all;
   }
 
-  private Falling falling() {
+  private Falling falling(ToDoubleFunction<StackTipping> held) {
     return new Falling(
         List.of(upper.order(), lower.order()),
         change ->
-            new StackTipping(
+            held.applyAsDouble(
+                new StackTipping(
                     job,
                     CaseTippingCures.ordered(upper, change),
                     CaseTippingCures.ordered(lower, change),
                     foot,
-                    shift)
-                .held(),
+                    shift)),
         CaseTippingCures.lever(lower, foot),
         height());
+  }
+
+  /** What keeps both standing shut, the upper one loaded or empty, N·mm. */
+  private double shut() {
+    return low.held() + Math.min(high.held(), high.held(Load.ALL));
   }
 
   /** What keeps both standing with all open and someone leaning on that, N·mm. */
@@ -125,6 +150,10 @@ final class StackTipping {
   /** How far before the foot someone can lean on a door or drawer of either, mm. */
   private Optional<Double> reach() {
     return Stream.of(high.reach(), low.reach()).flatMap(Optional::stream).max(Double::compare);
+  }
+
+  private Figure topHeavy() {
+    return tips("top-heavy", "the upper one loaded, the lower one empty", Load.ALL);
   }
 
   private double opened() {
@@ -150,16 +179,12 @@ final class StackTipping {
   }
 
   private Figure tips(String when, String words, Load up) {
-    Balance above = Balance.of(job, upper, up);
-    Balance below = Balance.of(job, lower, Load.NONE);
-    double moment = above.newton() * behind(above) + below.newton() * (below.back() - foot);
-    List<Input> inputs = inputs(above, below);
     return figure(
         when,
-        "push forward at the top that tips both together, " + words,
-        moment,
-        "(F₁ y₁ + F₂ y₂) / H",
-        inputs);
+        "push forward at the top that tips both together, " + words + ", " + low.floor(),
+        high.held(up) + low.held(),
+        "(" + SHUT + ") / H",
+        inputs(up));
   }
 
   /** The middle of the upper case behind the foot of the lower one, mm. */
@@ -171,7 +196,8 @@ final class StackTipping {
     return figure(
         "open",
         "push forward at the top that tips both together, empty but for full drawers, doors open and"
-            + " drawers out, on a floor that falls forward",
+            + " drawers out, "
+            + low.floor(),
         opened(),
         "(" + OPEN + ") / H",
         opening());
@@ -183,7 +209,7 @@ final class StackTipping {
     inputs.add(
         new Input(
             "e",
-            "how far before the foot an open door or a drawer reaches",
+            "how far before the foot an open door or a drawer reaches, the slope taken",
             mm(reach().orElse(0.0)),
             STATICS));
     return figure(
@@ -195,15 +221,7 @@ final class StackTipping {
   }
 
   private List<Input> opening() {
-    Balance above = Balance.of(job, upper, Load.NONE);
-    Balance below = Balance.of(job, lower, Load.NONE);
-    List<Input> inputs = new ArrayList<>(inputs(above, below));
-    inputs.add(
-        new Input("z₁", "middle of it above the floor", mm(above.up() + height(lower)), STATICS));
-    inputs.add(new Input("z₂", "middle of the lower one above it", mm(below.up()), STATICS));
-    inputs.add(
-        Matters.ratio(Setting.FLOOR_SLOPE, lower.order().settings())
-            .input("n", Setting.FLOOR_SLOPE.meaning()));
+    List<Input> inputs = new ArrayList<>(inputs(Load.NONE));
     inputs.add(
         new Input(
             "M",
@@ -213,13 +231,19 @@ final class StackTipping {
     return inputs;
   }
 
-  private List<Input> inputs(Balance above, Balance below) {
+  private List<Input> inputs(Load up) {
+    Balance above = Balance.of(job, upper, up);
+    Balance below = Balance.of(job, lower, Load.NONE);
     return List.of(
         new Input("F₁", "weight of the upper case", force(above.newton()), STATICS),
         new Input(
             "y₁", "its middle behind the front foot of the lower one", mm(behind(above)), STATICS),
+        new Input("z₁", "its middle above the floor", mm(above.up() + height(lower)), STATICS),
         new Input("F₂", "weight of the lower case", force(below.newton()), STATICS),
         new Input("y₂", "its middle behind its front foot", mm(below.back() - foot), STATICS),
+        new Input("z₂", "its middle above the floor", mm(below.up()), STATICS),
+        Matters.ratio(Setting.FLOOR_SLOPE, lower.order().settings())
+            .input("n", Setting.FLOOR_SLOPE.meaning()),
         new Input("H", "height of both", mm(height()), Source.GEOMETRY));
   }
 

@@ -24,10 +24,11 @@ import fourpin.strength.wood.Withdrawal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How one case stands: where its weight hangs, what tips it forward, what anchors then have to
- * hold, and what the floor carries. A free-standing case; doors and a floor that falls away apart.
+ * hold, and what the floor carries. A free-standing case on a floor that falls as its job says.
  */
 final class StandingFigures {
 
@@ -40,9 +41,6 @@ final class StandingFigures {
   private final BuiltCase built;
   private final Settings settings;
   private final String id;
-  private final Balance empty;
-  private final Balance topHeavy;
-  private final Balance full;
   private final TippingFigures tipping;
 
   private final double above;
@@ -56,17 +54,12 @@ final class StandingFigures {
     this.above = above;
     this.settings = built.order().settings();
     this.id = Figure.id(built.order().name());
-    this.empty = Balance.of(job, built, Load.NONE);
-    this.topHeavy = Balance.of(job, built, Load.UPPER_HALF);
-    this.full = Balance.of(job, built, Load.ALL);
     this.tipping = new TippingFigures(job, built, foot());
   }
 
   List<Figure> all() {
     List<Figure> all = new ArrayList<>();
-    all.addAll(balance("empty", "empty", empty));
-    all.addAll(balance("top-heavy", "loaded above half its height alone", topHeavy));
-    all.addAll(balance("loaded", "loaded as stated", full));
+    Stream.of(Load.values()).forEach(load -> all.addAll(balance(load)));
     all.addAll(tipping.all());
     Figure pull = pull();
     Figure screw = screw();
@@ -99,34 +92,24 @@ final class StandingFigures {
   }
 
   /** Middle of weight, the push at the top that tips it, and how far its top may lean. */
-  private List<Figure> balance(String when, String words, Balance balance) {
+  private List<Figure> balance(Load load) {
+    Balance balance = Balance.of(job, built, load);
     List<Input> inputs = inputs(balance);
-    double back = balance.back() - foot();
     return List.of(
         figure(
-            "weight-back-" + when,
-            "middle of weight behind the front foot, " + words,
-            mm(back),
+            "weight-back-" + load.id(),
+            "middle of weight behind the front foot, " + load.words(),
+            mm(balance.back() - foot()),
             "Σ F y / Σ F - f",
             inputs),
         figure(
-            "weight-up-" + when,
-            "middle of weight above the floor, " + words,
+            "weight-up-" + load.id(),
+            "middle of weight above the floor, " + load.words(),
             mm(balance.up()),
             "Σ F z / Σ F",
             inputs),
-        figure(
-            "tips-at-" + when,
-            "push forward at the top that tips it, " + words,
-            force(Math.max(0, balance.newton() * back / height())),
-            "F y / H",
-            inputs),
-        figure(
-            "tips-lean-" + when,
-            "how far its top may lean forward until it falls, " + words,
-            mm(Math.max(0, height() * back / balance.up())),
-            "H y / z",
-            inputs));
+        tipping.tips(load),
+        tipping.leans(load));
   }
 
   private List<Input> inputs(Balance balance) {
@@ -154,18 +137,19 @@ final class StandingFigures {
   }
 
   /**
-   * What anchors under the top have to hold of a push at it, the case empty; drawers and doors that
-   * are open pull as well.
+   * What anchors under the top have to hold of a push at it, the case loaded as it stands least on
+   * its floor, mostly empty; drawers and doors that are open pull as well.
    */
   private Figure pull() {
     Sourced push = number(Setting.TIP_PUSH, QuantityUnit.FORCE);
-    double shut = empty.newton() * (empty.back() - foot());
+    double shut = tipping.leastShut();
     double holds = tipping.leastOpen().map(open -> Math.min(open, shut)).orElse(shut);
     Figure anchors = anchors();
     double moment = push.number() * height() - holds;
     return figure(
         "anchor-pull",
-        "pull on the anchors under the top, empty, doors and drawers open, under the push that is asked for",
+        "pull on the anchors under the top, doors and drawers open, under the push that is asked for, "
+            + tipping.floor(),
         force(Math.max(0, moment / anchors.value().value())),
         "(P H - M) / h",
         List.of(
@@ -173,8 +157,9 @@ final class StandingFigures {
             new Input("H", "height", mm(height()), Source.GEOMETRY),
             new Input(
                 "M",
-                "what keeps it standing, doors open and full drawers out where there are any; below"
-                    + " nothing it falls by itself",
+                "the least that keeps it standing on its floor: empty, loaded above half its height alone"
+                    + " or as stated, or empty with doors open and full drawers out where there are any;"
+                    + " below nothing it falls by itself",
                 Quantity.of(holds, QuantityUnit.MOMENT),
                 STATICS),
             new Input("h", anchors.title(), anchors.value(), anchors.source())));
@@ -252,17 +237,20 @@ final class StandingFigures {
                     new Input("S", studs.title(), studs.value(), studs.source()))));
   }
 
+  private double full() {
+    return Balance.of(job, built, Load.ALL).newton();
+  }
+
   private Figure floor() {
     double width = built.outside().size(Axis.X).mm();
     double depth = built.outside().size(Axis.Y).mm();
     return figure(
         "floor-load",
         "load on the floor under the case, loaded as stated",
-        Quantity.of(
-            (full.newton() + above) / (width * depth) * MM2_PER_KPA, QuantityUnit.AREA_LOAD),
+        Quantity.of((full() + above) / (width * depth) * MM2_PER_KPA, QuantityUnit.AREA_LOAD),
         "(F + F₂) / (W D)",
         List.of(
-            new Input("F", "weight of case and contents", force(full.newton()), STATICS),
+            new Input("F", "weight of case and contents", force(full()), STATICS),
             new Input("F₂", "weight of what stands on it", force(above), STATICS),
             new Input("W", "width of the case", mm(width), Source.GEOMETRY),
             new Input("D", "depth of the case", mm(depth), Source.GEOMETRY)));

@@ -16,7 +16,10 @@ import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.strength.Balance.Load;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -29,15 +32,16 @@ final class TippingFigures {
   private static final double MM_PER_M = 1000;
 
   private static final String HELD = "F (y - n z / 1000)";
-  private static final String DOORS = "G m";
+  private static final String DOORS = "G (m + n w / 1000)";
 
   private static final Source STATICS =
       new Source("statics: a case that turns about its front foot", "", Standing.DERIVED);
 
+  private final Job job;
   private final BuiltCase built;
   private final Settings settings;
   private final String id;
-  private final Balance empty;
+  private final Map<Load, Balance> balances;
   private final double foot;
   private final double under;
   private final OpenDoors doors;
@@ -56,24 +60,31 @@ final class TippingFigures {
    * @param under how high it stands over that foot, mm
    */
   TippingFigures(Job job, BuiltCase built, double foot, double under) {
+    this.job = job;
     this.built = built;
     this.settings = built.order().settings();
     this.id = Figure.id(built.order().name());
-    this.empty = Balance.of(job, built, Load.NONE);
+    this.balances = new EnumMap<>(Load.class);
+    for (Load load : Load.values()) {
+      balances.put(load, Balance.of(job, built, load));
+    }
     this.foot = foot;
     this.under = under;
     this.doors = new OpenDoors(job, built, foot);
   }
 
   List<Figure> all() {
-    List<Figure> all = new ArrayList<>(List.of(onSlope()));
+    List<Figure> all = new ArrayList<>();
     built.order().doors().ifPresent(_ -> all.addAll(List.of(doorWeight(), open(), hungOn())));
     drawers().ifPresent(drawers -> all.addAll(drawers.all()));
     return all;
   }
 
   Optional<DrawerFigures> drawers() {
-    return built.order().drawers().map(drawers -> new DrawerFigures(built, drawers, rest()));
+    return built
+        .order()
+        .drawers()
+        .map(drawers -> new DrawerFigures(built, drawers, rest(), floor()));
   }
 
   /** All but the drawers, doors swung open: what is shut can't be pulled out behind them. */
@@ -86,12 +97,14 @@ final class TippingFigures {
                 new DrawerFigures.Rest(
                     opened(),
                     HELD + " - " + DOORS,
-                    footed(opened(inputs())),
+                    footed(opened(inputs(Load.NONE))),
                     foot,
                     height(),
                     under))
         .orElseGet(
-            () -> new DrawerFigures.Rest(held(), HELD, footed(inputs()), foot, height(), under));
+            () ->
+                new DrawerFigures.Rest(
+                    held(), HELD, footed(inputs(Load.NONE)), foot, height(), under));
   }
 
   private List<Input> footed(List<Input> others) {
@@ -111,14 +124,15 @@ final class TippingFigures {
   /** Least of what keeps it standing with drawers out, or one out and leant on, N·mm. */
   double leastDrawn() {
     Drawers stated = built.order().drawers().orElseThrow();
-    DrawerFigures all = new DrawerFigures(built, stated, rest());
+    DrawerFigures all = new DrawerFigures(built, stated, rest(), floor());
     return Math.min(Math.min(all.held(1), all.held(stated.count())), all.leantOn());
   }
 
   /** How far in front of the foot someone can lean on an open door or a drawer, mm. */
   Optional<Double> reach() {
-    Stream<Double> open = built.order().doors().stream().map(_ -> doors.widest() + doors.before());
-    Stream<Double> out = built.order().drawers().stream().map(d -> d.out().mm() + foot);
+    Stream<Double> open = built.order().doors().stream().map(_ -> hanging());
+    Stream<Double> out =
+        built.order().drawers().stream().map(d -> d.out().mm() + foot + fall(d.height().mm()));
     return Stream.concat(open, out).max(Double::compare);
   }
 
@@ -128,31 +142,75 @@ final class TippingFigures {
         settings.source(Setting.FLOOR_SLOPE));
   }
 
-  /** What keeps it standing on the slope, N·mm about the front foot. */
+  /** On which floor its figures take it to stand. */
+  String floor() {
+    return slope().number() == 0
+        ? "on a level floor"
+        : "on a floor that falls forward by %s mm on each metre"
+            .formatted(slope().value().text(job.unit()));
+  }
+
+  /** How far the slope brings forward what is so high over the case's foot, mm. */
+  private double fall(double up) {
+    return slope().number() / MM_PER_M * (up + under);
+  }
+
+  /** What keeps it standing empty, N·mm about the front foot. */
   double held() {
-    double fallen = slope().number() / MM_PER_M * (empty.up() + under);
-    return empty.newton() * (empty.back() - foot - fallen);
+    return held(Load.NONE);
+  }
+
+  /** What keeps it standing so loaded, shut, N·mm about the front foot. */
+  double held(Load load) {
+    Balance balance = balance(load);
+    return balance.newton() * (balance.back() - foot - fall(balance.up()));
+  }
+
+  private Balance balance(Load load) {
+    return Objects.requireNonNull(balances.get(load));
+  }
+
+  /** Least of what keeps it standing however it is loaded, shut, N·mm. */
+  double leastShut() {
+    return Stream.of(Load.values()).mapToDouble(this::held).min().orElseThrow();
   }
 
   double opened() {
-    return held() - doors.moment();
+    return held() - doors.moment() - doors.weight() * fall(doors.up());
   }
 
   double hung() {
-    return opened() - settings.number(Setting.DOOR_PULL) * (doors.widest() + doors.before());
+    return opened() - settings.number(Setting.DOOR_PULL) * hanging();
+  }
+
+  /** How far before the foot someone hangs on the top of the widest door, mm. */
+  private double hanging() {
+    return doors.widest() + doors.before() + fall(doors.top());
   }
 
   private double height() {
     return built.outside().size(Axis.Z).mm();
   }
 
-  Figure onSlope() {
+  /** The push at the top that tips it, shut. */
+  Figure tips(Load load) {
     return figure(
-        "tips-at-slope",
-        "push forward at the top that tips it, empty, on a floor that falls forward",
-        force(Math.max(0, held() / height())),
-        "F (y - n z / 1000) / H",
-        inputs());
+        "tips-at-" + load.id(),
+        "push forward at the top that tips it, %s, %s".formatted(load.words(), floor()),
+        force(Math.max(0, held(load) / height())),
+        HELD + " / H",
+        inputs(load));
+  }
+
+  Figure leans(Load load) {
+    Balance balance = balance(load);
+    double behind = balance.back() - foot - fall(balance.up());
+    return figure(
+        "tips-lean-" + load.id(),
+        "how far its top may lean forward until it falls, %s, %s".formatted(load.words(), floor()),
+        mm(Math.max(0, height() * behind / balance.up())),
+        "H (y / z - n / 1000)",
+        inputs(load));
   }
 
   private Figure doorWeight() {
@@ -176,14 +234,14 @@ final class TippingFigures {
   private Figure open() {
     return figure(
         "tips-at-open",
-        "push forward at the top that tips it, empty, all doors swung open",
+        "push forward at the top that tips it, empty, all doors swung open, " + floor(),
         force(Math.max(0, opened() / height())),
         "(" + HELD + " - " + DOORS + ") / H",
-        opened(inputs()));
+        opened(inputs(Load.NONE)));
   }
 
   Figure hungOn() {
-    List<Input> inputs = new ArrayList<>(opened(inputs()));
+    List<Input> inputs = new ArrayList<>(opened(inputs(Load.NONE)));
     inputs.add(
         new Sourced(
                 Quantity.of(settings.number(Setting.DOOR_PULL), QuantityUnit.FORCE),
@@ -192,11 +250,12 @@ final class TippingFigures {
     inputs.add(new Input("b", "width of the widest door", mm(doors.widest()), Source.GEOMETRY));
     inputs.add(
         new Input("a", "front of the case to the front foot", mm(doors.before()), Source.GEOMETRY));
+    inputs.add(new Input("c", "top of the highest door above the floor", mm(doors.top()), STATICS));
     return figure(
         "tips-at-hung",
         "the same with someone hanging on a door",
         force(Math.max(0, hung() / height())),
-        "(" + HELD + " - " + DOORS + " - Q (b + a)) / H",
+        "(" + HELD + " - " + DOORS + " - Q (b + a + n c / 1000)) / H",
         inputs);
   }
 
@@ -209,14 +268,16 @@ final class TippingFigures {
             "their middle before the front foot, all swung straight out",
             mm(doors.middle()),
             STATICS));
+    inputs.add(new Input("w", "their middle above the floor", mm(doors.up()), STATICS));
     return inputs;
   }
 
-  private List<Input> inputs() {
+  private List<Input> inputs(Load load) {
+    Balance balance = balance(load);
     return List.of(
-        new Input("F", "weight of the empty case", force(empty.newton()), STATICS),
-        new Input("y", "its middle behind the front foot", mm(empty.back() - foot), STATICS),
-        new Input("z", "its middle above the floor", mm(empty.up()), STATICS),
+        new Input("F", "weight of case and contents", force(balance.newton()), STATICS),
+        new Input("y", "its middle behind the front foot", mm(balance.back() - foot), STATICS),
+        new Input("z", "its middle above the floor", mm(balance.up()), STATICS),
         slope().input("n", Setting.FLOOR_SLOPE.meaning()),
         new Input("H", "height", mm(height()), Source.GEOMETRY));
   }

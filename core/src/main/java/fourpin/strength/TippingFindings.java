@@ -12,11 +12,13 @@ import fourpin.measure.Figure;
 import fourpin.measure.LazyList;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.strength.Balance.Load;
 import fourpin.strength.CaseTippingCures.Falling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** Cases that fall forward by themselves, or when what they are opened by is pulled. */
 final class TippingFindings {
@@ -39,15 +41,11 @@ final class TippingFindings {
   /** Cases that fall forward by themselves, or when a door is opened and hung on. */
   List<Finding> all() {
     List<Finding> all = new ArrayList<>();
-    if (figures.held() <= 0) {
-      all.add(
-          finding(
-              Severity.ERROR,
-              "empty, on a floor that falls by %s mm on each metre, it falls forward by itself"
-                  .formatted(figures.slope().value().text(job.unit())),
-              figures.onSlope(),
-              TippingFigures::held));
-    }
+    Stream.of(Load.values())
+        .filter(load -> figures.held(load) <= 0)
+        .findFirst()
+        .map(this::byItself)
+        .ifPresent(all::add);
     built
         .order()
         .doors()
@@ -56,6 +54,14 @@ final class TippingFindings {
             _ -> all.add(finding(Severity.DOUBT, words(), figures.hungOn(), TippingFigures::hung)));
     figures.drawers().filter(_ -> figures.held() > 0).flatMap(this::pulled).ifPresent(all::add);
     return all;
+  }
+
+  private Finding byItself(Load load) {
+    return finding(
+        Severity.ERROR,
+        "%s, %s, it falls forward by itself".formatted(load.words(), figures.floor()),
+        figures.tips(load),
+        tipping -> tipping.held(load));
   }
 
   /** The worst that drawers do, if it tips the case. */

@@ -74,13 +74,69 @@ class TippingTest {
         .orElseThrow();
   }
 
-  /** On a level floor the push is that of the case alone. */
+  /** Moments by hand: every weight comes forward by the slope times its height. */
+  @ParameterizedTest
+  @CsvSource({"empty", "top-heavy", "loaded"})
+  void theFloorFallsUnderEveryLoad(String when) {
+    Figure tips = find(of(d -> set(d, Setting.FLOOR_SLOPE, 20)), "tips-at-" + when);
+    double behind = input(tips, "y") - 0.020 * input(tips, "z");
+    assertThat(tips.value().value() * input(tips, "H"))
+        .isCloseTo(input(tips, "F") * behind, within(1e-6));
+    assertThat(tips.title()).endsWith("on a floor that falls forward by 20 mm on each metre");
+    Figure level = find(of(d -> set(d, Setting.FLOOR_SLOPE, 0)), "tips-at-" + when);
+    assertThat(level.value().value() * input(level, "H"))
+        .isCloseTo(input(level, "F") * input(level, "y"), within(1e-6));
+    assertThat(level.title()).endsWith("on a level floor");
+  }
+
+  /** Empty it stands 4.7 mm from falling, with its upper shelves loaded it falls. */
   @Test
-  void aLevelFloorTakesNothing() {
+  void onASlopeTheUpperShelvesAloneTipIt() {
+    Strength strength =
+        of(
+            d -> {
+              d.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("32"), in("72"), in("4"));
+              d.bays = List.of(SampleJobs.bay(4));
+              set(d, Setting.FLOOR_SLOPE, 35);
+            });
+    assertThat(value(strength, "tips-at-empty")).isPositive();
+    assertThat(value(strength, "tips-at-top-heavy")).isZero();
+    Finding finding = ofKind(strength, "case-tips").getFirst();
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+    assertThat(finding.what())
+        .isEqualTo(
+            "loaded above half its height alone, on a floor that falls forward by 35 mm on each"
+                + " metre, it falls forward by itself");
+  }
+
+  /** A push of 222 N against what holds it least on the slope. */
+  @Test
+  void anchorsPullForTheSlope() {
     Strength level = of(d -> set(d, Setting.FLOOR_SLOPE, 0));
-    assertThat(value(level, "tips-at-slope"))
-        .isCloseTo(value(level, "tips-at-empty"), within(1e-9));
-    assertThat(value(of(d -> {}), "tips-at-slope")).isLessThan(value(level, "tips-at-slope"));
+    Strength falls = of(d -> set(d, Setting.FLOOR_SLOPE, 20));
+    Figure tips = find(falls, "tips-at-empty");
+    Figure pull = find(falls, "anchor-pull");
+    assertThat(pull.value().value() - value(level, "anchor-pull"))
+        .isCloseTo(input(tips, "F") * 0.020 * input(tips, "z") / input(pull, "h"), within(1e-6));
+  }
+
+  /** Doors and who hangs on them come forward as well, by the slope times their heights. */
+  @Test
+  void theFloorFallsUnderOpenDoors() {
+    Strength strength =
+        of(
+            d -> {
+              doors(d, 2);
+              set(d, Setting.FLOOR_SLOPE, 20);
+              set(d, Setting.DOOR_PULL, 20);
+            });
+    Figure hung = find(strength, "tips-at-hung");
+    double behind = input(hung, "F") * (input(hung, "y") - 0.02 * input(hung, "z"));
+    double doors = input(hung, "G") * (input(hung, "m") + 0.02 * input(hung, "w"));
+    double pull = 20 * (input(hung, "b") + input(hung, "a") + 0.02 * input(hung, "c"));
+    assertThat(input(hung, "c")).isGreaterThan(input(hung, "w"));
+    assertThat(hung.value().value() * input(hung, "H"))
+        .isCloseTo(Math.max(0, behind - doors - pull), within(1e-6));
   }
 
   /** Moments about the front foot: the case behind it, doors and a child before it. */
