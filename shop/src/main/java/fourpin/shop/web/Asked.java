@@ -24,7 +24,7 @@ record Asked(Context http, Desk desk) {
     return id;
   }
 
-  private static final String UNKNOWN =
+  static final String UNKNOWN =
       "Nothing was changed: what this page shows is no longer kept, as after a backup was put back."
           + " Load the page anew, look, and do it again.";
 
@@ -57,7 +57,7 @@ record Asked(Context http, Desk desk) {
   }
 
   /** Whether a script of ours asks, and so takes parts of a page. */
-  boolean isScripted() {
+  static boolean isScripted(Context http) {
     return http.header("HX-Request") != null;
   }
 }

@@ -243,7 +243,7 @@ final class ChangeRoutes {
     String outgrown = now.outgrown().equals(seen.outgrown()) ? "" : " " + now.outgrown();
     DesignPage page =
         new DesignPage(now, pages.token(asked.http()), view, notice + outgrown, typing);
-    boolean scripted = asked.isScripted();
+    boolean scripted = Asked.isScripted(asked.http());
     if (!scripted && status == HttpStatus.OK) {
       asked.http().redirect(page.fresh(), HttpStatus.SEE_OTHER);
       return;

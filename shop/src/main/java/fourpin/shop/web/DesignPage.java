@@ -169,12 +169,6 @@ public final class DesignPage implements FieldPage {
     return along;
   }
 
-  /** The parts that changed come by themselves. */
-  @Override
-  public String swap() {
-    return "none";
-  }
-
   @Override
   public Box box(Field.Shown shown) {
     return typing.box(shown);
@@ -205,8 +199,8 @@ public final class DesignPage implements FieldPage {
     return typing.isBegun(begin);
   }
 
-  /** Every field of the page. */
-  List<Box> allBoxes() {
+  @Override
+  public List<Box> allBoxes() {
     List<Box> all = new ArrayList<>();
     parts().forEach(p -> all.addAll(boxes(p.allFields().toList())));
     all.add(bayCount());
@@ -214,12 +208,9 @@ public final class DesignPage implements FieldPage {
     return all;
   }
 
-  /** What else there is of parts: where that differs, fields come or go, or are filled in anew. */
-  List<String> outline() {
-    return parts().stream()
-        .flatMap(Part::all)
-        .map(p -> p.id() + p.begins().stream().map(b -> b.id() + isBegun(b)).toList())
-        .toList();
+  @Override
+  public List<String> outline() {
+    return Parts.outline(this, parts);
   }
 
   public List<Sum> sums() {

@@ -27,7 +27,7 @@ import java.util.concurrent.Semaphore;
 final class Desk {
 
   /** How often a change is brought onto what others have saved in between before it gives up. */
-  private static final int MOST_TRIES = 20;
+  static final int MOST_TRIES = 20;
 
   private final Documents documents;
   private final Layouts layouts;

@@ -2,6 +2,7 @@ package fourpin.shop.web;
 
 import fourpin.shop.fields.Field;
 import fourpin.shop.fields.Part;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,10 +24,13 @@ public interface FieldPage {
   /** What its forms send along besides. */
   Map<String, String> along();
 
-  /** How htmx puts an answer into the page. */
-  String swap();
-
   Box box(Field.Shown shown);
+
+  /** Every field of the page. */
+  List<Box> allBoxes();
+
+  /** What else there is of parts: where that differs, fields come or go, or are filled in anew. */
+  List<String> outline();
 
   /** What is wrong with a group that was to be begun; nothing that its blanks do not say. */
   Optional<String> trouble(Part.Begin begin);

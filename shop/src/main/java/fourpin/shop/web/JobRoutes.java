@@ -112,7 +112,7 @@ final class JobRoutes {
     Asked asked = new Asked(http, desk);
     DesignPage page =
         new DesignPage(asked.newest(), pages.token(http), View.of(http), "", Typing.NOTHING);
-    if (asked.isScripted()) {
+    if (Asked.isScripted(asked.http())) {
       pages.show(http, "update", Map.of("page", page, "parts", Parts.ALL));
     } else {
       pages.show(http, "design", Map.of("page", page));

@@ -1,5 +1,6 @@
 package fourpin.shop.web;
 
+import fourpin.shop.fields.Part;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -18,6 +19,9 @@ public record Parts(Scope scope, List<FieldPage.Box> boxes) {
     SOME_FIELDS
   }
 
+  /** Nothing of it. */
+  static final Parts NONE = new Parts(Scope.SOME_FIELDS, List.of());
+
   /** The whole of it. */
   static final Parts ALL = new Parts(Scope.ALL_FIELDS, List.of());
 
@@ -29,10 +33,18 @@ public record Parts(Scope scope, List<FieldPage.Box> boxes) {
     return scope == Scope.ALL_FIELDS;
   }
 
+  /** Parts by what is to be begun in them; see {@link FieldPage#outline}. */
+  static List<String> outline(FieldPage page, List<Part> parts) {
+    return parts.stream()
+        .flatMap(Part::all)
+        .map(p -> p.id() + p.begins().stream().map(b -> b.id() + page.isBegun(b)).toList())
+        .toList();
+  }
+
   /**
    * @param touched the field that was written in; it is shown anew in any case
    */
-  static Parts between(DesignPage before, DesignPage now, String touched) {
+  static Parts between(FieldPage before, FieldPage now, String touched) {
     Map<String, FieldPage.Box> former =
         before.allBoxes().stream().collect(Collectors.toMap(b -> b.shown().id(), b -> b));
     List<FieldPage.Box> boxes = now.allBoxes();

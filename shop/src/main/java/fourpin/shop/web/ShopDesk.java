@@ -74,12 +74,9 @@ final class ShopDesk {
     return documents.newest(DocumentId.SHOP).map(Kept::of);
   }
 
-  /** As a page showed it; the newest if there is no such revision. */
-  Optional<Kept> seen(String revision) {
-    return documents
-        .revision(DocumentId.SHOP, new RevisionId(revision))
-        .map(Kept::of)
-        .or(this::newest);
+  /** As a page showed it. */
+  Optional<Kept> at(String revision) {
+    return documents.revision(DocumentId.SHOP, new RevisionId(revision)).map(Kept::of);
   }
 
   /** Keeps a whole file, in place of the one that was seen. @param seen empty for none */
@@ -124,15 +121,17 @@ final class ShopDesk {
   }
 
   private Outcome.OfFile saved(String text, String seen, String by, String why) {
-    Edit edit = new Edit(name(text), text, by, why);
-    Saving saving =
-        seen.isEmpty()
-            ? documents.createShop(edit)
-            : documents.save(DocumentId.SHOP, new RevisionId(seen), edit);
-    return switch (saving) {
+    return switch (saving(text, seen, by, why)) {
       case Saving.Saved _ -> new Outcome.Done();
       case Saving.Overtaken(Written newest) -> overtaken(newest);
     };
+  }
+
+  private Saving saving(String text, String seen, String by, String why) {
+    Edit edit = new Edit(name(text), text, by, why);
+    return seen.isEmpty()
+        ? documents.createShop(edit)
+        : documents.save(DocumentId.SHOP, new RevisionId(seen), edit);
   }
 
   private static Outcome.OfFile overtaken(Written newest) {
@@ -146,23 +145,46 @@ final class ShopDesk {
 
   /** Makes all of the edits, or none, on what others have kept since they were begun. */
   Outcome change(List<fourpin.shop.edit.Edit> edits, String by, String why) {
-    Kept newest = newest().orElseThrow();
+    for (int tries = 0; tries < Desk.MOST_TRIES; tries++) {
+      Optional<Outcome> outcome = onto(newest().orElseThrow(), edits, by, why);
+      if (outcome.isPresent()) {
+        return outcome.get();
+      }
+    }
+    return new Outcome.Refused("Too many people are changing the shop at once. Try again.");
+  }
+
+  /** Nothing if somebody else was faster. */
+  private Optional<Outcome> onto(
+      Kept newest, List<fourpin.shop.edit.Edit> edits, String by, String why) {
     JobText made = newest.text();
     for (fourpin.shop.edit.Edit edit : edits) {
       switch (made.with(edit)) {
         case Edited.Done(JobText next, _) -> made = next;
         case Edited.Conflict conflict when conflict.isMade() -> {}
         case Edited.Conflict conflict -> {
-          return new Outcome.Taken(newest.revision().by(), conflict.words());
+          return Optional.of(new Outcome.Taken(newest.revision().by(), conflict.words()));
         }
         case Edited.Refused(_, String reason) -> {
-          return new Outcome.Refused("It was not changed: " + reason + ".");
+          return Optional.of(new Outcome.Refused("It was not changed: " + reason + "."));
         }
       }
     }
-    return made.text().equals(newest.text().text())
-        ? new Outcome.Done()
-        : put(made.text(), newest.revision().id().value(), by, why);
+    String text = made.text();
+    if (text.equals(newest.text().text())) {
+      return Optional.of(new Outcome.Done());
+    }
+    List<Problem> problems = ShopReader.problems(text);
+    return problems.isEmpty()
+        ? kept(saving(text, newest.revision().id().value(), by, why))
+        : Optional.of(new Outcome.Wrong(problems));
+  }
+
+  private static Optional<Outcome> kept(Saving saving) {
+    return switch (saving) {
+      case Saving.Saved _ -> Optional.of(new Outcome.Done());
+      case Saving.Overtaken _ -> Optional.empty();
+    };
   }
 
   Outcome.OfFile undo(String seen, String by) {

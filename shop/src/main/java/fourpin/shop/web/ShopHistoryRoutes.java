@@ -2,7 +2,6 @@ package fourpin.shop.web;
 
 import fourpin.shop.store.DocumentId;
 import fourpin.shop.store.Documents;
-import fourpin.shop.store.RevisionId;
 import fourpin.shop.web.guard.GuardHandler;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -47,10 +46,7 @@ final class ShopHistoryRoutes {
   }
 
   private ShopDesk.Kept at(String revision) {
-    return documents
-        .revision(DocumentId.SHOP, new RevisionId(revision))
-        .map(ShopDesk.Kept::of)
-        .orElseThrow(NotFoundResponse::new);
+    return desk.at(revision).orElseThrow(NotFoundResponse::new);
   }
 
   /** Two of them; one alone stands beside the newest. */

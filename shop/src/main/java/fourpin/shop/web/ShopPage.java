@@ -162,11 +162,6 @@ public final class ShopPage implements FieldPage {
     return open;
   }
 
-  /** Whether there is a shop file yet. */
-  public boolean isBegun() {
-    return kept.isPresent();
-  }
-
   /** The change that the page shows; of a shop that is begun. */
   public String revision() {
     return kept.map(k -> HistoryPage.line(k.revision())).orElse("");
@@ -216,12 +211,6 @@ public final class ShopPage implements FieldPage {
     return along;
   }
 
-  /** The whole page comes anew. */
-  @Override
-  public String swap() {
-    return "outerHTML";
-  }
-
   @Override
   public Box box(Field.Shown shown) {
     return typing.box(shown);
@@ -235,5 +224,15 @@ public final class ShopPage implements FieldPage {
   @Override
   public boolean isBegun(Part.Begin begin) {
     return typing.isBegun(begin);
+  }
+
+  @Override
+  public List<Box> allBoxes() {
+    return part().stream().flatMap(Part::allFields).map(f -> box(f.shown())).toList();
+  }
+
+  @Override
+  public List<String> outline() {
+    return Parts.outline(this, part().stream().toList());
   }
 }

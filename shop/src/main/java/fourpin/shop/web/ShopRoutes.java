@@ -14,6 +14,7 @@ import fourpin.shop.web.guard.GuardHandler;
 import fourpin.shop.yaml.Problem;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.GoneResponse;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.LinkedHashMap;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What browsers can see and change of what the shop keeps for all its jobs. */
 final class ShopRoutes {
@@ -62,13 +64,29 @@ final class ShopRoutes {
   }
 
   private void show(Context http, String notice, Typing typing) {
-    pages.show(
-        http,
-        "shop",
-        Map.of(
-            "page",
-            new ShopPage(
-                desk.newest(), rack.all(), open(http), pages.token(http), notice, typing)));
+    show(http, notice, typing, page -> other(http, page));
+  }
+
+  /** Those parts of the page; or, without scripts, the whole. */
+  private void show(Context http, String notice, Typing typing, Function<ShopPage, Parts> parts) {
+    ShopPage page = page(http, desk.newest(), notice, typing);
+    if (Asked.isScripted(http)) {
+      pages.show(http, "shopupdate", Map.of("page", page, "parts", parts.apply(page)));
+    } else {
+      pages.show(http, "shop", Map.of("page", page));
+    }
+  }
+
+  private ShopPage page(Context http, Optional<ShopDesk.Kept> kept, String notice, Typing typing) {
+    return new ShopPage(kept, rack.all(), open(http), pages.token(http), notice, typing);
+  }
+
+  /** What is other than the page showed it; the rack comes anew with each answer. */
+  private Parts other(Context http, ShopPage page) {
+    return page.open() == ShopPage.Shelf.RACK
+        ? Parts.NONE
+        : Parts.between(
+            page(http, Optional.of(seen(http)), "", Typing.NOTHING), page, form(http, "field"));
   }
 
   // The file
@@ -81,8 +99,12 @@ final class ShopRoutes {
     answer(http, desk.put(text, "", by(http), "begun"), "The shop is begun.");
   }
 
+  /** As the maker looked at it; see {@link Asked#seen}. */
   private ShopDesk.Kept seen(Context http) {
-    return desk.seen(form(http, "seen")).orElseThrow(NotFoundResponse::new);
+    if (desk.newest().isEmpty()) {
+      throw new NotFoundResponse();
+    }
+    return desk.at(form(http, "seen")).orElseThrow(() -> new GoneResponse(Asked.UNKNOWN));
   }
 
   private void put(Context http) {
@@ -204,10 +226,12 @@ final class ShopRoutes {
     switch (RackFields.read(ShopPage.unit(desk.newest()), key -> form(http, "rack_" + key))) {
       case RackFields.Outcome.Good(Piece piece) -> {
         rack.add(piece);
-        show(http, piece.material() + " is on the rack.", Typing.NOTHING);
+        show(http, piece.material() + " is on the rack.", Typing.NOTHING, _ -> Parts.ALL);
       }
-      case RackFields.Outcome.Wrong(Typing typing) ->
-          wrong(http, "It is not on the rack yet; see there.", typing);
+      case RackFields.Outcome.Wrong(Typing typing) -> {
+        http.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        show(http, "It is not on the rack yet; see there.", typing, _ -> Parts.ALL);
+      }
     }
   }
 

@@ -103,20 +103,21 @@ busy?.querySelector("button").addEventListener("click", async () => {
   busySays.textContent = of.stopped ? "Stopping after this lot." : "That cannot be stopped any more.";
 });
 
-// A field that somebody is typing in stays as it is when the answer to another one comes.
+// A field that somebody is typing in stays as it is when an answer comes: taken out of the page, it would be sent half typed.
 document.addEventListener("htmx:oobBeforeSwap", (event) => {
   const input = document.activeElement;
-  const typing = input && input.matches("form.field input") && input.value !== input.defaultValue;
+  const typing = input && input.matches("form.field input") && ![input.defaultValue, input.form.dataset.sent].includes(input.value);
   if (held && event.detail.target.id === "board") event.detail.shouldSwap = false;
-  if (typing && event.detail.target.contains(input) && sending !== input.closest("form.field").id) {
-    event.detail.shouldSwap = false;
-  }
+  if (typing && event.detail.target.contains(input)) event.detail.shouldSwap = false;
 });
 
-let sending = "";
-document.addEventListener("htmx:beforeRequest", (event) => {
-  const form = event.target.closest && event.target.closest("form.field");
-  sending = form ? form.id : "";
+// What answers a form that the answer to another one has replaced meanwhile is for the page all the same; htmx would look for its parts in
+// the form that is gone.
+document.addEventListener("htmx:beforeSwap", (event) => {
+  const { requestConfig, shouldSwap, xhr } = event.detail;
+  if (requestConfig.elt.isConnected || !shouldSwap) return;
+  event.detail.shouldSwap = false;
+  htmx.swap(document.body, xhr.response, { swapStyle: "none", swapDelay: 0, settleDelay: 0 }, { eventInfo: event.detail });
 });
 
 // What goes wrong on the way. A server that was started anew takes no page of before until it shows a fresh token; that is fetched, and
@@ -126,7 +127,7 @@ const SILENT = "The server does not answer, so it is not sure that this was kept
 const UNPAIRED = "This device is not paired any more; nothing was changed. What you typed stays here: pair the device in another tab, then send it again.";
 
 // What comes to nothing is said as of any form.
-const ask = (path, of) => htmx.ajax("POST", path, of).catch(() => {});
+const ask = (path, of) => htmx.ajax("POST", path, { target: "body", ...of }).catch(() => {});
 
 async function freshToken() {
   const answer = await fetch("/token", { credentials: "same-origin", redirect: "manual" }).catch(() => null);
@@ -160,7 +161,6 @@ document.addEventListener("htmx:responseError", async (event) => {
   const { token, trouble } = await freshToken();
   if (trouble || token === values.token) return failed(elt, trouble || words);
   show(token);
-  sending = elt.id || "";
   return ask(requestConfig.path, { source: elt, target: requestConfig.target, values: { ...values, token } });
 });
 // Whoever is not paired is led to where devices are paired; that is no part of this page.

@@ -138,7 +138,6 @@ class KeyboardInBrowserTest {
     focusIsIn("[aria-label^='Do this: set hole-depth']");
   }
 
-  /** The whole of what the shop keeps comes anew with each answer. */
   @Test
   void onThePageOfTheShopTheFocusStaysWhereItIsAndNothingIsDoneTwice() {
     caller.submit("/shop/first", "name", "Harrow Mill workshop", "unit", "inch");
@@ -155,7 +154,7 @@ class KeyboardInBrowserTest {
     tabTo("button", "Take out");
     browser.keys(Keys.ENTER);
     browser.awaitText("#notice", "birch ply is taken out.");
-    focusIsIn("#shop");
+    focusIsIn("#rack");
     browser.openAnew(caller.origin() + "/shop?open=HABITS");
     browser.type("#v-settings_pitch", "1 1/2");
     browser.awaitText("#notice", "is changed.");

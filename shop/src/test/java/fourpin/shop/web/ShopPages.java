@@ -28,7 +28,8 @@ record ShopPages(Caller caller, Path folder) {
   }
 
   private void pitch(String pitch) {
-    String[] change = {"open", "HABITS", "field", "settings_pitch", "value", pitch, "seen", "none"};
+    String seen = Caller.first(caller.get("/shop").body(), "data-seen=\"([^\"]*)\"");
+    String[] change = {"open", "HABITS", "field", "settings_pitch", "value", pitch, "seen", seen};
     caller.submit("/shop/put", change);
   }
 
@@ -43,8 +44,8 @@ record ShopPages(Caller caller, Path folder) {
   void history(Browser browser) {
     lacks(browser);
     browser.press("Put it in place, without these");
-    browser.await("the shop", () -> browser.has("#shop .presses"));
-    browser.click("#shop .quiet a");
+    browser.await("the shop", () -> browser.has("#head .presses"));
+    browser.click("#head .quiet a");
     browser.awaitText("h1", "History of");
   }
 

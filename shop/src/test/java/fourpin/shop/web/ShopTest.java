@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -127,9 +130,13 @@ class ShopTest {
     assertThat(file()).doesNotContain("pitch");
   }
 
+  private HttpResponse<String> habit(String seen, String key, String value) {
+    String field = "settings_" + key;
+    return caller.post("/shop/put", "seen", seen, "open", "HABITS", "field", field, "value", value);
+  }
+
   private HttpResponse<String> pitch(String seen, String pitch) {
-    return caller.post(
-        "/shop/put", "seen", seen, "open", "HABITS", "field", "settings_pitch", "value", pitch);
+    return habit(seen, "pitch", pitch);
   }
 
   @Test
@@ -149,6 +156,50 @@ class ShopTest {
     assertThat(pitch(both, "1 1/2").statusCode())
         .as("the same change is no quarrel")
         .isEqualTo(200);
+  }
+
+  /** Each change goes onto what the others have kept meanwhile. */
+  @Test
+  void differentFieldsThatAreChangedAtOnceAreAllKept() {
+    begin("Harrow Mill workshop");
+    String all = seen();
+    Map<String, String> changes =
+        Map.of(
+            "pitch", "1 1/4",
+            "rows", "grouped",
+            "tip-push", "40",
+            "creep-solid", "1.4",
+            "humidity-low", "31",
+            "humidity-high", "62",
+            "hole-depth", "1/2",
+            "least-web", "1/8",
+            "tall-side", "50");
+    List<CompletableFuture<HttpResponse<String>>> answers =
+        changes.entrySet().stream()
+            .map(
+                c ->
+                    CompletableFuture.supplyAsync(
+                        () -> habit(all, c.getKey(), c.getValue()), Thread::startVirtualThread))
+            .toList();
+    assertThat(answers)
+        .allSatisfy(a -> assertThat(a.join().statusCode()).as(a.join().body()).isEqualTo(200));
+    String file = file();
+    assertThat(changes).allSatisfy((key, value) -> assertThat(file).contains(key + ": " + value));
+  }
+
+  /** As after a backup was put back: a page from before would else undo what others did since. */
+  @Test
+  void aPageOfWhatIsNoLongerKeptChangesNothing() {
+    begin("Harrow Mill workshop");
+    pitch(seen(), "1 1/4");
+    String kept = file();
+    for (String does : List.of("put", "begin", "leave", "undo", "redo")) {
+      String[] form = {"seen", "x", "open", "HABITS", "field", "settings_pitch", "value", "2"};
+      HttpResponse<String> answer = caller.post("/shop/" + does, form);
+      assertThat(answer.statusCode()).as(does).isEqualTo(410);
+      assertThat(answer.body()).contains("Load the page anew");
+    }
+    assertThat(file()).isEqualTo(kept);
   }
 
   @Test
