@@ -86,6 +86,7 @@ final class SupportCures {
    *
    * @param closer the ends of the shelf are cut, both together, mm
    * @param bearing its rows
+   * @param stated settings that say so; nothing where they can't
    */
   private record Borne(
       PinInSide pin,
@@ -93,7 +94,40 @@ final class SupportCures {
       Bearing bearing,
       String what,
       String cost,
-      Optional<Stated> stated) {}
+      Optional<List<Stated.OfSetting>> stated) {
+
+    /** With other pins or holes. */
+    Borne with(PinInSide other, String how, String costs, Optional<Stated.OfSetting> setting) {
+      return new Borne(
+          other,
+          closer,
+          bearing,
+          joined(how, ", and ", what),
+          joined(costs, "; ", cost),
+          stated.flatMap(before -> setting.map(more -> joined(before, more))));
+    }
+
+    private static String joined(String more, String by, String before) {
+      return before.isEmpty() ? more : more + by + before;
+    }
+
+    private static List<Stated.OfSetting> joined(
+        List<Stated.OfSetting> before, Stated.OfSetting more) {
+      return Stream.concat(before.stream(), Stream.of(more)).toList();
+    }
+
+    Borne costing(String costs) {
+      return new Borne(pin, closer, bearing, what, costs, stated);
+    }
+
+    Borne cut(double closerBy) {
+      return new Borne(pin, closerBy, bearing, what, cost, stated);
+    }
+
+    Borne on(Bearing other) {
+      return new Borne(pin, closer, other, what, cost, stated);
+    }
+  }
 
   /** Those of the supports first; less load last. */
   List<Remedy> all() {
@@ -142,13 +176,26 @@ final class SupportCures {
         .orElse("");
   }
 
-  /** Two changes at once only where one alone does not do. */
+  /** Two changes at once only where one alone does not do, of each two the first that do. */
   private List<Remedy> ofPin(PinInSide pin) {
+    Borne now = new Borne(pin, 0, verdict.shelf().bearing(), "", "", Optional.of(List.of()));
     List<Remedy> alone =
-        Stream.of(asItIs(pin), closer(pin), deeper(pin), sleeved(pin), thicker(pin), thirdRow(pin))
+        Stream.of(asItIs(now), closer(now), deeper(now), sleeved(now), thicker(now), thirdRow(now))
             .flatMap(this::first)
             .toList();
-    return alone.isEmpty() ? first(both(pin)).toList() : alone;
+    return alone.isEmpty() ? both(now).flatMap(this::first).toList() : alone;
+  }
+
+  private Stream<Stream<Borne>> both(Borne now) {
+    return Stream.of(
+        closer(now).flatMap(this::deeper),
+        closer(now).flatMap(this::sleeved),
+        closer(now).flatMap(this::thicker),
+        closer(now).flatMap(this::thirdRow),
+        thicker(now).flatMap(this::deeper),
+        deeper(now).flatMap(this::thirdRow),
+        sleeved(now).flatMap(this::thirdRow),
+        thicker(now).flatMap(this::thirdRow));
   }
 
   private Stream<Remedy> first(Stream<Borne> ways) {
@@ -156,69 +203,42 @@ final class SupportCures {
   }
 
   /** Where it tipped, its pins may do as they are. */
-  private Stream<Borne> asItIs(PinInSide pin) {
-    return forward.stream()
-        .map(
-            place ->
-                new Borne(
-                    pin,
-                    0,
-                    verdict.shelf().bearing(),
-                    "",
-                    "less wood before the row",
-                    Optional.empty()));
-  }
-
-  private Stream<Borne> both(PinInSide pin) {
-    return closer(pin)
-        .flatMap(
-            closer ->
-                Stream.concat(deeper(closer.pin()), sleeved(closer.pin()))
-                    .map(other -> and(closer, other)));
-  }
-
-  private static Borne and(Borne one, Borne other) {
-    return new Borne(
-        other.pin(),
-        one.closer(),
-        one.bearing(),
-        other.what() + ", and " + one.what(),
-        other.cost() + "; " + one.cost(),
-        Optional.empty());
+  private Stream<Borne> asItIs(Borne now) {
+    return forward.stream().map(_ -> now.costing("less wood before the row"));
   }
 
   /** The least closer first. */
-  private Stream<Borne> closer(PinInSide pin) {
+  private Stream<Borne> closer(Borne from) {
     Length now = reader.settings().length(Setting.END_PLAY);
     return Stream.iterate(now.minus(closest()), play -> play.minus(closest()))
         .takeWhile(play -> play.isAtLeast(closest()))
-        .map(play -> closer(pin, now, play));
+        .map(play -> closer(from, now, play));
   }
 
   private Length closest() {
     return job.unit().customary() ? CLOSEST_INCHES : CLOSEST_METRIC;
   }
 
-  private Borne closer(PinInSide pin, Length now, Length play) {
-    return new Borne(
-        pin.closer(stated(play)),
-        now.minus(play).mm(),
-        verdict.shelf().bearing(),
-        "cut the shelves closer, for an end-play of " + job.style().text(play),
-        "care",
-        Optional.of(new Stated.OfSetting(Setting.END_PLAY, job.style().text(play))));
+  private Borne closer(Borne from, Length now, Length play) {
+    String stated = job.style().text(play);
+    return from.with(
+            from.pin().closer(stated(play)),
+            "cut the shelves closer, for an end-play of " + stated,
+            "care",
+            Optional.of(new Stated.OfSetting(Setting.END_PLAY, stated)))
+        .cut(now.minus(play).mm());
   }
 
   /** As deep as both uprights of the bay allow, the least deep first; sleeves have their length. */
-  private Stream<Borne> deeper(PinInSide pin) {
+  private Stream<Borne> deeper(Borne from) {
     return reader.support(part).stream()
         .filter(Support.Pins.class::isInstance)
         .map(Support.Pins.class::cast)
         .flatMap(
             pins ->
                 depths()
-                    .filter(depth -> depth.mm() > pin.depth().number())
-                    .map(depth -> deeper(pin, pins, depth)));
+                    .filter(depth -> depth.mm() > from.pin().depth().number())
+                    .map(depth -> deeper(from, pins, depth)));
   }
 
   private Stream<Length> depths() {
@@ -227,77 +247,69 @@ final class SupportCures {
     return Stream.iterate(step, depth -> depth.plus(step)).takeWhile(most::isAtLeast);
   }
 
-  private Borne deeper(PinInSide pin, Support.Pins pins, Length depth) {
+  private Borne deeper(Borne from, Support.Pins pins, Length depth) {
     boolean longEnough = pins.stem().isAtLeast(depth);
-    Stated bored = new Stated.OfSetting(Setting.HOLE_DEPTH, job.style().text(depth));
-    return new Borne(
-        pin.in(stated(depth)),
-        0,
-        verdict.shelf().bearing(),
+    Stated.OfSetting bored = new Stated.OfSetting(Setting.HOLE_DEPTH, job.style().text(depth));
+    return from.with(
+        from.pin().in(stated(depth)),
         (longEnough ? "bore their holes %s deep" : "use pins that go %s deep into the side")
             .formatted(job.style().text(depth)),
-        longEnough ? "deeper holes" : "deeper holes; other pins",
+        longEnough ? "deeper holes" : "deeper holes; other pins, at no price stated",
         Optional.of(bored).filter(_ -> longEnough));
   }
 
-  private Stream<Borne> sleeved(PinInSide pin) {
+  private Stream<Borne> sleeved(Borne from) {
     Length room = supports.room(reader.space(part));
     return Reference.sleeves().rows().stream()
-        .filter(sleeve -> sleeve.pin().mm() == pin.stem().number())
+        .filter(sleeve -> sleeve.pin().mm() == from.pin().stem().number())
         .filter(sleeve -> room.isAtLeast(sleeve.length()))
         .map(
             sleeve ->
-                new Borne(
-                    pin.sleeved(stated(sleeve.outside()), stated(sleeve.length())),
-                    0,
-                    verdict.shelf().bearing(),
+                from.with(
+                    from.pin().sleeved(stated(sleeve.outside()), stated(sleeve.length())),
                     "put the pins in sleeves %s in diameter, %s long"
                         .formatted(
                             job.style().text(sleeve.outside()), job.style().text(sleeve.length())),
-                    "sleeves; larger holes",
+                    "larger holes; sleeves, at no price stated",
                     Optional.empty()));
   }
 
   /** Of the diameters that are sold, the thinnest first; sleeves have pins of their own. */
-  private Stream<Borne> thicker(PinInSide pin) {
+  private Stream<Borne> thicker(Borne from) {
     boolean bare = reader.support(part).filter(Support.Pins.class::isInstance).isPresent();
     return Reference.pins().rows().stream()
         .filter(_ -> bare)
-        .filter(sold -> sold.stem().mm() > pin.stem().number())
+        .filter(sold -> sold.stem().mm() > from.pin().stem().number())
         .sorted(Comparator.comparing(ShelfPin::stem))
         .map(
             sold ->
-                new Borne(
-                    pin.thick(stated(sold.stem())),
-                    0,
-                    verdict.shelf().bearing(),
+                from.with(
+                    from.pin().thick(stated(sold.stem())),
                     "use pins of %s".formatted(sold.name()),
-                    "larger holes; other pins",
+                    "larger holes; other pins, at no price stated",
                     Optional.empty()));
   }
 
   /** Shelves deeper than the setting says have one; it says the depth of this one. */
-  private Stream<Borne> thirdRow(PinInSide pin) {
+  private Stream<Borne> thirdRow(Borne from) {
     return Stream.of(verdict.shelf().bearing())
         .filter(Bearing.Rows.class::isInstance)
         .map(Bearing.Rows.class::cast)
         .filter(rows -> rows.count() == Bearing.Count.TWO)
-        .map(
-            rows ->
-                thirdRow(pin, new Bearing.Rows(rows.front(), rows.back(), Bearing.Count.THREE)));
+        .map(rows -> new Bearing.Rows(rows.front(), rows.back(), Bearing.Count.THREE))
+        .map(three -> thirdRow(from, three));
   }
 
-  private Borne thirdRow(PinInSide pin, Bearing three) {
+  private Borne thirdRow(Borne from, Bearing three) {
     Length step = job.unit().customary() ? Length.inches(1) : Length.mm(10);
     Length depth = part.box().size(Axis.Y);
-    Length from = step.times(depth.minus(Length.mm(1)).wholeTimes(step));
-    return new Borne(
-        pin,
-        0,
-        three,
-        "bore a third row half way between front and back, with a pin in it at each end",
-        "half as many holes and pins again",
-        Optional.of(new Stated.OfSetting(Setting.MIDDLE_ROW_FROM, job.style().text(from))));
+    Length least = step.times(depth.minus(Length.mm(1)).wholeTimes(step));
+    return from.with(
+            from.pin(),
+            "bore a third row half way between front and back, with a pin in it at each end",
+            "half as many holes and pins again",
+            Optional.of(new Stated.OfSetting(Setting.MIDDLE_ROW_FROM, job.style().text(least))))
+        .on(three);
   }
 
   /** A shelf cut closer presses no less: what bears less than is carried now need not be bent. */
@@ -341,17 +353,11 @@ final class SupportCures {
   }
 
   private Optional<Stated> stated(Borne way) {
-    if (forward.isEmpty()) {
-      return way.stated();
-    }
-    Stated.OfSetting moved = forward.orElseThrow().stated();
-    if (way.what().isEmpty()) {
-      return Optional.of(moved);
-    }
+    List<Stated.OfSetting> moved = forward.map(RowForward.Place::stated).stream().toList();
     return way.stated()
-        .filter(Stated.OfSetting.class::isInstance)
-        .map(Stated.OfSetting.class::cast)
-        .map(other -> new Stated.OfSettings(List.of(moved, other)));
+        .map(others -> Stream.concat(moved.stream(), others.stream()).toList())
+        .filter(all -> !all.isEmpty())
+        .map(all -> all.size() == 1 ? all.getFirst() : new Stated.OfSettings(all));
   }
 
   private String text(double newton) {

@@ -71,7 +71,7 @@ final class Typesetter {
   }
 
   /**
-   * Blocks after a heading: what follows it first stays with it, words before a table with that.
+   * Blocks after a heading: what follows it first stays with it, and words with what they lead to.
    */
   private List<Strip> followed(List<Block> blocks, Tag tag, Room room) {
     List<Strip> strips = new ArrayList<>();
@@ -87,7 +87,7 @@ final class Typesetter {
       List<Strip> next = new ArrayList<>(set(block, tag, room));
       if (newPage) {
         next.set(0, next.getFirst().starting(Start.NEW_PAGE));
-      } else if (keep || (ledIn && block instanceof Table)) {
+      } else if (keep || (ledIn && !(block instanceof Block.Paragraph))) {
         next.set(0, next.getFirst().starting(Start.WITH_LAST));
       }
       strips.addAll(next);
