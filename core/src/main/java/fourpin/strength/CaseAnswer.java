@@ -11,7 +11,7 @@ import java.util.List;
  * @param climate moisture of wood in the place's driest and dampest month, and how far solid parts
  *     move between them
  * @param sides how far the sides bow under their shelves
- * @param feet what partitions bring down to the bottom
+ * @param feet what partitions bring down to the bottom, and how far that sags behind its kick
  * @param racking how far its top sways sideways, with the back and without
  * @param standing centre of gravity, pushes that tip it, anchors, load on the floor
  * @param stacked what a case that stands on another one does there; nothing for one on the floor

@@ -9,6 +9,7 @@ import fourpin.measure.LazyList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** From casework to what it carries. */
 public final class StrengthChecker {
@@ -42,6 +43,8 @@ public final class StrengthChecker {
     findings.addAll(shelves.findings());
     PartitionFeet feet = new PartitionFeet(job, built, reader);
     findings.addAll(feet.findings());
+    KickBottoms bottoms = new KickBottoms(job, built);
+    findings.addAll(bottoms.findings());
     findings.addAll(TallSides.of(job, built, bow.all()));
     findings.addAll(climate.findings());
     StandingFigures standing = new StandingFigures(job, built, stack.above());
@@ -53,7 +56,7 @@ public final class StrengthChecker {
             built.order().name(),
             climate.figures(),
             bow.all(),
-            feet.all(),
+            Stream.concat(feet.all().stream(), bottoms.all().stream()).toList(),
             racking,
             standing.all(),
             stack.figures(),
