@@ -90,10 +90,11 @@ final class Words {
     if (text.codePointCount(0, text.length()) > longest) {
       return Reading.bad("it has more than " + longest + " characters", "shorten it");
     }
-    boolean plain = text.codePoints().noneMatch(Character::isISOControl);
-    return plain
+    return Signs.arePrinted(text)
         ? Reading.good(text)
-        : Reading.bad("it goes over more than one line", "write it on one line");
+        : Reading.bad(
+            "it holds a tab, the end of a line, or a sign that does not print",
+            "write it on one line, in letters, figures and signs");
   }
 
   static Word<Integer> whole(int least, int most) {

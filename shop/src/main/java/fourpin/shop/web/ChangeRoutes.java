@@ -3,7 +3,6 @@ package fourpin.shop.web;
 import fourpin.job.CaseOrder;
 import fourpin.measure.Reading;
 import fourpin.sheets.packet.Words;
-import fourpin.shop.fields.Complaints;
 import fourpin.shop.fields.Field;
 import fourpin.shop.fields.Part;
 import fourpin.shop.fields.Target;
@@ -111,17 +110,17 @@ final class ChangeRoutes {
     String id = field.shown().id();
     switch (answer) {
       case Answer.Wrong(State now, List<Problem> problems) -> {
-        Problem first = first(problems, field);
-        boolean elsewhere = !Complaints.isAbout(first, field.at());
-        String rule = (elsewhere ? first.thing() + ": " : "") + first.rule();
+        Complaint complaint = Complaint.of(problems, field, typed);
         said(
             asked,
             seen,
             now,
             HttpStatus.UNPROCESSABLE_CONTENT,
-            field.shown().label() + " was not changed: " + rule + ".",
-            new Typing(Map.of(id, Typing.Typed.wrong(typed, rule, first.remedy()))));
+            field.shown().label() + " was not changed: " + complaint.rule() + ".",
+            complaint.at(field));
       }
+      case Answer.Refused(State now, String reason) ->
+          said(asked, seen, now, HttpStatus.CONFLICT, reason, Typing.refused(id, typed, reason));
       case Answer.Taken(State now, String by, String theirs) ->
           said(
               asked,
@@ -132,14 +131,6 @@ final class ChangeRoutes {
               Typing.taken(id, typed, by, theirs));
       case Answer other -> said(asked, seen, other, field.shown().label() + " is changed.");
     }
-  }
-
-  /** The one about the field, if there is one. */
-  private static Problem first(List<Problem> problems, Field field) {
-    return problems.stream()
-        .filter(p -> Complaints.isAbout(p, field.at()))
-        .findFirst()
-        .orElse(problems.getFirst());
   }
 
   private static Part part(Asked asked, State seen) {

@@ -1,5 +1,6 @@
 package fourpin.shop.web;
 
+import fourpin.shop.file.Signs;
 import fourpin.shop.store.Documents;
 import fourpin.shop.store.RevisionId;
 import io.javalin.config.RoutesConfig;
@@ -85,7 +86,7 @@ final class HistoryRoutes {
     boolean fits =
         !name.isEmpty()
             && name.codePointCount(0, name.length()) <= LONGEST_NAME
-            && name.codePoints().noneMatch(Character::isISOControl);
+            && Signs.arePrinted(name);
     answer(
         http,
         asked,

@@ -6,6 +6,7 @@ import fourpin.measure.LengthStyle;
 import fourpin.measure.Reading;
 import fourpin.measure.Unit;
 import fourpin.shop.fields.Field;
+import fourpin.shop.file.Signs;
 import fourpin.shop.store.Piece;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -135,8 +136,7 @@ final class RackFields {
   private Optional<String> line(String key, int least, int longest) {
     String word = word(key);
     int size = word.codePointCount(0, word.length());
-    boolean fits =
-        size >= least && size <= longest && word.codePoints().noneMatch(Character::isISOControl);
+    boolean fits = size >= least && size <= longest && Signs.arePrinted(word);
     return take(
         key,
         fits

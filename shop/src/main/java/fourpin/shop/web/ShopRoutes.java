@@ -3,7 +3,6 @@ package fourpin.shop.web;
 import fourpin.measure.Reading;
 import fourpin.shop.edit.JobText;
 import fourpin.shop.edit.Value;
-import fourpin.shop.fields.Complaints;
 import fourpin.shop.fields.Field;
 import fourpin.shop.fields.Part;
 import fourpin.shop.fields.Target;
@@ -119,7 +118,12 @@ final class ShopRoutes {
     String label = field.shown().label();
     switch (change(http, seen, targets, label + " " + typed)) {
       case ShopDesk.Outcome.Wrong(List<Problem> problems) ->
-          wrong(http, "Nothing was changed; see there.", at(field, typed, problems));
+          wrong(
+              http,
+              "Nothing was changed; see there.",
+              Complaint.of(problems, field, typed).at(field));
+      case ShopDesk.Outcome.Refused(String reason) ->
+          conflict(http, reason, Typing.refused(field.shown().id(), typed, reason));
       case ShopDesk.Outcome.Taken(String by, String theirs) ->
           conflict(
               http,
@@ -132,16 +136,6 @@ final class ShopRoutes {
   private void conflict(Context http, String notice, Typing typing) {
     http.status(HttpStatus.CONFLICT);
     show(http, notice, typing);
-  }
-
-  private static Typing at(Field field, String typed, List<Problem> problems) {
-    Problem first =
-        problems.stream()
-            .filter(p -> Complaints.isAbout(p, field.at()))
-            .findFirst()
-            .orElse(problems.getFirst());
-    return new Typing(
-        Map.of(field.shown().id(), Typing.Typed.wrong(typed, first.rule(), first.remedy())));
   }
 
   private ShopDesk.Outcome change(

@@ -56,6 +56,11 @@ record Typing(Map<String, Typed> all) {
                 "enter yours again if it is to stand")));
   }
 
+  /** What was typed into a field and refused. @param reason in sentences */
+  static Typing refused(String field, String typed, String reason) {
+    return new Typing(Map.of(field, new Typed(typed, Optional.of(reason))));
+  }
+
   Optional<Typed> find(String id) {
     return Optional.ofNullable(all.get(id));
   }

@@ -81,7 +81,7 @@ class DesignTest {
   @ParameterizedTest
   @CsvSource({
     "outside_width, '9,5', a comma in a length",
-    "outside_width, '', the key width is missing",
+    "outside_width, '', it can't be left empty",
     "bays, 13, whole number",
     "bay-2-holds, bricks, do not list it",
     "bay-2-at, '40 1/2, 12', not above the one before",

@@ -130,6 +130,18 @@ class ShopTest {
     assertThat(file()).doesNotContain("pitch");
   }
 
+  /** Lengths without a unit are others in another unit, so that the trouble is with a tool. */
+  @Test
+  void troubleElsewhereNamesTheThingThatItIsAbout() {
+    begin("Harrow Mill workshop");
+    caller.post("/shop/begin", bit(seen(), "3"));
+    HttpResponse<String> answer =
+        caller.post("/shop/put", "seen", seen(), "open", "HABITS", "field", "unit", "value", "mm");
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(Caller.element(answer.body(), "form", "f-unit"))
+        .containsIgnoringCase("tools.pin bit.");
+  }
+
   private HttpResponse<String> habit(String seen, String key, String value) {
     String field = "settings_" + key;
     return caller.post("/shop/put", "seen", seen, "open", "HABITS", "field", field, "value", value);
