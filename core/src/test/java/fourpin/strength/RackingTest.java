@@ -155,6 +155,23 @@ class RackingTest {
     assertThat(falls.remedies()).anySatisfy(r -> assertThat(r.what()).startsWith(words));
   }
 
+  /** A case that stands by itself for years is not said to lean over in time. */
+  @Test
+  void aPushThatIsTooMuchIsToldAsAPush() {
+    Strength pushed =
+        of(
+            d -> {
+              back(d, Back.Kind.RABBET);
+              d.settings = d.settings.with(Setting.SWAY_PUSH, new SettingValue.OfNumber(1e6));
+            });
+    assertThat(value(pushed, "sway-reserve")).isGreaterThan(10);
+    Finding sways = ofKind(pushed, "case-sways").getFirst();
+    assertThat(sways.severity()).isEqualTo(Severity.ERROR);
+    assertThat(sways.what())
+        .contains("pushed sideways by", "breaks joints")
+        .doesNotContain("creep");
+  }
+
   @Test
   void aLooseBackIsGluedByOneSetting() {
     Consumer<CaseDraft> strict =
