@@ -68,7 +68,7 @@ final class Climate {
         id + "/width-breathes",
         "by how much the case grows wider along the grain of its top, in the dampest month",
         Quantity.of(width * breath(), QuantityUnit.LENGTH),
-        "W S (m - m₀) / 3000",
+        "W S max(0, m - m₀) / 3000",
         List.of(
             new Input("W", "width", Quantity.of(width, QuantityUnit.LENGTH), Source.GEOMETRY),
             along.input("S", "shrinkage along the grain, per cent from 30 % of moisture to none"),

@@ -150,7 +150,7 @@ final class PlateStiffness {
   private Figure rigidity(String id, String way, String formula, double value) {
     return figure(
         "plate-stiffness-" + id,
-        "stiffness of the " + panel.name() + " " + way + ", each mm of width",
+        "stiffness of the " + panel.name() + " " + way + ", for each unit of width",
         Quantity.of(value, QuantityUnit.MOMENT),
         formula,
         List.of(
@@ -164,7 +164,7 @@ final class PlateStiffness {
   private Figure twist() {
     return figure(
         "plate-stiffness-twist",
-        "stiffness of the " + panel.name() + " in twist, each mm of width",
+        "stiffness of the " + panel.name() + " in twist, for each unit of width",
         Quantity.of(plate().twist(), QuantityUnit.MOMENT),
         "G t³ / 12",
         List.of(

@@ -95,11 +95,20 @@ final class RackingFigures {
             "sway",
             "sway of the top sideways under that push, " + words(),
             mm(sway),
-            frame.free() > 0
-                ? "h min(M / (J - B), (M + K φ) / (J + K - B)), M = P h"
-                : "P h² / (J + K - B)",
+            swaying(),
             inputs(frame));
     return List.of(top, diagonals(top));
+  }
+
+  /** Joints that do not hold what leans on them let the case go until the back holds. */
+  private String swaying() {
+    if (frame.free() == 0) {
+      return "P h² / (J + K - B)";
+    }
+    String held = "(M + K φ) / (J + K - B)";
+    return frame.corners() > frame.burden()
+        ? "h min(M / (J - B), " + held + "), M = P h"
+        : "h " + held + ", M = P h";
   }
 
   private String words() {

@@ -122,6 +122,21 @@ class RackingTest {
     assertThat(value(strength, "sway")).isLessThan(1.1 * value(strength, "sway-free"));
   }
 
+  /** What stands in it outweighs the joints: then the back alone holds it, once it has jammed. */
+  @Test
+  void theFormulaOfALooseBackIsThatOfTheCaseAtHand() {
+    Figure sway = find(of(d -> back(d, Back.Kind.GROOVE)), "sway").orElseThrow();
+    double joints = input(sway, "J") - input(sway, "B");
+    double h = input(sway, "h");
+    double free = input(sway, "φ");
+    double back = input(sway, "K");
+    double moment = input(sway, "P") * h;
+    double held = (moment + back * free) / (joints + back);
+    assertThat(sway.formula().contains("min")).isEqualTo(joints > 0);
+    assertThat(sway.value().value())
+        .isCloseTo(h * (joints > 0 ? Math.min(moment / joints, held) : held), withPercentage(0.1));
+  }
+
   @Test
   void aLoadedCaseWithoutABackFallsAndTheCuresHoldIt() {
     Strength strength = of(d -> d.back = Optional.empty());
