@@ -161,7 +161,7 @@ document.addEventListener("htmx:responseError", async (event) => {
   const { token, trouble } = await freshToken();
   if (trouble || token === values.token) return failed(elt, trouble || words);
   show(token);
-  return ask(requestConfig.path, { source: elt, target: requestConfig.target, values: { ...values, token } });
+  return ask(requestConfig.path, { source: elt, target: requestConfig.target, swap: "none", values: { ...values, token } });
 });
 // Whoever is not paired is led to where devices are paired; that is no part of this page.
 document.addEventListener("htmx:beforeSwap", (event) => {
