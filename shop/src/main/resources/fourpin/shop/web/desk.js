@@ -127,7 +127,7 @@ const SILENT = "The server does not answer, so it is not sure that this was kept
 const UNPAIRED = "This device is not paired any more; nothing was changed. What you typed stays here: pair the device in another tab, then send it again.";
 
 // What comes to nothing is said as of any form.
-const ask = (path, of) => htmx.ajax("POST", path, { target: "body", ...of }).catch(() => {});
+const ask = (path, source, values) => htmx.ajax("POST", path, { source, values, target: "body", swap: "none" }).catch(() => {});
 
 async function freshToken() {
   const answer = await fetch("/token", { credentials: "same-origin", redirect: "manual" }).catch(() => null);
@@ -161,7 +161,7 @@ document.addEventListener("htmx:responseError", async (event) => {
   const { token, trouble } = await freshToken();
   if (trouble || token === values.token) return failed(elt, trouble || words);
   show(token);
-  return ask(requestConfig.path, { source: elt, target: requestConfig.target, swap: "none", values: { ...values, token } });
+  return ask(requestConfig.path, elt, { ...values, token });
 });
 // Whoever is not paired is led to where devices are paired; that is no part of this page.
 document.addEventListener("htmx:beforeSwap", (event) => {
@@ -243,11 +243,8 @@ function send(handle) {
   if (String(level) === handle.dataset.sent) return;
   handle.dataset.sent = level;
   handle.classList.remove("moving");
-  ask(head().dataset.base + "/move", {
-    source: head(),
-    swap: "none",
-    values: { case: head().dataset.case, bay: handle.dataset.bay, shelf: handle.dataset.shelf, level },
-  });
+  const { base, case: of } = head().dataset;
+  ask(base + "/move", head(), { case: of, bay: handle.dataset.bay, shelf: handle.dataset.shelf, level });
 }
 
 function putBack(handle) {
