@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
+import static fourpin.measure.Inputs.input;
 import static fourpin.strength.Shelving.check;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -39,14 +40,6 @@ class CaseAnswerTest {
   private static Figure find(CaseAnswer answer, String last) {
     return answer.figures().stream()
         .filter(f -> f.id().endsWith("/" + last))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static double input(Figure figure, String symbol) {
-    return figure.inputs().stream()
-        .filter(i -> i.symbol().equals(symbol))
-        .mapToDouble(i -> i.value().value())
         .findFirst()
         .orElseThrow();
   }

@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
+import static fourpin.measure.Inputs.input;
 import static fourpin.strength.Shelving.check;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -176,14 +177,6 @@ class CaseTippingCuresTest {
     double lever = lacks / (9.80665 * 0.45359237 * pounds);
     assertThat(lever).isCloseTo(6 * 25.4, within(8.0));
     assertThat(weigh.what()).contains("it stands then");
-  }
-
-  private static double input(Figure figure, String symbol) {
-    return figure.inputs().stream()
-        .filter(i -> i.symbol().equals(symbol))
-        .mapToDouble(i -> i.value().value())
-        .findFirst()
-        .orElseThrow();
   }
 
   /** What stands after one change comes before what only helps. */

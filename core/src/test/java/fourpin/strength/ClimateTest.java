@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import static fourpin.measure.Inputs.input;
 import static fourpin.strength.Shelving.check;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -35,14 +36,6 @@ class ClimateTest {
   private static Figure figure(Strength strength, String end) {
     return strength.cases().getFirst().figures().stream()
         .filter(f -> f.id().endsWith(end))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static double input(Figure figure, String symbol) {
-    return figure.inputs().stream()
-        .filter(i -> i.symbol().equals(symbol))
-        .mapToDouble(i -> i.value().value())
         .findFirst()
         .orElseThrow();
   }

@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
+import static fourpin.measure.Inputs.input;
 import static fourpin.strength.Shelving.check;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -48,14 +49,6 @@ class FrontRowTest {
 
   private static double value(ShelfAnswer shelf, String end) {
     return find(shelf, end).orElseThrow().value().value();
-  }
-
-  private static double input(Figure figure, String symbol) {
-    return figure.inputs().stream()
-        .filter(i -> i.symbol().equals(symbol))
-        .mapToDouble(i -> i.value().value())
-        .findFirst()
-        .orElseThrow();
   }
 
   /** Under things so light that codes and usual limits do not matter. */

@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import static fourpin.measure.Inputs.input;
 import static fourpin.strength.Shelving.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
@@ -47,14 +48,6 @@ class SpanTablesTest {
 
   private static double value(List<SpanTable> tables, String id) {
     return find(tables, id).value().value();
-  }
-
-  private static double input(Figure figure, String symbol) {
-    return figure.inputs().stream()
-        .filter(i -> i.symbol().equals(symbol))
-        .mapToDouble(i -> i.value().value())
-        .findFirst()
-        .orElseThrow();
   }
 
   @Test

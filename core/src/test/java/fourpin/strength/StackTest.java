@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
+import static fourpin.measure.Inputs.input;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -75,14 +76,6 @@ class StackTest {
     return strength.cases().stream()
         .flatMap(c -> c.figures().stream())
         .filter(f -> f.id().equals(id))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static double input(Figure figure, String symbol) {
-    return figure.inputs().stream()
-        .filter(i -> i.symbol().equals(symbol))
-        .mapToDouble(i -> i.value().value())
         .findFirst()
         .orElseThrow();
   }

@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
+import static fourpin.measure.Inputs.input;
 import static fourpin.strength.Shelving.check;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -51,14 +52,6 @@ class SupportFiguresTest {
     return shelf.plate().stream()
         .filter(f -> f.id().endsWith("/plate-load-front"))
         .mapToDouble(f -> f.value().value())
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static double input(Figure figure, String symbol) {
-    return figure.inputs().stream()
-        .filter(i -> i.symbol().equals(symbol))
-        .mapToDouble(i -> i.value().value())
         .findFirst()
         .orElseThrow();
   }

@@ -1,6 +1,7 @@
 package fourpin.boring.tolerance;
 
 import static fourpin.job.SampleJobs.in;
+import static fourpin.measure.Inputs.input;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -63,14 +64,6 @@ class TolerancesTest {
 
   private static Figure figure(List<Figure> figures, String what) {
     return figures.stream().filter(f -> f.id().endsWith("/" + what)).findFirst().orElseThrow();
-  }
-
-  private static double input(Figure figure, String symbol) {
-    return figure.inputs().stream()
-        .filter(i -> i.symbol().equals(symbol))
-        .mapToDouble(i -> i.value().value())
-        .findFirst()
-        .orElseThrow();
   }
 
   private static Change change(Levelness level, String what) {

@@ -1,0 +1,16 @@
+package fourpin.measure;
+
+/** What a figure was worked out from. */
+public final class Inputs {
+
+  private Inputs() {}
+
+  /** The value of one, in the unit that figures are computed in. */
+  public static double input(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(input -> input.symbol().equals(symbol))
+        .mapToDouble(input -> input.value().value())
+        .findFirst()
+        .orElseThrow();
+  }
+}
