@@ -18,9 +18,6 @@ import java.util.stream.Stream;
  */
 public final class PatternCutter implements SheetCutter {
 
-  /** About ten seconds on a machine of 2025. */
-  public static final long THOROUGH = 200_000_000;
-
   /**
    * Steps to repair the first answer, if that is not more than half of all. Few kinds of many parts
    * are better left to the patterns.

@@ -5,6 +5,7 @@ import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
+import fourpin.plan.CutPlanner;
 import fourpin.plan.Plan;
 import fourpin.sheets.pages.Block;
 import fourpin.sheets.pages.Booklet.Section;
@@ -25,25 +26,15 @@ final class GroundsPages {
 
   /** Stock is cut and priced for all cases together, so by the settings of the job alone. */
   private static final Set<Setting> OF_THE_JOB =
-      EnumSet.of(
-          Setting.KERF,
-          Setting.SHEET_TRIM,
-          Setting.BOARD_TRIM,
-          Setting.BOARD_EDGE_TRIM,
-          Setting.OFFCUT_LENGTH,
-          Setting.OFFCUT_WIDTH,
-          Setting.SMALL_PIECE,
-          Setting.LONGEST_RIP,
-          Setting.WIDEST_CROSSCUT,
-          Setting.HELD_CROSSCUT,
-          Setting.NARROW_RIP,
-          Setting.FIRST_CUT,
-          Setting.CUT_STAGES,
-          Setting.HOLE_SECONDS,
-          Setting.WASTE,
-          Setting.MARK_UP,
-          Setting.RATE,
-          Setting.CONTINGENCY);
+      Stream.concat(
+              CutPlanner.SETTINGS.stream(),
+              Stream.of(
+                  Setting.HOLE_SECONDS,
+                  Setting.WASTE,
+                  Setting.MARK_UP,
+                  Setting.RATE,
+                  Setting.CONTINGENCY))
+          .collect(Collectors.toCollection(() -> EnumSet.noneOf(Setting.class)));
 
   private static final Block SETTINGS = new Block.Heading("Settings in force");
 
