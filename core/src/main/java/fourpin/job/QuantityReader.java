@@ -1,5 +1,6 @@
 package fourpin.job;
 
+import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Reading;
@@ -21,12 +22,11 @@ import java.util.regex.Pattern;
  */
 public record QuantityReader(String what, String names, Map<String, Quantity> units) {
 
-  private static final double GRAVITY = 9.80665;
   private static final double KG_PER_LB = 0.45359237;
   private static final double M_PER_FOOT = 0.3048;
   private static final double SQUARE_M_PER_SQUARE_FOOT = M_PER_FOOT * M_PER_FOOT;
   private static final double CUBIC_M_PER_CUBIC_FOOT = SQUARE_M_PER_SQUARE_FOOT * M_PER_FOOT;
-  private static final double MPA_PER_PSI = KG_PER_LB * GRAVITY / 645.16;
+  private static final double MPA_PER_PSI = KG_PER_LB * Gravity.STANDARD / 645.16;
   private static final double PER_THOUSAND = 1e-3;
 
   /** A line load (1 N/m is 0.001 N/mm) or an area load (1 N/m² is 0.001 kPa). */
@@ -37,17 +37,17 @@ public record QuantityReader(String what, String names, Map<String, Quantity> un
           units(
               one(
                   QuantityUnit.LINE_LOAD,
-                  KG_PER_LB * GRAVITY / M_PER_FOOT * PER_THOUSAND,
+                  KG_PER_LB * Gravity.STANDARD / M_PER_FOOT * PER_THOUSAND,
                   "lb/ft",
                   "lb/foot"),
-              one(QuantityUnit.LINE_LOAD, GRAVITY * PER_THOUSAND, "kg/m"),
+              one(QuantityUnit.LINE_LOAD, Gravity.STANDARD * PER_THOUSAND, "kg/m"),
               one(QuantityUnit.LINE_LOAD, PER_THOUSAND, "n/m"),
               one(
                   QuantityUnit.AREA_LOAD,
-                  KG_PER_LB * GRAVITY / SQUARE_M_PER_SQUARE_FOOT * PER_THOUSAND,
+                  KG_PER_LB * Gravity.STANDARD / SQUARE_M_PER_SQUARE_FOOT * PER_THOUSAND,
                   "lb/sq ft",
                   "lb/ft2"),
-              one(QuantityUnit.AREA_LOAD, GRAVITY * PER_THOUSAND, "kg/m2"),
+              one(QuantityUnit.AREA_LOAD, Gravity.STANDARD * PER_THOUSAND, "kg/m2"),
               one(QuantityUnit.AREA_LOAD, PER_THOUSAND, "n/m2")));
 
   /** A modulus of elasticity. */

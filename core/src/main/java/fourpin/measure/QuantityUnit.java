@@ -19,7 +19,7 @@ public enum QuantityUnit {
   /** Sawn wood. A board foot is 1 ft by 1 ft by 1 in: 144 cubic inches. */
   LUMBER("m³", "bd ft", 1 / 0.002359737216),
   /** Computed in N/mm; shown as the mass that weighs as much at standard gravity, 9.80665 m/s². */
-  LINE_LOAD("N/mm", "kg/m", 1000 / 9.80665, "lb/ft", 304.8 / 4.4482216152605),
+  LINE_LOAD("N/mm", "kg/m", 1000 / Gravity.STANDARD, "lb/ft", 304.8 / 4.4482216152605),
   AREA_LOAD("kPa", "lbf/sq ft", 92.90304 / 4.4482216152605),
   /** 1 MPa = 1 N/mm². */
   STRESS("MPa", "psi", 645.16 / 4.4482216152605),

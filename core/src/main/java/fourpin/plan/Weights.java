@@ -9,6 +9,7 @@ import fourpin.job.Job;
 import fourpin.job.SheetStock;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -26,9 +27,8 @@ final class Weights {
   private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
 
   /** Standard gravity, CGPM 1901. */
-  private static final double GRAVITY = 9.80665;
-
   private final Job job;
+
   private final Masses masses;
 
   Weights(Job job) {
@@ -109,7 +109,7 @@ final class Weights {
     return new Figure(
         id + "/weight-contents",
         "weight of the contents of " + built.order().name(),
-        mass(newtons / GRAVITY + drawers),
+        mass(newtons / Gravity.STANDARD + drawers),
         "F / g + m",
         List.of(
             new Input("m", "drawers with what is in them", mass(drawers), Source.STATED),
@@ -117,7 +117,7 @@ final class Weights {
             new Input(
                 "g",
                 "standard gravity, m/s²",
-                Quantity.of(GRAVITY, QuantityUnit.RATIO),
+                Quantity.of(Gravity.STANDARD, QuantityUnit.RATIO),
                 Source.published("CGPM 1901, third resolution", ""))),
         Source.GEOMETRY);
   }

@@ -7,6 +7,7 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.job.Drawers;
 import fourpin.job.Job;
+import fourpin.measure.Gravity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,8 +17,6 @@ import java.util.List;
  * @param weights each where its middle is
  */
 record Balance(List<Weight> weights) {
-
-  private static final double GRAVITY = 9.80665;
 
   /**
    * One weight.
@@ -58,7 +57,8 @@ record Balance(List<Weight> weights) {
     List<Weight> weights = new ArrayList<>();
     built
         .parts()
-        .forEach(part -> weights.add(at(masses.of(part) * GRAVITY, part.box(), middle(part))));
+        .forEach(
+            part -> weights.add(at(masses.of(part) * Gravity.STANDARD, part.box(), middle(part))));
     for (BaySpace bay : built.bays()) {
       for (Part floor : floors(built, bay)) {
         if (counts(load, floor, built)) {
@@ -76,7 +76,7 @@ record Balance(List<Weight> weights) {
 
   /** All of them at the height of the highest. */
   private static Weight shut(Drawers drawers) {
-    double newton = drawers.count() * drawers.mass().value() * GRAVITY;
+    double newton = drawers.count() * drawers.mass().value() * Gravity.STANDARD;
     return new Weight(newton, drawers.length().mm() / 2, drawers.height().mm());
   }
 

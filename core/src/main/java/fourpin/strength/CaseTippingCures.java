@@ -8,6 +8,7 @@ import fourpin.job.Drawers;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.measure.Gravity;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -22,7 +23,6 @@ import java.util.stream.Stream;
 /** What keeps a case, or one on another, from falling forward, each worked out anew. */
 final class CaseTippingCures {
 
-  private static final double GRAVITY = 9.80665;
   private static final double MM_PER_M = 1000;
   private static final double KG_PER_LB = 0.45359237;
 
@@ -199,7 +199,7 @@ final class CaseTippingCures {
   /** In whole pounds or kilograms, more than what is lacking. */
   private Optional<Tried> weighed() {
     double unit = job.unit().customary() ? KG_PER_LB : 1;
-    double each = unit * GRAVITY * falling.lever();
+    double each = unit * Gravity.STANDARD * falling.lever();
     double mass = unit * (Math.floor(-now / each) + 1);
     Cure cure =
         new Cure(
@@ -210,7 +210,7 @@ final class CaseTippingCures {
             Optional.empty(),
             Cure.Of.CASE);
     return falling.lever() > 0
-        ? Optional.of(new Tried(cure, now + mass * GRAVITY * falling.lever()))
+        ? Optional.of(new Tried(cure, now + mass * Gravity.STANDARD * falling.lever()))
         : Optional.empty();
   }
 

@@ -5,6 +5,7 @@ import fourpin.job.Drawers;
 import fourpin.job.Setting;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -22,7 +23,6 @@ import java.util.List;
  */
 record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) {
 
-  private static final double GRAVITY = 9.80665;
   private static final double MM_PER_M = 1000;
 
   private static final Source STATICS =
@@ -67,7 +67,7 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) 
   }
 
   private double weight() {
-    return drawers.mass().value() * GRAVITY;
+    return drawers.mass().value() * Gravity.STANDARD;
   }
 
   /** From the front foot back to the middle of a drawer that is out. */

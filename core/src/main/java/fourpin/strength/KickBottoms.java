@@ -30,7 +30,7 @@ import fourpin.strength.plate.PlateSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.OptionalDouble;
 
 /**
  * How far the bottom of each bay sags that stands on a kick: a plate that rests on the uprights at
@@ -39,12 +39,6 @@ import java.util.stream.IntStream;
  * something: they are told of where they do not.
  */
 final class KickBottoms {
-
-  /** Nobody makes a bottom so many times as thick. */
-  private static final int MOST_TIMES = 4;
-
-  private static final Length STEP_INCHES = Length.inches(1, 8);
-  private static final Length STEP_METRIC = Length.mm(1);
 
   private final Job job;
   private final BuiltCase built;
@@ -217,14 +211,14 @@ final class KickBottoms {
 
   private List<Remedy> cures(BaySpace bay) {
     List<Remedy> all = new ArrayList<>(List.of(kickBehind(bay)));
-    thicker(bay)
-        .map(
+    thicker(bay).stream()
+        .mapToObj(
             thick ->
                 new Remedy(
                     "make the bottom at least %s thick, of the same material: it then sags %s"
                         .formatted(text(thick), words(sag(bay, thick, Hold.FREE))),
                     "wood and weight"))
-        .ifPresent(all::add);
+        .forEach(all::add);
     return all;
   }
 
@@ -237,13 +231,9 @@ final class KickBottoms {
         "a board, in no cut list");
   }
 
-  private Optional<Double> thicker(BaySpace bay) {
-    double step = (job.unit().customary() ? STEP_INCHES : STEP_METRIC).mm();
-    double first = Math.floor(thickness() / step) + 1;
-    return IntStream.range(0, (int) (MOST_TIMES * thickness() / step))
-        .mapToObj(i -> (first + i) * step)
-        .filter(thick -> holds(bay, sag(bay, thick, Hold.FREE)))
-        .findFirst();
+  private OptionalDouble thicker(BaySpace bay) {
+    return LeastThickness.above(
+        thickness(), job.unit(), thick -> holds(bay, sag(bay, thick, Hold.FREE)));
   }
 
   private String text(double mm) {

@@ -6,6 +6,7 @@ import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Material.Kind;
+import fourpin.measure.Gravity;
 import fourpin.measure.Length;
 import fourpin.strength.Made.Layers;
 import fourpin.strength.Made.Stripped;
@@ -19,8 +20,6 @@ import java.util.stream.Stream;
 
 /** What a shelf might be made of to keep within its limits, over its span or a shorter one. */
 final class MadeCures {
-
-  private static final double GRAVITY = 9.80665;
 
   /** Strips are tried in steps that a saw is set to, up to so many times the shelf's thickness. */
   private static final Length STEP_INCHES = Length.inches(1, 4);
@@ -332,7 +331,8 @@ final class MadeCures {
         new Cure(
             what + taken.words() + ": " + check.outcome(verdict(made)),
             then.flatMap(t -> now.map(n -> t - n)),
-            (made.section().weight() * length - shelf.section().weight() * before) / GRAVITY,
+            (made.section().weight() * length - shelf.section().weight() * before)
+                / Gravity.STANDARD,
             "",
             stated));
   }

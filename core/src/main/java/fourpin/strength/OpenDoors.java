@@ -4,6 +4,7 @@ import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.DoorLeaf;
 import fourpin.job.Job;
+import fourpin.measure.Gravity;
 import fourpin.measure.Sourced;
 import java.util.Collections;
 import java.util.Comparator;
@@ -15,7 +16,6 @@ import java.util.List;
  */
 final class OpenDoors {
 
-  private static final double GRAVITY = 9.80665;
   private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
 
   private final List<DoorLeaf> leaves;
@@ -47,7 +47,7 @@ final class OpenDoors {
 
   /** N. */
   double weight(DoorLeaf leaf) {
-    return leaf.shut().volume() * density.number() / CUBIC_MM_PER_CUBIC_M * GRAVITY;
+    return leaf.shut().volume() * density.number() / CUBIC_MM_PER_CUBIC_M * Gravity.STANDARD;
   }
 
   /** Of all of them, N. */

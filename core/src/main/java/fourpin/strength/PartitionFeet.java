@@ -11,6 +11,7 @@ import fourpin.job.Job;
 import fourpin.job.Kick;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Gravity;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -25,7 +26,6 @@ import java.util.List;
  */
 final class PartitionFeet {
 
-  private static final double GRAVITY = 9.80665;
   private static final Source STATICS =
       new Source("statics: half of what stands in the bays beside it", "", Standing.DERIVED);
 
@@ -76,7 +76,7 @@ final class PartitionFeet {
   private Figure figure(BaySpace left, BaySpace right) {
     Part partition = built.part(right.left());
     double shelves = ends(left) + ends(right);
-    double own = new Masses(job).of(partition) * GRAVITY;
+    double own = new Masses(job).of(partition) * Gravity.STANDARD;
     return new Figure(
         Figure.id(built.order().name(), "partition-load-" + left.number()),
         "load that " + partition.name() + " brings down",

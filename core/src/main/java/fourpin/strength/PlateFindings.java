@@ -6,6 +6,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
+import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
@@ -16,8 +17,6 @@ import java.util.Optional;
 
 /** Shelves that tip or rock on their supports. */
 final class PlateFindings {
-
-  private static final double GRAVITY = 9.80665;
 
   private final Job job;
   private final List<Part> shelves;
@@ -79,7 +78,7 @@ final class PlateFindings {
         rocking.most().isPresent()
             ? "it rocks under any load within its limits, up to %s spread evenly; %s are stated"
             : "it rocks until %s stand on it, spread evenly; %s are stated";
-    Quantity stated = Quantity.of(figures.load() / GRAVITY, QuantityUnit.MASS);
+    Quantity stated = Quantity.of(figures.load() / Gravity.STANDARD, QuantityUnit.MASS);
     String what =
         "%s: with one support %s low, ".formatted(alike.names(), text(read.doubt().low()))
             + until.formatted(load.value().text(job.unit()), stated.text(job.unit()));

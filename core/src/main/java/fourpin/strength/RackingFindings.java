@@ -13,6 +13,7 @@ import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
+import fourpin.measure.Gravity;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -29,8 +30,6 @@ final class RackingFindings {
 
   /** Thicker sheets are not taken for backs. */
   private static final double THICKEST_BACK = 10;
-
-  private static final double GRAVITY = 9.80665;
 
   private final Job job;
   private final BuiltCase built;
@@ -82,7 +81,11 @@ final class RackingFindings {
         .map(
             sway ->
                 pushed + "sways by " + text(sway) + "; " + text(racked.allowed()) + " are allowed")
-        .orElse(pushed + "leans by more than a tenth of its height, which breaks joints");
+        .orElse(
+            pushed
+                + "leans by more than "
+                + Quantity.of(100 * SwayFrame.MOST_LEAN, QuantityUnit.PER_CENT).text(job.unit())
+                + " of its height, which breaks joints");
   }
 
   private Place place() {
@@ -163,7 +166,7 @@ final class RackingFindings {
       Optional<Double> one = prices.of(List.of(uprights.piece(depth)), width);
       priced &= one.isPresent();
       price += one.orElse(0.0);
-      weight += uprights.weight(depth) * width / GRAVITY;
+      weight += uprights.weight(depth) * width / Gravity.STANDARD;
     }
     return cure(
         "put a fixed shelf more into each bay",

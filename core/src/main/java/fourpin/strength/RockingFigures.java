@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -15,7 +16,6 @@ import java.util.Optional;
 /** The figures of one shelf on supports of which one lies low. */
 final class RockingFigures {
 
-  private static final double GRAVITY = 9.80665;
   private static final Source STATICS =
       new Source("statics of the bent plate", "", Standing.DERIVED);
 
@@ -132,7 +132,7 @@ final class RockingFigures {
   }
 
   private static Quantity mass(double newton) {
-    return Quantity.of(newton / GRAVITY, QuantityUnit.MASS);
+    return Quantity.of(newton / Gravity.STANDARD, QuantityUnit.MASS);
   }
 
   private Figure figure(

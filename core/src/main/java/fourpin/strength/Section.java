@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.measure.Gravity;
 import fourpin.measure.Sourced;
 import java.util.List;
 
@@ -12,7 +13,6 @@ import java.util.List;
  */
 public record Section(List<Layer> layers) {
 
-  private static final double GRAVITY = 9.80665;
   private static final double ROUNDING = 1e-9;
   private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
 
@@ -188,7 +188,10 @@ public record Section(List<Layer> layers) {
   }
 
   private static double weight(Layer layer) {
-    return layer.area() * layer.matter().density().number() * GRAVITY / CUBIC_MM_PER_CUBIC_M;
+    return layer.area()
+        * layer.matter().density().number()
+        * Gravity.STANDARD
+        / CUBIC_MM_PER_CUBIC_M;
   }
 
   /** How far behind the shelf's front its weight hangs, in mm. */

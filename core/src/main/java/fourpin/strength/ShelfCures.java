@@ -7,6 +7,7 @@ import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Material.Kind;
+import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.strength.ShelfPlate.Prop;
@@ -18,8 +19,6 @@ import java.util.stream.Stream;
 
 /** What would keep a shelf within its limits, each bent anew as the plate that it would be. */
 final class ShelfCures {
-
-  private static final double GRAVITY = 9.80665;
 
   /** Loads under this share of the stated one are no cure: nobody builds a shelf for them. */
   private static final double LEAST_SHARE = 0.1;
@@ -162,7 +161,7 @@ final class ShelfCures {
           new Cure(
               Uprights.loose(push) + sags,
               prices.of(List.of(uprights.piece(depth())), height),
-              uprights.weight(depth()) * height / GRAVITY,
+              uprights.weight(depth()) * height / Gravity.STANDARD,
               "things can't stand across the middle");
     };
   }
@@ -208,7 +207,7 @@ final class ShelfCures {
             ? "put a partition in the middle"
             : "put " + count + " partitions in, spread evenly",
         prices.of(List.of(uprights.piece(depth())), share),
-        uprights.weight(depth()) * share / GRAVITY,
+        uprights.weight(depth()) * share / Gravity.STANDARD,
         count == 1
             ? "one more upright and its rows; twice as many shelves of half the length"
             : count + " more uprights and their rows; " + (count + 1) + " times as many shelves",

@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Gravity;
 import fourpin.measure.Lazy;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -40,7 +41,6 @@ final class ShelfFigures {
 
   private static final String SAG = "(q + g) L² (5 L² - 24 c²) / (384 E I) + (q + g) L² / (8 G A)";
   private static final double KPA_PER_MPA = 1000;
-  private static final double GRAVITY = 9.80665;
 
   private final ShelfOnSupports shelf;
   private final LoadedShelf loaded;
@@ -299,7 +299,8 @@ final class ShelfFigures {
     return figure(
         "weight",
         "weight of the shelf",
-        Quantity.of(shelf.section().weight() * loaded.length() / GRAVITY, QuantityUnit.MASS),
+        Quantity.of(
+            shelf.section().weight() * loaded.length() / Gravity.STANDARD, QuantityUnit.MASS),
         "Σ ρ b t l",
         inputs,
         SECTION);

@@ -8,7 +8,7 @@ import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
-import fourpin.measure.Length;
+import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -40,14 +40,7 @@ record StackedTop(
     List<Point> points,
     Load.Even evenly) {
 
-  private static final double GRAVITY = 9.80665;
   private static final int STATIONS = 40;
-
-  /** Nobody makes a top so many times as thick. */
-  private static final int MOST_TIMES = 4;
-
-  private static final Length STEP_INCHES = Length.inches(1, 8);
-  private static final Length STEP_METRIC = Length.mm(1);
 
   private static final Source STATICS =
       new Source(
@@ -91,11 +84,7 @@ record StackedTop(
 
   /** How thick it has to be at the least; nothing if that is far from what it is. */
   Optional<Quantity> thicker(Unit unit) {
-    double step = (unit.customary() ? STEP_INCHES : STEP_METRIC).mm();
-    double first = Math.floor(thickness() / step) + 1;
-    return IntStream.range(0, (int) (MOST_TIMES * thickness() / step))
-        .mapToDouble(i -> (first + i) * step)
-        .filter(this::holds)
+    return LeastThickness.above(thickness(), unit, this::holds).stream()
         .mapToObj(StackedTop::mm)
         .findFirst();
   }
@@ -199,7 +188,7 @@ record StackedTop(
 
   /** The top's own weight along it, N/mm, of another thickness. */
   private double own(double thickness) {
-    double newton = new Masses(job).of(top()) * GRAVITY * thickness / thickness();
+    double newton = new Masses(job).of(top()) * Gravity.STANDARD * thickness / thickness();
     return newton / top().box().size(Axis.X).mm();
   }
 

@@ -8,6 +8,7 @@ import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -24,8 +25,6 @@ import java.util.stream.Stream;
  * top below bends under them and under the bottom that lies on it.
  */
 final class StackedUprights {
-
-  private static final double GRAVITY = 9.80665;
 
   private static final Source STATICS =
       new Source("statics: middle over middle, backs in line", "rigid cases", Standing.DERIVED);
@@ -235,7 +234,7 @@ final class StackedUprights {
   }
 
   private double weight(Part part) {
-    return new Masses(job).of(part) * GRAVITY;
+    return new Masses(job).of(part) * Gravity.STANDARD;
   }
 
   /** Of all that hangs on the uprights, half of each bay beside one. */

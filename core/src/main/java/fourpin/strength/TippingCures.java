@@ -6,6 +6,7 @@ import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Material.Kind;
+import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.strength.Made.Layers;
@@ -19,8 +20,6 @@ import java.util.stream.Stream;
 
 /** What keeps a shelf from tipping off its back supports, each worked out anew. */
 final class TippingCures {
-
-  private static final double GRAVITY = 9.80665;
 
   /** Loads under this share of the stated one are no cure: nobody builds a shelf for them. */
   private static final double LEAST_SHARE = 0.1;
@@ -193,7 +192,7 @@ final class TippingCures {
                     taken.words(),
                     outcome(then)),
             prices.of(made.pieces(), length).flatMap(after -> before.map(b -> after - b)),
-            (made.section().weight() - now.beam().section().weight()) * length / GRAVITY,
+            (made.section().weight() - now.beam().section().weight()) * length / Gravity.STANDARD,
             "",
             Optional.<Stated>of(new Stated.ShelvesOf(Optional.of(thick.name()), Optional.empty()))
                 .filter(_ -> part.role() == Part.Role.SHELF)));

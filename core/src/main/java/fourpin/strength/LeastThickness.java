@@ -1,0 +1,34 @@
+package fourpin.strength;
+
+import fourpin.measure.Length;
+import fourpin.measure.Unit;
+import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
+import java.util.stream.IntStream;
+
+/** How thick a panel has to be at the least, in steps that makers name. */
+final class LeastThickness {
+
+  /** Nobody makes a panel so many times as thick as it is. */
+  private static final int MOST_TIMES = 4;
+
+  private static final Length STEP_INCHES = Length.inches(1, 8);
+  private static final Length STEP_METRIC = Length.mm(1);
+
+  private LeastThickness() {}
+
+  /**
+   * The first that holds above what it is now, mm; nothing if that is far from it.
+   *
+   * @param now mm
+   * @param holds whether one of so many mm does
+   */
+  static OptionalDouble above(double now, Unit unit, DoublePredicate holds) {
+    double step = (unit.customary() ? STEP_INCHES : STEP_METRIC).mm();
+    double first = Math.floor(now / step) + 1;
+    return IntStream.range(0, (int) (MOST_TIMES * now / step))
+        .mapToDouble(i -> (first + i) * step)
+        .filter(holds)
+        .findFirst();
+  }
+}
