@@ -9,19 +9,13 @@ import fourpin.casework.Feature;
 import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.casework.Point;
-import fourpin.cutting.Node;
-import fourpin.cutting.Placed;
-import fourpin.cutting.SheetPattern;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.Source;
-import fourpin.measure.Sum;
 import fourpin.measure.Unit;
-import fourpin.plan.CutItem;
 import fourpin.plan.HardwareItem;
-import fourpin.plan.MaterialPlan;
 import fourpin.plan.Plan;
 import fourpin.plan.PlannedStep;
 import fourpin.plan.ToolItem;
@@ -65,8 +59,8 @@ final class PlanJson {
                     "levelness", all(plan.levelness(), BoringJson::levelness),
                     "mistakes", all(plan.mistakes(), BoringJson::mistake),
                     "shelves", all(plan.shelves(), PlanJson::shelf),
-                    "cutList", all(plan.cutList(), PlanJson::item),
-                    "materials", all(plan.materials(), PlanJson::material),
+                    "cutList", all(plan.cutList(), CutJson::item),
+                    "materials", all(plan.materials(), CutJson::material),
                     "hardware", all(plan.hardware(), PlanJson::hardware),
                     "tools", all(plan.tools(), PlanJson::tool),
                     "steps", all(plan.steps(), PlanJson::step),
@@ -215,110 +209,6 @@ final class PlanJson {
         "limitNow", shelf.limitNow().id(),
         "limitYears", shelf.limitYears().id(),
         "figures", all(shelf.figures(), Figure::id));
-  }
-
-  private static Map<String, Object> item(CutItem item) {
-    return object(
-        "line", item.line(),
-        "case", item.caseName(),
-        "marks", item.marks(),
-        "name", item.name(),
-        "role", plain(item.role()),
-        "material", item.material(),
-        "quantity", item.quantity(),
-        "length", sum(item.length()),
-        "width", sum(item.width()),
-        "thickness", mm(item.thickness()),
-        "cutLength", sum(item.cutLength()),
-        "cutWidth", sum(item.cutWidth()),
-        "grain", plain(item.grain()),
-        "when", plain(item.when()),
-        "edges",
-            all(
-                item.banded(),
-                b ->
-                    object(
-                        "edge", b.edge(),
-                        "what", b.what(),
-                        "length", mm(b.length()),
-                        "thickness", mm(b.thickness()))));
-  }
-
-  private static Map<String, Object> sum(Sum sum) {
-    return object(
-        "total", mm(sum.total()),
-        "terms",
-            all(
-                sum.terms(),
-                t -> object("count", t.count(), "what", t.what(), "each", mm(t.each()))));
-  }
-
-  private static Map<String, Object> material(MaterialPlan plan) {
-    return object(
-        "name", plan.material().name(),
-        "kind", plain(plan.material().kind()),
-        "of", plan.material().of(),
-        "thickness", mm(plan.material().thickness()),
-        "layouts",
-            all(
-                plan.layouts(),
-                l ->
-                    object(
-                        "title", l.title(),
-                        "origin", l.origin(),
-                        "sheets", l.sheets().id(),
-                        "gap", l.gap().id(),
-                        "smallPieces", l.small(),
-                        "kept", all(l.kept(), PlanJson::kept),
-                        "patterns", all(l.layout().patterns(), PlanJson::pattern),
-                        "leftOut",
-                            all(
-                                l.layout().unplaced(),
-                                u ->
-                                    object(
-                                        "part", u.mark(),
-                                        "count", u.count(),
-                                        "reason", plain(u.reason()))))),
-        "stock",
-            all(
-                plan.stock(),
-                s ->
-                    object(
-                        "size", s.size(),
-                        "count", s.count(),
-                        "buy", s.buy(),
-                        "priceOfOne", s.each())));
-  }
-
-  private static Map<String, Object> pattern(SheetPattern pattern) {
-    return object(
-        "stock", pattern.sheet().name(),
-        "length", mm(pattern.sheet().length()),
-        "width", mm(pattern.sheet().width()),
-        "quantity", pattern.quantity(),
-        "parts", all(pattern.parts(), PlanJson::placed),
-        "offcuts", all(pattern.offcuts(), PlanJson::placed));
-  }
-
-  private static Map<String, Object> kept(MaterialPlan.Kept kept) {
-    return object(
-        "name", kept.name(),
-        "length", mm(kept.length()),
-        "width", mm(kept.width()),
-        "count", kept.count());
-  }
-
-  private static Map<String, Object> placed(Placed placed) {
-    Optional<String> part =
-        placed.node() instanceof Node.Finished finished
-            ? Optional.of(finished.mark())
-            : Optional.empty();
-    return object(
-        "part", part,
-        "x", mm(placed.x()),
-        "y", mm(placed.y()),
-        "length", mm(placed.length()),
-        "width", mm(placed.width()));
   }
 
   private static Map<String, Object> hardware(HardwareItem item) {

@@ -2,7 +2,6 @@ package fourpin.shop.web;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -12,10 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -23,15 +19,12 @@ import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.interactions.Interaction;
 import org.openqa.selenium.interactions.PointerInput;
 import org.openqa.selenium.interactions.Sequence;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
@@ -40,15 +33,8 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  */
 final class Browser implements AutoCloseable {
 
-  private static final Path FINDER =
-      Path.of("..", "shop", "src", "test", "sh", "browser.sh").toAbsolutePath().normalize();
-
-  /** Kept, because a logger that nobody holds forgets its level. */
-  private static final Logger DRIVERS_LOG = Logger.getLogger("org.openqa.selenium");
-
   private static final Duration LONGEST_WAIT = Duration.ofSeconds(30);
   private static final Duration BETWEEN_LOOKS = Duration.ofMillis(20);
-  private static final long LONGEST_INSTALL_MIN = 15;
   private static final int STEPS_OF_A_DRAG = 6;
 
   private final ChromeDriver driver;
@@ -66,56 +52,13 @@ final class Browser implements AutoCloseable {
    * @throws IllegalStateException with what is missing on this machine
    */
   static Browser start() {
-    DRIVERS_LOG.setLevel(Level.SEVERE);
     try {
-      List<String> found = find();
       Path aside = Files.createTempDirectory("fourpin-browser");
       Path downloads = Files.createDirectory(aside.resolve("downloads"));
-      ChromeDriverService service =
-          new ChromeDriverService.Builder()
-              .usingDriverExecutable(Path.of(found.getLast()).toFile())
-              .withEnvironment(Map.of("TMPDIR", aside.toString()))
-              .build();
-      return new Browser(
-          new ChromeDriver(service, options(found.getFirst(), downloads)), aside, downloads);
+      return new Browser(Chromium.driver(aside, downloads), aside, downloads);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static List<String> find() throws IOException {
-    Process finder = new ProcessBuilder("sh", FINDER.toString()).redirectErrorStream(true).start();
-    List<String> said = finder.inputReader(StandardCharsets.UTF_8).readAllLines();
-    try {
-      if (!finder.waitFor(LONGEST_INSTALL_MIN, TimeUnit.MINUTES) || finder.exitValue() != 0) {
-        throw new IllegalStateException(String.join("\n", said));
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException(e);
-    }
-    return said;
-  }
-
-  /** No sandbox: as root, as in most containers, Chromium has none. It sees our own pages only. */
-  private static ChromeOptions options(String browser, Path downloads) {
-    LoggingPreferences logs = new LoggingPreferences();
-    logs.enable(LogType.BROWSER, Level.SEVERE);
-    ChromeOptions options = new ChromeOptions();
-    options.setBinary(browser);
-    options.addArguments("--headless=new", "--no-sandbox", "--disable-dev-shm-usage");
-    options.addArguments(
-        "--host-resolver-rules=MAP " + OneAuthority.HOST + " 127.0.0.1",
-        "--ignore-certificate-errors-spki-list=" + OneAuthority.keysDigest());
-    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
-    options.setExperimentalOption(
-        "prefs",
-        Map.of(
-            "download.default_directory",
-            downloads.toString(),
-            "plugins.always_open_pdf_externally",
-            true));
-    return options;
   }
 
   @Override

@@ -1,0 +1,232 @@
+package fourpin.shop.line;
+
+import static fourpin.shop.line.Cuttings.parts;
+import static fourpin.shop.line.Cuttings.run;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToLongFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** What is cut again after something went wrong at the saw, and which notes are refused. */
+class CutAfterTest {
+
+  private static final Path EXAMPLES = Path.of("..", "examples");
+
+  @TempDir private Path shop;
+
+  private static final String FEW =
+      """
+      part,material,length,width,count
+      side,ply,70 in,11 in,8
+      shelf,ply,30 in,11 in,10
+      """;
+
+  /** Lays a few parts out: two sheets of four sides each, and one of ten shelves. */
+  private Path laidOut() throws IOException {
+    Files.writeString(shop.resolve("parts.csv"), FEW);
+    Files.writeString(shop.resolve("rack.csv"), "material,length,width\nply,8 ft,4 ft\n");
+    Path first = shop.resolve("first");
+    assertThat(run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", first))
+        .startsWith("0");
+    assertThat(parts(first, "1 side")).isEqualTo(8);
+    assertThat(parts(first, "2 shelf")).isEqualTo(10);
+    return first;
+  }
+
+  private static void note(Path folder, String... notes) throws IOException {
+    Path file = folder.resolve("progress.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(file));
+    for (int sheet = 1; sheet <= notes.length; sheet++) {
+      lines.set(sheet, lines.get(sheet).replaceFirst(",,$", "," + notes[sheet - 1]));
+    }
+    Files.write(file, lines);
+  }
+
+  private String again(Path first, Path second) {
+    return run(
+        shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", second, "--after", first);
+  }
+
+  @Test
+  void whatIsCutStaysAndTheRestIsLaidOutAgain() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,1", "spoilt,1", ",");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).startsWith("0");
+    assertThat(parts(second, "1 side")).isEqualTo(8 - 3 - 1);
+    assertThat(parts(second, "2 shelf")).isEqualTo(10);
+    assertThat(
+            run(
+                shop.resolve("parts.csv"),
+                shop.resolve("rack.csv"),
+                "--after",
+                first,
+                "--after",
+                second))
+        .contains("parts.cutting-3");
+  }
+
+  @Test
+  void partsOfANewSizeAreCutAgainAndThoseOfTheOldOneStay() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", "cut,", "cut,");
+    Files.writeString(shop.resolve("parts.csv"), FEW.replace("30 in", "30 1/32 in"));
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).contains("'2 shelf' was cut in another size than it has now");
+    assertThat(parts(second, "1 side")).isZero();
+    assertThat(parts(second, "2 shelf")).isEqualTo(10);
+  }
+
+  @Test
+  void nothingIsWrittenWhereNothingIsLeft() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", "cut,", "cut,");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).isEqualTo("0\nNothing is left to be cut.\n");
+    assertThat(second).doesNotExist();
+  }
+
+  @Test
+  void wrongNotesAreToldAndTheEarlierFolderIsNotWrittenOver() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,2", "sawn,", ",");
+    assertThat(again(first, first))
+        .startsWith("2")
+        .contains("progress.csv:2:", "line 2 is not on that sheet so often")
+        .contains("progress.csv:3:", "it is one of cut, spoilt")
+        .contains("the earlier cutting is there, with your notes");
+  }
+
+  /** Nothing is counted twice, and nothing is taken from notes that say two things. */
+  @Test
+  void notesThatFitNoSheetAreTold() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", ",1", ",");
+    Path progress = first.resolve("progress.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(progress));
+    lines.add(lines.get(1));
+    lines.add(lines.get(1).replace(",S1,", ",S9,"));
+    lines.add(lines.get(1).replaceFirst(",S1,1,", ",S1,7,"));
+    Files.write(progress, lines);
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("2")
+        .contains("progress.csv:3:", "nothing is said of that sheet under state")
+        .contains("progress.csv:5:", "that sheet has a line already")
+        .contains("progress.csv:6:", "layouts.csv beside it has no such layout")
+        .contains("progress.csv:7:", "by that layout 2 are cut");
+  }
+
+  @Test
+  void anEarlierCuttingGivenTwiceIsRefused() throws IOException {
+    Path first = laidOut();
+    assertThat(
+            run(
+                shop.resolve("parts.csv"),
+                shop.resolve("rack.csv"),
+                "--after",
+                first,
+                "--after",
+                shop.resolve("x").resolve("..").resolve("first")))
+        .startsWith("2")
+        .contains("--after", "it is given twice");
+  }
+
+  @Test
+  void aPartWithItsGrainAcrossIsCutAgain() throws IOException {
+    String parts = "part,material,length,width,grain\nlid,ply,20 in,10 in,length\n";
+    Files.writeString(shop.resolve("parts.csv"), parts);
+    Files.writeString(shop.resolve("rack.csv"), "material,length,width\nply,8 ft,4 ft\n");
+    Path first = shop.resolve("first");
+    run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", first);
+    note(first, "cut,");
+    String turned = parts.replace("20 in,10 in", "10 in,20 in");
+    Files.writeString(shop.resolve("parts.csv"), turned);
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("0")
+        .contains("'1 lid' was cut with its grain across, and is cut again");
+    Files.writeString(shop.resolve("parts.csv"), turned.replace(",length\n", ",any\n"));
+    assertThat(again(first, shop.resolve("third"))).contains("Nothing is left to be cut.");
+  }
+
+  @Test
+  void stockThatIsUsedAndNoLongerThereIsTold() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", "spoilt,", ",");
+    Files.writeString(
+        shop.resolve("rack.csv"), "material,length,width,count\nply,8 ft,48 1/32 in,3\n");
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("0")
+        .containsOnlyOnce("nothing is taken off its counts");
+  }
+
+  /** Two boards hold two strips each; one board is spoilt, but for one strip. */
+  @Test
+  void stripsThatAreSpoiltAreCutAgain() throws IOException {
+    Files.writeString(
+        shop.resolve("parts.csv"),
+        "part,material,length,width,glue-up\ntop,ash,800 mm,400 mm,60 mm..120 mm\n");
+    Files.writeString(
+        shop.resolve("rack.csv"),
+        "material,kind,length,width,rough-length,rough-width,jointing\n"
+            + "ash,board,2 m,150 mm,25 mm,6 mm,3 mm\n");
+    Path first = shop.resolve("first");
+    assertThat(run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", first))
+        .startsWith("0");
+    note(first, "cut,", "spoilt,1");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).startsWith("0");
+    assertThat(parts(second, "1 top")).isEqualTo(1);
+  }
+
+  @Test
+  void aJobThatIsBeingCutIsLaidOutAgainWithWhatIsGood() throws IOException {
+    Path job = Files.copy(EXAMPLES.resolve("reading-room.yaml"), shop.resolve("reading-room.yaml"));
+    Path packet = shop.resolve("packet");
+    assertThat(plan(job, packet)).startsWith("0");
+    List<String> first = Files.readAllLines(packet.resolve("progress.csv"));
+    assertThat(first.get(1)).contains("oak-ply");
+    note(packet, "cut,", "spoilt,");
+    String told = run(job, "--after", packet);
+    assertThat(told).startsWith("0");
+    Path again = shop.resolve("reading-room.cutting-2");
+    assertThat(all(again)).isEqualTo(all(packet) - onSheet(packet, "S1"));
+    assertThat(Files.readAllLines(packet.resolve("progress.csv")).get(1)).contains(",cut,");
+  }
+
+  private static String plan(Path job, Path packet) {
+    StringWriter told = new StringWriter();
+    PrintWriter out = new PrintWriter(told);
+    CommandLine line = new CommandLine(new PlanCommand()).setOut(out).setErr(out);
+    return line.execute(job.toString(), "--out", packet.toString()) + "\n" + told;
+  }
+
+  private static long all(Path folder) throws IOException {
+    return count(folder, line -> true, line -> Long.parseLong(line[3]));
+  }
+
+  /** Parts of one sheet of plywood for the case. */
+  private static long onSheet(Path folder, String sheet) throws IOException {
+    return count(folder, line -> line[0].equals("oak-ply") && line[2].equals(sheet), line -> 1);
+  }
+
+  private static long count(
+      Path folder, Predicate<String[]> counted, ToLongFunction<String[]> pieces)
+      throws IOException {
+    return Files.readAllLines(folder.resolve("layouts.csv")).stream()
+        .map(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)"))
+        .filter(line -> line[5].equals("part"))
+        .filter(counted)
+        .mapToLong(pieces)
+        .sum();
+  }
+}
