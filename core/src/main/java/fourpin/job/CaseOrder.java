@@ -85,78 +85,44 @@ public record CaseOrder(
 
   /** The same case on another one. @param below its name */
   public CaseOrder standingOn(Optional<String> below) {
-    return changed(sizes, bays, settings, below, drawers);
+    return changed(sizes, bays, back, doors, settings, below, drawers);
   }
 
   /** The same case with drawers, or without. */
   public CaseOrder holding(Optional<Drawers> others) {
-    return changed(sizes, bays, settings, standsOn, others);
+    return changed(sizes, bays, back, doors, settings, standsOn, others);
   }
 
   /** The same case with other settings. */
   public CaseOrder with(Settings other) {
-    return changed(sizes, bays, other, standsOn, drawers);
+    return changed(sizes, bays, back, doors, other, standsOn, drawers);
   }
 
   /** The same case with other bays. */
   public CaseOrder with(List<Bay> other) {
-    return changed(sizes, other, settings, standsOn, drawers);
+    return changed(sizes, other, back, doors, settings, standsOn, drawers);
   }
 
   /** The same case in another size. */
   public CaseOrder with(Sizes other) {
-    return changed(other, bays, settings, standsOn, drawers);
+    return changed(other, bays, back, doors, settings, standsOn, drawers);
   }
 
   /** The same case with another back. */
   public CaseOrder with(Back other) {
-    return new CaseOrder(
-        name,
-        quantity,
-        sizes,
-        material,
-        bays,
-        topJoint,
-        bottomJoint,
-        partitionJoint,
-        fixedShelfJoint,
-        Optional.of(other),
-        kick,
-        faceFrame,
-        doors,
-        edging,
-        load,
-        settings,
-        standsOn,
-        drawers);
+    return changed(sizes, bays, Optional.of(other), doors, settings, standsOn, drawers);
   }
 
   /** The same case with other doors. */
   public CaseOrder with(Doors other) {
-    return new CaseOrder(
-        name,
-        quantity,
-        sizes,
-        material,
-        bays,
-        topJoint,
-        bottomJoint,
-        partitionJoint,
-        fixedShelfJoint,
-        back,
-        kick,
-        faceFrame,
-        Optional.of(other),
-        edging,
-        load,
-        settings,
-        standsOn,
-        drawers);
+    return changed(sizes, bays, back, Optional.of(other), settings, standsOn, drawers);
   }
 
   private CaseOrder changed(
       Sizes otherSizes,
       List<Bay> otherBays,
+      Optional<Back> otherBack,
+      Optional<Doors> otherDoors,
       Settings otherSettings,
       Optional<String> below,
       Optional<Drawers> otherDrawers) {
@@ -170,10 +136,10 @@ public record CaseOrder(
         bottomJoint,
         partitionJoint,
         fixedShelfJoint,
-        back,
+        otherBack,
         kick,
         faceFrame,
-        doors,
+        otherDoors,
         edging,
         load,
         otherSettings,
