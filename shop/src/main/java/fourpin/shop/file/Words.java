@@ -90,11 +90,14 @@ final class Words {
     if (text.codePointCount(0, text.length()) > longest) {
       return Reading.bad("it has more than " + longest + " characters", "shorten it");
     }
+    if (text.contains("\n") || text.contains("\r")) {
+      return Reading.bad("it goes over more than one line", "write it on one line");
+    }
     return Signs.arePrinted(text)
         ? Reading.good(text)
         : Reading.bad(
-            "it holds a tab, the end of a line, or a sign that does not print",
-            "write it on one line, in letters, figures and signs");
+            "it holds a tab or a sign that does not print",
+            "write it in letters, figures and signs");
   }
 
   static Word<Integer> whole(int least, int most) {
