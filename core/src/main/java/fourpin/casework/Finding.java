@@ -31,6 +31,11 @@ public record Finding(
     remedies = LazyList.copyOf(remedies);
   }
 
+  /** Whether it keeps the plan from the bench. */
+  public boolean isGrave() {
+    return severity == Severity.REFUSED || severity == Severity.ERROR;
+  }
+
   /** How bad it is, worst first. */
   public enum Severity {
     /** The case can't be built as stated. */

@@ -12,14 +12,27 @@ import java.util.function.Predicate;
  *
  * @param good parts that are cut and can be used, by mark
  * @param used sheets that are cut or spoilt, by the name of the stock
+ * @param whole sheets that were taken for the layout and are neither, by the name of the stock
  */
-public record SoFar(Map<String, Integer> good, Map<String, Integer> used) {
+public record SoFar(
+    Map<String, Integer> good, Map<String, Integer> used, Map<String, Integer> whole) {
 
   public static final SoFar NOTHING = new SoFar(Map.of(), Map.of());
 
   public SoFar {
     good = Map.copyOf(good);
     used = Map.copyOf(used);
+    whole = Map.copyOf(whole);
+  }
+
+  /** Of a layout whose other sheets nobody has taken yet. */
+  public SoFar(Map<String, Integer> good, Map<String, Integer> used) {
+    this(good, used, Map.of());
+  }
+
+  /** A sheet of that name was taken, and is whole. */
+  public static SoFar whole(String name) {
+    return new SoFar(Map.of(), Map.of(), Map.of(name, 1));
   }
 
   /** Some sheets of a layout cut, all their parts good. */
@@ -45,9 +58,22 @@ public record SoFar(Map<String, Integer> good, Map<String, Integer> used) {
     return used.getOrDefault(name, 0);
   }
 
-  /** Both. */
+  /** How many sheets of a stock were taken and are whole. */
+  public int wholeOf(String name) {
+    return whole.getOrDefault(name, 0);
+  }
+
+  /** Both, of the same layout. */
   public SoFar and(SoFar other) {
-    return new SoFar(sum(good, other.good), sum(used, other.used));
+    return new SoFar(sum(good, other.good), sum(used, other.used), sum(whole, other.whole));
+  }
+
+  /** And then what came of a layout of the rest, for which what was whole was taken first. */
+  public SoFar then(SoFar later) {
+    Map<String, Integer> left = new LinkedHashMap<>();
+    whole.forEach((name, count) -> left.put(name, Math.max(0, count - later.usedOf(name))));
+    later.whole.forEach((name, count) -> left.merge(name, count, Math::max));
+    return new SoFar(sum(good, later.good), sum(used, later.used), left);
   }
 
   private static Map<String, Integer> sum(Map<String, Integer> one, Map<String, Integer> other) {

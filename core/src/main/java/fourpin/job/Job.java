@@ -41,6 +41,13 @@ public record Job(
     cases = List.copyOf(cases);
   }
 
+  /** The same job under another title. */
+  public Job titled(String other) {
+    return new Job(
+        other, revision, unit, style, paper, currency, room, materials, sheets, boards, cases,
+        settings, shop);
+  }
+
   /** The same job with other cases. */
   public Job with(List<CaseOrder> others) {
     return new Job(

@@ -47,6 +47,6 @@ public record CutPlan(
 
   /** Whether every part has a place. */
   public boolean complete() {
-    return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.ERROR);
+    return findings.stream().noneMatch(Finding::isGrave);
   }
 }

@@ -47,6 +47,16 @@ public final class CutPlanner {
   }
 
   /**
+   * What is wrong with a plan besides its cutting. Parts of cases that are refused are not among
+   * {@link #wanted}.
+   */
+  public static List<Finding> wrongBesides(Plan plan) {
+    return plan.findings().stream()
+        .filter(f -> f.isGrave() && !StockCutter.KINDS.contains(f.kind()))
+        .toList();
+  }
+
+  /**
    * Plans the cutting of every material, limited by work: the same input gives the same plan.
    *
    * @param frame whose settings, unit and style of printing hold; its own cases and stock are not

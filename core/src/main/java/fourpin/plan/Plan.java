@@ -86,9 +86,6 @@ public record Plan(
 
   /** The worst finding decides whether the plan may go to the bench. */
   public boolean readyForTheBench() {
-    return findings.stream()
-        .allMatch(
-            f ->
-                f.severity() != Finding.Severity.REFUSED && f.severity() != Finding.Severity.ERROR);
+    return findings.stream().noneMatch(Finding::isGrave);
   }
 }

@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.cutting.Defect;
+import fourpin.cutting.SoFar;
 import fourpin.job.Supply;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
@@ -27,6 +28,8 @@ public record Stock(
     Optional<BigDecimal> worth,
     List<Defect> defects) {
 
+  private static final String BOUGHT = ", already bought";
+
   public Stock {
     defects = List.copyOf(defects);
   }
@@ -42,8 +45,32 @@ public record Stock(
     this(name, length, width, count, price, supply, Optional.empty(), List.of());
   }
 
+  /** What is left of it; apart, what was bought for an earlier layout and is whole. */
+  List<Stock> after(SoFar soFar) {
+    Stock left = without(soFar.usedOf(name));
+    int bought = Math.min(soFar.wholeOf(name), left.count.orElse(Integer.MAX_VALUE));
+    return supply == Supply.TO_BUY && bought > 0
+        ? List.of(left.bought(bought), left.without(bought))
+        : List.of(left);
+  }
+
+  private Stock bought(int many) {
+    return new Stock(
+        name + BOUGHT, length, width, Optional.of(many), price, Supply.ON_HAND, worth, defects);
+  }
+
+  /** Whether it is what an earlier layout was bought for. */
+  public boolean isBought() {
+    return name.endsWith(BOUGHT);
+  }
+
+  /** The name of a stock as it was stated, whether or not some of it is bought by now. */
+  public static String stated(String name) {
+    return name.endsWith(BOUGHT) ? name.substring(0, name.length() - BOUGHT.length()) : name;
+  }
+
   /** So many less. */
-  Stock without(int used) {
+  private Stock without(int used) {
     return new Stock(
         name, length, width, count.map(c -> Math.max(0, c - used)), price, supply, worth, defects);
   }

@@ -52,6 +52,11 @@ import java.util.stream.Stream;
  */
 final class StockCutter {
 
+  private static final String NO_STOCK = "no-stock";
+
+  /** What is found wrong here. */
+  static final Set<String> KINDS = Set.of(NO_STOCK, NotLaidOut.KIND);
+
   private static final int COIN_DECIMALS = 2;
 
   private final Settings settings;
@@ -257,7 +262,7 @@ final class StockCutter {
   private void noStock() {
     long parts = wanted.parts().stream().mapToLong(Part::count).sum();
     error(
-        "no-stock",
+        NO_STOCK,
         parts
             + " parts are to be cut from "
             + wanted.material()

@@ -55,7 +55,7 @@ public record Wanted(
   /** What of it is still to be cut. */
   public Wanted after(SoFar soFar) {
     List<Part> left = soFar.parts(parts, ties);
-    List<Stock> lessStock = stock.stream().map(s -> s.without(soFar.usedOf(s.name()))).toList();
+    List<Stock> lessStock = stock.stream().flatMap(s -> s.after(soFar).stream()).toList();
     return new Wanted(
         material, kind, left, lessStock, soFar.ties(ties, left), spares, thickness, finished);
   }

@@ -102,6 +102,20 @@ class SoFarTest {
     assertThat(rest.ties().together()).containsExactly(new Together("doors", List.of("b")));
   }
 
+  /**
+   * Three are taken for the first layout, one of them spoilt; the second takes two and one more.
+   */
+  @Test
+  void whatIsWholeIsTakenForTheNextLayout() {
+    SoFar first = SoFar.NOTHING.spoilt("ply").and(SoFar.whole("ply")).and(SoFar.whole("ply"));
+    assertThat(first.wholeOf("ply")).isEqualTo(2);
+    SoFar second = SoFar.NOTHING.spoilt("ply").and(SoFar.whole("ply")).and(SoFar.whole("ply"));
+    assertThat(first.then(second).usedOf("ply")).isEqualTo(2);
+    assertThat(first.then(second).wholeOf("ply")).isEqualTo(2);
+    SoFar fewer = SoFar.NOTHING.spoilt("ply");
+    assertThat(first.then(fewer).wholeOf("ply")).isEqualTo(1);
+  }
+
   @Test
   void moreGoodPartsThanWantedLeaveNothing() {
     assertThat(new SoFar(Map.of("a", 9, "b", 2, "c", 3), Map.of()).parts(PARTS, Ties.NONE))

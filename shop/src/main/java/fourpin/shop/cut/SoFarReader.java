@@ -79,7 +79,8 @@ public final class SoFarReader {
   public sealed interface Outcome {
 
     /**
-     * @param byMaterial what is cut and used of each material
+     * @param byMaterial what is cut and used of each material; where some of its sheets are, the
+     *     others are taken to be bought, and whole
      * @param changed in words: parts that were cut in a size that is no longer asked for, and
      *     sheets of stock that is no longer there
      */
@@ -123,20 +124,21 @@ public final class SoFarReader {
       }
     }
     Map<String, SoFar> soFar = new LinkedHashMap<>();
+    Map<String, SoFar> whole = new LinkedHashMap<>();
     Set<List<String>> sheets = new LinkedHashSet<>();
     for (CsvTable.Row row : CsvTable.read(progress, PROGRESS, problems)) {
       State state = cells.word("state", row.cell("state"), State.WHOLE, STATES).orElse(State.WHOLE);
       onceEach(row, sheets);
+      String material = row.cell("material").text();
       if (state == State.WHOLE) {
         nothingExcepted(row);
+        whole.merge(material, SoFar.whole(from(row)), SoFar::and);
       } else {
         of(row, laid)
-            .ifPresent(
-                its ->
-                    soFar.merge(
-                        row.cell("material").text(), sheet(row, state, its.parts), SoFar::and));
+            .ifPresent(its -> soFar.merge(material, sheet(row, state, its.parts), SoFar::and));
       }
     }
+    soFar.replaceAll((material, its) -> its.and(whole.getOrDefault(material, SoFar.NOTHING)));
     return problems.isEmpty()
         ? new Outcome.Good(soFar, changed)
         : new Outcome.Refused(List.copyOf(problems));
@@ -224,9 +226,12 @@ public final class SoFarReader {
         good.merge(part.mark, 1, Integer::sum);
       }
     }
-    String from = row.cell("stock").text();
-    isStillThere(row.cell("material").text(), from);
-    return new SoFar(good, Map.of(from, 1));
+    isStillThere(row.cell("material").text(), from(row));
+    return new SoFar(good, Map.of(from(row), 1));
+  }
+
+  private static String from(CsvTable.Row row) {
+    return Stock.stated(row.cell("stock").text());
   }
 
   private void isStillThere(String material, String from) {

@@ -1,5 +1,6 @@
 package fourpin.shop.line;
 
+import fourpin.casework.Finding;
 import fourpin.cutting.SoFar;
 import fourpin.cutting.ThoroughCutter;
 import fourpin.job.Job;
@@ -10,7 +11,9 @@ import fourpin.measure.LengthStyle;
 import fourpin.measure.Unit;
 import fourpin.plan.CutPlan;
 import fourpin.plan.CutPlanner;
+import fourpin.plan.Plan;
 import fourpin.plan.Planner;
+import fourpin.plan.Stock;
 import fourpin.plan.Wanted;
 import fourpin.shop.cut.CutReader;
 import fourpin.shop.cut.SoFarReader;
@@ -24,6 +27,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -48,6 +52,9 @@ import picocli.CommandLine.Parameters;
 public final class CutCommand extends Errand {
 
   private static final int MOST_MESSAGES = 50;
+
+  /** How the names of tables end. */
+  private static final String TABLE = ".csv";
 
   /** A day. */
   private static final int MOST_SECONDS = 86_400;
@@ -115,8 +122,23 @@ public final class CutCommand extends Errand {
   @SuppressWarnings("NullAway.Init")
   CutCommand() {}
 
-  /** What is to be cut. @param frame with the settings that hold, and the style of printing */
-  private record Asked(Job frame, List<Wanted> wanted) {}
+  /**
+   * What is to be cut.
+   *
+   * @param frame with the settings that hold, and the style of printing
+   * @param wrong with the job that it is cut for
+   */
+  private record Asked(Job frame, List<Wanted> wanted, List<Finding> wrong) {
+
+    /** Parts of a case that is refused are not known. */
+    boolean lacksParts() {
+      return wrong.stream().anyMatch(f -> f.severity() == Finding.Severity.REFUSED);
+    }
+
+    int code() {
+      return wrong.isEmpty() ? GOOD : PLAN_HAS_ERRORS;
+    }
+  }
 
   @Override
   int run() {
@@ -133,7 +155,11 @@ public final class CutCommand extends Errand {
                         "write how many seconds to search for")));
     Path folder = folder();
     checkFolders(folder, wrong);
-    List<Wanted> wanted = asked.map(all -> left(all.wanted, wrong)).orElse(List.of());
+    List<Wanted> wanted =
+        asked
+            .filter(all -> !all.lacksParts())
+            .map(all -> left(all.wanted, wrong))
+            .orElse(List.of());
     wrong.stream().limit(MOST_MESSAGES).forEach(err()::println);
     if (wrong.size() > MOST_MESSAGES) {
       err().println("fourpin: and " + (wrong.size() - MOST_MESSAGES) + " more errors");
@@ -141,11 +167,17 @@ public final class CutCommand extends Errand {
     if (!wrong.isEmpty() || asked.isEmpty()) {
       return INPUT_WRONG;
     }
+    asked.get().wrong.stream().map(CutSummary::line).forEach(out()::println);
+    if (asked.get().lacksParts()) {
+      out().println("Nothing is laid out: the parts of what is refused are not known.");
+      return PLAN_HAS_ERRORS;
+    }
     if (wanted.isEmpty()) {
       out().println("Nothing is left to be cut.");
-      return GOOD;
+      return asked.get().code();
     }
-    return cut(asked.get().frame, wanted, folder);
+    Job frame = asked.get().frame;
+    return Math.max(cut(frame.titled(frame.title() + nth()), wanted, folder), asked.get().code());
   }
 
   private void checkFolders(Path folder, List<String> wrong) {
@@ -181,7 +213,7 @@ public final class CutCommand extends Errand {
       if (layouts.isPresent() && progress.isPresent()) {
         switch (SoFarReader.read(wanted, layouts.get(), progress.get())) {
           case SoFarReader.Outcome.Good(var byMaterial, var changed) -> {
-            byMaterial.forEach((material, its) -> soFar.merge(material, its, SoFar::and));
+            byMaterial.forEach((material, its) -> soFar.merge(material, its, SoFar::then));
             changed.forEach(out()::println);
           }
           case SoFarReader.Outcome.Refused(var problems) ->
@@ -189,10 +221,29 @@ public final class CutCommand extends Errand {
         }
       }
     }
-    return wanted.stream()
-        .map(each -> each.after(soFar.getOrDefault(each.material(), SoFar.NOTHING)))
-        .filter(each -> !each.parts().isEmpty())
-        .toList();
+    List<Wanted> left =
+        wanted.stream()
+            .map(each -> each.after(soFar.getOrDefault(each.material(), SoFar.NOTHING)))
+            .filter(each -> !each.parts().isEmpty())
+            .toList();
+    left.forEach(this::tellBought);
+    return left;
+  }
+
+  private void tellBought(Wanted left) {
+    left.stock().stream()
+        .filter(Stock::isBought)
+        .forEach(
+            stock ->
+                out()
+                    .println(
+                        left.material()
+                            + ": "
+                            + stock.count().orElseThrow()
+                            + " of '"
+                            + Stock.stated(stock.name())
+                            + "' from the earlier layouts have no note, and count as bought and"
+                            + " whole."));
   }
 
   /** Of a job, with its settings and its stock. */
@@ -204,9 +255,16 @@ public final class CutCommand extends Errand {
               "a job states its own unit and settings",
               "write them into the job, or name a table of stock after one of parts"));
     }
+    if (parts.toString().toLowerCase(Locale.ROOT).endsWith(TABLE)) {
+      wrong.add(
+          Problem.ofFile(
+              parts.toString(),
+              "a table of parts needs one of stock",
+              "name the table of stock after it"));
+      return Optional.empty();
+    }
     return switch (new JobSource(parts).read()) {
-      case JobSource.Outcome.Good(Job job) ->
-          Optional.of(new Asked(job, CutPlanner.wanted(Planner.plan(job))));
+      case JobSource.Outcome.Good(Job job) -> Optional.of(ofPlan(Planner.plan(job)));
       case JobSource.Outcome.Refused(var messages) -> {
         wrong.addAll(messages);
         yield Optional.empty();
@@ -214,11 +272,15 @@ public final class CutCommand extends Errand {
     };
   }
 
+  private static Asked ofPlan(Plan plan) {
+    return new Asked(plan.job(), CutPlanner.wanted(plan), CutPlanner.wrongBesides(plan));
+  }
+
   private Optional<Asked> ofTables(Path ofStock, List<String> wrong) {
     Optional<CutReader.Outcome.Good> read = read(ofStock, wrong);
     LengthStyle style = read.map(CutReader.Outcome.Good::style).orElse(LengthStyle.MILLIMETRES);
     Settings settings = SetOptions.read(set, style.unit(), unit.map(u -> u.unit), wrong);
-    return read.map(good -> new Asked(frame(style, settings), good.wanted()));
+    return read.map(good -> new Asked(frame(style, settings), good.wanted(), List.of()));
   }
 
   private Optional<CutReader.Outcome.Good> read(Path table, List<String> wrong) {
@@ -281,6 +343,11 @@ public final class CutCommand extends Errand {
 
   private Optional<PrintWriter> terminalToTell() {
     return Optional.ofNullable(System.console()).filter(Console::isTerminal).map(_ -> err());
+  }
+
+  /** So that its pages are not taken for those of an earlier cutting. */
+  private String nth() {
+    return after.isEmpty() ? "" : ", cutting " + (after.size() + 1);
   }
 
   /** Behind the name of the folder, so that earlier cuttings stay. */

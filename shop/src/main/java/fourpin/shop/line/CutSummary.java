@@ -80,7 +80,7 @@ final class CutSummary {
         + yield.share().value().text(unit);
   }
 
-  private static String line(Finding finding) {
+  static String line(Finding finding) {
     return finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.what();
   }
 }

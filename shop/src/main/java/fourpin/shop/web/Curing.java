@@ -2,7 +2,6 @@ package fourpin.shop.web;
 
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
-import fourpin.casework.Finding.Severity;
 import fourpin.casework.Finding.Stated;
 import fourpin.casework.Place;
 import fourpin.job.CaseOrder;
@@ -232,8 +231,7 @@ final class Curing {
   }
 
   private static Stream<Finding> bad(Plan plan) {
-    return plan.findings().stream()
-        .filter(f -> f.severity() == Severity.REFUSED || f.severity() == Severity.ERROR);
+    return plan.findings().stream().filter(Finding::isGrave);
   }
 
   private static Stream<Finding> alike(Plan plan, Finding one) {

@@ -87,6 +87,68 @@ class CutAfterTest {
     assertThat(parts(second, "2 shelf")).isEqualTo(10);
   }
 
+  /** One of three sheets is spoilt: two stand in the shop, and one more is bought. */
+  @Test
+  void sheetsWithoutANoteCountAsBought() throws IOException {
+    Path first = laidOut();
+    String priced = "material,length,width,count,price\nply,8 ft,4 ft,9,80.00\n";
+    Files.writeString(shop.resolve("rack.csv"), priced);
+    note(first, "spoilt,", ",", ",");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second))
+        .startsWith("0")
+        .contains("ply: 2 of '1: 96 x 48 in' from the earlier layouts have no note")
+        .contains("To be bought, where it has a price: 80.00");
+    note(second, "cut,", ",", ",");
+    assertThat(
+            run(
+                shop.resolve("parts.csv"),
+                shop.resolve("rack.csv"),
+                "--after",
+                first,
+                "--after",
+                second,
+                "--out",
+                shop.resolve("third")))
+        .startsWith("0")
+        .contains("ply: 2 of '1: 96 x 48 in' from the earlier layouts have no note")
+        .contains("To be bought, where it has a price: 0.00");
+  }
+
+  /** Parts of a case that is refused are not known: they are neither gone nor cut. */
+  @Test
+  void aJobThatIsRefusedIsNotLaidOut() throws IOException {
+    Path job = Files.copy(EXAMPLES.resolve("reading-room.yaml"), shop.resolve("reading-room.yaml"));
+    Path packet = shop.resolve("packet");
+    plan(job, packet);
+    note(packet, "cut,");
+    String text = Files.readString(job);
+    Files.writeString(job, text.replace("width: 80\n", "width: 4\n"));
+    assertThat(run(job, "--after", packet))
+        .startsWith("1")
+        .contains("refused: ", "Nothing is laid out: the parts of what is refused are not known.")
+        .doesNotContain("no such line any more", "Nothing is left");
+    assertThat(shop.resolve("reading-room.cutting-2")).doesNotExist();
+  }
+
+  /** The music library sags where it is planned: the parts are known, and so is the error. */
+  @Test
+  void whatIsWrongWithAJobIsToldWithItsLayouts() {
+    Path out = shop.resolve("out");
+    assertThat(run(EXAMPLES.resolve("music-library.yaml"), "--out", out))
+        .startsWith("1")
+        .contains("error: ");
+    assertThat(out.resolve("layouts.csv")).exists();
+  }
+
+  @Test
+  void aTableOfPartsAloneIsNoJob() throws IOException {
+    Files.writeString(shop.resolve("parts.csv"), FEW);
+    assertThat(run(shop.resolve("parts.csv")))
+        .startsWith("2")
+        .contains("a table of parts needs one of stock", "Name the table of stock after it");
+  }
+
   @Test
   void nothingIsWrittenWhereNothingIsLeft() throws IOException {
     Path first = laidOut();
