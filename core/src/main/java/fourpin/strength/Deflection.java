@@ -14,6 +14,9 @@ import fourpin.strength.PlateAnswer.Bends;
  */
 record Deflection(double front, double middle, double back, double sag, Lazy<Double> stress) {
 
+  /** What differs by less than this share is an error of the sums. */
+  private static final double ALIKE = 1 - 1e-6;
+
   static Deflection of(Bends bends) {
     return new Deflection(
         bends.front(),
@@ -37,9 +40,9 @@ record Deflection(double front, double middle, double back, double sag, Lazy<Dou
     };
   }
 
-  /** Which line sags most; the middle where all sag alike. */
+  /** Which line sags most; the middle where all sag alike, the back where both edges do. */
   Spot spot() {
     double edge = Math.max(front, back);
-    return middle >= edge ? Spot.MIDDLE : front >= back ? Spot.FRONT : Spot.BACK;
+    return middle >= ALIKE * edge ? Spot.MIDDLE : back >= ALIKE * front ? Spot.BACK : Spot.FRONT;
   }
 }

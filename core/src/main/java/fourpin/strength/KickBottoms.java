@@ -29,8 +29,10 @@ import fourpin.strength.plate.Plate.Hold;
 import fourpin.strength.plate.PlateSolver;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * How far the bottom of each bay sags that stands on a kick: a plate that rests on the uprights at
@@ -43,6 +45,11 @@ final class KickBottoms {
   private final Job job;
   private final BuiltCase built;
   private final Settings settings;
+
+  /** Of bays alike once; whoever looks into cures may do so at the same time. */
+  private final Map<Bending, Double> bent = new ConcurrentHashMap<>();
+
+  private record Bending(double span, double pressure, Layer layer, Hold back) {}
 
   KickBottoms(Job job, BuiltCase built) {
     this.job = job;
@@ -93,17 +100,26 @@ final class KickBottoms {
   }
 
   private double sag(BaySpace bay, double thickness, Hold back) {
+    return bent.computeIfAbsent(
+        new Bending(span(bay), pressure(bay, thickness), layer(bay, thickness), back), this::sag);
+  }
+
+  /** Its own weight with it, N/mm². */
+  private double pressure(BaySpace bay, double thickness) {
+    double line = load(bay).value().value() * depth() / bottom().box().size(Axis.Y).mm();
+    return (line + new Section(List.of(layer(bay, thickness))).weight()) / depth();
+  }
+
+  private double sag(Bending of) {
     Plate plate =
         Plate.even(
-            span(bay),
+            of.span(),
             depth(),
-            layer(bay, thickness).matter().flat().plate(thickness),
-            new Edges(Hold.HINGED, Hold.HINGED, Hold.HINGED, back),
+            of.layer().matter().flat().plate(of.layer().thickness()),
+            new Edges(Hold.HINGED, Hold.HINGED, Hold.HINGED, of.back()),
             List.of());
-    double line = load(bay).value().value() * depth() / bottom().box().size(Axis.Y).mm();
-    double pressure = (line + new Section(List.of(layer(bay, thickness))).weight()) / depth();
     return new MirroredPlate(plate, PlateSolver.PARTS)
-        .under(List.of(plate.evenly(pressure)))
+        .under(List.of(plate.evenly(of.pressure())))
         .map(bent -> most(plate, bent))
         .orElseThrow();
   }

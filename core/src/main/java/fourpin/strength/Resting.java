@@ -27,9 +27,14 @@ record Resting(double load, double at, double own, double centre) {
     };
   }
 
+  /** Of both, N. */
+  double all() {
+    return load + own;
+  }
+
   /** Of both, from the front edge, mm. */
   double middle() {
-    return (load * at + own * centre) / (load + own);
+    return (load * at + own * centre) / all();
   }
 
   /**

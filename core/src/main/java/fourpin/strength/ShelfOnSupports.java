@@ -51,7 +51,13 @@ public record ShelfOnSupports(
      * @param front from the shelf's front edge to the front row
      * @param back from the shelf's back edge to the back row
      */
-    record Rows(Sourced front, Sourced back, Count count) implements Bearing {}
+    record Rows(Sourced front, Sourced back, Count count) implements Bearing {
+
+      /** From the front row to the back row, mm. @param depth of the shelf, mm */
+      double between(double depth) {
+        return depth - front.number() - back.number();
+      }
+    }
 
     /** How many rows carry an end. */
     enum Count {

@@ -315,7 +315,9 @@ final class SupportCures {
   /** A shelf cut closer presses no less: what bears less than is carried now need not be bent. */
   private boolean bears(Borne way) {
     boolean alike = way.bearing().equals(verdict.shelf().bearing());
-    return !(alike && bearsLess(way)) && verdict(way).isBorne();
+    return !(alike && bearsLess(way))
+        && !LeastPush.isTooMuch(candidate(way))
+        && verdict(way).isBorne();
   }
 
   private boolean bearsLess(Borne way) {
@@ -324,13 +326,16 @@ final class SupportCures {
   }
 
   private Verdict verdict(Borne way) {
+    return new Verdict(candidate(way), plates);
+  }
+
+  private Candidate candidate(Borne way) {
     Candidate now = verdict.shelf();
     LoadedShelf beam = now.beam();
     LoadedShelf longer =
         new LoadedShelf(
             beam.section(), beam.span(), beam.overhang() + way.closer() / 2, beam.load());
-    return new Verdict(
-        now.with(longer).on(way.bearing(), supports.limits(Optional.of(way.pin()))), plates);
+    return now.with(longer).on(way.bearing(), supports.limits(Optional.of(way.pin())));
   }
 
   private Remedy remedy(Borne way) {

@@ -135,7 +135,7 @@ final class TippingCures {
   }
 
   private double between(Bearing.Rows rows) {
-    return now.beam().section().depth() - rows.front().number() - rows.back().number();
+    return rows.between(now.beam().section().depth());
   }
 
   /** Of things in a row in front; a hand may push whatever stands there. */

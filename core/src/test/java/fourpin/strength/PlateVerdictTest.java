@@ -11,6 +11,7 @@ import fourpin.job.Job;
 import fourpin.job.SampleJobs;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
+import fourpin.measure.Lazy;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -117,6 +118,20 @@ class PlateVerdictTest {
 
   private static Sourced ratio(double ratio) {
     return Sourced.stated(Quantity.of(ratio, QuantityUnit.RATIO));
+  }
+
+  /** Errors of the sums must not tell which edge is named. */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 0.8, 1, BACK",
+    "1.0000000001, 0.8, 1, BACK",
+    "1.01, 0.8, 1, FRONT",
+    "1, 0.8, 1.01, BACK",
+    "1, 0.9999999999, 1, MIDDLE"
+  })
+  void edgesThatSagAlikeAreNamedAlike(double front, double middle, double back, Spot spot) {
+    Deflection down = new Deflection(front, middle, back, front, Lazy.of(() -> 0.0));
+    assertThat(down.spot()).isEqualTo(spot);
   }
 
   @Test
