@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.casework.Axis;
 import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
@@ -27,16 +28,24 @@ import java.util.List;
 final class PartitionFeet {
 
   private static final Source STATICS =
-      new Source("statics: half of what stands in the bays beside it", "", Standing.DERIVED);
+      new Source(
+          "statics: half of what stands in the bays beside it; the top a lever from upright to upright",
+          "drawers and doors are not counted",
+          Standing.DERIVED);
 
   private final Job job;
   private final BuiltCase built;
   private final ShelfReader reader;
+  private final List<StackedUprights> standing;
 
-  PartitionFeet(Job job, BuiltCase built, ShelfReader reader) {
+  /**
+   * @param standing on the case
+   */
+  PartitionFeet(Job job, BuiltCase built, ShelfReader reader, List<StackedUprights> standing) {
     this.job = job;
     this.built = built;
     this.reader = reader;
+    this.standing = List.copyOf(standing);
   }
 
   /** One for each partition. */
@@ -76,20 +85,37 @@ final class PartitionFeet {
   private Figure figure(BaySpace left, BaySpace right) {
     Part partition = built.part(right.left());
     double shelves = ends(left) + ends(right);
-    double own = new Masses(job).of(partition) * Gravity.STANDARD;
+    double own = weight(partition);
+    double above = top(left, right) + standing.stream().mapToDouble(s -> s.on(partition)).sum();
     return new Figure(
         Figure.id(built.order().name(), "partition-load-" + left.number()),
         "load that " + partition.name() + " brings down",
-        force(shelves + own),
-        "Σ R + G",
+        force(shelves + own + above),
+        "Σ R + G + T",
         List.of(
             new Input(
                 "Σ R",
                 "ends of the shelves on both sides, loaded as stated",
                 force(shelves),
                 STATICS),
-            new Input("G", "its own weight", force(own), STATICS)),
+            new Input("G", "its own weight", force(own), STATICS),
+            new Input("T", "its share of the top and of what stands on it", force(above), STATICS)),
         STATICS);
+  }
+
+  private double weight(Part part) {
+    return new Masses(job).of(part) * Gravity.STANDARD;
+  }
+
+  /** Half of it over each of both bays. */
+  private double top(BaySpace left, BaySpace right) {
+    Part top = built.part("T");
+    double over = clear(left) + clear(right);
+    return weight(top) * over / 2 / top.box().size(Axis.X).mm();
+  }
+
+  private static double clear(BaySpace bay) {
+    return bay.clear().size(Axis.X).mm();
   }
 
   private double ends(BaySpace bay) {

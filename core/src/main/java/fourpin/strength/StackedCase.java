@@ -96,6 +96,14 @@ public final class StackedCase {
         .sum();
   }
 
+  /** The uprights of what stands on this case, with all that stands on them in turn. */
+  List<StackedUprights> standing() {
+    return cases.stream()
+        .filter(c -> c.order().standsOn().filter(upper.order().name()::equals).isPresent())
+        .map(c -> new StackedUprights(job, c, upper, new StackedCase(job, c, cases).above()))
+        .toList();
+  }
+
   /** Nothing for a case on the floor. */
   List<Figure> figures() {
     return lower.map(this::figures).orElse(List.of());
@@ -139,10 +147,11 @@ public final class StackedCase {
     return all;
   }
 
+  /** What bends it may be the bottom alone that lies on it. */
   private Finding bends(StackedUprights uprights) {
     return finding(
         Severity.DOUBT,
-        "stack-off-uprights",
+        uprights.areBeside() ? "stack-off-uprights" : "stack-top-sags",
         uprights.words(),
         uprights.figures(),
         uprights.cures());

@@ -86,6 +86,13 @@ final class StackedUprights {
     return List.of(top.now(), top.years());
   }
 
+  /** What an upright below carries of it, the top between two of them taken for a lever, N. */
+  double on(Part upright) {
+    Tributary share = Tributary.of(middle(upright) - below.outside().low().x().mm(), uprights());
+    return stands.stream().mapToDouble(s -> share.of(s.press().value().value(), s.at())).sum()
+        + share.of(evenly());
+  }
+
   boolean holds() {
     return top().holds();
   }
@@ -103,6 +110,11 @@ final class StackedUprights {
             beside());
   }
 
+  /** Whether an upright stands beside those below. */
+  boolean areBeside() {
+    return !off().isEmpty();
+  }
+
   private String beside() {
     return off().stream()
         .map(
@@ -115,7 +127,7 @@ final class StackedUprights {
   /** Each worked out anew. */
   List<Remedy> cures() {
     List<Remedy> all = new ArrayList<>();
-    if (!off().isEmpty()) {
+    if (areBeside()) {
       all.add(under());
       all.add(new Remedy("make the bays of both alike, upright over upright", "a new width"));
     }

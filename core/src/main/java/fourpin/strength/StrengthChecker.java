@@ -41,7 +41,7 @@ public final class StrengthChecker {
     ShelvesOfCase shelves = new ShelvesOfCase(job, built, reader, supports, apart, plates);
     answers.addAll(shelves.answers());
     findings.addAll(shelves.findings());
-    PartitionFeet feet = new PartitionFeet(job, built, reader);
+    PartitionFeet feet = new PartitionFeet(job, built, reader, stack.standing());
     findings.addAll(feet.findings());
     KickBottoms bottoms = new KickBottoms(job, built);
     findings.addAll(bottoms.findings());

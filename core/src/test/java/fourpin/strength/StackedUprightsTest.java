@@ -125,6 +125,42 @@ class StackedUprightsTest {
     assertThat(value(strength, "upper/stack-off-p1")).isZero();
     assertThat(inputs(find(strength, "upper/stack-top-sag"), "R")).isEmpty();
     assertThat(ofKind(strength, "stack-off-uprights")).isEmpty();
+    assertThat(ofKind(strength, "stack-top-sags")).isEmpty();
+  }
+
+  /** Sides over sides, and a bottom that lies on the top between them: nothing stands beside. */
+  @Test
+  void aBottomAloneThatBendsTheTopIsToldAsThat() {
+    Strength strength = check(SampleJobs.job(flat("72", 1), base("72", 1)));
+    assertThat(ofKind(strength, "stack-off-uprights")).isEmpty();
+    Finding found = ofKind(strength, "stack-top-sags").getFirst();
+    assertThat(found.remedies())
+        .extracting(Remedy::what)
+        .noneMatch(cure -> cure.contains("upright over upright"))
+        .anyMatch(cure -> cure.startsWith("make the top of Base"));
+  }
+
+  /**
+   * All that stands over a partition comes down by it: its weight, and what lies half way round.
+   */
+  @Test
+  void aPartitionBringsDownWhatStandsOnItsCase() {
+    Strength alone = check(SampleJobs.job(base("48", 2)));
+    Strength stacked = check(SampleJobs.job(flat("48", 2), base("48", 2)));
+    double more = foot(stacked) - foot(alone);
+    double uprights =
+        Stream.of("l", "p1", "r").mapToDouble(m -> value(stacked, "upper/stack-press-" + m)).sum();
+    double lying = input(find(stacked, "base/floor-load"), "F₂") - uprights;
+    assertThat(more)
+        .isCloseTo(value(stacked, "upper/stack-press-p1") + lying / 2, withPercentage(0.1));
+  }
+
+  private static double foot(Strength strength) {
+    return strength.cases().stream()
+        .flatMap(c -> c.feet().stream())
+        .filter(f -> f.id().equals("base/partition-load-1"))
+        .mapToDouble(f -> f.value().value())
+        .sum();
   }
 
   /** The cure by a thicker top. */
