@@ -66,15 +66,29 @@ final class FewParts {
   }
 
   /**
-   * A better answer to a problem of few parts.
-   *
-   * @param than an answer known
+   * The better of an answer known and of what trying comes to, if the parts are few; proven where
+   * everything was tried.
    */
-  static Optional<Layout> better(SheetProblem problem, Layout than) {
+  static Layout best(SheetProblem problem, Layout known) {
     Inflated inflated = new Inflated(problem);
     return Portions.pairs(inflated.fittingDemand()) <= MOST_PAIRS
-        ? new FewParts(inflated).cheaper(than).map(f -> layout(problem, inflated, f.drafts))
-        : Optional.empty();
+        ? new FewParts(inflated).better(problem, known)
+        : known;
+  }
+
+  private Layout better(SheetProblem of, Layout known) {
+    Layout best = cheaper(known).map(found -> layout(of, problem, found.drafts)).orElse(known);
+    return triedAll() && best.unplaced().isEmpty() ? proven(best) : best;
+  }
+
+  /** With limits of the saw something may be missed. */
+  private boolean triedAll() {
+    return !work.spent() && problem.panels.stream().noneMatch(panel -> panel.rules().limit());
+  }
+
+  private static Layout proven(Layout layout) {
+    LowerBound least = new LowerBound(layout.price(), layout.bound().sheets());
+    return new Layout(layout.patterns(), layout.unplaced(), layout.bound().raised(least));
   }
 
   private static Layout layout(SheetProblem problem, Inflated inflated, List<Drafted> drafts) {

@@ -21,6 +21,12 @@ public record SawLimits(
   /** As many stages as one likes. */
   public static final int FREE = Integer.MAX_VALUE;
 
+  /** Strips, and parts from them: fewer hardly cut anything. */
+  private static final int FEWEST_STATED = 2;
+
+  /** Of those that are counted; more than this are as good as free. */
+  private static final int MOST_STATED = 4;
+
   public static final SawLimits NONE =
       new SawLimits(Optional.empty(), Optional.empty(), FirstCut.EITHER, FREE);
 
@@ -54,6 +60,16 @@ public record SawLimits(
 
   public SawLimits withFirst(FirstCut way) {
     return new SawLimits(longestRip, widestCrosscut, way, stages);
+  }
+
+  /**
+   * Those that allow the next fewer stages. One step after the other they lead to all stages that
+   * makers state and that are fewer.
+   */
+  Optional<SawLimits> fewerStages() {
+    return stages > FEWEST_STATED
+        ? Optional.of(withStages(Math.min(stages - 1, MOST_STATED)))
+        : Optional.empty();
   }
 
   /** The longest piece that may be ripped, or the widest that may be crosscut. */

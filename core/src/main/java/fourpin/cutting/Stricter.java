@@ -10,10 +10,14 @@ import java.util.stream.Stream;
 /**
  * Problems that allow less than one, so that their answers are answers to it: a search that starts
  * from them never makes a layout worse because more is allowed. Parts that may be turned lie
- * straight; parts as wide as some boards are cut from these, and the rest from what boards are
- * left.
+ * straight; cuts go through fewer stages; parts as wide as some boards are cut from these, and the
+ * rest from what boards are left.
  */
 final class Stricter {
+
+  /** Of more parts the layouts with fewer stages take longer than they may gain. */
+  private static final long MOST_PARTS = 500;
+
   private final SheetProblem problem;
   private final SheetCutter cutter;
 
@@ -25,14 +29,28 @@ final class Stricter {
   /**
    * Layouts that keep to a problem. Their bounds hold for stricter ones.
    *
-   * @param straight for the problem in which nothing is turned
+   * @param whole for the problem in which nothing is turned, and for that with fewer stages of cuts
    * @param apart for each of two goes; does not part them further
    */
-  static List<Layout> answers(SheetProblem problem, SheetCutter straight, SheetCutter apart) {
-    Stricter stricter = new Stricter(problem, straight);
-    return Stream.concat(stricter.straight().stream(), Apart.answer(problem, apart).stream())
+  static List<Layout> answers(SheetProblem problem, SheetCutter whole, SheetCutter apart) {
+    Stricter stricter = new Stricter(problem, whole);
+    return Stream.of(stricter.inFewerStages(), stricter.straight(), Apart.answer(problem, apart))
+        .flatMap(Optional::stream)
         .map(stricter::asStated)
         .toList();
+  }
+
+  /** With fewer stages of cuts, unless the parts are many. */
+  private Optional<Layout> inFewerStages() {
+    Saw saw = problem.saw();
+    long parts = problem.parts().stream().mapToLong(Part::count).sum();
+    return saw.limits()
+        .fewerStages()
+        .filter(limits -> parts <= MOST_PARTS)
+        .map(limits -> new Saw(saw.kerf(), saw.trim(), limits))
+        .map(less -> new SheetProblem(problem.parts(), problem.stock(), less, problem.ties()))
+        .map(cutter::cut)
+        .filter(layout -> layout.unplaced().isEmpty());
   }
 
   /** The layout in which nothing is turned, if that is another problem and has one. */

@@ -109,10 +109,7 @@ public final class ThoroughCutter implements SheetCutter {
 
   private List<Layout> stricter(SheetProblem problem) {
     ThoroughCutter quiet = quiet(Limit.WORK);
-    return Stricter.answers(
-        problem,
-        straight -> best(straight, quiet.found(straight, quiet::stricter)),
-        apart -> best(apart, quiet.found(apart, Starts.NONE)));
+    return new Ladder((less, starts) -> best(less, quiet.found(less, starts))).of(problem);
   }
 
   /**
@@ -129,7 +126,7 @@ public final class ThoroughCutter implements SheetCutter {
     if (quick.isProven() || watch.enough()) {
       return List.of(quick);
     }
-    List<Layout> known = known(problem, quick, starts);
+    List<Layout> known = known(problem, quick, onlyCrosscuts(problem) ? Starts.NONE : starts);
     Layout best = known.stream().reduce((a, b) -> Ascent.isBetter(b, a) ? b : a).orElseThrow();
     if (best.unplaced().isEmpty()) {
       List<Layout> whole = known.stream().filter(layout -> layout.unplaced().isEmpty()).toList();
@@ -159,9 +156,7 @@ public final class ThoroughCutter implements SheetCutter {
     boolean alike =
         problem.stock().stream().map(s -> s.length().mm() * s.width().mm()).distinct().count() == 1;
     boolean best = strips.isProven() && alike;
-    return best || DefectCutter.isFor(problem)
-        ? strips
-        : FewParts.better(problem, strips).orElse(strips);
+    return best || DefectCutter.isFor(problem) ? strips : FewParts.best(problem, strips);
   }
 
   /** With bounds of the problem itself, since that of a stricter one may be too high. */

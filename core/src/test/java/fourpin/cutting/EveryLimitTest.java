@@ -2,9 +2,11 @@ package fourpin.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fourpin.cutting.Matched.Run;
 import fourpin.cutting.SawLimits.FirstCut;
 import fourpin.measure.Length;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -83,6 +85,65 @@ class EveryLimitTest {
   @MethodSource("seeds")
   void isKeptByEverySearch(long seed) {
     requireKept(small(new Random(seed)));
+  }
+
+  static LongStream tiedSeeds() {
+    return LongStream.range(0, 40);
+  }
+
+  @ParameterizedTest
+  @MethodSource("tiedSeeds")
+  void isKeptByEverySearchOfTiedParts(long seed) {
+    requireKept(tied(new Random(seed)));
+  }
+
+  /** Parts that come from one strip, some twice in it, and parts that share a sheet. */
+  private static SheetProblem tied(Random random) {
+    SheetProblem plain = small(random);
+    List<Part> parts = new ArrayList<>(plain.parts());
+    List<Matched> sets = new ArrayList<>();
+    for (int i = 0; i < random.nextInt(3); i++) {
+      sets.add(set("M" + i, random, parts));
+    }
+    Trim all = Trim.allRound(Length.mm(6));
+    Saw saw = plain.saw();
+    Saw trimmed = random.nextBoolean() ? saw : new Saw(saw.kerf(), all, saw.limits());
+    Ties ties = new Ties(sets, groups(random, plain.parts(), sets));
+    return new SheetProblem(parts, plain.stock(), trimmed, ties);
+  }
+
+  private static Matched set(String name, Random random, List<Part> parts) {
+    Run run = Run.values()[random.nextInt(2)];
+    Grain grain = Grain.values()[random.nextInt(2)];
+    int times = 1 + random.nextInt(2);
+    Length same = any(random);
+    List<String> marks = new ArrayList<>();
+    for (int i = 0; i < 1 + random.nextInt(3); i++) {
+      String mark = name + "-" + i;
+      Length own = any(random);
+      boolean endToEnd = run == Run.END_TO_END;
+      int inOne = i == 0 ? 2 : 1;
+      parts.add(new Part(mark, endToEnd ? own : same, endToEnd ? same : own, inOne * times, grain));
+      marks.addAll(Collections.nCopies(inOne, mark));
+    }
+    Collections.shuffle(marks, random);
+    return new Matched(name, run, marks);
+  }
+
+  /** None, one of some single parts, or one more of a whole set and another part. */
+  private static List<Together> groups(Random random, List<Part> single, List<Matched> sets) {
+    List<Together> groups = new ArrayList<>();
+    int some = random.nextInt(Math.min(3, single.size()));
+    List<String> marks = single.stream().map(Part::mark).toList();
+    if (some > 0) {
+      groups.add(new Together("T0", marks.subList(0, some)));
+    }
+    if (!sets.isEmpty() && random.nextBoolean()) {
+      List<String> ofSet = new ArrayList<>(sets.getFirst().counts().keySet());
+      ofSet.add(marks.getLast());
+      groups.add(new Together("T1", ofSet));
+    }
+    return groups;
   }
 
   private static Part part(String mark, int length, int width, int count) {

@@ -122,6 +122,7 @@ class FewPartsTest {
     boolean turned = random.nextBoolean();
     Layout layout = cut(parts(sizes, turned ? Grain.FREE : Grain.FIXED), SawLimits.NONE);
     assertThat(layout.sheets()).isEqualTo(new EveryCut(sizes, turned).fewest(sizes));
+    assertThat(layout.isProven()).isTrue();
   }
 
   /**
