@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.data.DMatrixSparseCSC;
+import org.ejml.interfaces.linsol.LinearSolverSparse;
+import org.ejml.sparse.FillReducing;
+import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 
 /** The equations of a plate, solved once for all its loads. */
 final class Stiffness {
@@ -14,6 +19,7 @@ final class Stiffness {
   private final Mesh mesh;
   private final Numbering numbering;
   private final Profile profile;
+  private final LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver;
 
   /**
    * @param held for each unknown, whether it is nothing
@@ -25,14 +31,18 @@ final class Stiffness {
     this.profile = new Profile(numbering);
     elements(plate);
     plate.strips().ifPresent(this::strips);
-    if (!profile.decompose()) {
+    this.solver = LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
+    if (!solver.setA(profile.matrix())) {
       throw new IllegalArgumentException("nothing holds this plate: " + plate);
     }
   }
 
   /** Deflections, slopes and twists under forces on the unknowns. */
   double[] solve(double[] forces) {
-    return numbering.spread(profile.solve(numbering.numbered(forces)));
+    DMatrixRMaj right = DMatrixRMaj.wrap(numbering.count(), 1, numbering.numbered(forces));
+    DMatrixRMaj unknowns = new DMatrixRMaj(numbering.count(), 1);
+    solver.solve(right, unknowns);
+    return numbering.spread(unknowns.data);
   }
 
   /** The unknowns of each element, and of those that strips join. */
