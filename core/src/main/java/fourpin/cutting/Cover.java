@@ -67,14 +67,14 @@ final class Cover {
     return new Layer(panel, repeated, taken);
   }
 
-  /** For all parts, if they cost less than that. */
-  Optional<List<Sheet>> cheapest(long than) {
-    return least[portions.all()] < than ? Optional.of(sheets()) : Optional.empty();
+  /** For a portion, all parts or some, if it costs less than that. */
+  Optional<List<Sheet>> cheapest(int portion, long than) {
+    return least[portion] < than ? Optional.of(sheets(portion)) : Optional.empty();
   }
 
-  private List<Sheet> sheets() {
+  private List<Sheet> sheets(int portion) {
     List<Sheet> sheets = new ArrayList<>();
-    int left = portions.all();
+    int left = portion;
     for (Layer layer : layers.reversed()) {
       int taken = layer.taken[left];
       while (taken > 0) {

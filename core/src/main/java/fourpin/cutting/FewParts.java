@@ -44,14 +44,14 @@ final class FewParts {
   private FewParts(Inflated problem) {
     this.problem = problem;
     costs = costs(problem);
-    portions = new Portions(problem, problem.fittingDemand());
+    portions = new Portions(problem::area, problem.fittingDemand());
   }
 
   /**
    * The prices, and so little for the area that it counts only among layouts of one price; the
    * prices alone where such numbers would be too large.
    */
-  private static long[] costs(Inflated problem) {
+  static long[] costs(Inflated problem) {
     long[] prices = problem.panels.stream().mapToLong(panel -> panel.sheet().price()).toArray();
     long[] areas = problem.panels.stream().mapToLong(FewParts::squareMillimetres).toArray();
     long sheets = Arrays.stream(problem.fittingDemand()).asLongStream().sum();
@@ -186,7 +186,7 @@ final class FewParts {
     for (int i = 0; i < costs.length; i++) {
       cover.add(i, costs[i], supply(i), boxes.get(i)::fit);
     }
-    return cover.cheapest(than).map(sheets -> found(sheets, boxes));
+    return cover.cheapest(portions.all(), than).map(sheets -> found(sheets, boxes));
   }
 
   private Found found(List<Cover.Sheet> sheets, List<Boxes> boxes) {

@@ -1,22 +1,24 @@
 package fourpin.cutting;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Portions of a demand: so many parts of each kind. Each is a number, in the manner of digits, so
  * that two portions that make up a third add up to its number.
  */
 final class Portions {
-  private final Inflated problem;
+  private final IntToDoubleFunction area;
   private final int[] demand;
   private final int[] ones;
   private final int all;
 
   /**
+   * @param area of one of each kind
    * @param demand whose pairs of portions are few enough to be {@link #pairs counted}
    */
-  Portions(Inflated problem, int[] demand) {
-    this.problem = problem;
+  Portions(IntToDoubleFunction area, int[] demand) {
+    this.area = area;
     this.demand = demand;
     ones = new int[demand.length];
     int next = 1;
@@ -56,7 +58,7 @@ final class Portions {
   double area(int portion) {
     double sum = 0;
     for (int kind = 0; kind < demand.length; kind++) {
-      sum += count(portion, kind) * problem.area(kind);
+      sum += count(portion, kind) * area.applyAsDouble(kind);
     }
     return sum;
   }
