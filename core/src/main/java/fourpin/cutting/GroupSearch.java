@@ -1,12 +1,14 @@
 package fourpin.cutting;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A layout in which every group shares a sheet. Where a layout without groups happens to keep them
  * together, nothing cheaper can be had, but that is as good as the search for it; else each group
- * is laid out first, see {@link Sharing}, in several ways while there is time. What no layout
- * without groups can go below holds with them too.
+ * is laid out first, see {@link Sharing}, alone and with others on its sheet, see {@link Merging},
+ * in several ways while there is time. What no layout without groups can go below holds with them
+ * too.
  */
 final class GroupSearch {
 
@@ -19,6 +21,14 @@ final class GroupSearch {
   private final Searches searches;
   private final Candidates found;
 
+  /** The best up to now of those in which the groups were laid out first. */
+  private Shared best;
+
+  /** One way to lay the groups out. */
+  private record Attempted(Parting parting, int way) {}
+
+  private record Shared(Attempted how, Layout layout) {}
+
   GroupSearch(SheetProblem problem, Merit.Aims aims, Watch watch, Searches searches) {
     this.problem = problem;
     this.untied =
@@ -27,6 +37,8 @@ final class GroupSearch {
     this.watch = watch;
     this.searches = searches;
     this.found = new Candidates(problem, aims, watch);
+    Attempted first = new Attempted(Parting.NONE, 0);
+    this.best = new Shared(first, cut(first, Searches.all(searches.quick())));
   }
 
   Layout best() {
@@ -40,11 +52,45 @@ final class GroupSearch {
   }
 
   private void quickly() {
+    found.add(best.layout);
     if (DefectCutter.isFor(problem)) {
-      SheetCutter pieces = p -> Sharing.cut(p, Searches.all(searches.quick()), 0);
+      SheetCutter pieces =
+          p -> Sharing.cut(p, Searches.all(searches.quick()), Sharing.How.CHEAPEST);
       found.add(DefectCutter.cut(problem, pieces));
     }
-    found.add(Sharing.cut(problem, Searches.all(searches.quick()), 0));
+    merge(searches.quick(), Searches.all(searches.quick()));
+  }
+
+  /** Groups on one sheet; of few, also with one such sheet less, for the sake of other parts. */
+  private void merge(SheetCutter fits, Searches how) {
+    boolean wanted = found.goesOn() || !found.best().unplaced().isEmpty();
+    if (wanted && problem.ties().together().size() > 1) {
+      Parting parting = new Merging(problem, fits, watch).parting();
+      List<Parting> partings = Merging.isOfFew(problem) ? parting.loosened() : List.of();
+      take(new Attempted(parting, 0), how);
+      partings.forEach(next -> attempt(new Attempted(next, 0), how));
+    }
+  }
+
+  private void attempt(Attempted next, Searches how) {
+    if (found.goesOn()) {
+      take(next, how);
+    }
+  }
+
+  private void take(Attempted next, Searches how) {
+    Layout layout = cut(next, how);
+    if (next.parting.suits(layout)) {
+      found.add(layout);
+      best = Ascent.isBetter(layout, best.layout) ? new Shared(next, layout) : best;
+    }
+  }
+
+  private Layout cut(Attempted next, Searches how) {
+    return Sharing.cut(
+        next.parting.of(problem),
+        how,
+        new Sharing.How(next.way, next.parting.sheets(), watch::enough));
   }
 
   private void found(Layout free) {
@@ -65,19 +111,18 @@ final class GroupSearch {
     }
   }
 
-  /** By work once; then in other ways, and the best of them for longer. */
+  /** By work, with groups on sheets of their own too; then in other ways, the best for longer. */
   private void shared() {
-    Layout first = found.add(Sharing.cut(problem, searches.withoutWatch(), 0));
-    int best = 0;
-    for (int way = 1; way < MOST_WAYS && searches.goesOnByWatch() && found.goesOn(); way++) {
-      Layout next = found.add(Sharing.cut(problem, searches.withoutWatch(), way));
-      if (Ascent.isBetter(next, first)) {
-        first = next;
-        best = way;
-      }
+    Searches byWork = searches.withoutWatch();
+    attempt(new Attempted(best.how.parting, 0), byWork);
+    if (!best.how.parting.isNone()) {
+      attempt(new Attempted(Parting.NONE, 0), byWork);
     }
-    if (searches.goesOnByWatch() && found.goesOn()) {
-      found.add(Sharing.cut(problem, searches, best));
+    if (searches.goesOnByWatch()) {
+      merge(searches.byWork(), byWork);
+      Parting parting = best.how.parting;
+      IntStream.range(1, MOST_WAYS).forEach(way -> attempt(new Attempted(parting, way), byWork));
+      attempt(best.how, searches);
     }
   }
 

@@ -22,7 +22,11 @@ final class PatternSearch {
   }
 
   static Strips.Tools tools() {
-    return new Strips.Tools(new Knapsack(CELLS), new Knapsack(CELLS), BREADTH);
+    return tools(BREADTH);
+  }
+
+  static Strips.Tools tools(int breadth) {
+    return new Strips.Tools(new Knapsack(CELLS), new Knapsack(CELLS), breadth);
   }
 
   /**

@@ -9,6 +9,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 
 /**
  * Lays parts that must share a sheet out first, group by group: each on one sheet, which other
@@ -21,14 +24,37 @@ final class Sharing {
   /** So many times their area parts of the group are worth, so that they come first. */
   private static final double FIRST = 1_000;
 
+  /** Strip sizes, and kinds in each strip, looked at in a hurry: a ninth of the work. */
+  private static final int HURRIED_BREADTH = 8;
+
   private final SheetProblem problem;
   private final Searches searches;
-  private final int way;
+  private final How how;
   private final Map<String, Integer> wanted = new HashMap<>();
   private final Map<String, Integer> used = new HashMap<>();
   private final List<SheetPattern> shared = new ArrayList<>();
   private final List<Unplaced> leftOut = new ArrayList<>();
-  private final Strips.Tools tools = PatternSearch.tools();
+  private final Strips.Tools thorough = PatternSearch.tools();
+  private final Strips.Tools hurried = PatternSearch.tools(HURRIED_BREADTH);
+
+  /**
+   * How the sheets of groups are chosen.
+   *
+   * @param way 0 for the sheets that come cheapest, 1 for those that come next, and so on
+   * @param sheets which stock a group shall lie on, by the names of both; others choose freely
+   * @param hurry whether there is no time left to put other parts beside a group on every sheet
+   */
+  record How(int way, Map<String, String> sheets, BooleanSupplier hurry) {
+    static final How CHEAPEST = new How(0, Map.of(), () -> false);
+
+    How {
+      sheets = Map.copyOf(sheets);
+    }
+
+    boolean allows(Together group, StockSheet sheet) {
+      return sheets.getOrDefault(group.name(), sheet.name()).equals(sheet.name());
+    }
+  }
 
   /** One sheet with a whole group on it. */
   private record Choice(SheetPattern pattern, double area) {
@@ -38,10 +64,10 @@ final class Sharing {
             .thenComparingDouble(c -> sheetArea(c.pattern.sheet()) / c.area);
   }
 
-  private Sharing(SheetProblem problem, Searches searches, int way) {
+  private Sharing(SheetProblem problem, Searches searches, How how) {
     this.problem = problem;
     this.searches = searches;
-    this.way = way;
+    this.how = how;
     problem.parts().forEach(part -> wanted.put(part.mark(), part.count()));
   }
 
@@ -49,12 +75,11 @@ final class Sharing {
    * A layout in which every group shares a sheet.
    *
    * @param searches by watch for what is in no group, by work for a group alone
-   * @param way 0 for the sheets that come cheapest, 1 for those that come next, and so on
    */
-  static Layout cut(SheetProblem problem, Searches searches, int way) {
+  static Layout cut(SheetProblem problem, Searches searches, How how) {
     return problem.ties().together().isEmpty()
         ? searches.byWatch().cut(problem)
-        : new Sharing(problem, searches, way).layout();
+        : new Sharing(problem, searches, how).layout();
   }
 
   /** Whether all groups of a problem share a sheet in a layout. */
@@ -95,19 +120,34 @@ final class Sharing {
   }
 
   private void place(Together group) {
-    List<Choice> choices = choices(group, stock());
+    List<StockSheet> stock = stock().stream().filter(s -> how.allows(group, s)).toList();
+    List<Choice> choices = choices(group, stock);
     if (choices.isEmpty()) {
       leaveOut(group);
     } else {
-      take(choices.get(Math.min(way, choices.size() - 1)).pattern);
+      take(choices.get(Math.min(how.way, choices.size() - 1)).pattern);
     }
   }
 
   /** Sheets of a stock with a whole group on them, the best first. */
   private List<Choice> choices(Together group, List<StockSheet> stock) {
-    List<Choice> choices = filled(group, this::isFree, stock);
-    choices = choices.isEmpty() ? filled(group, part -> false, stock) : choices;
+    List<Choice> choices =
+        how.hurry.getAsBoolean()
+            ? hurried(group, stock)
+            : filled(group, this::isFree, stock, thorough);
+    choices = choices.isEmpty() ? filled(group, part -> false, stock, thorough) : choices;
     return choices.isEmpty() ? alone(group, stock) : choices;
+  }
+
+  /** Other parts beside it only on the sheet that is best for the group alone. */
+  private List<Choice> hurried(Together group, List<StockSheet> stock) {
+    Set<String> best =
+        filled(group, part -> false, stock, hurried).stream()
+            .limit(1)
+            .map(choice -> choice.pattern.sheet().name())
+            .collect(Collectors.toSet());
+    List<StockSheet> one = stock.stream().filter(s -> best.contains(s.name())).toList();
+    return one.isEmpty() ? List.of() : filled(group, this::isFree, one, hurried);
   }
 
   /** Parts that fit nowhere say so; all others are left out for the sake of the group. */
@@ -184,7 +224,8 @@ final class Sharing {
    *
    * @param others parts that may lie beside it
    */
-  private List<Choice> filled(Together group, Test others, List<StockSheet> stock) {
+  private List<Choice> filled(
+      Together group, Test others, List<StockSheet> stock, Strips.Tools tools) {
     List<Part> parts = left(part -> group.marks().contains(part.mark()) || others.holds(part));
     List<StockSheet> clear = stock.stream().filter(sheet -> sheet.defects().isEmpty()).toList();
     SheetProblem one = new SheetProblem(parts, clear, problem.saw(), problem.ties().among(parts));
@@ -197,7 +238,7 @@ final class Sharing {
     for (Panel panel : inflated.panels) {
       if (panel.sheet().supply().most() > 0 && !panel.options().isEmpty()) {
         for (Direction[] ways : StripCutter.WAYS) {
-          choice(inflated, one, panel, ways, worth).ifPresent(found::add);
+          choice(inflated, one, panel, ways, worth, tools).ifPresent(found::add);
         }
       }
     }
@@ -206,7 +247,12 @@ final class Sharing {
   }
 
   private Optional<Choice> choice(
-      Inflated inflated, SheetProblem one, Panel panel, Direction[] ways, double[] worth) {
+      Inflated inflated,
+      SheetProblem one,
+      Panel panel,
+      Direction[] ways,
+      double[] worth,
+      Strips.Tools tools) {
     int[] left = inflated.demand.clone();
     Draft draft = new Filler(panel, worth, left, tools).fill(panel.length(), panel.width(), ways);
     double area = 0;

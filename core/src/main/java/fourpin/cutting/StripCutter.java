@@ -71,7 +71,7 @@ public final class StripCutter implements SheetCutter {
   public Layout cut(SheetProblem problem) {
     return DefectCutter.isFor(problem)
         ? DefectCutter.cut(problem, this::cut)
-        : Sharing.cut(problem, Searches.all(this::cutFree), 0);
+        : Sharing.cut(problem, Searches.all(this::cutFree), Sharing.How.CHEAPEST);
   }
 
   private Layout cutFree(SheetProblem problem) {

@@ -17,7 +17,10 @@ public record Unplaced(String mark, int count, Reason reason) {
     SAW_LIMITS,
     /** No whole sheet was found to hold all the parts that must share one. */
     TOO_MUCH_FOR_ONE_SHEET,
-    /** Every sheet that was found to hold all the parts that must share one is used up. */
+    /**
+     * Every whole sheet that was found to hold all the parts that must share one is used up, and no
+     * layout was found that leaves one for them, or room enough on another. There may be one.
+     */
     NOT_ON_ONE_SHEET,
     /** Every sheet that it fits on is used up, or there was none. */
     NO_SHEETS_LEFT

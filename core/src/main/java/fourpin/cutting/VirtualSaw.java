@@ -21,10 +21,10 @@ import java.util.stream.Stream;
  * the first one runs the way it must, and no part goes through more stages of cuts than allowed;
  * trimming does not count. What was asked for is cut or left out with a true reason (of parts that
  * must share a sheet, which one sheet is said not to hold, only this is checked: that one part
- * alone does not fit, and that sheets large enough are used up where that is the reason). No more
- * sheets are used than there are. Parts, offcuts, kerf and trim add up to the sheet. The parts of a
- * matched set lie one after the other with only the kerf between, and parts that must share a sheet
- * do.
+ * alone does not fit, and that sheets large enough are used up where that is the reason; not that
+ * no other layout has room for them, which the reasons do not claim). No more sheets are used than
+ * there are. Parts, offcuts, kerf and trim add up to the sheet. The parts of a matched set lie one
+ * after the other with only the kerf between, and parts that must share a sheet do.
  */
 public final class VirtualSaw {
   private final SheetProblem problem;

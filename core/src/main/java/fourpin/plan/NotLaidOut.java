@@ -77,7 +77,8 @@ record NotLaidOut(
       case GRAIN_FORBIDS_TURNING -> it() + " would fit only across the grain" + sizes();
       case TOO_MUCH_FOR_ONE_SHEET ->
           "no one sheet was found to hold " + group() + ", not even a whole one" + share();
-      case NOT_ON_ONE_SHEET -> "the sheets that hold all of " + group() + " are used up";
+      case NOT_ON_ONE_SHEET ->
+          "no layout was found that has room on one sheet for all of " + group();
       case NO_SHEETS_LEFT -> usedUp();
     };
   }
