@@ -8,8 +8,9 @@ import java.util.function.Function;
 
 /**
  * Cuts the defects out of one board: in one direction first, so that clear pieces lie between the
- * blocks with defects, then each block in the other direction. Lengths are in picometres, from the
- * corner of the board.
+ * blocks with defects, then each block in the other direction. Or with a single cut in each gap
+ * between defects: then each piece in the other direction beside its defect, and what is as long as
+ * the defect in the first direction again. Lengths are in picometres, from the corner of the board.
  */
 final class ClearPieces {
 
@@ -19,6 +20,36 @@ final class ClearPieces {
    * @param roughEdge what still goes at its near edge where it is ripped
    */
   record Clear(long x, long y, long length, long width, Length roughEdge) {}
+
+  /** What the first cuts do where clear wood lies between defects. */
+  enum Gaps {
+    /** One cut on either side of it. */
+    CLEAR,
+    /** One cut behind the defect before it. */
+    AFTER,
+    /** One cut in the middle of it, the fence at a round number. */
+    MIDDLE,
+    /** One cut right before the defect behind it. */
+    BEFORE
+  }
+
+  /**
+   * How the defects of a board are cut out.
+   *
+   * @param first the way of the first cuts
+   */
+  record Cuts(Direction first, Gaps gaps) {
+
+    /** The way of cuts so many stages after the first. */
+    Direction at(int stage) {
+      return stage % 2 == 0 ? first : first.other();
+    }
+
+    /** The stage after which what holds a defect is left over. */
+    int last() {
+      return gaps == Gaps.CLEAR ? 1 : 2;
+    }
+  }
 
   /** A stretch of a region, with defects or without. */
   private record Stretch(long from, long to, List<Block> defects) {}
@@ -43,18 +74,17 @@ final class ClearPieces {
 
   private final StockSheet board;
   private final Saw saw;
-  private final Direction first;
+  private final Cuts cuts;
   private final long least;
   private final long kerf;
 
   /**
-   * @param first the way of the first cuts
    * @param least length that can be held at the saw: what is shorter is left over as it is
    */
-  ClearPieces(StockSheet board, Saw saw, Direction first, Length least) {
+  ClearPieces(StockSheet board, Saw saw, Cuts cuts, Length least) {
     this.board = board;
     this.saw = saw;
-    this.first = first;
+    this.cuts = cuts;
     this.least = least.picometres();
     this.kerf = saw.kerf().picometres();
   }
@@ -81,7 +111,7 @@ final class ClearPieces {
             board.width().minus(trim.farEdge()).picometres());
     Node node =
         trimmed.x0 < trimmed.x1 && trimmed.y0 < trimmed.y1
-            ? node(trimmed, first, defects(), content)
+            ? node(trimmed, 0, defects(), content)
             : new Node.Offcut();
     for (Edge edge : List.of(Edge.values()).reversed()) {
       Length off = trim.at(edge);
@@ -102,8 +132,7 @@ final class ClearPieces {
         .toList();
   }
 
-  private Node node(
-      Block region, Direction cuts, List<Block> defects, Function<Clear, Node> content) {
+  private Node node(Block region, int stage, List<Block> defects, Function<Clear, Node> content) {
     if (isTooSmall(region)) {
       return new Node.Offcut();
     }
@@ -113,15 +142,15 @@ final class ClearPieces {
       return content.apply(
           new Clear(region.x0, region.y0, region.x1 - region.x0, region.y1 - region.y0, rough));
     }
-    if (cuts == Direction.RIP && !rough.isZero()) {
-      return straightened(region, defects, content);
+    if (cuts.at(stage) == Direction.RIP && !rough.isZero()) {
+      return straightened(region, stage, defects, content);
     }
-    List<Stretch> stretches = stretches(region, cuts, its);
-    boolean blocked = stretches.size() == 1 && cuts != first;
-    if (blocked || !reach(region, cuts)) {
+    List<Stretch> stretches = stretches(region, stage, its);
+    boolean blocked = stretches.size() == 1 && stage == cuts.last();
+    if (blocked || !reach(region, cuts.at(stage))) {
       return new Node.Offcut();
     }
-    return chain(region, cuts, stretches, 0, region.from(cuts), content);
+    return chain(region, stage, stretches, 0, region.from(cuts.at(stage)), content);
   }
 
   /** Nothing is ripped before its edge is straightened, so the edge tells. */
@@ -130,12 +159,13 @@ final class ClearPieces {
     return rough ? board.roughEdge() : Length.ZERO;
   }
 
-  private Node straightened(Block region, List<Block> defects, Function<Clear, Node> content) {
+  private Node straightened(
+      Block region, int stage, List<Block> defects, Function<Clear, Node> content) {
     Length off = board.roughEdge();
     long from = region.y0 + off.picometres();
     Node rest =
         from < region.y1
-            ? node(region.part(Direction.RIP, from, region.y1), Direction.RIP, defects, content)
+            ? node(region.part(Direction.RIP, from, region.y1), stage, defects, content)
             : new Node.Offcut();
     return from < region.y1 ? new Node.TrimOff(Edge.NEAR_EDGE, off, rest) : rest;
   }
@@ -145,34 +175,71 @@ final class ClearPieces {
     return region.x1 - region.x0 < least;
   }
 
-  private boolean reach(Block region, Direction cuts) {
-    long along = region.to(cuts.other()) - region.from(cuts.other());
-    return saw.limits().longest(cuts).map(most -> along <= most.picometres()).orElse(true);
+  private boolean reach(Block region, Direction way) {
+    long along = region.to(way.other()) - region.from(way.other());
+    return saw.limits().longest(way).map(most -> along <= most.picometres()).orElse(true);
+  }
+
+  private List<Stretch> stretches(Block region, int stage, List<Block> defects) {
+    List<Stretch> stretches = stretches(region, cuts.at(stage), defects);
+    return stage > 0 || cuts.gaps == Gaps.CLEAR
+        ? stretches
+        : parted(region, stretches.stream().filter(s -> !s.defects.isEmpty()).toList());
+  }
+
+  /** With one cut between each two of those with defects. */
+  private List<Stretch> parted(Block region, List<Stretch> blocks) {
+    List<Stretch> parted = new ArrayList<>();
+    long at = region.from(cuts.first);
+    for (int i = 0; i < blocks.size() - 1; i++) {
+      long cut = cut(at, blocks.get(i).to, blocks.get(i + 1).from - kerf);
+      parted.add(new Stretch(at, cut, blocks.get(i).defects));
+      at = cut + kerf;
+    }
+    parted.add(new Stretch(at, region.to(cuts.first), blocks.getLast().defects));
+    return parted;
+  }
+
+  /**
+   * @param from where the piece begins
+   * @param least the nearest place of a cut in the gap
+   * @param most the farthest
+   */
+  private long cut(long from, long least, long most) {
+    return switch (cuts.gaps) {
+      case CLEAR, AFTER -> least;
+      case BEFORE -> most;
+      case MIDDLE -> {
+        long middle = (least + most) / 2;
+        long rounded = middle - (middle - from) % step();
+        yield rounded < least ? middle : rounded;
+      }
+    };
   }
 
   /** Clear stretches, and between them those with defects, which lie over each other. */
-  private List<Stretch> stretches(Block region, Direction cuts, List<Block> defects) {
+  private List<Stretch> stretches(Block region, Direction way, List<Block> defects) {
     List<Stretch> stretches = new ArrayList<>();
-    long at = region.from(cuts);
+    long at = region.from(way);
     List<Block> sorted = new ArrayList<>(defects);
-    sorted.sort(Comparator.comparingLong(d -> d.from(cuts)));
+    sorted.sort(Comparator.comparingLong(d -> d.from(way)));
     for (int i = 0; i < sorted.size(); ) {
-      long from = Math.max(sorted.get(i).from(cuts), at);
+      long from = Math.max(sorted.get(i).from(way), at);
       long to = from;
       List<Block> within = new ArrayList<>();
-      while (i < sorted.size() && sorted.get(i).from(cuts) <= to + kerf) {
-        to = Math.max(to, sorted.get(i).to(cuts));
+      while (i < sorted.size() && sorted.get(i).from(way) <= to + kerf) {
+        to = Math.max(to, sorted.get(i).to(way));
         within.add(sorted.get(i++));
       }
-      to = Math.min(to, region.to(cuts));
+      to = Math.min(to, region.to(way));
       if (from > at) {
         stretches.add(new Stretch(at, from, List.of()));
       }
       stretches.add(new Stretch(from, to, within));
       at = to;
     }
-    if (at < region.to(cuts)) {
-      stretches.add(new Stretch(at, region.to(cuts), List.of()));
+    if (at < region.to(way)) {
+      stretches.add(new Stretch(at, region.to(way), List.of()));
     }
     return stretches;
   }
@@ -183,35 +250,42 @@ final class ClearPieces {
    */
   private Node chain(
       Block region,
-      Direction cuts,
+      int stage,
       List<Stretch> stretches,
       int index,
       long from,
       Function<Clear, Node> content) {
     Stretch stretch = stretches.get(index);
-    long end = region.to(cuts);
+    Direction way = cuts.at(stage);
+    long end = region.to(way);
     if (index == stretches.size() - 1) {
-      return inside(region.part(cuts, from, end), cuts, stretch, content);
+      return inside(region.part(way, from, end), stage, stretch, content);
     }
-    if (isTooSmall(region.part(cuts, from, end))) {
+    if (isTooSmall(region.part(way, from, end))) {
       return new Node.Offcut();
     }
     if (stretch.to <= from) {
-      return chain(region, cuts, stretches, index + 1, from, content);
+      return chain(region, stage, stretches, index + 1, from, content);
     }
     long taken = Math.min(kerf, end - stretch.to);
-    Node near = inside(region.part(cuts, from, stretch.to), cuts, stretch, content);
+    Node near = inside(region.part(way, from, stretch.to), stage, stretch, content);
     Node far =
         taken == end - stretch.to
             ? new Node.Dust()
-            : chain(region, cuts, stretches, index + 1, stretch.to + taken, content);
-    return new Node.Cut(cuts, length(stretch.to - from), length(taken), near, far);
+            : chain(region, stage, stretches, index + 1, stretch.to + taken, content);
+    return new Node.Cut(way, length(stretch.to - from), length(taken), near, far);
   }
 
-  private Node inside(Block part, Direction cuts, Stretch stretch, Function<Clear, Node> content) {
-    return stretch.defects.isEmpty()
-        ? node(part, cuts, List.of(), content)
-        : cuts == first ? node(part, cuts.other(), stretch.defects, content) : new Node.Offcut();
+  private Node inside(Block part, int stage, Stretch stretch, Function<Clear, Node> content) {
+    boolean clear = stretch.defects.isEmpty();
+    return clear || stage < cuts.last()
+        ? node(part, clear ? stage : stage + 1, stretch.defects, content)
+        : new Node.Offcut();
+  }
+
+  private long step() {
+    Length step = board.length().unit().customary() ? Length.inches(1, 16) : Length.mm(1);
+    return step.picometres();
   }
 
   private Length length(long picometres) {

@@ -1,6 +1,8 @@
 package fourpin.cutting;
 
 import fourpin.cutting.ClearPieces.Clear;
+import fourpin.cutting.ClearPieces.Cuts;
+import fourpin.cutting.ClearPieces.Gaps;
 import fourpin.measure.Length;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -32,11 +34,33 @@ final class DefectCutter {
   /**
    * How defects are cut out.
    *
-   * @param first the way of the cuts that part clear pieces from those with defects
+   * @param cuts of boards that are not named
+   * @param boards those of single boards, by name
    * @param least length of a piece that is cut further: shorter ones between or beside defects
    *     can't be held, and are left over
    */
-  record Way(Direction first, Length least, Price price) {}
+  record Way(Cuts cuts, Map<String, Cuts> boards, Length least, Price price) {
+
+    Way {
+      boards = Map.copyOf(boards);
+    }
+
+    /** All boards alike, clear pieces coming off between defects. */
+    Way(Direction first, Length least, Price price) {
+      this(new Cuts(first, Gaps.CLEAR), Map.of(), least, price);
+    }
+
+    Cuts of(StockSheet board) {
+      return boards.getOrDefault(board.name(), cuts);
+    }
+
+    /** The same with other cuts of one board. */
+    Way with(StockSheet board, Cuts its) {
+      Map<String, Cuts> more = new HashMap<>(boards);
+      more.put(board.name(), its);
+      return new Way(cuts, more, least, price);
+    }
+  }
 
   private DefectCutter(SheetProblem problem, Way way) {
     this.problem = problem;
@@ -93,7 +117,7 @@ final class DefectCutter {
   }
 
   private ClearPieces clear(StockSheet board) {
-    return new ClearPieces(board, problem.saw(), way.first, way.least);
+    return new ClearPieces(board, problem.saw(), way.of(board), way.least);
   }
 
   private List<StockSheet> clearStock() {

@@ -1,21 +1,28 @@
 package fourpin.cutting;
 
+import fourpin.cutting.ClearPieces.Cuts;
+import fourpin.cutting.ClearPieces.Gaps;
 import fourpin.cutting.DefectCutter.Price;
 import fourpin.cutting.DefectCutter.Way;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Which way to cut defects out: all ways quickly, then those that came out best for longer, and the
- * stock without the boards that have defects, so that these never make a layout dearer. Pieces too
- * small to be held are left over, unless parts find no place without them.
+ * Which way to cut defects out: all boards alike in all ways quickly, then single boards otherwise,
+ * then the ways that came out best for longer, and the stock without the boards that have defects,
+ * so that these never make a layout dearer. Pieces too small to be held are left over, unless parts
+ * find no place without them.
  */
 final class DefectSearch {
 
   /** Ways that are looked at for longer. */
   private static final int LONGER = 2;
+
+  /** Ways that are looked at quickly. */
+  private static final int MOST_QUICK = 26;
 
   private final SheetProblem problem;
   private final Merit.Aims aims;
@@ -55,12 +62,9 @@ final class DefectSearch {
   }
 
   private void search(Length least) {
-    List<Tried> tried = new ArrayList<>();
-    for (Way way : ways(least)) {
-      tried.add(new Tried(way, found.add(cut(way, searches.quick()))));
-    }
+    List<Tried> tried = quickly(least);
     List<Tried> best = new ArrayList<>();
-    while (best.size() < LONGER) {
+    while (best.size() < LONGER && !tried.isEmpty()) {
       best.add(best(tried));
       tried.removeAll(best);
     }
@@ -75,9 +79,46 @@ final class DefectSearch {
     }
   }
 
-  private static List<Way> ways(Length least) {
-    return Stream.of(Price.values())
-        .flatMap(price -> Stream.of(Direction.values()).map(first -> new Way(first, least, price)))
+  /** All boards alike, then one after the other otherwise, as long as it is not too many. */
+  private List<Tried> quickly(Length least) {
+    List<Tried> tried = new ArrayList<>();
+    for (Way way : ways(least)) {
+      attempt(way, tried);
+    }
+    Tried best = best(tried);
+    for (StockSheet board : problem.stock()) {
+      for (Cuts cuts : board.defects().isEmpty() ? List.<Cuts>of() : cuts(List.of(board))) {
+        if (tried.size() < MOST_QUICK && !cuts.equals(best.way.of(board))) {
+          attempt(best.way.with(board, cuts), tried);
+        }
+      }
+      best = best(tried);
+    }
+    return tried;
+  }
+
+  private void attempt(Way way, List<Tried> tried) {
+    if (tried.isEmpty() || found.goesOn()) {
+      tried.add(new Tried(way, found.add(cut(way, searches.quick()))));
+    }
+  }
+
+  /** Single cuts in the gaps at one price only, since they are many. */
+  private List<Way> ways(Length least) {
+    return cuts(problem.stock()).stream()
+        .flatMap(
+            cuts ->
+                Stream.of(Price.values())
+                    .filter(price -> price == Price.SHARE || cuts.gaps() == Gaps.CLEAR)
+                    .map(price -> new Way(cuts, Map.of(), least, price)))
+        .toList();
+  }
+
+  /** There are gaps only where a board has several defects. */
+  private static List<Cuts> cuts(List<StockSheet> boards) {
+    boolean gaps = boards.stream().anyMatch(board -> board.defects().size() > 1);
+    return Stream.of(gaps ? Gaps.values() : new Gaps[] {Gaps.CLEAR})
+        .flatMap(each -> Stream.of(Direction.values()).map(first -> new Cuts(first, each)))
         .toList();
   }
 
