@@ -3,7 +3,6 @@ package fourpin.cutting;
 import fourpin.measure.Length;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * What one layout is better by than another of the same problem: fewer parts left out (by area),
@@ -92,13 +91,7 @@ public record Merit(
           aims.kept.largest(pattern),
           SmallPieces.of(setUps, aims.least).size(),
           setUps.size(),
-          turns(setUps));
-    }
-
-    private static long turns(List<SetUp> setUps) {
-      return IntStream.range(1, setUps.size())
-          .filter(i -> setUps.get(i).direction() != setUps.get(i - 1).direction())
-          .count();
+          SetUp.turns(setUps));
     }
 
     @Override

@@ -21,8 +21,8 @@ public record Piece(String name, Content content, Length length, Length width) {
     /** A finished part; its mark goes on the piece at once. */
     record FinishedPart(String mark, Lay lay) implements Content {}
 
-    /** Left over. */
-    record LeftOver() implements Content {}
+    /** Left over; x and y on the sheet as those of {@link Placed}. */
+    record LeftOver(Length x, Length y) implements Content {}
 
     /** A strip of trim waste; narrower than the kerf means dust only. */
     record TrimWaste() implements Content {}

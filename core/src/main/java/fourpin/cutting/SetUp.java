@@ -2,6 +2,7 @@ package fourpin.cutting;
 
 import fourpin.measure.Length;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Passes made without touching the fence or stop. Cautions for the saw are the business of whoever
@@ -13,6 +14,13 @@ public sealed interface SetUp {
 
   /** The way of the cuts. */
   Direction direction();
+
+  /** How many of these cut another way than the one before them. */
+  static long turns(List<SetUp> setUps) {
+    return IntStream.range(1, setUps.size())
+        .filter(i -> setUps.get(i).direction() != setUps.get(i - 1).direction())
+        .count();
+  }
 
   /** Trimming one edge; {@code off} is all that goes there, kerf included. */
   record TrimEdge(Edge edge, Length off, List<SawStep> steps) implements SetUp {

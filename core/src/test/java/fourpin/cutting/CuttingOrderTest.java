@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.measure.Length;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -174,5 +177,97 @@ class CuttingOrderTest {
         assertThat(settings.get(i)).isNotEqualTo(settings.get(i - 1));
       }
     }
+  }
+
+  /**
+   * Never more set-ups than by the cuts waiting alone, here reckoned anew from the tree, and never
+   * fewer than there are settings.
+   */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void takesNoMoreSetUpsThanByTheCutsWaiting(long seed) {
+    SheetProblem problem = Examples.bookcases(seed);
+    Layout layout = new StripCutter().cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    for (SheetPattern pattern : layout.patterns()) {
+      List<SetUp> order = CuttingOrder.of(pattern, 1, problem.saw());
+      assertThat(cuts(order)).hasSizeLessThanOrEqualTo(byTheCutsWaiting(pattern));
+      assertThat(cuts(order)).hasSizeGreaterThanOrEqualTo(Set.copyOf(cuts(order)).size());
+    }
+  }
+
+  private static List<String> cuts(List<SetUp> order) {
+    return order.stream()
+        .filter(SetUp.CutTo.class::isInstance)
+        .map(SetUp.CutTo.class::cast)
+        .map(cut -> cut.direction() + " " + cut.fence())
+        .toList();
+  }
+
+  /** How often the fence moves if it always goes to most cuts, the widest of equals first. */
+  private static int byTheCutsWaiting(SheetPattern pattern) {
+    List<Node.Cut> bench = new ArrayList<>(cuttable(untrimmed(pattern.root())));
+    Direction way = Direction.RIP;
+    int moves = 0;
+    while (!bench.isEmpty()) {
+      Node.Cut next = Collections.max(bench, most(bench, way));
+      way = next.direction();
+      moves++;
+      for (int i = 0; i < bench.size(); i++) {
+        Node.Cut cut = bench.get(i);
+        if (isAlike(cut, next)) {
+          bench.remove(i--);
+          bench.addAll(cuttable(cut.near()));
+          bench.addAll(cuttable(cut.far()));
+        }
+      }
+    }
+    return moves;
+  }
+
+  private static Comparator<Node.Cut> most(List<Node.Cut> bench, Direction way) {
+    return Comparator.<Node.Cut, Boolean>comparing(cut -> cut.direction() == way)
+        .thenComparing(cut -> bench.stream().filter(other -> isAlike(cut, other)).count())
+        .thenComparing(Node.Cut::fence);
+  }
+
+  private static boolean isAlike(Node.Cut one, Node.Cut other) {
+    return one.direction() == other.direction() && one.fence().equals(other.fence());
+  }
+
+  private static Node untrimmed(Node node) {
+    return node instanceof Node.TrimOff trim ? untrimmed(trim.rest()) : node;
+  }
+
+  private static List<Node.Cut> cuttable(Node node) {
+    return node instanceof Node.Cut cut ? List.of(cut) : List.of();
+  }
+
+  /** Two pieces wait for 10, one for 20; but out of that one comes another for 10. */
+  @Test
+  void goesFirstWhereNoLaterPieceWillCome() {
+    Node again = rip(20, rip(10, part("a"), part("b")), part("c"));
+    Node two = crosscut(30, rip(10, part("d"), part("e")), again);
+    Node root = crosscut(30, rip(10, part("f"), part("g")), two);
+    SheetPattern pattern =
+        new SheetPattern(Examples.sheet("board", 90, 40, Supply.of(1), 1), 1, root);
+    assertThat(byTheCutsWaiting(pattern)).isEqualTo(4);
+    assertThat(cuts(CuttingOrder.of(pattern, 1, new Saw(Length.ZERO, Trim.NONE))))
+        .containsExactly(
+            "CROSSCUT " + Length.inches(30),
+            "RIP " + Length.inches(20),
+            "RIP " + Length.inches(10));
+  }
+
+  private static Node part(String mark) {
+    return new Node.Finished(mark, Lay.STRAIGHT);
+  }
+
+  private static Node rip(int fence, Node near, Node far) {
+    return new Node.Cut(Direction.RIP, Length.inches(fence), Length.ZERO, near, far);
+  }
+
+  private static Node crosscut(int stop, Node near, Node far) {
+    return new Node.Cut(Direction.CROSSCUT, Length.inches(stop), Length.ZERO, near, far);
   }
 }
