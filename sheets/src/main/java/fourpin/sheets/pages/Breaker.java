@@ -5,6 +5,8 @@ import fourpin.sheets.pages.Strip.Start;
 import fourpin.sheets.paint.Box;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Fills leaves with strips from the top; strips that belong together go over together. */
 final class Breaker {
@@ -116,11 +118,33 @@ final class Breaker {
     top = lowest;
   }
 
-  /** What is wanted on one page but is higher than one is broken after all. */
+  /**
+   * What is wanted on one page but is higher than one is broken after all; what leads to a table
+   * stays with its first row, where that goes on one.
+   */
   private List<List<Strip>> parted(List<Strip> group) {
-    return Strip.height(group) <= body.height() + ROUNDING
-        ? List.of(group)
-        : group.stream().map(List::of).toList();
+    if (isOnePage(group)) {
+      return List.of(group);
+    }
+    int first = firstRow(group);
+    List<Strip> leading = group.subList(0, isOnePage(group.subList(0, first)) ? first : 0);
+    return Stream.concat(
+            leading.isEmpty() ? Stream.of() : Stream.of(leading),
+            group.subList(leading.size(), group.size()).stream().map(List::of))
+        .toList();
+  }
+
+  private boolean isOnePage(List<Strip> group) {
+    return Strip.height(group) <= body.height() + ROUNDING;
+  }
+
+  /** How many strips there are up to the first row of a table; none without one. */
+  private static int firstRow(List<Strip> group) {
+    return IntStream.range(0, group.size())
+        .filter(i -> group.get(i).head().isPresent())
+        .map(i -> i + 1)
+        .findFirst()
+        .orElse(0);
   }
 
   private void place(List<Strip> group, double below) {

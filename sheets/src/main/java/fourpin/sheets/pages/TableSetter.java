@@ -110,7 +110,8 @@ final class TableSetter {
   /** Titles wrap only where cells leave them no room. */
   private static double[] widths(List<Needs> needs, double size, double width) {
     double[] least = needs.stream().mapToDouble(n -> n.least(size)).toArray();
-    double[] cells = needs.stream().mapToDouble(n -> n.wanted(size)).toArray();
+    // A cell of many lines must not leave the other columns a word's width.
+    double[] cells = needs.stream().mapToDouble(n -> Math.min(width, n.wanted(size))).toArray();
     double[] titled = needs.stream().mapToDouble(n -> n.titled(size)).toArray();
     double[] wanted = sum(cells) > width ? cells : titled;
     return shared(least, wanted, limited(least, wanted, width), width);
