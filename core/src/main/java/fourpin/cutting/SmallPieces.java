@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Pieces that are too small to be held safely when they are cut: for a rip, those that are short
- * along the fence; for a crosscut, those that are short both ways. What may be done instead is the
- * business of whoever prints the steps.
+ * Pieces that are too small to be held safely when they are cut: those that are short both ways,
+ * since the longer side lies at fence or mitre gauge, whichever way the grain runs. What may be
+ * done instead is the business of whoever prints the steps.
  */
 public final class SmallPieces {
 
@@ -24,7 +24,7 @@ public final class SmallPieces {
     Set<String> small = new LinkedHashSet<>();
     for (SetUp setUp : setUps) {
       for (SawStep step : setUp.steps()) {
-        if (held(step.from(), setUp.direction()).isLessThan(least)) {
+        if (held(step.from()).isLessThan(least)) {
           small.add(step.from().name());
         }
       }
@@ -32,7 +32,7 @@ public final class SmallPieces {
     return new ArrayList<>(small);
   }
 
-  private static Length held(Piece piece, Direction cut) {
-    return cut == Direction.RIP ? piece.length() : Length.max(piece.length(), piece.width());
+  private static Length held(Piece piece) {
+    return Length.max(piece.length(), piece.width());
   }
 }

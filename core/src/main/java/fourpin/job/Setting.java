@@ -1198,7 +1198,7 @@ public enum Setting {
       "300 mm",
       "50 mm",
       "600 mm",
-      "pieces shorter than this along the fence are too small to be held safely at the saw",
+      "pieces whose longer side is shorter than this are too small to be held safely at the saw",
       practice("nothing shorter than 12 in is ripped along the fence")),
   LONGEST_RIP(
       "longest-rip",
@@ -1225,7 +1225,7 @@ public enum Setting {
       "600 mm",
       "50 mm",
       "4 m",
-      "widest piece that is crosscut on a table saw without a warning, where widest-crosscut states none",
+      "longest cut for which a mitre gauge holds a piece that is longer across it, where widest-crosscut states none",
       practice("a mitre gauge or sled holds about 24 in; what is wider turns and binds")),
   NARROW_RIP(
       "narrow-rip",
@@ -1234,7 +1234,7 @@ public enum Setting {
       "38 mm",
       "10 mm",
       "150 mm",
-      "least width between fence and blade when a piece is ripped; narrower strips fall off outside",
+      "least width between fence and blade; narrower strips fall off outside, along and across the grain",
       practice("half a guard, about 3/4 in, and a push block as wide")),
   FIRST_CUT(
       "first-cut",

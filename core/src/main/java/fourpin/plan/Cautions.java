@@ -26,6 +26,12 @@ final class Cautions {
               + " of the blade, outside it by the width of a strip, and bring the board and then the"
               + " fence up to it before each pass. Stop ripping when the board gets too narrow to"
               + " hold.");
+  static final Caution TURNING =
+      new Caution(
+          "turning at the fence",
+          "Lay what is shorter along the cut than across it with its long side to a mitre gauge or"
+              + " sled, never with its short side to the rip fence. There it turns and is thrown"
+              + " back. Measure by a stop block that it has left before it meets the blade.");
   static final Caution PLANER =
       new Caution(
           "planer",
@@ -116,17 +122,20 @@ final class Cautions {
   private Cautions() {}
 
   /**
-   * For what a table saw can't hold square while it is crosscut: common practice.
+   * For what neither fence nor mitre gauge of a table saw leads: common practice.
    *
-   * @param widest that it can, with where that comes from, in words
+   * @param longest cut that a mitre gauge can, with where that comes from, in words
+   * @param beyond what else the saw does not reach, in words that begin with a comma; or empty
    */
-  static Caution large(String widest) {
+  static Caution large(String longest, String beyond) {
     return new Caution(
         "large pieces",
-        "Crosscut what is wider than "
-            + widest
-            + " with a track saw, a panel saw, or a hand-held circular saw along a clamped"
-            + " straightedge. On a table saw it turns between fence and blade and is thrown back."
+        "Use a track saw, a panel saw, or a hand-held circular saw along a clamped straightedge"
+            + " for cuts longer than "
+            + longest
+            + " through what is still larger across them"
+            + beyond
+            + ". On a table saw it turns between fence and blade and is thrown back."
             + " Support the piece and what comes off on both sides of every cut, long rips too, and"
             + " have a helper for a whole sheet, who carries and does not pull.");
   }

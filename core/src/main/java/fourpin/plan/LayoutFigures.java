@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.cutting.Layout;
+import fourpin.cutting.Origin;
 import fourpin.cutting.SheetPattern;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
@@ -10,6 +11,8 @@ import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How many sheets a layout takes, and how near that is proven to be to the best.
@@ -19,6 +22,9 @@ import java.util.List;
  * @param cost whether the prices are money or areas
  */
 record LayoutFigures(String id, String what, QuantityUnit cost) {
+
+  /** The symbol of what stock on hand is worth, in a gap. */
+  static final String WORTH = "W";
 
   private static final double PER_CENT = 100;
   private static final double COINS = 100;
@@ -71,10 +77,25 @@ record LayoutFigures(String id, String what, QuantityUnit cost) {
         what + ": " + counted + " above the least possible, at most",
         amount ? found : share(free ? layout.sheetGap() : layout.priceGap()),
         amount ? "C - L" : "100 (C - L) / L",
-        List.of(
-            new Input("C", counted + " of the layouts", found, COUNTED),
-            new Input("L", "no layout of these parts comes to less", least, BOUND)),
+        Stream.of(
+                Stream.of(new Input("C", counted + " of the layouts", found, COUNTED)),
+                onHand(layout).stream(),
+                Stream.of(new Input("L", "no layout of these parts comes to less", least, BOUND)))
+            .flatMap(inputs -> inputs)
+            .toList(),
         Source.GEOMETRY);
+  }
+
+  /** What is no money to be spent. */
+  private Optional<Input> onHand(Layout layout) {
+    long worth =
+        layout.patterns().stream()
+            .filter(pattern -> pattern.sheet().origin() == Origin.ON_HAND)
+            .mapToLong(pattern -> pattern.quantity() * pattern.sheet().price())
+            .sum();
+    return Optional.of(
+            new Input(WORTH, "within C, the worth stated of stock on hand", cost(worth), COUNTED))
+        .filter(_ -> worth > 0);
   }
 
   private static Quantity share(double gap) {

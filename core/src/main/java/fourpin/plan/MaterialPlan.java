@@ -9,6 +9,7 @@ import fourpin.cutting.SheetProblem;
 import fourpin.job.Material;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
+import fourpin.measure.Quantity;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -35,8 +36,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
   /**
    * A layout with the problem that it answers; marks in it are labels of the cut list.
    *
-   * @param title "sheets", "boards 5 1/2 in wide, cut to length", "boards, cut to length and
-   *     ripped"
+   * @param title "sheets", "boards 5 1/2 in wide, cut to length", "boards, cut to length and width"
    * @param sheets how many sheets or boards, and the fewest that any layout needs
    * @param gap by how much the cost may be above the least possible, in per cent; as an amount
    *     where the least known is nothing
@@ -89,6 +89,14 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
       return small.stream()
           .filter(piece -> piece.equals(sheet) || piece.startsWith(sheet + "-"))
           .toList();
+    }
+
+    /** How much of what it comes to is the worth stated of stock on hand; empty for nothing. */
+    public Optional<Quantity> onHand() {
+      return gap.inputs().stream()
+          .filter(input -> input.symbol().equals(LayoutFigures.WORTH))
+          .map(Figure.Input::value)
+          .findFirst();
     }
 
     List<Figure> figures() {

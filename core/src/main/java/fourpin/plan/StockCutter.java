@@ -136,9 +136,8 @@ final class StockCutter {
       String title = "boards " + style.text(width) + " wide, cut to length";
       return new Lot(title, "boards " + style.number(width), saw);
     }
-    return Collections.disjoint(parts, boards)
-        ? new Lot("boards, ripped and cut to length", "boards ripped", saw)
-        : new Lot("boards, cut to length and ripped", "boards", saw);
+    String level = Collections.disjoint(parts, boards) ? "boards ripped" : "boards";
+    return new Lot("boards, cut to length and width", level, saw);
   }
 
   private void cut(Lot lot, int later) {

@@ -180,7 +180,7 @@ class CutPlannerTest {
                 boards(
                     List.of(part("shelf", "50", "5 1/2", 1), part("rail", "40", "2 1/2", 2)),
                     stock("96", "5 1/2", "31.50"))));
-    assertThat(layout.title()).isEqualTo("boards, cut to length and ripped");
+    assertThat(layout.title()).isEqualTo("boards, cut to length and width");
     assertThat(layout.sheets().id()).isEqualTo("job/oak/boards");
     assertThat(layout.sheets().value().value()).isEqualTo(1);
     assertThat(layout.gap().value().value()).isZero();

@@ -3,8 +3,10 @@ package fourpin.sheets.drawings;
 import fourpin.cutting.Defect;
 import fourpin.cutting.Lay;
 import fourpin.cutting.Node;
+import fourpin.cutting.Piece;
 import fourpin.cutting.Placed;
 import fourpin.cutting.SheetPattern;
+import fourpin.measure.Length;
 import fourpin.sheets.paint.Box;
 import fourpin.sheets.paint.Dimensions;
 import fourpin.sheets.paint.Drawing;
@@ -58,16 +60,26 @@ public final class LayoutView {
   private final SheetPattern pattern;
   private final int number;
   private final String title;
+  private final Map<Piece, Rest> rests;
+
+  /** Whether what is left over is worth keeping. */
+  public enum Rest {
+    KEPT,
+    NOT_KEPT
+  }
 
   /**
    * @param number of the pattern in its layout, from 1
    * @param title of the material and stock
+   * @param rests pieces that are left over, by their names at the saw
    */
-  public LayoutView(Drafter drafter, SheetPattern pattern, int number, String title) {
+  public LayoutView(
+      Drafter drafter, SheetPattern pattern, int number, String title, Map<Piece, Rest> rests) {
     this.drafter = drafter;
     this.pattern = pattern;
     this.number = number;
     this.title = title;
+    this.rests = rests;
   }
 
   public Drawing draw() {
@@ -79,6 +91,7 @@ public final class LayoutView {
     Box sheet = sheet();
     sketch.rectangle(sheet, Pen.OUTLINE, Fill.TINT);
     pattern.offcuts().forEach(offcut -> sketch.rectangle(box(offcut), Pen.EDGE, Fill.HATCH));
+    rests.forEach((piece, rest) -> named(sketch, piece, rest));
     pattern.parts().forEach(part -> sketch.rectangle(box(part), Pen.DIMENSION, Fill.WHITE));
     pattern.sheet().defects().forEach(defect -> crossed(sketch, defect));
     List<Placed> beside = pattern.parts().stream().filter(part -> !isNamed(sketch, part)).toList();
@@ -96,6 +109,38 @@ public final class LayoutView {
         scale,
         drafter.note(),
         sketch.marks());
+  }
+
+  /** The name of a rest in its hatching, on white so that it can be read; nothing without room. */
+  private void named(Sketch sketch, Piece piece, Rest rest) {
+    if (!(piece.content() instanceof Piece.Content.LeftOver(Length x, Length y))) {
+      throw new IllegalArgumentException(piece.name() + " is not left over");
+    }
+    Box room =
+        sketch.onPaper(
+            Box.at(
+                new Point(x.mm(), stretch() * y.mm()),
+                piece.length().mm(),
+                stretch() * piece.width().mm()));
+    String name = piece.name();
+    Stream<String> wordings =
+        rest == Rest.KEPT ? Stream.of(name + ", keep", name) : Stream.of(name);
+    wordings
+        .flatMap(words -> either(words, room))
+        .findFirst()
+        .ifPresent(
+            words -> {
+              sketch.add(Mark.Path.rectangle(plate(words, room), Pen.HATCH, Fill.WHITE));
+              sketch.add(centred(words).at(room.centre()));
+            });
+  }
+
+  private static Box plate(Lettering words, Box room) {
+    double along = words.width() + MARGIN;
+    boolean upright = words.degrees() == 0;
+    double wide = upright ? along : LEAST_FOR_WORDS;
+    double high = upright ? LEAST_FOR_WORDS : along;
+    return Box.at(room.centre().moved(-wide / 2, -high / 2), wide, high);
   }
 
   /** A defect, with its diagonals, as it is chalked on the board. */
@@ -183,14 +228,14 @@ public final class LayoutView {
 
   /** On one line the name, upright or turned, or the number before it. */
   private static Optional<Lettering> shortName(String mark, Box room) {
-    return Stream.of(mark, number(mark))
-        .flatMap(
-            words ->
-                Stream.concat(
-                    fitting(words, room.width(), room.height()).stream(),
-                    fitting(words, room.height(), room.width()).stream()
-                        .map(name -> name.turned(90))))
-        .findFirst();
+    return Stream.of(mark, number(mark)).flatMap(words -> either(words, room)).findFirst();
+  }
+
+  /** Upright, then turned, where it has room. */
+  private static Stream<Lettering> either(String words, Box room) {
+    return Stream.concat(
+        fitting(words, room.width(), room.height()).stream(),
+        fitting(words, room.height(), room.width()).stream().map(name -> name.turned(90)));
   }
 
   private static Optional<Lettering> fitting(String words, double along, double across) {

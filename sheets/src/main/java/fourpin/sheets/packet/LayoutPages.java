@@ -1,13 +1,10 @@
 package fourpin.sheets.packet;
 
 import fourpin.bench.Caution;
-import fourpin.cutting.Direction;
 import fourpin.cutting.Piece;
-import fourpin.cutting.SawStep;
 import fourpin.cutting.SetUp;
 import fourpin.cutting.SheetPattern;
 import fourpin.cutting.Unplaced;
-import fourpin.measure.Length;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.LayoutCautions;
 import fourpin.plan.MaterialPlan;
@@ -21,8 +18,11 @@ import fourpin.sheets.pages.Measure;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -77,7 +77,9 @@ final class LayoutPages {
       return switch (this) {
         case OF_CASES -> List.of(layout.sheets().id());
         case OF_PARTS ->
-            layout.gap().inputs().stream().map(input -> words.quantity(input.value())).toList();
+            Stream.of(layout.gap().inputs().getFirst(), layout.gap().inputs().getLast())
+                .map(input -> words.quantity(input.value()))
+                .toList();
       };
     }
 
@@ -128,6 +130,7 @@ final class LayoutPages {
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(howNear());
+    blocks.addAll(onHand());
     blocks.addAll(origins());
     blocks.add(Block.Paragraph.of(HOW_TO_READ + told.more()));
     blocks.addAll(signs.at(all()));
@@ -138,6 +141,25 @@ final class LayoutPages {
       }
     }
     return Optional.of(new Section("Cutting layouts", blocks));
+  }
+
+  /** What stock on hand counts, which is not to be spent. */
+  private List<Block> onHand() {
+    return materials.stream()
+        .flatMap(
+            material ->
+                material.layouts().stream()
+                    .flatMap(
+                        l ->
+                            l
+                                .onHand()
+                                .map(w -> title(material, l) + ": " + words.quantity(w))
+                                .stream()))
+        .<Block>map(
+            worth ->
+                Block.Paragraph.of(
+                    worth + " of it is the worth stated of stock on hand, not money to be spent."))
+        .toList();
   }
 
   /** Where layouts come from that the same job would not give again. */
@@ -241,6 +263,23 @@ final class LayoutPages {
     return blocks;
   }
 
+  /** What is left over, with whether it is worth keeping. */
+  private static Map<Piece, LayoutView.Rest> rests(StockLayout layout, List<SetUp> setUps) {
+    Set<String> kept =
+        layout.kept().stream().map(MaterialPlan.Kept::name).collect(Collectors.toSet());
+    Map<Piece, LayoutView.Rest> rests = new LinkedHashMap<>();
+    setUps.stream()
+        .flatMap(setUp -> setUp.steps().stream())
+        .flatMap(step -> Stream.concat(Stream.of(step.near()), step.far().stream()))
+        .filter(piece -> piece.content() instanceof Piece.Content.LeftOver)
+        .forEach(
+            piece ->
+                rests.put(
+                    piece,
+                    kept.contains(piece.name()) ? LayoutView.Rest.KEPT : LayoutView.Rest.NOT_KEPT));
+    return rests;
+  }
+
   private static Block leftOut(String title, List<Unplaced> unplaced) {
     return new Block.Callout(
         Block.Sign.ERROR,
@@ -252,13 +291,19 @@ final class LayoutPages {
 
   private Block pattern(String title, StockLayout layout, int number, List<SetUp> setUps) {
     SheetPattern pattern = layout.layout().patterns().get(number - 1);
-    Table order = order(setUps);
+    Set<String> small = Set.copyOf(layout.small(number));
+    Table order = new SetUpTable(care, told, words, small).of(setUps);
     double half = SHARE * (words.fullPage().width() - GAP);
     double beside = Measure.height(List.of(order), words.fullPage().width() - GAP - half);
     double below = Measure.height(List.of(order), words.fullPage().width());
     double width = beside > MOST_BESIDE && below < MOST_BELOW ? words.fullPage().width() : half;
     LayoutView view =
-        new LayoutView(words.fullPage().wide(width).high(VIEW_HEIGHT), pattern, number, title);
+        new LayoutView(
+            words.fullPage().wide(width).high(VIEW_HEIGHT),
+            pattern,
+            number,
+            title,
+            rests(layout, setUps));
     String count = pattern.quantity() == 1 ? "" : ", cut " + pattern.quantity() + " alike";
     List<Block> page = new ArrayList<>();
     page.add(new Block.Heading(title + ", layout S" + number + count));
@@ -270,116 +315,8 @@ final class LayoutPages {
         beside > MOST_BESIDE
             ? List.of(figure, order)
             : List.of(new Block.Beside(List.of(figure), SHARE, List.of(order))));
-    small(layout, number).ifPresent(page::add);
     care.narrow(setUps).ifPresent(signs::again);
     page.addAll(signs.at(cautions.of(layout, number)));
     return new Block.Together(page);
-  }
-
-  /** The pieces of one sheet that are too small to be held. */
-  private static Optional<Block> small(StockLayout layout, int number) {
-    List<String> small = layout.small(number);
-    return small.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Block.Paragraph(
-                Prose.bold("Too small to be held safely when they are cut: ")
-                    .then(Prose.plain(Words.list(small) + ". See the caution."))));
-  }
-
-  private Table order(List<SetUp> setUps) {
-    List<Table.Row> rows = new ArrayList<>();
-    int next = 0;
-    while (next < setUps.size()) {
-      List<SetUp> alike = alike(setUps.subList(next, setUps.size()));
-      rows.add(
-          Table.row(numbers(next + 1, alike.size()), setting(alike), passes(alike.getFirst())));
-      next += alike.size();
-    }
-    return new Table(
-        List.of(Table.right("Set-up"), Table.left("Saw, " + words.unit()), Table.left("Passes")),
-        rows,
-        Table.Lettering.SMALL);
-  }
-
-  /** The first, with those after it that trim the same by as much. */
-  private List<SetUp> alike(List<SetUp> setUps) {
-    SetUp first = setUps.getFirst();
-    return first instanceof SetUp.TrimEdge trim
-        ? setUps.stream().takeWhile(s -> s instanceof SetUp.TrimEdge t && isAlike(t, trim)).toList()
-        : List.of(first);
-  }
-
-  private boolean isAlike(SetUp.TrimEdge one, SetUp.TrimEdge other) {
-    return one.off().equals(other.off()) && passes(one).equals(passes(other));
-  }
-
-  private static String numbers(int first, int count) {
-    return count == 1 ? Integer.toString(first) : first + " to " + (first + count - 1);
-  }
-
-  private String setting(List<SetUp> alike) {
-    return switch (alike.getFirst()) {
-      case SetUp.TrimEdge trim ->
-          "trim "
-              + Words.list(alike.stream().map(LayoutPages::edge).toList())
-              + " by "
-              + words.number(trim.off())
-              + ", kerf included"
-              + large(alike);
-      case SetUp.CutTo cut -> setting(cut) + large(alike);
-    };
-  }
-
-  private String setting(SetUp.CutTo cut) {
-    if (care.isNarrow(cut)) {
-      return "rip strips of "
-          + words.number(cut.fence())
-          + " outside the blade, fence set anew for each"
-          + (care.isTooNarrow(cut) ? "; what is left too narrow for that by band saw or hand" : "");
-    }
-    return (cut.direction() == Direction.RIP ? "rip, fence at " : "crosscut, stop at ")
-        + words.number(cut.fence());
-  }
-
-  private String large(List<SetUp> setUps) {
-    return setUps.stream().anyMatch(care::isLarge) ? " (large: see the caution)" : "";
-  }
-
-  private static String edge(SetUp setUp) {
-    return setUp instanceof SetUp.TrimEdge trim ? Words.lower(trim.edge()) : "";
-  }
-
-  private String passes(SetUp setUp) {
-    return setUp.steps().stream().map(step -> pass(setUp, step)).collect(Collectors.joining("; "));
-  }
-
-  private String pass(SetUp setUp, SawStep step) {
-    if (setUp instanceof SetUp.TrimEdge) {
-      return step.from().name();
-    }
-    return fence(setUp, step)
-        + step.from().name()
-        + " → "
-        + named(step.near())
-        + step.far().map(far -> " + " + named(far)).orElse("");
-  }
-
-  /** Where the fence stands for this pass alone. */
-  private String fence(SetUp setUp, SawStep step) {
-    return switch (care.fence(setUp, step)) {
-      case SawCare.Fence.AtSetting _ -> "";
-      case SawCare.Fence.AtRest(Length rest) -> "fence at " + words.number(rest) + ": ";
-      case SawCare.Fence.Nowhere _ -> "by band saw or hand: ";
-    };
-  }
-
-  private String named(Piece piece) {
-    return switch (piece.content()) {
-      case Piece.Content.ToCut _ -> piece.name();
-      case Piece.Content.FinishedPart part -> "[" + told.name(part.mark()) + "]";
-      case Piece.Content.LeftOver _ -> "left over " + piece.name();
-      case Piece.Content.TrimWaste _ -> "waste";
-    };
   }
 }

@@ -21,6 +21,7 @@ import fourpin.sheets.paint.Mark;
 import fourpin.sheets.paint.Pen;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -183,7 +184,7 @@ class CaseViewsTest {
     for (MaterialPlan material : plan.materials()) {
       for (MaterialPlan.StockLayout layout : material.layouts()) {
         for (SheetPattern pattern : layout.layout().patterns()) {
-          Drawing drawing = new LayoutView(drafter, pattern, 1, layout.title()).draw();
+          Drawing drawing = new LayoutView(drafter, pattern, 1, layout.title(), Map.of()).draw();
           long named = words(drawing).stream().filter(w -> w.matches("\\d+( [a-z ,]+)?")).count();
           assertThat(named).isGreaterThanOrEqualTo(pattern.parts().size());
         }
@@ -198,7 +199,7 @@ class CaseViewsTest {
     for (MaterialPlan material : plan.materials()) {
       for (MaterialPlan.StockLayout layout : material.layouts()) {
         for (SheetPattern pattern : layout.layout().patterns()) {
-          Drawing drawing = new LayoutView(drafter, pattern, 1, layout.title()).draw();
+          Drawing drawing = new LayoutView(drafter, pattern, 1, layout.title(), Map.of()).draw();
           List<Mark.Text> texts =
               Mark.flattened(drawing.marks()).stream()
                   .flatMap(m -> m instanceof Mark.Text t ? Stream.of(t) : Stream.empty())

@@ -14,6 +14,7 @@ import fourpin.measure.Unit;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.Finished;
 import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.plan.SawCare;
 import fourpin.plan.Wanted;
 import fourpin.plan.Yield;
 import java.math.BigDecimal;
@@ -21,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -57,7 +59,9 @@ final class CutTables {
           "near",
           "near is",
           "far",
-          "far is");
+          "far is",
+          "held by",
+          "care");
 
   private static final List<String> PROGRESS_COLUMNS =
       List.of("material", "cut from", "layout", "sheet", "stock", "state", "except");
@@ -150,21 +154,23 @@ final class CutTables {
   }
 
   /** Every pass at the saw, in order. */
-  Csv order() {
+  Csv order(SawCare care) {
     List<List<String>> lines = new ArrayList<>();
     for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
         List<List<SetUp>> setUps = layout.setUps();
         for (int sheet = 0; sheet < setUps.size(); sheet++) {
           List<String> start = List.of(material.material(), layout.title(), "S" + (sheet + 1));
-          lines.addAll(passes(start, setUps.get(sheet)));
+          Set<String> small = Set.copyOf(layout.small(sheet + 1));
+          lines.addAll(passes(start, setUps.get(sheet), care, small));
         }
       }
     }
     return new Csv(ORDER_COLUMNS, lines);
   }
 
-  private List<List<String>> passes(List<String> start, List<SetUp> setUps) {
+  private List<List<String>> passes(
+      List<String> start, List<SetUp> setUps, SawCare care, Set<String> small) {
     List<List<String>> lines = new ArrayList<>();
     for (int i = 0; i < setUps.size(); i++) {
       for (SawStep step : setUps.get(i).steps()) {
@@ -178,6 +184,8 @@ final class CutTables {
         row.add(is(step.near()));
         row.add(step.far().map(Piece::name).orElse(""));
         row.add(step.far().map(CutTables::is).orElse(""));
+        row.add(heldBy(care.held(setUps.get(i), step)));
+        row.add(small.contains(step.from().name()) ? "small" : "");
         lines.add(row);
       }
     }
@@ -196,6 +204,16 @@ final class CutTables {
     return switch (setUp) {
       case SetUp.TrimEdge trim -> trim.off();
       case SetUp.CutTo cut -> cut.fence();
+    };
+  }
+
+  private static String heldBy(SawCare.Held held) {
+    return switch (held) {
+      case SawCare.Held.Fence _ -> "fence";
+      case SawCare.Held.FenceAtRest _ -> "fence, strip outside the blade";
+      case SawCare.Held.BandSaw _ -> "band saw or hand";
+      case SawCare.Held.Gauge _ -> "mitre gauge, stop";
+      case SawCare.Held.Straightedge _ -> "straightedge, hand-held saw";
     };
   }
 

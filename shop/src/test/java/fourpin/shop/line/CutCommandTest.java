@@ -87,7 +87,7 @@ class CutCommandTest {
             0
             birch ply, sheets: 3; no layout needs fewer than 3
             back ply, sheets: 2; no layout needs fewer than 2
-            ash, boards, cut to length and ripped: 2; no layout needs fewer than 2
+            ash, boards, cut to length and width: 2; no layout needs fewer than 2
             To be bought, where it has a price: 291.00
             The cutting is in %s.
             """

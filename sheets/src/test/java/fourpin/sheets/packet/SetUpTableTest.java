@@ -1,0 +1,170 @@
+package fourpin.sheets.packet;
+
+import static fourpin.sheets.SampleJobs.in;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.cutting.Direction;
+import fourpin.cutting.Edge;
+import fourpin.cutting.Lay;
+import fourpin.cutting.Piece;
+import fourpin.cutting.SawStep;
+import fourpin.cutting.SetUp;
+import fourpin.job.Job;
+import fourpin.plan.SawCare;
+import fourpin.sheets.SampleJobs;
+import fourpin.sheets.pages.Prose;
+import fourpin.sheets.pages.Table;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What stands at the saw: rip and crosscut by the grain, what holds the piece by its shape. */
+class SetUpTableTest {
+
+  private final Job job = SampleJobs.readingRoom();
+  private final SetUpTable table =
+      new SetUpTable(
+          new SawCare(job), LayoutPages.Told.OF_PARTS, new Words(job), Set.of("S1-T", "S1-U"));
+
+  private static Piece piece(String name, String length, String width) {
+    return new Piece(name, new Piece.Content.ToCut(), in(length), in(width));
+  }
+
+  private static Piece part(String mark, String length, String width) {
+    return new Piece(
+        "S1-Z", new Piece.Content.FinishedPart(mark, Lay.STRAIGHT), in(length), in(width));
+  }
+
+  private static SawStep step(Piece from, Piece near, Piece far) {
+    return new SawStep(from, near, Optional.of(far));
+  }
+
+  private static SetUp cut(Direction way, String size, SawStep... steps) {
+    return new SetUp.CutTo(way, in(size), List.of(steps));
+  }
+
+  private static SetUp trim(Edge edge) {
+    Piece sheet = piece("S1", "96", "48");
+    return new SetUp.TrimEdge(
+        edge, in("1/4"), List.of(step(sheet, piece("S1-A", "96", "1/8"), sheet)));
+  }
+
+  private String text(SetUp... setUps) {
+    return table.of(List.of(setUps)).rows().stream()
+        .map(SetUpTableTest::text)
+        .collect(Collectors.joining("\n", "", "\n"));
+  }
+
+  private static String text(Table.Row row) {
+    return row.cells().stream().map(Prose::text).collect(Collectors.joining(" | "));
+  }
+
+  @Test
+  void trimsOfASheetSayWhichSaw() {
+    assertThat(
+            text(
+                trim(Edge.NEAR_EDGE), trim(Edge.FAR_EDGE), trim(Edge.NEAR_END), trim(Edge.FAR_END)))
+        .isEqualTo(
+            """
+            1 to 2 | trim near edge, far edge by 1/4, kerf included | S1
+            3 to 4 | trim near end, far end by 1/4, kerf included, with a hand-held saw along a \
+            straightedge (large: see the caution) | S1
+            """);
+  }
+
+  @Test
+  void whatHoldsThePieceFollowsItsShape() {
+    assertThat(
+            text(
+                cut(
+                    Direction.RIP,
+                    "12",
+                    step(
+                        piece("S1-E", "60", "48"),
+                        part("1 side", "60", "12"),
+                        piece("S1-F", "60", "35"))),
+                cut(
+                    Direction.CROSSCUT,
+                    "30",
+                    step(
+                        piece("S1-G", "60", "12"),
+                        part("2 top", "30", "12"),
+                        piece("S1-H", "29", "12"))),
+                cut(
+                    Direction.CROSSCUT,
+                    "30",
+                    step(
+                        piece("S1-I", "60", "36"),
+                        part("3 back", "30", "36"),
+                        piece("S1-J", "29", "36"))),
+                cut(
+                    Direction.RIP,
+                    "36",
+                    step(
+                        piece("S1-K", "1", "48"),
+                        part("4 slip", "1", "36"),
+                        piece("S1-L", "1", "11")))))
+        .isEqualTo(
+            """
+            1 | rip, fence at 12 | S1-E → [1 side] + S1-F
+            2 | crosscut, stop at 30 | S1-G → [2 top] + S1-H
+            3 | crosscut at 30 with a hand-held saw along a straightedge (large: see the caution) \
+            | S1-I → [3 back] + S1-J
+            4 | rip, stop at 36 (turns at the fence: see the caution) | S1-K → [4 slip] + S1-L
+            """);
+  }
+
+  /** Strips of 1 across the grain of a piece 36 wide. */
+  @Test
+  void narrowStripsFallOffOutsideTheBladeAcrossTheGrainToo() {
+    assertThat(
+            text(
+                cut(
+                    Direction.CROSSCUT,
+                    "1",
+                    step(
+                        piece("S1-P", "5", "36"),
+                        part("2 slip", "1", "36"),
+                        piece("S1-Q", "3 7/8", "36")),
+                    step(
+                        piece("S1-Q", "2 1/8", "36"),
+                        part("2 slip", "1", "36"),
+                        part("2 slip", "1", "36")))))
+        .isEqualTo(
+            """
+            1 | crosscut strips of 1 outside the blade, fence set anew for each; what is left too \
+            narrow for that by band saw or hand | fence at 3 7/8: S1-P → [2 slip] + S1-Q; by band \
+            saw or hand: S1-Q → [2 slip] + [2 slip]
+            """);
+  }
+
+  /** One piece is wider than long, the other is not; one of each is small. */
+  @Test
+  void passesThatDifferSayWhatHoldsAndSmallOnesAreMarked() {
+    assertThat(
+            text(
+                cut(
+                    Direction.RIP,
+                    "2",
+                    step(
+                        piece("S1-S", "10", "14"),
+                        part("5 block", "10", "2"),
+                        piece("S1-T", "10", "11")),
+                    step(
+                        piece("S1-T", "10", "11"),
+                        part("5 block", "10", "2"),
+                        piece("S1-U", "10", "8")),
+                    step(
+                        piece("S1-U", "10", "8"),
+                        part("5 block", "10", "2"),
+                        part("5 block", "10", "5")))))
+        .isEqualTo(
+            """
+            1 | rip at 2, each as it says (turns at the fence, small: see the cautions) | at a \
+            stop: S1-S → [5 block] + S1-T; S1-T, small → [5 block] + S1-U; at the fence: S1-U, \
+            small → [5 block] + [5 block]
+            """);
+  }
+}

@@ -1,0 +1,105 @@
+package fourpin.shop.line;
+
+import static fourpin.shop.line.Cuttings.run;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a maker reads at the saw, on the pages and in the table of passes. */
+class AtTheSawTest {
+
+  private static final String SHEET =
+      "material,kind,length,width,count,price\nply,sheet,2440 mm,1220 mm,1,50\n";
+
+  @TempDir private Path shop;
+
+  private Path cut(String parts, String stock, Object... more) throws IOException {
+    Path asked = Files.writeString(shop.resolve("parts.csv"), parts);
+    Path rack = Files.writeString(shop.resolve("rack.csv"), stock);
+    Path out = shop.resolve("out");
+    List<Object> words = new ArrayList<>(List.of(asked, rack, "--out", out));
+    words.addAll(List.of(more));
+    assertThat(run(words.toArray())).startsWith("0");
+    return out;
+  }
+
+  /** On one line, whatever lines the page has. */
+  private static String printed(Path out) throws IOException {
+    try (PDDocument pdf = Loader.loadPDF(Files.readAllBytes(out.resolve("cutting.pdf")))) {
+      return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+    }
+  }
+
+  /** A sheet that the saw cannot rip is trimmed along a straightedge, and the page says so. */
+  @Test
+  void stripsAreNamedByTheGrainAndHeldByTheirShape() throws IOException {
+    Path out =
+        cut(
+            "part,material,length,width,count,grain\n"
+                + "panel,ply,2000 mm,1180 mm,1,length\nslip,ply,900 mm,25 mm,8,any\n",
+            SHEET,
+            "--set",
+            "longest-rip=2100mm",
+            "--set",
+            "first-cut=across");
+    assertThat(printed(out))
+        .contains(
+            "1 to 4 trim near edge, far edge, near end, far end by 5, kerf included, with a"
+                + " hand-held saw along a straightedge (large: see the caution)",
+            "crosscut strips of 25 outside the blade, fence set anew for each",
+            "rip, stop at 900 (turns at the fence: see the caution)",
+            "and longer rips than 2100 mm (longest-rip)",
+            "turning at the fence: Lay what is shorter along the cut than across it",
+            "narrow rips: Guard and riving knife stay on.");
+    List<String> order = Files.readAllLines(out.resolve("cutting-order.csv"));
+    assertThat(order.getFirst()).endsWith("far,far is,held by,care");
+    assertThat(order.subList(1, order.size()))
+        .filteredOn(line -> line.contains(",rip,900,"))
+        .isNotEmpty()
+        .allMatch(line -> line.endsWith(",\"mitre gauge, stop\","));
+    assertThat(order)
+        .filteredOn(line -> line.contains(",crosscut,25,"))
+        .isNotEmpty()
+        .allMatch(line -> line.endsWith(",\"fence, strip outside the blade\","));
+  }
+
+  /** Blocks from a rest of 250 by 200: all passes are marked, at their rows. */
+  @Test
+  void smallPiecesAreMarkedAtTheirPasses() throws IOException {
+    Path out =
+        cut(
+            "part,material,length,width,count\nblock,ply,100 mm,80 mm,4\n",
+            "material,kind,length,width,count,supply\nply,sheet,250 mm,200 mm,1,on-hand\n");
+    assertThat(printed(out))
+        .containsPattern("\\(small: see the caution\\)|, small: see the cautions\\)")
+        .contains("S1, small", "S1-E, small →")
+        .doesNotContain("Too small to be held safely when they are cut:");
+    List<String> order = Files.readAllLines(out.resolve("cutting-order.csv"));
+    assertThat(order.subList(1, order.size())).isNotEmpty().allMatch(l -> l.endsWith(",small"));
+  }
+
+  /** A sheet of the rack, worth 20, and one to be bought at 50. */
+  @Test
+  void theWorthOfStockOnHandIsNoMoneyToBeSpent() throws IOException {
+    Path out =
+        cut(
+            "part,material,length,width,count\nlid,ply,2300 mm,1100 mm,2\n",
+            "material,kind,length,width,count,price,supply,worth\n"
+                + "ply,sheet,2440 mm,1220 mm,1,,on-hand,20\n"
+                + "ply,sheet,2440 mm,1220 mm,,50,to-buy,\n");
+    assertThat(printed(out))
+        .contains(
+            "To be bought where it has a price 50",
+            "0 % 70.00 70.00",
+            "ply, sheets: 20.00 of it is the worth stated of stock on hand, not money to be spent.");
+  }
+}
