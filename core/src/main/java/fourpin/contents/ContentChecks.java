@@ -17,7 +17,9 @@ import fourpin.reference.HeldThing;
 import fourpin.reference.Reference;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Whether the usual thing of its kind fits on every shelf of a bay. */
@@ -44,10 +46,7 @@ public final class ContentChecks {
         .ifPresent(
             thing -> {
               List<Part> floors = floors(bay);
-              floors.stream()
-                  .filter(p -> p.role() == Role.SHELF)
-                  .findFirst()
-                  .ifPresent(s -> depth(s, thing));
+              kinds(floors).forEach(floor -> depth(floor, thing));
               heights(bay, floors, thing);
             });
   }
@@ -75,21 +74,47 @@ public final class ContentChecks {
         .toList();
   }
 
-  /** A thing may stand out over the front edge; that is for the maker to like or not. */
-  private void depth(Part shelf, HeldThing thing) {
-    Length depth = shelf.box().size(Axis.Y);
-    if (thing.depth().isMoreThan(depth)) {
-      note(
-          "thing-too-deep",
-          thing.name()
-              + " are usually "
-              + style.text(thing.depth())
-              + " deep, the shelves "
-              + style.text(depth),
-          shelf.mark(),
-          shelf.box(),
-          new Remedy("make the case deeper by " + style.text(thing.depth().minus(depth)), "room"));
+  /** The first of each depth, but for the bottom, on which things stand out no further. */
+  private static List<Part> kinds(List<Part> floors) {
+    Map<Length, Part> kinds = new LinkedHashMap<>();
+    floors.stream()
+        .filter(p -> p.role() != Role.BOTTOM)
+        .forEach(p -> kinds.putIfAbsent(p.box().size(Axis.Y), p));
+    return kinds.isEmpty() ? floors : List.copyOf(kinds.values());
+  }
+
+  /**
+   * A thing may stand out over the front edge; that is for the maker to like or not. What rests
+   * against the back with its middle before that edge falls.
+   */
+  private void depth(Part floor, HeldThing thing) {
+    Length depth = floor.box().size(Axis.Y);
+    Length over = thing.depth().minus(depth);
+    if (over.isPositive() && over.isLessThan(depth)) {
+      Place place = Place.of(built.order().name(), floor.mark(), floor.box());
+      String what = deep(floor, thing) + "; against the back their middle lies ";
+      String where = style.text(depth.minus(over).over(2)) + " behind the front edge";
+      list.add(finding(Severity.NOTE, "thing-too-deep", what + where, place, deeper(over)));
+    } else if (over.isPositive()) {
+      Place place = Place.of(built.order().name(), floor.mark(), floor.box());
+      String what =
+          deep(floor, thing)
+              + ": against the back their middle does not lie behind the front edge, and they fall";
+      list.add(finding(Severity.ERROR, "things-fall", what, place, deeper(over)));
     }
+  }
+
+  private String deep(Part floor, HeldThing thing) {
+    return "%s are usually %s deep, %s %s"
+        .formatted(
+            thing.name(),
+            style.text(thing.depth()),
+            floor.role() == Role.BOTTOM ? "the bottom" : "the shelves",
+            style.text(floor.box().size(Axis.Y)));
+  }
+
+  private Remedy deeper(Length over) {
+    return new Remedy("make the case deeper by " + style.text(over), "room");
   }
 
   private void heights(BaySpace bay, List<Part> floors, HeldThing thing) {
@@ -128,6 +153,11 @@ public final class ContentChecks {
 
   private void note(String kind, String what, String part, Box spot, Remedy... remedies) {
     Place place = Place.of(built.order().name(), part, spot);
-    list.add(new Finding(Severity.NOTE, kind, what, List.of(), place, List.of(remedies)));
+    list.add(finding(Severity.NOTE, kind, what, place, remedies));
+  }
+
+  private static Finding finding(
+      Severity severity, String kind, String what, Place place, Remedy... remedies) {
+    return new Finding(severity, kind, what, List.of(), place, List.of(remedies));
   }
 }

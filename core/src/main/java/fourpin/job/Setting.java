@@ -234,6 +234,15 @@ public enum Setting {
       Source.published(
           "a state architect's weighing of 7.5 ft book stacks, structural engineers' mail archive",
           "25 lb/ft")),
+  ROW_DEPTH(
+      "row-depth",
+      Kind.LENGTH,
+      "6 1/2 in",
+      "165 mm",
+      "10 mm",
+      "2 m",
+      "depth of the things on shelves whose job names none, which may stand in a row in front",
+      practice("as deep as average books, the cover of a hardcover novel")),
   SAG_LIMIT(
       "sag-limit",
       Kind.NUMBER,

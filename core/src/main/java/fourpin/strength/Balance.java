@@ -105,7 +105,10 @@ record Balance(List<Weight> weights) {
     return (part.box().low().z().mm() + part.box().high().z().mm()) / 2;
   }
 
-  /** Things stand in the middle of the depth of their shelf, their middles half an opening up. */
+  /**
+   * Things stand in the middle of the depth of their shelf, deeper ones against its back, their
+   * middles half an opening up.
+   */
   private static Weight contents(BuiltCase built, BaySpace bay, Part floor) {
     double line = ShelfLoad.of(built.order(), bay.number()).perMm(floor.box().size(Axis.Y));
     double top = floor.box().high().z().mm();
@@ -115,7 +118,16 @@ record Balance(List<Weight> weights) {
             .filter(z -> z > top)
             .min()
             .orElse(bay.clear().high().z().mm());
-    return at(line * bay.clear().size(Axis.X).mm(), floor.box(), (top + next) / 2);
+    double newton = line * bay.clear().size(Axis.X).mm();
+    return new Weight(newton, middle(built, bay, floor.box()), (top + next) / 2);
+  }
+
+  private static double middle(BuiltCase built, BaySpace bay, Box floor) {
+    double half =
+        ShelfLoad.depthOfThings(built.order(), bay.number())
+            .map(deep -> Math.max(deep.number(), floor.size(Axis.Y).mm()) / 2)
+            .orElse(floor.size(Axis.Y).mm() / 2);
+    return floor.high().y().mm() - half;
   }
 
   private static List<Part> floors(BuiltCase built, BaySpace bay) {

@@ -3,28 +3,48 @@ package fourpin.strength;
 import fourpin.measure.Unit;
 import fourpin.strength.Use.Limit;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Which limits a shelf passes, and how its load then lies, in words. */
-final class Beyond {
+/**
+ * Which limits a shelf passes, and how its load then lies, in words.
+ *
+ * @param limits one for each limit that it passes
+ * @param checked the ways in which it was loaded
+ */
+record Beyond(List<String> limits, String checked) {
 
-  private final Verdict verdict;
-  private final Unit unit;
-
-  Beyond(Verdict verdict, Unit unit) {
-    this.verdict = verdict;
-    this.unit = unit;
+  Beyond {
+    limits = List.copyOf(limits);
   }
 
-  /** One for each limit that it passes. */
-  List<String> words() {
-    return Stream.of(Limit.values())
-        .filter(limit -> !lying(limit).isEmpty())
-        .map(limit -> what(limit) + String.join(", and with ", lying(limit)))
-        .toList();
+  static Beyond of(Verdict verdict, Unit unit) {
+    return new Beyond(
+        Stream.of(Limit.values())
+            .filter(limit -> !lying(verdict, limit, unit).isEmpty())
+            .map(limit -> what(limit) + String.join(", and with ", lying(verdict, limit, unit)))
+            .toList(),
+        checked(verdict.shelf(), unit));
   }
 
-  private List<String> lying(Limit limit) {
+  /** Where there is no plate the beam tells of an even load alone. */
+  private static String checked(Candidate shelf, Unit unit) {
+    if (shelf.plate().isEmpty()) {
+      return "with its load spread evenly; a load in a row or on one half was not checked";
+    }
+    String ways =
+        shelf.loaded().stream().map(of -> of.place(unit)).collect(Collectors.joining(", "));
+    return "its load " + ways + (falls(shelf) ? "; against the back it falls: not checked" : "");
+  }
+
+  private static boolean falls(Candidate shelf) {
+    return shelf
+        .standing()
+        .filter(deep -> deep.number() >= 2 * ShelfPlate.depth(shelf.beam()))
+        .isPresent();
+  }
+
+  private static List<String> lying(Verdict verdict, Limit limit, Unit unit) {
     return verdict.uses().stream()
         .filter(use -> use.isBy(limit) && !use.holds())
         .map(use -> use.of().words(unit))

@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * A shelf as it is or might be, in bare numbers, and what it is held against.
  *
- * @param standing how deep the things on it are, where the job names them
+ * @param standing how deep the things on it are; nothing where they are taken to fill it
  * @param hand that pushes on its front edge while nothing stands on it, N
  * @param supports what one of those at its ends may carry; none where nobody says
  */
@@ -46,11 +46,20 @@ record Candidate(
     return cases;
   }
 
-  /** Things that fill the depth stand in no row. */
+  /**
+   * Things less deep than the shelf may all stand in front; deeper ones stand out over the edge.
+   * Nothing of those that fill the depth, and of those that fall off it.
+   */
   Optional<LoadCase> row() {
-    return standing
-        .filter(deep -> deep.number() < ShelfPlate.depth(beam))
-        .map(LoadCase.FrontRow::new);
+    return standing.flatMap(deep -> row(deep, ShelfPlate.depth(beam)));
+  }
+
+  private static Optional<LoadCase> row(Sourced deep, double depth) {
+    double bears = 2 * depth - deep.number();
+    return bears > depth
+        ? Optional.of(new LoadCase.FrontRow(deep))
+        : Optional.<LoadCase>of(new LoadCase.OverEdge(deep, bears))
+            .filter(_ -> 0 < bears && bears < depth);
   }
 
   LoadCase empty() {

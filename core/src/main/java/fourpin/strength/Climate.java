@@ -203,6 +203,11 @@ final class Climate {
         wood(part).source());
   }
 
+  /** Nothing for what does not move. */
+  Optional<Figure> shrinking(Part part) {
+    return movement(part).map(_ -> shrinks(part));
+  }
+
   private String id(Part part, String what) {
     return id + "/" + part.mark().toLowerCase(Locale.ROOT) + "/" + what;
   }

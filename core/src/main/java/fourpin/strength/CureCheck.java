@@ -170,7 +170,7 @@ final class CureCheck {
   }
 
   private String crushed(Verdict verdict, Use use) {
-    double push = verdict.under(use.of()).orElseThrow().push();
+    double push = verdict.push(use);
     return "; a support then still carries %s, load %s: cure that too"
         .formatted(Quantity.of(push, QuantityUnit.FORCE).text(job.unit()), use.of().brief());
   }

@@ -1,8 +1,6 @@
 package fourpin.strength;
 
 import fourpin.casework.Axis;
-import fourpin.casework.BaySpace;
-import fourpin.casework.BuiltCase;
 import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.job.Job;
@@ -28,6 +26,7 @@ import fourpin.strength.wood.YieldedDowel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What the ends of one fixed shelf do to their joints: the shelf bears on the lower wall of a dado,
@@ -58,14 +57,21 @@ final class JointFigures {
   private final Part side;
   private final ShelfOnSupports read;
   private final Joint joint;
+  private final List<EndLoad> loads;
 
-  JointFigures(Job job, BuiltCase built, Part shelf, BaySpace bay, ShelfOnSupports read) {
+  /**
+   * @param side that one end is joined to
+   * @param read between the uprights at its ends
+   */
+  JointFigures(
+      Job job, Settings settings, Part shelf, Part side, ShelfOnSupports read, Joint joint) {
     this.job = job;
-    this.settings = built.order().settings();
+    this.settings = settings;
     this.shelf = shelf;
-    this.side = built.part(bay.left());
+    this.side = side;
     this.read = read;
-    this.joint = built.order().fixedShelfJoint();
+    this.joint = joint;
+    this.loads = EndLoad.all(Candidate.of(read, List.of()));
   }
 
   List<Figure> all() {
@@ -89,7 +95,10 @@ final class JointFigures {
   Figure load() {
     return figure(
         "joint-load",
-        "load on one end of the fixed shelf",
+        "load on one end of the "
+            + (shelf.role() == Part.Role.BOTTOM
+                ? "bottom, its kick not counted on"
+                : "fixed shelf"),
         force(read.loaded().reaction()),
         "(q + g) l / 2",
         List.of(
@@ -105,24 +114,30 @@ final class JointFigures {
 
   /** How deep the shelf stands in the side. */
   double depth() {
-    double clear = read.span().value().value();
-    return (shelf.box().size(Axis.X).mm() - clear) / 2;
+    return side.box().shared(shelf.box()).size(Axis.X).mm();
   }
 
   double along() {
     return shelf.box().size(Axis.Y).mm();
   }
 
+  /** Of how its load lies, what presses hardest on the wall of the dado. */
+  EndLoad pressing() {
+    return EndLoad.most(loads, load -> load.onLine(along()));
+  }
+
   Figure bearing() {
+    EndLoad of = pressing();
     return figure(
         "joint-bearing",
-        "pressure of the shelf on the lower wall of its dado",
-        stress(read.loaded().reaction() / (depth() * along())),
-        "R / (a D)",
+        "pressure of the shelf on the lower wall of its dado, the load " + of.of().brief(),
+        stress(of.onLine(along()) / depth()),
+        "R / (a D) (1 + 6 |D / 2 - y| / D), or 2 R / (3 a y) where y < D / 3",
         List.of(
-            new Input("R", load().title(), load().value(), STATICS),
+            new Input("R", load().title(), force(of.newton()), STATICS),
             new Input("a", "depth of the dado", length(depth()), Source.GEOMETRY),
-            new Input("D", "depth of the shelf", length(along()), Source.GEOMETRY)),
+            new Input("D", "depth of the shelf", length(along()), Source.GEOMETRY),
+            new Input("y", EndLoad.MIDDLE, length(of.middle()), STATICS)),
         STATICS);
   }
 
@@ -170,12 +185,16 @@ final class JointFigures {
         crush.source());
   }
 
-  /** Screws of one end. */
-  long screws() {
+  /** Screws of one end, each so far behind the front edge, mm. */
+  private List<Double> screws() {
+    double front = shelf.box().low().y().mm();
     return side.features().stream()
-        .filter(f -> f instanceof Hole hole && hole.use() == Hole.Use.SCREW)
-        .filter(f -> f.purpose().equals(shelf.name()) && within((Hole) f))
-        .count();
+        .filter(Hole.class::isInstance)
+        .map(Hole.class::cast)
+        .filter(hole -> hole.use() == Hole.Use.SCREW)
+        .filter(hole -> hole.purpose().equals(shelf.name()) && within(hole))
+        .map(hole -> hole.centre().y().mm() - front)
+        .toList();
   }
 
   /** Shelves of one bay share their name; their screws stand at their own height. */
@@ -184,15 +203,46 @@ final class JointFigures {
     return z > shelf.box().low().z().mm() && z < shelf.box().high().z().mm();
   }
 
+  /** Of how its load lies, what pulls hardest at a screw. */
+  EndLoad pulling() {
+    return EndLoad.most(loads, load -> load.onScrew(screws()));
+  }
+
+  /**
+   * As many as hold by {@code most} on each, spread as they are bored; at least those there are.
+   */
+  int screwsFor(double most) {
+    return IntStream.iterate(screws().size(), n -> n + 1)
+        .filter(n -> n > along() || pulling().onScrew(spread(n)) <= most)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private List<Double> spread(int screws) {
+    return IntStream.range(0, screws).mapToObj(i -> along() * (2 * i + 1) / (2 * screws)).toList();
+  }
+
   Figure screwLoad() {
+    EndLoad of = pulling();
     return figure(
         "joint-screw",
-        "load on one screw of the joint",
-        force(read.loaded().reaction() / screws()),
-        "R / n",
+        "load on the most loaded screw of the joint, the load " + of.of().brief(),
+        force(of.onScrew(screws())),
+        "R / n + R |y - y₀| (y₁ - y₀) / Σ (yᵢ - y₀)²",
         List.of(
-            new Input("R", load().title(), load().value(), STATICS),
-            new Input("n", "screws of one end", Quantity.count(screws()), Source.GEOMETRY)),
+            new Input("R", load().title(), force(of.newton()), STATICS),
+            new Input("n", "screws of one end", Quantity.count(screws().size()), Source.GEOMETRY),
+            new Input("y", EndLoad.MIDDLE, length(of.middle()), STATICS),
+            new Input(
+                "y₀",
+                "from the front edge to the middle of the screws, yᵢ being the place of each",
+                length(EndLoad.mean(screws())),
+                Source.GEOMETRY),
+            new Input(
+                "y₁ - y₀",
+                "from the middle of the screws to the furthest",
+                length(EndLoad.furthest(screws())),
+                Source.GEOMETRY)),
         STATICS);
   }
 

@@ -46,9 +46,9 @@ final class JointFindings {
         ? Optional.empty()
         : Optional.of(
             finding(
-                Severity.ERROR,
-                "%s: the end presses on its dado with %s; %s are allowed"
-                    .formatted(names(), text(pressure), text(allowed)),
+                isBottom() ? Severity.DOUBT : Severity.ERROR,
+                "%s: %sthe end presses on its dado with %s; %s are allowed"
+                    .formatted(names(), lying(figures.pressing()), text(pressure), text(allowed)),
                 List.of(pressure, allowed),
                 List.of(
                     new Remedy(
@@ -75,9 +75,9 @@ final class JointFindings {
     List<Figure> shown = new ArrayList<>(List.of(load));
     shown.addAll(allowed);
     return finding(
-        severity,
-        "%s: each screw of an end carries %s; in end grain, for loads that stay, %s are allowed"
-            .formatted(names(), text(load), limits),
+        isBottom() ? Severity.DOUBT : severity,
+        "%s: %sthe most loaded screw of an end carries %s; in end grain, for loads that stay, %s are allowed"
+            .formatted(names(), lying(figures.pulling()), text(load), limits),
         shown,
         remedies(allowed));
   }
@@ -88,11 +88,12 @@ final class JointFindings {
 
   private List<Remedy> remedies(List<Figure> allowed) {
     double least = allowed.stream().mapToDouble(JointFindings::value).min().orElseThrow();
-    long needed = (long) Math.ceil(value(figures.load()) / least);
+    int needed = figures.screwsFor(least);
     List<Remedy> remedies = new ArrayList<>();
     remedies.add(
         new Remedy(
-            "let the ends into dadoes, which carry by wood on wood: joints: fixed-shelves: dado",
+            "let the ends into dadoes, which carry by wood on wood: joints: %s: dado"
+                .formatted(key()),
             "a dado in each side"));
     spacing(needed)
         .ifPresent(
@@ -107,7 +108,7 @@ final class JointFindings {
   }
 
   /** As a job file writes it, rounded down; nothing where screws would stand too close. */
-  private Optional<String> spacing(long needed) {
+  private Optional<String> spacing(int needed) {
     double apart = figures.along() / needed;
     Length least = Length.mm(40);
     Length set =
@@ -130,7 +131,23 @@ final class JointFindings {
     return new Finding(severity, "joint-carries", what, shown, place, remedies);
   }
 
+  private String lying(EndLoad load) {
+    return load.of().equals(LoadCase.EVEN) ? "" : "with " + load.of().words(job.unit()) + ", ";
+  }
+
+  private boolean isBottom() {
+    return shelves.getFirst().role() == Part.Role.BOTTOM;
+  }
+
+  private String key() {
+    return isBottom() ? "bottom" : "fixed-shelves";
+  }
+
   private String names() {
+    return isBottom() ? "the bottom, its kick not counted on" : fixed();
+  }
+
+  private String fixed() {
     String marks = shelves.stream().map(Part::mark).collect(Collectors.joining(", "));
     return (shelves.size() == 1 ? "fixed shelf " : "fixed shelves ") + marks;
   }

@@ -5,8 +5,9 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Looks for the largest load of a shelf within all limits, however it lies. What a load uses of a
- * limit grows evenly with it, but for supports that it lifts off, so that a straight line leads to
- * it in a few steps.
+ * limit grows evenly with it, but for supports that it lifts off and for what a little before the
+ * front row does to a shelf that bends of itself, so that a straight line leads to it in a few
+ * steps.
  */
 final class LargestLoad {
 
@@ -74,7 +75,8 @@ final class LargestLoad {
         atHigh = now;
         next = between(low, atLow, high, atHigh, i);
       } else {
-        double further = next + (1 - NEARLY / 2 - now) * (next - low) / (now - atLow);
+        double further =
+            now > atLow ? next + (1 - NEARLY / 2 - now) * (next - low) / (now - atLow) : 2 * next;
         low = next;
         atLow = now;
         next = further < high ? further : between(low, atLow, high, atHigh, i);

@@ -45,7 +45,7 @@ final class Limits {
       case STRESS ->
           shelf
               .limits()
-              .stress()
+              .stressAllowed(by.of())
               .flatMap(most -> met("σ", "stress", by, most.number(), QuantityUnit.STRESS));
       case SUPPORTS ->
           shelf.supports().stream()

@@ -1,5 +1,7 @@
 package fourpin.strength;
 
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import fourpin.measure.Unit;
 
@@ -15,6 +17,16 @@ sealed interface LoadCase {
    * @param deep the things, less than the shelf, mm
    */
   record FrontRow(Sourced deep) implements LoadCase {}
+
+  /**
+   * Its load in things deeper than the shelf, which rest against what stands behind it and so stand
+   * out over its front edge. Being stiff they bear on as much of it, on both sides of their middle,
+   * as lies behind the front edge.
+   *
+   * @param deep the things, more than the shelf and less than twice as much, mm
+   * @param bears how much of the depth bears them, from the front edge, mm
+   */
+  record OverEdge(Sourced deep, double bears) implements LoadCase {}
 
   /** Its load spread evenly over one half of its length, and nothing on the other. */
   record OneHalf() implements LoadCase {}
@@ -35,9 +47,25 @@ sealed interface LoadCase {
       case Even() -> "its load spread evenly";
       case FrontRow(Sourced deep) ->
           "its load in a row " + deep.value().text(unit) + " deep along the front edge";
+      case OverEdge(Sourced deep, _) ->
+          "its load in things "
+              + deep.value().text(unit)
+              + " deep standing out over the front edge";
       case OneHalf() -> "its load on one half of its length alone";
       case Hand(Sourced push) ->
           "a hand that pushes " + push.value().text(unit) + " on the front edge";
+    };
+  }
+
+  /** Where it lies, after "its load". */
+  default String place(Unit unit) {
+    return switch (this) {
+      case FrontRow(Sourced deep) -> "in a row " + deep.value().text(unit) + " deep in front";
+      case OverEdge(_, double bears) ->
+          "against the back, its middle "
+              + Quantity.of(bears / 2, QuantityUnit.LENGTH).text(unit)
+              + " behind the front edge";
+      case Even(), OneHalf(), Hand(_) -> brief();
     };
   }
 
@@ -46,6 +74,7 @@ sealed interface LoadCase {
     return switch (this) {
       case Even() -> "spread evenly";
       case FrontRow(_) -> "in a row in front";
+      case OverEdge(_, _) -> "standing out over the front edge";
       case OneHalf() -> "on one half";
       case Hand(_) -> "of a hand";
     };
@@ -55,6 +84,7 @@ sealed interface LoadCase {
   default SpanTable.Lying lying() {
     return switch (this) {
       case FrontRow(_) -> SpanTable.Lying.IN_A_ROW;
+      case OverEdge(_, _) -> SpanTable.Lying.OVER_THE_EDGE;
       case OneHalf() -> SpanTable.Lying.ON_ONE_HALF;
       case Even(), Hand(_) -> SpanTable.Lying.EVENLY;
     };

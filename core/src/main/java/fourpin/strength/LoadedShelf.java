@@ -40,6 +40,11 @@ public record LoadedShelf(Section section, double span, double overhang, double 
     return section.stress(section.mostStressed(), moment());
   }
 
+  /** Empty, held down on its supports, with a push in the middle of its span, N·mm. */
+  double momentUnder(double push) {
+    return push * span / 4 + section.weight() * span * span / 8;
+  }
+
   /** What the supports of one end carry together, N. */
   public double reaction() {
     return bent().reactions()[0];

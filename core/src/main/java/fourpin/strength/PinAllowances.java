@@ -75,12 +75,28 @@ final class PinAllowances {
 
   private static SupportLimit byBending(PinInSide in, double bearing, Sourced stress) {
     double most = in.dowel().pushOf(in.mostMoment(stress.number()), bearing);
-    return new SupportLimit(force(most), "by the bending of its pin", stress.source());
+    return new SupportLimit(force(most), force(most), "by the bending of its pin", stress.source());
   }
 
   private static SupportLimit byCode(Figure figure) {
     String by = figure.title().substring(figure.title().indexOf(", by ") + 2);
-    return new SupportLimit(figure.value(), by, figure.source());
+    return new SupportLimit(figure.value(), brief(figure), by, figure.source());
+  }
+
+  /**
+   * The same for minutes. Wood's k_mod grows by less than that of boards, for which it is taken.
+   */
+  private static Quantity brief(Figure figure) {
+    boolean nds = figure.id().endsWith("nds");
+    double times =
+        nds
+            ? number("NDS duration for brief loads") / number("NDS duration for permanent loads")
+            : number("EC5 duration for brief loads") / number("EC5 duration for stored loads");
+    return force(times * figure.value().value());
+  }
+
+  private static double number(String constant) {
+    return Reference.constant(constant).value();
   }
 
   /** Load allowed by the NDS, which knows wood and plywood. */
@@ -237,7 +253,9 @@ final class PinAllowances {
         in.depth().input("t", "its depth in the wood"),
         new Input(
             "e",
-            "from the side to the middle of what lies on the pin, (r + g) / 2",
+            "from the side to the middle of what lies on the pin, (r + g) / 2: a shelf that sags bears"
+                + " on the tip first, at r, but a pin that is about to yield has turned further than"
+                + " the end of the shelf, and is borne upon nearer the side",
             length(in.lever()),
             STATICS),
         in.reach().input("r", "reach of the pin"),

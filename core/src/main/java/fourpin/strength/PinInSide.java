@@ -27,7 +27,12 @@ record PinInSide(
   /** Plastic section modulus of a round bar, d³ / 6 (EN 1995-1-1, 8.5.1.1; NDS, appendix I). */
   private static final double PLASTIC = 6;
 
-  /** From the side's face to the middle of what lies on the pin, mm. */
+  /**
+   * From the side's face to the middle of what lies on the pin, mm. A shelf that sags bears on the
+   * tip first. What is allowed is a part of what makes pin or wood yield, and before that the pin
+   * turns by some hundredths, the end of a shelf within its limits by a hundredth at the most: it
+   * then bears nearer the side than taken here.
+   */
   double lever() {
     return (reach.number() + Math.min(gap.number(), reach.number())) / 2;
   }

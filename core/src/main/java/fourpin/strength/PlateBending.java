@@ -105,6 +105,7 @@ final class PlateBending {
     return switch (of) {
       case LoadCase.Even() -> with(shelf.evenly(load));
       case LoadCase.FrontRow(Sourced deep) -> with(shelf.inFront(load, deep.number()));
+      case LoadCase.OverEdge(_, double bears) -> with(shelf.inFront(load, bears));
       case LoadCase.OneHalf() -> solver.underLeftOf(shelf.own(), shelf.evenly(load));
       case LoadCase.Hand(Sourced push) -> with(new Point(push.number(), plate.length() / 2, 0));
     };

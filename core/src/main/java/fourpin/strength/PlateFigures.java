@@ -60,6 +60,7 @@ final class PlateFigures {
     all.addAll(unevenly(LoadCase.ONE_HALF).onOneHalf());
     rocking().ifPresent(rocking -> all.addAll(rocking.all()));
     verdict.under(verdict.shelf().empty()).ifPresent(hand -> all.addAll(hand(hand)));
+    unevenly(verdict.shelf().empty()).stress().ifPresent(all::add);
     all.addAll(stiffness.all());
     return all;
   }

@@ -56,11 +56,18 @@ final class RowLoads {
             STATICS));
     return figure(
         "load-" + row,
-        "load on each " + row + " support",
+        "load on each " + row + " support" + twoRows(rows),
         force(loaded.reaction() * share),
         formula,
         inputs,
         STATICS);
+  }
+
+  private static String twoRows(Bearing.Rows rows) {
+    return switch (rows.count()) {
+      case TWO -> "";
+      case THREE -> ", were there none half way between front and back";
+    };
   }
 
   private double depth() {

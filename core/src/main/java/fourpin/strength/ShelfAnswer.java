@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param sagYears at the same load after years
  * @param beyond which limits it passes, and how its load then lies, in words; nothing where it is
  *     within all of them however its load lies
+ * @param checked in which ways it was loaded for that, and in which it could not be, in words
  * @param rest of its figures
  */
 public record ShelfAnswer(
@@ -27,6 +28,7 @@ public record ShelfAnswer(
     Figure limitNow,
     Figure limitYears,
     List<String> beyond,
+    String checked,
     Lazy<Rest> rest) {
 
   public ShelfAnswer {

@@ -58,7 +58,7 @@ final class ShelfFigures {
    * @param beyond which limits it passes, and how its load then lies
    * @param rest of its figures, worked out when they are asked for
    */
-  ShelfAnswer answer(List<String> beyond, Lazy<Rest> rest) {
+  ShelfAnswer answer(Beyond beyond, Lazy<Rest> rest) {
     Figure now = sagNow();
     return new ShelfAnswer(
         shelf.caseName(),
@@ -69,7 +69,8 @@ final class ShelfFigures {
         sagYears(now),
         limitNow(),
         limit("limit-years", "sag allowed after years", shelf.limits().yearsOver()),
-        beyond,
+        beyond.limits(),
+        beyond.checked(),
         rest);
   }
 
@@ -220,7 +221,8 @@ final class ShelfFigures {
     limits.met(most.governs()).ifPresent(inputs::add);
     String title =
         most.number() > 0
-            ? "largest load within the limits however it lies (%s)"
+            ? "largest load within the limits %s (%%s)"
+                .formatted(plate.isPresent() ? "however it lies" : "spread evenly")
             : "no load is within the limits (%s)";
     return figure(
         "largest-load",

@@ -53,7 +53,11 @@ final class ShelfFindings {
     this.verdict = verdict;
     this.cures = cures;
     this.figures = new ShelfFigures(read, verdict);
-    this.answer = Lazy.of(() -> figures.answer(List.of(), Lazy.of(() -> figures.rest(List.of()))));
+    this.answer =
+        Lazy.of(
+            () ->
+                figures.answer(
+                    Beyond.of(verdict, job.unit()), Lazy.of(() -> figures.rest(List.of()))));
   }
 
   List<Finding> all() {

@@ -1,6 +1,8 @@
 package fourpin.strength;
 
+import fourpin.measure.Quantity;
 import fourpin.measure.Sourced;
+import fourpin.reference.Reference;
 import java.util.Optional;
 
 /**
@@ -46,6 +48,14 @@ public record ShelfLimits(
 
   double stressUse(double bending) {
     return stress.map(allowed -> bending / allowed.number()).orElse(0.0);
+  }
+
+  /** Glass stands more for a minute than for years, MPa. */
+  Optional<Sourced> stressAllowed(LoadCase of) {
+    double times =
+        of instanceof LoadCase.Hand ? Reference.constant("glass for a minute").value() : 1;
+    return stress.map(
+        s -> new Sourced(Quantity.of(times * s.number(), s.value().unit()), s.source()));
   }
 
   public boolean holds(LoadedShelf shelf) {

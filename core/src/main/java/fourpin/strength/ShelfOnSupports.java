@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param loaded in bare numbers
  * @param span between the supports, with its working
  * @param load along the shelf besides its own weight, with its working
- * @param standing how deep the things on it are, where the job names them
+ * @param standing how deep the things on it are, as the job names them or by the settings; nothing
+ *     where they are taken to fill its depth
  * @param doubt how far a support may lie low, and how hard a hand pushes
  */
 public record ShelfOnSupports(

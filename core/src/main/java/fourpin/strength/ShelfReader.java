@@ -71,9 +71,46 @@ final class ShelfReader {
             section(shelf), span.value().value(), overhang(shelf, span), load.value().value()),
         span,
         load,
-        ShelfLoad.depthOfThings(built.order(), space(shelf).number()),
+        standing(shelf),
         bearing(shelf),
         limits(material(shelf)),
+        doubt());
+  }
+
+  /** Things that nobody names are taken to be no deeper than their shelf. */
+  private Optional<Sourced> standing(Part shelf) {
+    Length usual = settings.length(Setting.ROW_DEPTH);
+    return ShelfLoad.depthOfThings(built.order(), space(shelf).number())
+        .or(
+            () ->
+                Optional.of(new Sourced(Quantity.of(usual), settings.source(Setting.ROW_DEPTH)))
+                    .filter(_ -> usual.isLessThan(shelf.box().size(Axis.Y))));
+  }
+
+  /** The bottom of one bay, its ends in joints, its load spread evenly. */
+  ShelfOnSupports bottom(Part bottom, BaySpace bay) {
+    String prefix = Figure.id(built.order().name(), "bottom-" + bay.number());
+    Figure span =
+        new Figure(
+            prefix + "/span",
+            "clear width of the bay",
+            Quantity.of(bay.clear().size(Axis.X)),
+            "W",
+            List.of(input("W", "clear width of the bay", bay.clear().size(Axis.X))),
+            Source.GEOMETRY);
+    Figure load =
+        ShelfLoad.of(built.order(), bay.number())
+            .figure(prefix + "/load", bottom.box().size(Axis.Y));
+    return new ShelfOnSupports(
+        built.order().name(),
+        bottom.mark(),
+        prefix,
+        new LoadedShelf(section(bottom), span.value().value(), 0, load.value().value()),
+        span,
+        load,
+        Optional.empty(),
+        new Bearing.WholeEnd(),
+        limits(material(bottom)),
         doubt());
   }
 

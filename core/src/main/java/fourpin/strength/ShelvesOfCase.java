@@ -63,7 +63,7 @@ final class ShelvesOfCase {
   private ShelfAnswer answer(Part shelf, Lazy<ShelfAnswer.Rest> rest) {
     Verdict verdict = verdict(shelf);
     return new ShelfFigures(reader.read(shelf), verdict)
-        .answer(new Beyond(verdict, job.unit()).words(), rest);
+        .answer(Beyond.of(verdict, job.unit()), rest);
   }
 
   /** Whoever looks into what is put off bends plates of their own, since threads share none. */
@@ -103,7 +103,13 @@ final class ShelvesOfCase {
   }
 
   private JointFigures joints(Part shelf) {
-    return new JointFigures(job, built, shelf, reader.space(shelf), reader.read(shelf));
+    return new JointFigures(
+        job,
+        reader.settings(),
+        shelf,
+        built.part(reader.space(shelf).left()),
+        reader.read(shelf),
+        built.order().fixedShelfJoint());
   }
 
   /** Shelves that are alike in all that matters are found fault with together. */
@@ -140,7 +146,8 @@ final class ShelvesOfCase {
     List<Finding> all = new ArrayList<>();
     all.addAll(new ShelfFindings(job, reader, alike, verdict, ofShelf).all());
     all.addAll(new PlateFindings(job, alike, read, verdict, ofTipping).all());
-    Stream.concat(verdict.shelf().row().stream(), Stream.of(LoadCase.ONE_HALF))
+    Stream.concat(
+            verdict.shelf().row().stream(), Stream.of(LoadCase.ONE_HALF, verdict.shelf().empty()))
         .map(of -> new UnevenFindings(job, alike, read, verdict, of, ofShelf))
         .forEach(uneven -> all.addAll(uneven.all()));
     all.addAll(

@@ -49,6 +49,7 @@ public record SpanTable(
   public enum Lying {
     EVENLY,
     IN_A_ROW,
+    OVER_THE_EDGE,
     ON_ONE_HALF
   }
 

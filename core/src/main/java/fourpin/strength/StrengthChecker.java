@@ -45,6 +45,8 @@ public final class StrengthChecker {
     findings.addAll(feet.findings());
     KickBottoms bottoms = new KickBottoms(job, built);
     findings.addAll(bottoms.findings());
+    BottomJoints joints = new BottomJoints(job, built, reader);
+    findings.addAll(joints.findings());
     findings.addAll(TallSides.of(job, built, bow.all()));
     findings.addAll(climate.findings());
     StandingFigures standing = new StandingFigures(job, built, stack.above());
@@ -56,7 +58,7 @@ public final class StrengthChecker {
             built.order().name(),
             climate.figures(),
             bow.all(),
-            Stream.concat(feet.all().stream(), bottoms.all().stream()).toList(),
+            Stream.of(feet.all(), bottoms.all(), joints.all()).flatMap(List::stream).toList(),
             racking,
             standing.all(),
             stack.figures(),
@@ -72,6 +74,7 @@ public final class StrengthChecker {
 
   private static Apart apart(SideBow bow, Climate climate, ShelfReader reader, Part shelf) {
     double span = reader.read(shelf).span().value().value();
-    return new Apart(bow.at(shelf), bow.creep(shelf), climate.apart(shelf, span));
+    return new Apart(
+        bow.at(shelf), bow.creep(shelf), climate.apart(shelf, span), climate.shrinking(shelf));
   }
 }

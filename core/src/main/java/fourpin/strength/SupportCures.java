@@ -340,7 +340,10 @@ final class SupportCures {
 
   private Remedy remedy(Borne way) {
     Verdict borne = verdict(way);
-    Use most = Verdict.worst(borne.uses().stream().filter(u -> u.isBy(Limit.SUPPORTS)));
+    Use most =
+        Verdict.worst(
+            borne.uses().stream()
+                .filter(u -> u.isBy(Limit.SUPPORTS) && !u.of().equals(borne.shelf().empty())));
     double allowed =
         borne.shelf().supports().stream().mapToDouble(l -> l.most().value()).min().orElseThrow();
     return new Remedy(

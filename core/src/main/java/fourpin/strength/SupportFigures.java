@@ -37,6 +37,7 @@ final class SupportFigures {
   private List<Figure> all(Bearing.Rows rows) {
     List<Figure> all = new ArrayList<>();
     push().ifPresent(all::add);
+    handPush().ifPresent(all::add);
     pin.ifPresent(
         p -> {
           all.addAll(allowed(p));
@@ -44,15 +45,26 @@ final class SupportFigures {
           all.add(edge(p));
           all.add(engagement(p));
         });
-    all.add(
-        figure(
-            "slides-off",
-            "how far the shelf may creep forward until its back edge leaves the back supports",
-            length(rows.back().number()),
-            "b",
-            List.of(rows.back().input("b", "back edge to the middle of the back row")),
-            STATICS));
+    all.add(slidesOff(rows));
     return all;
+  }
+
+  /** In the driest month, its front edge where it was cut to lie. */
+  private Figure slidesOff(Bearing.Rows rows) {
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(rows.back().input("b", "back edge to the middle of the back row"));
+    apart
+        .shrinks()
+        .map(by -> new Input("w", by.title(), by.value(), by.source()))
+        .ifPresent(inputs::add);
+    double less = apart.shrinks().map(by -> by.value().value()).orElse(0.0);
+    return figure(
+        "slides-off",
+        "how far the shelf may creep forward until its back edge leaves the back supports",
+        length(rows.back().number() - less),
+        apart.shrinks().isPresent() ? "b - w" : "b",
+        inputs,
+        STATICS);
   }
 
   /** How its load presses hardest on a support; nothing for a shelf that tips. */
@@ -68,6 +80,42 @@ final class SupportFigures {
   /** The same however its load lies. */
   Optional<Figure> push() {
     return PlateFigures.of(shelf, verdict).flatMap(PlateFigures::push);
+  }
+
+  /** Of a hand on its front edge above it; nothing for a shelf in joints. */
+  Optional<Figure> handPush() {
+    return shelf.bearing() instanceof Bearing.Rows rows
+        ? verdict.handPush().map(push -> handPush(rows, push))
+        : Optional.empty();
+  }
+
+  private Figure handPush(Bearing.Rows rows, double push) {
+    Resting hand = Resting.of(verdict.shelf(), verdict.shelf().empty());
+    return figure(
+        "hand-push",
+        "load on a front support, a hand on the front edge above it and nothing on the shelf",
+        force(push),
+        "(F (D - b - x) + G (D - b - y) / 2) / (D - a - b)",
+        List.of(
+            shelf.doubt().hand().input("F", "push of a hand"),
+            new Input("x", "from the front edge to the hand", length(hand.at()), STATICS),
+            new Input("G", "the shelf's own weight", force(hand.own()), STATICS),
+            new Input("y", "from the front edge to its middle", length(hand.centre()), STATICS),
+            new Input("D", "depth of the shelf", length(shelf.section().depth()), Source.GEOMETRY),
+            rows.front().input("a", "front edge to the front row"),
+            rows.back().input("b", "back edge to the back row")),
+        STATICS);
+  }
+
+  /** Limits that a hand above a support passes, what is allowed for minutes. */
+  List<SupportLimit> passedByHand() {
+    return verdict.shelf().supports().stream()
+        .filter(limit -> verdict.handPush().filter(p -> p > limit.brief().value()).isPresent())
+        .toList();
+  }
+
+  boolean allPassedByHand() {
+    return passedByHand().size() == verdict.shelf().supports().size();
   }
 
   /** What codes allow on a support. */
@@ -92,7 +140,11 @@ final class SupportFigures {
             + " model of pins; elastic, with π s³ / 32, it would be 1.7 times as much",
         List.of(
             new Input("P", push.title(), push.value(), push.source()),
-            new Input("e", "lever of the push", length(in.lever()), STATICS),
+            new Input(
+                "e",
+                "lever of the push, to the middle of what lies on the pin",
+                length(in.lever()),
+                STATICS),
             new Input(
                 "f",
                 "bearing of the side, the lower of both",
@@ -132,7 +184,7 @@ final class SupportFigures {
     return figure(
         "engagement-years",
         "length of pin under the end of the shelf after years, the shelf pushed to the other side",
-        length(Math.max(0, in.reach().number() - room)),
+        length(in.reach().number() - room),
         "r - g - 2 k b - w - 8 s² / (3 L)",
         List.of(
             in.reach().input("r", "reach of the pin"),
@@ -157,6 +209,10 @@ final class SupportFigures {
   private Figure figure(
       String id, String title, Quantity value, String formula, List<Input> inputs, Source source) {
     return new Figure(shelf.prefix() + "/" + id, title, value, formula, inputs, source);
+  }
+
+  private static Quantity force(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE);
   }
 
   private static Quantity length(double mm) {

@@ -6,6 +6,8 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,9 +58,47 @@ final class SupportFindings {
               pin.flatMap(p -> crushes(p, push)).ifPresent(all::add);
               supports.rating().flatMap(r -> overRated(r, push)).ifPresent(all::add);
             });
+    figures.handPush().flatMap(this::pressedByHand).ifPresent(all::add);
+    if (pin.isEmpty() && supports.rating().isEmpty()) {
+      figures.push().flatMap(this::unrated).ifPresent(all::add);
+    }
     pin.flatMap(figures::stress).flatMap(this::bends).ifPresent(all::add);
     pin.flatMap(this::slips).ifPresent(all::add);
     return all;
+  }
+
+  /** Standards, clips and cleats, of which no code says what they bear; nothing in joints. */
+  private Optional<Finding> unrated(Figure push) {
+    return value(push) > 0
+        ? Optional.of(
+            alike.finding(
+                Severity.NOTE,
+                "support-unrated",
+                "%s: %sa support carries %s; no rating of its maker is stated, and nothing was held against it"
+                    .formatted(alike.names(), lying(), alike.text(push)),
+                List.of(push),
+                List.of(
+                    new Remedy(
+                        "ask its maker what one of them bears, and set support-rating",
+                        "nothing"))))
+        : Optional.empty();
+  }
+
+  private Optional<Finding> pressedByHand(Figure push) {
+    String passed =
+        figures.passedByHand().stream()
+            .map(limit -> limit.brief().text(job.unit()) + " " + limit.by())
+            .collect(Collectors.joining(" and "));
+    return passed.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            alike.finding(
+                figures.allPassedByHand() ? Severity.ERROR : Severity.DOUBT,
+                "hand-presses",
+                "%s: a hand that pushes on the front edge above a support brings %s on it, and nothing else stands there; %s are allowed for minutes"
+                    .formatted(alike.names(), alike.text(push), passed),
+                List.of(push),
+                cures));
   }
 
   /** Over both codes it fails; over one of them, or the only one that speaks, it is a doubt. */
@@ -111,11 +151,10 @@ final class SupportFindings {
         ? Optional.empty()
         : Optional.of(
             alike.finding(
-                Severity.DOUBT,
+                value(engagement) > 0 ? Severity.DOUBT : Severity.ERROR,
                 "engagement-years",
-                "%s: pushed to one side, after years only %s of the pins at the other end lie under it; %s are asked for"
-                    .formatted(
-                        alike.names(), alike.text(engagement), least.value().text(job.unit())),
+                "%s: pushed to one side, after years %s; %s are asked for"
+                    .formatted(alike.names(), lying(engagement), least.value().text(job.unit())),
                 List.of(engagement),
                 List.of(
                     new Remedy("cut the shelves closer: set less end-play", "care"),
@@ -125,6 +164,13 @@ final class SupportFindings {
                     new Remedy(
                         "put a fixed shelf in, so that the sides do not bow",
                         "that shelf can't be moved"))));
+  }
+
+  private String lying(Figure engagement) {
+    Quantity missing = Quantity.of(-value(engagement), QuantityUnit.LENGTH);
+    return value(engagement) > 0
+        ? "only %s of the pins at the other end lie under it".formatted(alike.text(engagement))
+        : "its other end lies %s beyond its pins, and it drops".formatted(missing.text(job.unit()));
   }
 
   private Optional<Finding> overRated(Sourced rating, Figure push) {

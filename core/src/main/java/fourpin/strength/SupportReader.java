@@ -54,7 +54,10 @@ final class SupportReader {
     return Stream.concat(
             pin.stream().flatMap(in -> PinAllowances.limits(in, pinStress()).stream()),
             rating().stream()
-                .map(r -> new SupportLimit(r.value(), "by the rating of its maker", r.source())))
+                .map(
+                    r ->
+                        new SupportLimit(
+                            r.value(), r.value(), "by the rating of its maker", r.source())))
         .toList();
   }
 

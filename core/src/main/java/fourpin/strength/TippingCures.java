@@ -78,6 +78,7 @@ final class TippingCures {
   private String outcome(Verdict then) {
     boolean bends = then.uses().stream().filter(u -> !u.isBy(Limit.SUPPORTS)).allMatch(Use::holds);
     return carried(then.push())
+        + underHand()
         + (bends ? "" : "; it still bends too far: cure that too")
         + rocking.by(then);
   }
@@ -95,6 +96,19 @@ final class TippingCures {
         .orElse(carries);
   }
 
+  /** That presses on a front support as hard by each cure; nothing where that is allowed. */
+  private String underHand() {
+    double push = verdict.handPush().orElse(0.0);
+    return now.supports().stream()
+        .filter(limit -> push > limit.brief().value())
+        .min(Comparator.comparingDouble(limit -> limit.brief().value()))
+        .map(
+            limit ->
+                "; under the hand it carries %s, and %s are allowed for minutes %s: cure that too"
+                    .formatted(force(push), limit.brief().text(job.unit()), limit.by()))
+        .orElse("");
+  }
+
   private List<LoadCase> tipping() {
     return Stream.concat(now.loaded().stream(), Stream.of(now.empty()))
         .filter(verdict::tips)
@@ -109,7 +123,7 @@ final class TippingCures {
             .formatted(
                 force(heldDown(rows, margin)),
                 Quantity.of(margin, QuantityUnit.RATIO).text(job.unit()),
-                carried(frontPush(rows))),
+                carried(frontPush(rows)) + underHand()),
         "two parts for each shelf");
   }
 
@@ -121,13 +135,15 @@ final class TippingCures {
         .orElse(0.0);
   }
 
+  /** Under its load; a hand's is told apart, since it is held against more. */
   private double frontPush(Bearing.Rows rows) {
     return tipping().stream()
+        .filter(of -> !of.equals(now.empty()))
         .map(of -> Resting.of(now, of))
         .map(r -> (r.load() + r.own() + r.heldDown(front(rows), between(rows), 1)) / 2)
         .max(Comparator.naturalOrder())
         .map(push -> Math.max(push, verdict.push()))
-        .orElse(0.0);
+        .orElseGet(verdict::push);
   }
 
   private static double front(Bearing.Rows rows) {
@@ -141,6 +157,7 @@ final class TippingCures {
   /** Of things in a row in front; a hand may push whatever stands there. */
   private Optional<Remedy> lessInFront(Bearing.Rows rows) {
     return now.row()
+        .filter(LoadCase.FrontRow.class::isInstance)
         .filter(row -> tipping().equals(List.of(row)))
         .map(row -> SHORT_OF_TIPPING * Resting.of(now, row).most(front(rows)) / now.beam().length())
         .filter(load -> load >= LEAST_SHARE * now.beam().load())

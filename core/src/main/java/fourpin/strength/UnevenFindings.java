@@ -63,12 +63,17 @@ final class UnevenFindings {
   }
 
   private String kind(String what) {
-    return (of.equals(LoadCase.ONE_HALF) ? "half-" : "row-") + what;
+    return switch (of) {
+      case LoadCase.OneHalf() -> "half-" + what;
+      case LoadCase.Hand(_) -> "hand-" + what;
+      case LoadCase.FrontRow(_), LoadCase.OverEdge(_, _), LoadCase.Even() -> "row-" + what;
+    };
   }
 
   private Finding sags(Figure now, Figure years) {
     ShelfFigures figures = new ShelfFigures(read, verdict);
-    ShelfAnswer answer = figures.answer(List.of(), Lazy.of(() -> figures.rest(List.of())));
+    ShelfAnswer answer =
+        figures.answer(Beyond.of(verdict, job.unit()), Lazy.of(() -> figures.rest(List.of())));
     String what =
         "%s: with %s it sags by %s now and %s after years; %s and %s are allowed. Spread evenly that"
             + " load sags it by %s and %s, within both";
@@ -93,13 +98,19 @@ final class UnevenFindings {
   private Finding breaks(Figure most) {
     ShelfFigures figures = new ShelfFigures(read, verdict);
     Figure even = figures.stressNow();
-    String allowed = read.limits().stress().orElseThrow().value().text(job.unit());
+    String allowed = read.limits().stressAllowed(of).orElseThrow().value().text(job.unit());
+    String lasting = of instanceof LoadCase.Hand ? "a minute" : "years";
     return alike.finding(
         Severity.ERROR,
         kind("breaks"),
-        "%s of glass: with %s it is stressed to %s; %s are taken as allowed for years. Spread evenly that load stresses it to %s"
+        "%s of glass: with %s it is stressed to %s; %s are taken as allowed for %s. Spread evenly its load stresses it to %s"
             .formatted(
-                alike.names(), of.words(job.unit()), alike.text(most), allowed, alike.text(even)),
+                alike.names(),
+                of.words(job.unit()),
+                alike.text(most),
+                allowed,
+                lasting,
+                alike.text(even)),
         List.of(most, even),
         cures);
   }

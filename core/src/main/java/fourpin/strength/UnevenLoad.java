@@ -4,8 +4,10 @@ import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.strength.PlateAnswer.Bends;
+import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,11 +39,17 @@ final class UnevenLoad {
     if (of instanceof LoadCase.FrontRow(var deep)) {
       inputs.add(deep.input("d", "depth of the things, standing at the front edge"));
     }
+    if (of instanceof LoadCase.OverEdge(var deep, _)) {
+      inputs.add(deep.input("d", "depth of the things, standing against the back"));
+    }
   }
 
   private String where() {
     return switch (of) {
       case LoadCase.FrontRow(_) -> ", p = q / d from 0 to d," + PlateFigures.BENDING;
+      case LoadCase.OverEdge(_, _) ->
+          ", p = q / b from 0 to b = 2 D - d, on both sides of their middle,"
+              + PlateFigures.BENDING;
       case LoadCase.OneHalf() -> ", p = q / D from 0 to l / 2, nothing beyond";
       case LoadCase.Even(), LoadCase.Hand(_) -> "," + PlateFigures.BENDING;
     };
@@ -49,7 +57,11 @@ final class UnevenLoad {
 
   /** The last level of the ids of its figures. */
   private String id() {
-    return of.equals(LoadCase.ONE_HALF) ? "plate-half" : "plate-front-row";
+    return switch (of) {
+      case LoadCase.OneHalf() -> "plate-half";
+      case LoadCase.Hand(_) -> "hand";
+      case LoadCase.FrontRow(_), LoadCase.OverEdge(_, _), LoadCase.Even() -> "plate-front-row";
+    };
   }
 
   List<Figure> inRow() {
@@ -109,7 +121,46 @@ final class UnevenLoad {
   Optional<Figure> stress() {
     return bends
         .filter(_ -> shelf.limits().stress().isPresent())
-        .map(b -> plate.stress(id() + "-stress", b, "the load " + of.brief()));
+        .map(b -> plate.stress(id() + "-stress", b, "the load " + of.brief()))
+        .or(this::heldDown);
+  }
+
+  /** A shelf that tips under a hand, as a beam that is kept from tipping. */
+  private Optional<Figure> heldDown() {
+    return of instanceof LoadCase.Hand(Sourced push) && shelf.limits().stress().isPresent()
+        ? Optional.of(heldDown(push))
+        : Optional.empty();
+  }
+
+  private Figure heldDown(Sourced push) {
+    Section section = shelf.section();
+    Layer layer = section.mostStressed();
+    double moment = shelf.loaded().momentUnder(push.number());
+    return new Figure(
+        shelf.prefix() + "/" + id() + "-stress",
+        "largest bending stress, as a beam, the load " + of.brief() + ", kept from tipping",
+        Quantity.of(section.stress(layer, moment), QuantityUnit.STRESS),
+        "E t (F L / 4 + g L² / 8) / (2 E I)",
+        List.of(
+            push.input("F", "push of a hand"),
+            new Input("L", "span", shelf.span().value(), shelf.span().source()),
+            new Input(
+                "g",
+                "the shelf's own weight",
+                Quantity.of(section.weight(), QuantityUnit.LINE_LOAD),
+                ShelfFigures.SECTION),
+            layer.matter().modulus().input("E", "modulus of elasticity"),
+            new Input(
+                "t",
+                "thickness",
+                Quantity.of(layer.thickness(), QuantityUnit.LENGTH),
+                Source.GEOMETRY),
+            new Input(
+                "E I",
+                "stiffness of the section",
+                Quantity.of(section.bendingStiffness(), QuantityUnit.BENDING_STIFFNESS),
+                ShelfFigures.SECTION)),
+        ShelfFigures.STATICS);
   }
 
   /** Nothing for a shelf in joints either. */

@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.measure.Lazy;
 import fourpin.strength.PlateAnswer.Bends;
+import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.Use.Limit;
 import java.util.List;
 import java.util.Optional;
@@ -180,17 +181,66 @@ final class Verdict {
         shelf.loaded().stream().flatMap(of -> uses(of, load)), uses(shelf.empty(), load));
   }
 
-  /** Of a hand it is asked only whether it tips the shelf, of a beam only what bends it evenly. */
+  /**
+   * Of a hand it is asked whether it tips the shelf, breaks glass, or presses too hard on a
+   * support; of a beam only what bends it evenly.
+   */
   Stream<Use> uses(LoadCase of, double load) {
     if (plate.isEmpty()) {
       return of.equals(LoadCase.EVEN) ? bent(of, evenly(load)) : Stream.empty();
     }
     Optional<Bends> bent = plate.flatMap(p -> under(p, of, load));
-    return bent.isEmpty()
-        ? Stream.of(new Use(of, Limit.TIPPING, Double.POSITIVE_INFINITY))
-        : bent.stream()
-            .filter(_ -> !of.equals(shelf.empty()))
-            .flatMap(b -> Stream.concat(bent(of, Deflection.of(b)), pushed(of, b)));
+    Stream<Use> tips =
+        bent.isEmpty()
+            ? Stream.of(new Use(of, Limit.TIPPING, Double.POSITIVE_INFINITY))
+            : Stream.empty();
+    return Stream.concat(
+        tips,
+        of instanceof LoadCase.Hand hand
+            ? ofHand(hand, bent)
+            : bent.stream().flatMap(b -> Stream.concat(bent(of, Deflection.of(b)), pushed(of, b))));
+  }
+
+  /** A shelf that tips under it bends no less when it is held down. */
+  private Stream<Use> ofHand(LoadCase.Hand hand, Optional<Bends> bent) {
+    return Stream.concat(
+        shelf.limits().stressAllowed(hand).stream()
+            .map(most -> stress(hand, bent) / most.number())
+            .map(share -> new Use(hand, Limit.STRESS, share)),
+        handPush().stream()
+            .flatMap(push -> shelf.supports().stream().map(l -> push / l.brief().value()))
+            .map(share -> new Use(hand, Limit.SUPPORTS, share)));
+  }
+
+  private double stress(LoadCase.Hand hand, Optional<Bends> bent) {
+    Section section = shelf.beam().section();
+    return bent.map(b -> b.stress().get().all())
+        .orElseGet(
+            () ->
+                section.stress(
+                    section.mostStressed(), shelf.beam().momentUnder(hand.push().number())));
+  }
+
+  /**
+   * How hard the empty shelf presses on a front support by statics, a hand on its front edge above
+   * it, N; nothing where it lies on none.
+   */
+  Optional<Double> handPush() {
+    return shelf.bearing() instanceof Bearing.Rows rows
+        ? Optional.of(handPush(rows))
+        : Optional.empty();
+  }
+
+  private double handPush(Bearing.Rows rows) {
+    Resting hand = Resting.of(shelf, shelf.empty());
+    double back = shelf.beam().section().depth() - rows.back().number();
+    double own = Math.max(0, back - hand.centre()) * hand.own() / 2;
+    return ((back - hand.at()) * hand.load() + own) / (back - rows.front().number());
+  }
+
+  /** How hard it presses on a support in the way in which it uses a limit of them, N. */
+  double push(Use use) {
+    return use.of().equals(shelf.empty()) ? handPush().orElse(0.0) : push(use.of());
   }
 
   /** What is asked once, for the search of a load, is not remembered. */

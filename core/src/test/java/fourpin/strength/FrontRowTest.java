@@ -109,8 +109,7 @@ class FrontRowTest {
 
   @Test
   void whatStandsInNoRowIsDrawnUnderAnEvenLoad() {
-    Load load = new Load.PerLength(Quantity.of(0.2, QuantityUnit.LINE_LOAD));
-    ShelfAnswer shelf = first(check(Shelving.bay(1, load)));
+    ShelfAnswer shelf = first(stated(0.2, in("40")));
     ShelfShape drawn = shelf.shape().orElseThrow();
     assertThat(drawn.load()).isEqualTo(Lying.EVENLY);
     assertThat(List.of(drawn.now(), drawn.years()))
@@ -263,16 +262,61 @@ class FrontRowTest {
     assertThat(first(between).beyond()).hasSize(1);
   }
 
-  /** Things of no stated depth stand in no row, whatever they weigh. */
+  /** What nobody names fills a shelf that is no deeper than the setting says. */
   @ParameterizedTest
   @ValueSource(doubles = {0.1, 0.5, 1, 3})
-  void loadsOfNoDepthStandInNoRow(double newtonPerMm) {
-    CaseDraft draft = new CaseDraft();
-    draft.load = Optional.of(new Load.PerLength(Quantity.of(newtonPerMm, QuantityUnit.LINE_LOAD)));
-    Strength strength = check(SampleJobs.job(draft.order()));
+  void loadsAsDeepAsTheShelfStandInNoRow(double newtonPerMm) {
+    Strength strength = stated(newtonPerMm, in("40"));
     assertThat(ofKind(strength, "row-sags")).isEmpty();
     assertThat(ofKind(strength, "support-crushes")).noneMatch(f -> f.what().contains("in a row"));
     assertThat(first(strength).beyond()).noneMatch(beyond -> beyond.contains("in a row"));
+    assertThat(first(strength).checked()).isEqualTo("its load spread evenly, on one half");
+  }
+
+  private static Strength stated(double newtonPerMm, Length deep) {
+    CaseDraft draft = new CaseDraft();
+    draft.load = Optional.of(new Load.PerLength(Quantity.of(newtonPerMm, QuantityUnit.LINE_LOAD)));
+    draft.settings = draft.settings.with(Setting.ROW_DEPTH, new SettingValue.OfLength(deep));
+    return check(SampleJobs.job(draft.order()));
+  }
+
+  /** The same weight presses alike, whether it is named or stated. */
+  @Test
+  void aStatedLoadStandsInARowAsTheSettingSays() {
+    CaseDraft named = new CaseDraft();
+    ShelfAnswer books = first(check(SampleJobs.job(named.order())));
+    ShelfAnswer stated = first(stated(books.load().value().value(), in("6 1/2")));
+    assertThat(value(stated, "plate-front-row-push"))
+        .isEqualTo(value(books, "plate-front-row-push"));
+    assertThat(stated.checked())
+        .isEqualTo("its load spread evenly, in a row 6.5 in deep in front, on one half");
+  }
+
+  /**
+   * Records, 12 3/8 in deep, on a shelf less deep by so much that they stand out: by statics their
+   * middle lies so far behind its front edge that the front supports carry more than all of a row.
+   */
+  @Test
+  void thingsDeeperThanTheShelfPressOnItsFront() {
+    CaseDraft draft = new CaseDraft();
+    draft.load = Optional.of(new Load.Holds("records, 12 in"));
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("30"), in("84"), in("9"));
+    ShelfAnswer shelf = first(check(SampleJobs.job(draft.order())));
+    Figure push = find(shelf, "plate-front-row-push").orElseThrow();
+    Figure front = find(shelf, "load-front").orElseThrow();
+    double back = input(front, "D") - input(front, "b");
+    double between = back - input(front, "a");
+    double middle = input(front, "D") - input(push, "d") / 2;
+    double own = (back - input(front, "D") / 2) / between;
+    assertThat(input(push, "d")).isGreaterThan(input(front, "D"));
+    assertThat(push.value().value())
+        .isCloseTo(
+            (input(push, "q") * (back - middle) / between + input(push, "g") * own)
+                * input(push, "l")
+                / 2,
+            withPercentage(2))
+        .isGreaterThan(1.5 * value(shelf, "plate-load-front"));
+    assertThat(shelf.checked()).contains("against the back, its middle");
   }
 
   /** Which is why nothing is said of a load on one half that the even load does not say. */

@@ -27,6 +27,7 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What fixed shelves and partitions do to what holds them. */
@@ -55,6 +56,12 @@ class JointTest {
     draft.load = Optional.of(new Load.PerLength(Quantity.of(newtonEachMm, QuantityUnit.LINE_LOAD)));
   }
 
+  /** No less deep than the shelf, so that it can't stand in a row in front. */
+  private static void filling(CaseDraft draft, double newtonEachMm) {
+    loaded(draft, newtonEachMm);
+    draft.settings = draft.settings.with(Setting.ROW_DEPTH, new SettingValue.OfLength(in("40")));
+  }
+
   private static Figure find(Strength strength, String last) {
     return strength.shelves().getFirst().inSides().stream()
         .filter(f -> f.id().endsWith("/" + last))
@@ -80,7 +87,14 @@ class JointTest {
   /** The shelf stands 1/4 in deep in the side over its whole depth. */
   @Test
   void aDadoBearsOverItsDepth() {
-    Figure bearing = find(of(d -> joined(d, Joint.Kind.DADO)), "joint-bearing");
+    Figure bearing =
+        find(
+            of(
+                d -> {
+                  joined(d, Joint.Kind.DADO);
+                  filling(d, 0.4);
+                }),
+            "joint-bearing");
     assertThat(input(bearing, "a")).isCloseTo(6.35, within(1e-6));
     assertThat(bearing.value().value())
         .isCloseTo(input(bearing, "R") / (input(bearing, "a") * input(bearing, "D")), within(1e-9));
@@ -89,9 +103,63 @@ class JointTest {
   /** Screws at most 6 in apart over about 11 in: two. */
   @Test
   void screwsShareTheLoadOfTheirEnd() {
-    Figure screw = find(of(d -> joined(d, Joint.Kind.BUTT)), "joint-screw");
+    Figure screw =
+        find(
+            of(
+                d -> {
+                  joined(d, Joint.Kind.BUTT);
+                  filling(d, 0.4);
+                }),
+            "joint-screw");
     assertThat(input(screw, "n")).isEqualTo(2);
     assertThat(screw.value().value()).isCloseTo(input(screw, "R") / 2, within(1e-9));
+  }
+
+  /** By moments about the back one, two of them being in quarters of the depth. */
+  @Test
+  void aRowInFrontPullsAtTheFrontScrew() {
+    Figure screw = find(of(d -> joined(d, Joint.Kind.BUTT)), "joint-screw");
+    assertThat(screw.title()).endsWith("the load in a row in front");
+    double back = input(screw, "y₀") + input(screw, "y₁ - y₀");
+    assertThat(screw.value().value())
+        .isCloseTo(
+            input(screw, "R") * (back - input(screw, "y")) / (2 * input(screw, "y₁ - y₀")),
+            within(1e-6))
+        .isGreaterThan(0.7 * input(screw, "R"));
+  }
+
+  /** Statics of a line that only pushes, by hand: even, at the third of it, and nearer the edge. */
+  @ParameterizedTest
+  @CsvSource({"150, 1", "100, 2", "50, 4", "250, 4"})
+  void theNearerTheEdgeTheHarderItPresses(double middle, double times) {
+    assertThat(new EndLoad(LoadCase.EVEN, 300, middle).onLine(300)).isCloseTo(times, within(1e-9));
+  }
+
+  /** Three screws give alike: 100 N at the first of them pulls five sixths of it there. */
+  @Test
+  void threeScrewsShareByStatics() {
+    EndLoad load = new EndLoad(LoadCase.EVEN, 100, 50);
+    assertThat(load.onScrew(List.of(50.0, 150.0, 250.0))).isCloseTo(500.0 / 6, within(1e-9));
+  }
+
+  /** The same load on the same span: its ends hang on their screws as a fixed shelf's do. */
+  @Test
+  void aBottomBehindAKickHangsOnItsScrews() {
+    Consumer<CaseDraft> butt =
+        d -> {
+          d.bottomJoint = CaseDraft.joint(Joint.Kind.BUTT, "1/4");
+          filling(d, 3);
+        };
+    Strength strength = of(butt);
+    Figure screw =
+        strength.cases().getFirst().feet().stream()
+            .filter(f -> f.id().endsWith("bottom-1/joint-screw"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(screw.value().value())
+        .isCloseTo(input(screw, "R") / input(screw, "n"), within(1e-6));
+    assertThat(ofKind(strength, "joint-carries"))
+        .anyMatch(f -> f.what().startsWith("the bottom, its kick not counted on: the most loaded"));
   }
 
   /**
@@ -113,7 +181,7 @@ class JointTest {
     Consumer<CaseDraft> heavy =
         d -> {
           joined(d, Joint.Kind.BUTT);
-          loaded(d, 1.2);
+          filling(d, 1.2);
         };
     Strength strength = of(heavy);
     Finding finding = ofKind(strength, "joint-carries").getFirst();

@@ -66,7 +66,7 @@ class LeastPushTest {
 
   private static Candidate limited(Candidate shelf, double push) {
     Quantity most = Quantity.of(push, QuantityUnit.FORCE);
-    return shelf.on(List.of(new SupportLimit(most, "as stated", Source.STATED)));
+    return shelf.on(List.of(new SupportLimit(most, most, "as stated", Source.STATED)));
   }
 
   private static Sourced mm(double length) {

@@ -129,7 +129,8 @@ class PlateFiguresTest {
     assertThat(input(row, "d")).isEqualTo(6.5 * 25.4);
     CaseDraft unnamed = shelves("ply");
     load(unnamed, 0.3);
-    assertThat(find(check(unnamed).shelves().getFirst(), "plate-front-row")).isEmpty();
+    Figure assumed = find(check(unnamed).shelves().getFirst(), "plate-front-row").orElseThrow();
+    assertThat(input(assumed, "d")).isEqualTo(6.5 * 25.4);
   }
 
   /** What the cure says, stated in the job. */

@@ -55,6 +55,7 @@ class RockingFiguresTest {
   void stiffShelvesRock() {
     CaseDraft draft = shelves("oak");
     load(draft, 0.005);
+    set(draft, Setting.ROW_DEPTH, new SettingValue.OfLength(in("40")));
     set(draft, Setting.LOW_SUPPORT, new SettingValue.OfLength(in("3/16")));
     List<Finding> rocks = ofKind(check(draft), "shelf-rocks");
     assertThat(rocks).hasSize(1);
@@ -65,6 +66,7 @@ class RockingFiguresTest {
     load(draft, 1);
     assertThat(ofKind(check(draft), "shelf-rocks")).isEmpty();
     load(draft, 0.005);
+    set(draft, Setting.ROW_DEPTH, new SettingValue.OfLength(in("40")));
     set(draft, Setting.LOW_SUPPORT, new SettingValue.OfLength(in("0")));
     Strength level = check(draft);
     assertThat(ofKind(level, "shelf-rocks")).isEmpty();
@@ -130,6 +132,7 @@ class RockingFiguresTest {
   void aShelfThatRocksWhateverItMayBearIsSaidToDoSo() {
     CaseDraft draft = shelves("oak");
     load(draft, 0.005);
+    set(draft, Setting.ROW_DEPTH, new SettingValue.OfLength(in("40")));
     set(draft, Setting.LOW_SUPPORT, new SettingValue.OfLength(in("3/16")));
     assertThat(find(check(draft).shelves().getFirst(), "low-support-most")).isEmpty();
     set(draft, Setting.SAG_LIMIT, new SettingValue.OfNumber(2000));

@@ -20,6 +20,7 @@ import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
+import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import java.util.ArrayList;
@@ -101,7 +102,8 @@ class SpanTablesTest {
             .settings
             .with(Setting.SAG_LIMIT, new SettingValue.OfNumber(144))
             .with(Setting.SAG_LIMIT_YEARS, new SettingValue.OfNumber(144))
-            .with(Setting.CREEP_PANEL, new SettingValue.OfNumber(1));
+            .with(Setting.CREEP_PANEL, new SettingValue.OfNumber(1))
+            .with(Setting.ROW_DEPTH, new SettingValue.OfLength(Length.inches(40)));
     draft.load = Optional.of(new Load.PerLength(Quantity.of(0.3, QuantityUnit.LINE_LOAD)));
     Job job = SampleJobs.job(draft.order());
     List<Material> materials = new ArrayList<>(job.materials());

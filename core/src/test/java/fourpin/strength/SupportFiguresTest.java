@@ -22,6 +22,7 @@ import fourpin.job.SettingValue;
 import fourpin.job.Support;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
+import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.strength.wood.DowelInWood;
@@ -143,7 +144,11 @@ class SupportFiguresTest {
 
   private static List<Finding> crushes(double newtonPerMm) {
     Bay bay = Shelving.bay(1, new Load.PerLength(Quantity.of(newtonPerMm, QuantityUnit.LINE_LOAD)));
-    return ofKind(check(bay, bay), "support-crushes");
+    CaseDraft draft = new CaseDraft();
+    draft.bays = List.of(bay, bay);
+    draft.settings =
+        draft.settings.with(Setting.ROW_DEPTH, new SettingValue.OfLength(Length.inches(40)));
+    return ofKind(check(SampleJobs.job(draft.order())), "support-crushes");
   }
 
   /**

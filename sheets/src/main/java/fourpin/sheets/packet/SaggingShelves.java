@@ -62,6 +62,7 @@ final class SaggingShelves {
     return switch (load) {
       case EVENLY -> "spread evenly";
       case IN_A_ROW -> "in a row along the front edge";
+      case OVER_THE_EDGE -> "against the back, standing out over the front edge";
       case ON_ONE_HALF -> "on one half of its length alone";
     };
   }
@@ -96,7 +97,7 @@ final class SaggingShelves {
 
   private static String held(ShelfAnswer shelf) {
     return shelf.beyond().isEmpty()
-        ? "Within the limits in force, however its load lies."
+        ? "Within the limits in force, " + shelf.checked() + "."
         : "Not within the limits: it " + String.join("; it ", shelf.beyond()) + ".";
   }
 
@@ -111,9 +112,16 @@ final class SaggingShelves {
 
   private static Stream<Prose> cures(Finding finding) {
     return switch (finding.kind()) {
-      case "sag", "row-sags", "half-sags", "glass-stress", "row-breaks", "half-breaks" ->
+      case "sag",
+          "row-sags",
+          "half-sags",
+          "glass-stress",
+          "row-breaks",
+          "half-breaks",
+          "hand-breaks" ->
           cures(finding, "Cure: ");
-      case "support-crushes", "support-rating" -> cures(finding, "Cure of its load on supports: ");
+      case "support-crushes", "support-rating", "hand-presses" ->
+          cures(finding, "Cure of its load on supports: ");
       case "shelf-tips" -> cures(finding, "Cure of its tipping: ");
       default -> Stream.empty();
     };

@@ -90,7 +90,7 @@ final class ShelfPages {
             asPlates(alike),
             new Block.Heading("Their supports in the sides"),
             Block.Paragraph.of(
-                "Load on the most loaded support, spread evenly and in a row along the front edge, and what two codes allow on it for loads that stay: the National Design "
+                "Load on the most loaded support, spread evenly and in front, and what two codes allow on it for loads that stay: the National Design "
                     + "Specification and Eurocode 5, which rest on different tests and margins. No standard for shelf pins "
                     + "was found; supports other than pins are held to what their maker rates them for, where the job states it."),
             inSides(alike)));
@@ -145,7 +145,7 @@ final class ShelfPages {
             Table.right("Front edge"),
             Table.right("Middle"),
             Table.right("Back edge"),
-            Table.right("Most, load in a front row"),
+            Table.right("Most, load in front"),
             Table.right("Most, load on one half"),
             Table.right("Rocks until"),
             Table.right("May lie low")),

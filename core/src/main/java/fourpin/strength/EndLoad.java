@@ -1,0 +1,59 @@
+package fourpin.strength;
+
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What one end of a shelf brings to its joint by statics. Alone on one half, a load brings three
+ * quarters of what it does all over.
+ *
+ * @param of how its load lies
+ * @param newton half of load and weight
+ * @param middle of both, from the front edge, mm
+ */
+record EndLoad(LoadCase of, double newton, double middle) {
+
+  static final String MIDDLE = "from the front edge to the middle of load and weight";
+
+  static List<EndLoad> all(Candidate shelf) {
+    return shelf.loaded().stream()
+        .filter(of -> !of.equals(LoadCase.ONE_HALF))
+        .map(of -> of(shelf, of))
+        .toList();
+  }
+
+  private static EndLoad of(Candidate shelf, LoadCase of) {
+    Resting resting = Resting.of(shelf, of);
+    return new EndLoad(of, (resting.load() + resting.own()) / 2, resting.middle());
+  }
+
+  static EndLoad most(List<EndLoad> loads, ToDoubleFunction<EndLoad> by) {
+    return Collections.max(loads, Comparator.comparingDouble(by));
+  }
+
+  /** On the most loaded of screws in a row that give alike, N. @param places of them, mm */
+  double onScrew(List<Double> places) {
+    double square = places.stream().mapToDouble(y -> Math.pow(y - mean(places), 2)).sum();
+    double even = newton / places.size();
+    double turned = newton * Math.abs(middle - mean(places)) * furthest(places);
+    return square > 0 ? even + turned / square : even;
+  }
+
+  /** Where it presses hardest on a line that gives alike and only pushes, N/mm. */
+  double onLine(double length) {
+    double near = Math.min(middle, length - middle);
+    return near < length / 3
+        ? 2 * newton / (3 * near)
+        : newton / length * (1 + 6 * (length / 2 - near) / length);
+  }
+
+  static double mean(List<Double> places) {
+    return places.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+  }
+
+  static double furthest(List<Double> places) {
+    return places.stream().mapToDouble(y -> Math.abs(y - mean(places))).max().orElse(0);
+  }
+}

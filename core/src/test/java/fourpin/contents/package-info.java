@@ -1,0 +1,4 @@
+@NullMarked
+package fourpin.contents;
+
+import org.jspecify.annotations.NullMarked;
