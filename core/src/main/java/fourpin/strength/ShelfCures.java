@@ -214,11 +214,15 @@ final class ShelfCures {
         Optional.of(partitioned(count)).filter(_ -> part.role() == Part.Role.SHELF));
   }
 
-  /** Nothing where the shelf hardly carries itself: a load near nothing is no use. */
+  /**
+   * Nothing where the shelf hardly carries itself: a load near nothing is no use; nor where its
+   * load is not what is wrong, but a hand.
+   */
   Optional<Remedy> lessLoad() {
     double largest = verdict.largestLoad().number();
     Quantity load = Quantity.of(largest, QuantityUnit.LINE_LOAD);
-    return largest < LEAST_SHARE * shelf.load().value().value()
+    double stated = shelf.load().value().value();
+    return largest < LEAST_SHARE * stated || largest > stated
         ? Optional.empty()
         : Optional.of(
             new Remedy(

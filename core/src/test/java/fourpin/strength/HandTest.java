@@ -118,6 +118,9 @@ class HandTest {
     Finding finding = ofKind(strength, "hand-breaks").getFirst();
     assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.what()).contains("allowed for a minute");
+    assertThat(finding.remedies())
+        .extracting(Remedy::what)
+        .noneMatch(what -> what.startsWith("keep the load"));
     assertThat(ofKind(ofGlass(pushed(20)), "hand-breaks")).isEmpty();
   }
 
