@@ -115,12 +115,7 @@ final class StackSteps {
             screws(),
             alongBack(),
             IN_FRONT,
-            style.text(inset()));
-  }
-
-  /** Far enough from edges not to split them, near enough for the back screws to have their arm. */
-  private Length inset() {
-    return job.unit().customary() ? Length.inches(1, 1) : Length.mm(25);
+            style.text(stack.inset()));
   }
 
   private PlannedStep step(String words, String check, List<Caution> cautions) {

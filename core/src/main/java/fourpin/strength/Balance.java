@@ -10,6 +10,8 @@ import fourpin.job.Job;
 import fourpin.measure.Gravity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Weights of a case and of what stands in it, with their places.
@@ -32,7 +34,14 @@ record Balance(List<Weight> weights) {
     NONE("empty", "empty"),
     /** What stands above half the height of the case, and nothing below. */
     UPPER_HALF("top-heavy", "loaded above half its height alone"),
-    ALL("loaded", "loaded as stated");
+    ALL("loaded", "loaded as stated"),
+    /**
+     * Whatever turns it forward about a foot and nothing else, things in a row at the front edge as
+     * shelves are judged by: of all partial loads the worst.
+     */
+    FORWARD(
+        "forward",
+        "loaded only where things turn it forward, those of known depth at the front edges");
 
     private final String id;
     private final String words;
@@ -52,17 +61,45 @@ record Balance(List<Weight> weights) {
     }
   }
 
+  /** What does not turn with a foot; doors shut. */
   static Balance of(Job job, BuiltCase built, Load load) {
+    return of(job, built, load, _ -> false);
+  }
+
+  /**
+   * Doors shut.
+   *
+   * @param forward what turns the case forward where it stands
+   */
+  static Balance of(Job job, BuiltCase built, Load load, Predicate<Weight> forward) {
+    Balance balance = withoutDoors(job, built, load, forward);
+    OpenDoors doors = new OpenDoors(job, built, 0);
+    return balance.and(doors.shut());
+  }
+
+  /**
+   * Doors left out.
+   *
+   * @param forward what turns the case forward where it stands
+   */
+  static Balance withoutDoors(Job job, BuiltCase built, Load load, Predicate<Weight> forward) {
     Masses masses = new Masses(job);
     List<Weight> weights = new ArrayList<>();
     built
         .parts()
         .forEach(
-            part -> weights.add(at(masses.of(part) * Gravity.STANDARD, part.box(), middle(part))));
+            part ->
+                weights.add(
+                    new Weight(
+                        masses.of(part) * Gravity.STANDARD, middle(part.box()), middle(part))));
     for (BaySpace bay : built.bays()) {
       for (Part floor : floors(built, bay)) {
         if (counts(load, floor, built)) {
-          weights.add(contents(built, bay, floor));
+          weights.add(contents(built, bay, floor, middle(built, bay, floor.box())));
+        }
+        if (load == Load.FORWARD) {
+          Weight row = contents(built, bay, floor, inFront(built, bay, floor));
+          Stream.of(row).filter(forward).forEach(weights::add);
         }
       }
     }
@@ -74,6 +111,18 @@ record Balance(List<Weight> weights) {
     return new Balance(weights);
   }
 
+  private Balance and(List<Weight> others) {
+    return new Balance(Stream.concat(weights.stream(), others.stream()).toList());
+  }
+
+  /** Of a row at the front edge; of what has no known depth, or fills it, in its middle. */
+  private static double inFront(BuiltCase built, BaySpace bay, Part floor) {
+    return ShelfLoad.depthOfThings(built.order(), bay.number())
+        .filter(deep -> deep.number() < floor.box().size(Axis.Y).mm())
+        .map(deep -> floor.box().low().y().mm() + deep.number() / 2)
+        .orElseGet(() -> middle(built, bay, floor.box()));
+  }
+
   /** All of them at the height of the highest. */
   private static Weight shut(Drawers drawers) {
     double newton = drawers.count() * drawers.mass().value() * Gravity.STANDARD;
@@ -82,7 +131,7 @@ record Balance(List<Weight> weights) {
 
   private static boolean counts(Load load, Drawers drawers, BuiltCase built) {
     return switch (load) {
-      case NONE -> false;
+      case NONE, FORWARD -> false;
       case UPPER_HALF -> drawers.height().mm() > built.outside().high().z().mm() / 2;
       case ALL -> true;
     };
@@ -90,26 +139,22 @@ record Balance(List<Weight> weights) {
 
   private static boolean counts(Load load, Part floor, BuiltCase built) {
     return switch (load) {
-      case NONE -> false;
+      case NONE, FORWARD -> false;
       case UPPER_HALF -> floor.box().high().z().mm() > built.outside().high().z().mm() / 2;
       case ALL -> true;
     };
   }
 
-  private static Weight at(double newton, Box box, double up) {
-    double back = (box.low().y().mm() + box.high().y().mm()) / 2;
-    return new Weight(newton, back, up);
+  private static double middle(Box box) {
+    return (box.low().y().mm() + box.high().y().mm()) / 2;
   }
 
   private static double middle(Part part) {
     return (part.box().low().z().mm() + part.box().high().z().mm()) / 2;
   }
 
-  /**
-   * Things stand in the middle of the depth of their shelf, deeper ones against its back, their
-   * middles half an opening up.
-   */
-  private static Weight contents(BuiltCase built, BaySpace bay, Part floor) {
+  /** Things reach half an opening up with their middles. */
+  private static Weight contents(BuiltCase built, BaySpace bay, Part floor, double back) {
     double line = ShelfLoad.of(built.order(), bay.number()).perMm(floor.box().size(Axis.Y));
     double top = floor.box().high().z().mm();
     double next =
@@ -118,10 +163,10 @@ record Balance(List<Weight> weights) {
             .filter(z -> z > top)
             .min()
             .orElse(bay.clear().high().z().mm());
-    double newton = line * bay.clear().size(Axis.X).mm();
-    return new Weight(newton, middle(built, bay, floor.box()), (top + next) / 2);
+    return new Weight(line * bay.clear().size(Axis.X).mm(), back, (top + next) / 2);
   }
 
+  /** In the middle of the depth of their shelf; deeper things stand against its back. */
   private static double middle(BuiltCase built, BaySpace bay, Box floor) {
     double half =
         ShelfLoad.depthOfThings(built.order(), bay.number())

@@ -15,8 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What drawers tip that are pulled out, full, in a case that is empty otherwise: those that are
- * shut count nothing. Their middles lie half their length behind their fronts.
+ * What drawers tip that are pulled out, full, in a case that is empty otherwise, or loaded where that
+ * turns it forward: those that are shut count nothing. Their middles lie half their length behind their fronts.
  *
  * @param rest all but the drawers, all doors swung open
  * @param floor in words, on which it stands
@@ -36,6 +36,7 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) 
    *
    * @param moment about the front foot, N·mm
    * @param formula of it
+   * @param loaded in words
    * @param foot from the front of the sides to the front foot, mm
    * @param height of the case, mm
    * @param under how high it stands over that foot, mm
@@ -43,6 +44,7 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) 
   record Rest(
       double moment,
       String formula,
+      String loaded,
       List<Input> inputs,
       double foot,
       double height,
@@ -54,6 +56,11 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) 
       all.add(tips(drawers.count()));
     }
     return all;
+  }
+
+  /** In words, after how the case is loaded otherwise. */
+  String allOut() {
+    return "all drawers full and pulled out";
   }
 
   /** About the front foot, so many out, N·mm. */
@@ -95,11 +102,8 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) 
     inputs.add(new Input("k", "drawers out", Quantity.count(out), Source.STATED));
     return figure(
         out == 1 ? "tips-at-drawer" : "tips-at-drawers",
-        "push forward at the top that tips it, empty but for "
-            + (out == 1
-                ? "one full drawer, pulled out, "
-                : "its drawers, all full and pulled out, ")
-            + floor,
+        "push forward at the top that tips it, %s, %s, %s"
+            .formatted(rest.loaded(), out == 1 ? "one full drawer pulled out" : allOut(), floor),
         held(out),
         "(" + rest.formula() + " + k W (l / 2 - e - f - n h / 1000)) / H",
         inputs);

@@ -6,13 +6,14 @@ import fourpin.casework.DoorLeaf;
 import fourpin.job.Job;
 import fourpin.measure.Gravity;
 import fourpin.measure.Sourced;
+import fourpin.strength.Balance.Weight;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
 /**
- * Doors of a case that all stand straight out from its front, each about its own hinges, and how
- * they turn it forward.
+ * Doors of a case: what they weigh, and how they turn it forward when all stand straight out from
+ * its front, each about its own hinges.
  */
 final class OpenDoors {
 
@@ -66,6 +67,16 @@ final class OpenDoors {
   /** How far before the foot the middle of all of them is, mm. */
   double middle() {
     return moment() / weight();
+  }
+
+  /** Each as it hangs shut. */
+  List<Weight> shut() {
+    return leaves.stream().map(this::shut).toList();
+  }
+
+  private Weight shut(DoorLeaf leaf) {
+    double back = (leaf.shut().low().y().mm() + leaf.shut().high().y().mm()) / 2;
+    return new Weight(weight(leaf), back, middle(leaf));
   }
 
   /** How high the middle of all of them is over the foot of the case, mm. */

@@ -18,6 +18,7 @@ import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.strength.Balance.Load;
 import fourpin.strength.CaseTippingCures.Falling;
+import fourpin.strength.TippingFigures.Least;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,8 +64,11 @@ final class StackTipping {
 
   List<Figure> figures() {
     List<Figure> all = new ArrayList<>();
-    all.add(tips("empty", "both empty", Load.NONE));
+    all.add(tips("empty", "both empty", Load.NONE, Load.NONE));
     all.add(topHeavy());
+    if (worst()) {
+      all.add(forward());
+    }
     if (reach().isPresent()) {
       all.addAll(List.of(open(), leant()));
     }
@@ -73,19 +77,28 @@ final class StackTipping {
 
   /** Both, where they fall by themselves, when they are opened, or when someone leans on that. */
   Optional<Finding> finding() {
-    if (shut() <= 0) {
+    if (topHeavyHeld() <= 0) {
       return Optional.of(
-          finding(
-              Severity.ERROR,
-              low.floor()
-                  + ", the upper one loaded and the lower one empty, both fall forward by"
-                  + " themselves",
+          byThemselves(
+              "the upper one loaded and the lower one empty",
               topHeavy(),
-              StackTipping::shut));
+              StackTipping::topHeavyHeld));
+    }
+    if (forwardHeld() <= 0) {
+      return Optional.of(byThemselves(Load.FORWARD.words(), forward(), StackTipping::forwardHeld));
     }
     boolean opens = reach().isPresent() && opened() <= 0;
     boolean leans = reach().isPresent() && held() <= 0;
     return leans ? Optional.of(finding(opens)) : Optional.empty();
+  }
+
+  private Finding byThemselves(
+      String loaded, Figure figure, ToDoubleFunction<StackTipping> held) {
+    return finding(
+        Severity.ERROR,
+        "%s, %s, both fall forward by themselves".formatted(low.floor(), loaded),
+        figure,
+        held);
   }
 
   private Finding finding(boolean opens) {
@@ -95,7 +108,7 @@ final class StackTipping {
             : "when, with doors open and full drawers out, someone leans on one of them";
     return finding(
         Severity.DOUBT,
-        "empty otherwise and not fastened to the wall, both fall forward " + when,
+        loaded() + " otherwise and not fastened to the wall, both fall forward " + when,
         opens ? open() : leant(),
         StackTipping::held);
   }
@@ -138,8 +151,26 @@ final class StackTipping {
   }
 
   /** What keeps both standing shut, the upper one loaded or empty, N·mm. */
-  private double shut() {
-    return low.held() + Math.min(high.held(), high.held(Load.ALL));
+  private double topHeavyHeld() {
+    return low.held(Load.NONE) + Math.min(high.held(Load.NONE), high.held(Load.ALL));
+  }
+
+  /** What keeps both standing shut, loaded where that turns them forward, N·mm. */
+  private double forwardHeld() {
+    return low.held(low.worst()) + high.held(high.worst());
+  }
+
+  /** Whether anything that stands on either turns them forward. */
+  private boolean worst() {
+    return high.worst() == Load.FORWARD || low.worst() == Load.FORWARD;
+  }
+
+  private String loaded() {
+    return worst() ? Load.FORWARD.words() : Load.NONE.words();
+  }
+
+  private Figure forward() {
+    return tips("forward", Load.FORWARD.words(), high.worst(), low.worst());
   }
 
   /** What keeps both standing with all open and someone leaning on that, N·mm. */
@@ -153,11 +184,16 @@ final class StackTipping {
   }
 
   private Figure topHeavy() {
-    return tips("top-heavy", "the upper one loaded, the lower one empty", Load.ALL);
+    return tips(
+        "top-heavy", "the upper one loaded, the lower one empty", Load.ALL, Load.NONE);
   }
 
   private double opened() {
-    return high.leastOpen().orElseGet(high::held) + low.leastOpen().orElseGet(low::held);
+    return opened(high) + opened(low);
+  }
+
+  private static double opened(TippingFigures of) {
+    return of.leastOpen().map(Least::moment).orElseGet(() -> of.held(of.worst()));
   }
 
   private Sourced lean() {
@@ -178,13 +214,13 @@ final class StackTipping {
     return height(upper) + height(lower);
   }
 
-  private Figure tips(String when, String words, Load up) {
+  private Figure tips(String when, String words, Load up, Load down) {
     return figure(
         when,
         "push forward at the top that tips both together, " + words + ", " + low.floor(),
-        high.held(up) + low.held(),
+        high.held(up) + low.held(down),
         "(" + SHUT + ") / H",
-        inputs(up));
+        inputs(up, down));
   }
 
   /** The middle of the upper case behind the foot of the lower one, mm. */
@@ -195,9 +231,8 @@ final class StackTipping {
   private Figure open() {
     return figure(
         "open",
-        "push forward at the top that tips both together, empty but for full drawers, doors open and"
-            + " drawers out, "
-            + low.floor(),
+        "push forward at the top that tips both together, %s, doors open and full drawers out, %s"
+            .formatted(loaded(), low.floor()),
         opened(),
         "(" + OPEN + ") / H",
         opening());
@@ -221,19 +256,20 @@ final class StackTipping {
   }
 
   private List<Input> opening() {
-    List<Input> inputs = new ArrayList<>(inputs(Load.NONE));
+    List<Input> inputs = new ArrayList<>(inputs(high.worst(), low.worst()));
     inputs.add(
         new Input(
             "M",
-            "by how much open doors and full drawers turn both forward, less what drawers hold",
-            Quantity.of(high.held() + low.held() - opened(), QuantityUnit.MOMENT),
+            "by how much doors that are opened and full drawers turn both forward, less what drawers"
+                + " hold",
+            Quantity.of(forwardHeld() - opened(), QuantityUnit.MOMENT),
             STATICS));
     return inputs;
   }
 
-  private List<Input> inputs(Load up) {
-    Balance above = Balance.of(job, upper, up);
-    Balance below = Balance.of(job, lower, Load.NONE);
+  private List<Input> inputs(Load up, Load down) {
+    Balance above = high.balance(up);
+    Balance below = low.balance(down);
     return List.of(
         new Input("F₁", "weight of the upper case", force(above.newton()), STATICS),
         new Input(

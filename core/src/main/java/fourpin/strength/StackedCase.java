@@ -217,28 +217,39 @@ public final class StackedCase {
         STATICS);
   }
 
+  /** From back, front and sides: not to split edges, and for the back ones to have their arm. */
+  public Length inset() {
+    return job.unit().customary() ? Length.inches(1, 1) : Length.mm(25);
+  }
+
   /** About its own front foot, as for anchors at the top. */
   private Figure pull() {
     Sourced push =
         new Sourced(
             Quantity.of(settings.number(Setting.TIP_PUSH), QuantityUnit.FORCE),
             settings.source(Setting.TIP_PUSH));
-    Balance empty = Balance.of(job, upper, Load.NONE);
-    double arm = back(upper) - foot(upper);
-    double moment =
-        push.number() * size(upper, Axis.Z) - empty.newton() * (empty.back() - foot(upper));
+    TippingFigures.Least least = new TippingFigures(job, upper, foot(upper)).least();
+    double arm = back(upper) - inset().mm() - foot(upper);
+    double moment = push.number() * size(upper, Axis.Z) - least.moment();
     return figure(
         "stack-pull",
-        "pull on the screws along its back under the push that is asked for at its top, empty",
+        "pull on the screws along its back under the push that is asked for at its top",
         force(Math.max(0, moment / arm)),
-        "(P H - F y) / d",
+        "(P H - M) / d",
         List.of(
             push.input("P", Setting.TIP_PUSH.meaning()),
             new Input("H", "its height", mm(size(upper, Axis.Z)), Source.GEOMETRY),
-            new Input("F", "weight of the empty case", force(empty.newton()), STATICS),
             new Input(
-                "y", "its middle behind its front foot", mm(empty.back() - foot(upper)), STATICS),
-            new Input("d", "front foot to the screws", mm(arm), Source.GEOMETRY)),
+                "M",
+                "the least that keeps it standing on its front foot, which is " + least.words(),
+                Quantity.of(least.moment(), QuantityUnit.MOMENT),
+                STATICS),
+            new Input(
+                "d",
+                "front foot to the screws, which stand %s from its back"
+                    .formatted(job.style().text(inset())),
+                mm(arm),
+                Source.GEOMETRY)),
         STATICS);
   }
 

@@ -24,7 +24,6 @@ import fourpin.strength.wood.Withdrawal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * How one case stands: where its weight hangs, what tips it forward, what anchors then have to
@@ -59,7 +58,7 @@ final class StandingFigures {
 
   List<Figure> all() {
     List<Figure> all = new ArrayList<>();
-    Stream.of(Load.values()).forEach(load -> all.addAll(balance(load)));
+    tipping.loads().forEach(load -> all.addAll(balance(load)));
     all.addAll(tipping.all());
     Figure pull = pull();
     Figure screw = screw();
@@ -93,7 +92,7 @@ final class StandingFigures {
 
   /** Middle of weight, the push at the top that tips it, and how far its top may lean. */
   private List<Figure> balance(Load load) {
-    Balance balance = Balance.of(job, built, load);
+    Balance balance = tipping.balance(load);
     List<Input> inputs = inputs(balance);
     return List.of(
         figure(
@@ -138,14 +137,13 @@ final class StandingFigures {
 
   /**
    * What anchors under the top have to hold of a push at it, the case loaded as it stands least on
-   * its floor, mostly empty; drawers and doors that are open pull as well.
+   * its floor; drawers and doors that are open pull as well.
    */
   private Figure pull() {
     Sourced push = number(Setting.TIP_PUSH, QuantityUnit.FORCE);
-    double shut = tipping.leastShut();
-    double holds = tipping.leastOpen().map(open -> Math.min(open, shut)).orElse(shut);
+    TippingFigures.Least least = tipping.least();
     Figure anchors = anchors();
-    double moment = push.number() * height() - holds;
+    double moment = push.number() * height() - least.moment();
     return figure(
         "anchor-pull",
         "pull on the anchors under the top, doors and drawers open, under the push that is asked for, "
@@ -157,10 +155,10 @@ final class StandingFigures {
             new Input("H", "height", mm(height()), Source.GEOMETRY),
             new Input(
                 "M",
-                "the least that keeps it standing on its floor: empty, loaded above half its height alone"
-                    + " or as stated, or empty with doors open and full drawers out where there are any;"
-                    + " below nothing it falls by itself",
-                Quantity.of(holds, QuantityUnit.MOMENT),
+                "the least that keeps it standing on its floor, which is "
+                    + least.words()
+                    + "; below nothing it falls by itself",
+                Quantity.of(least.moment(), QuantityUnit.MOMENT),
                 STATICS),
             new Input("h", anchors.title(), anchors.value(), anchors.source())));
   }

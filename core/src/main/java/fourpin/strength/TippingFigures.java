@@ -15,7 +15,9 @@ import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.strength.Balance.Load;
+import fourpin.strength.Balance.Weight;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +48,9 @@ final class TippingFigures {
   private final double under;
   private final OpenDoors doors;
 
+  /** Loaded where that turns it forward; that is nowhere, and empty, where nothing does. */
+  private final Balance withoutDoors;
+
   /**
    * Of a case on the floor.
    *
@@ -64,13 +69,14 @@ final class TippingFigures {
     this.built = built;
     this.settings = built.order().settings();
     this.id = Figure.id(built.order().name());
-    this.balances = new EnumMap<>(Load.class);
-    for (Load load : Load.values()) {
-      balances.put(load, Balance.of(job, built, load));
-    }
     this.foot = foot;
     this.under = under;
     this.doors = new OpenDoors(job, built, foot);
+    this.balances = new EnumMap<>(Load.class);
+    for (Load load : Load.values()) {
+      balances.put(load, Balance.of(job, built, load, this::turnsForward));
+    }
+    this.withoutDoors = Balance.withoutDoors(job, built, Load.FORWARD, this::turnsForward);
   }
 
   List<Figure> all() {
@@ -87,6 +93,27 @@ final class TippingFigures {
         .map(drawers -> new DrawerFigures(built, drawers, rest(), floor()));
   }
 
+  private boolean turnsForward(Weight weight) {
+    return moment(weight) < 0;
+  }
+
+  /** Of one weight about the foot, N·mm. */
+  private double moment(Weight weight) {
+    return weight.newton() * (weight.back() - foot - fall(weight.up()));
+  }
+
+  /** Those that differ from each other. */
+  List<Load> loads() {
+    return Stream.of(Load.values())
+        .filter(load -> load != Load.FORWARD || worst() == Load.FORWARD)
+        .toList();
+  }
+
+  /** How it is loaded when it stands least, whatever stands on it or does not. */
+  Load worst() {
+    return held(Load.FORWARD) < held(Load.NONE) ? Load.FORWARD : Load.NONE;
+  }
+
   /** All but the drawers, doors swung open: what is shut can't be pulled out behind them. */
   private DrawerFigures.Rest rest() {
     return built
@@ -97,14 +124,21 @@ final class TippingFigures {
                 new DrawerFigures.Rest(
                     opened(),
                     HELD + " - " + DOORS,
-                    footed(opened(inputs(Load.NONE))),
+                    worst().words(),
+                    footed(opened(withoutDoors())),
                     foot,
                     height(),
                     under))
         .orElseGet(
             () ->
                 new DrawerFigures.Rest(
-                    held(), HELD, footed(inputs(Load.NONE)), foot, height(), under));
+                    held(worst()),
+                    HELD,
+                    worst().words(),
+                    footed(inputs(worst())),
+                    foot,
+                    height(),
+                    under));
   }
 
   private List<Input> footed(List<Input> others) {
@@ -113,12 +147,36 @@ final class TippingFigures {
     return inputs;
   }
 
-  /** Least of what keeps it standing with all doors open, and with all drawers out, N·mm. */
-  Optional<Double> leastOpen() {
-    Stream<Double> open = built.order().doors().stream().map(_ -> opened());
-    Stream<Double> out =
-        drawers().stream().map(d -> d.held(built.order().drawers().orElseThrow().count()));
-    return Stream.concat(open, out).min(Double::compare);
+  /**
+   * What keeps a case standing when it stands least.
+   *
+   * @param words how it then is
+   * @param moment about the front foot, N·mm
+   */
+  record Least(String words, double moment) {
+    private static final Comparator<Least> FIRST = Comparator.comparingDouble(Least::moment);
+  }
+
+  /** With all doors open, and with all drawers out. */
+  Optional<Least> leastOpen() {
+    String loaded = worst().words();
+    Stream<Least> open =
+        built.order().doors().stream().map(_ -> new Least(loaded + ", all doors open", opened()));
+    Stream<Least> out =
+        drawers().stream()
+            .map(d -> new Least(loaded + ", " + d.allOut(), d.held(d.drawers().count())));
+    return Stream.concat(open, out).min(Least.FIRST);
+  }
+
+  /** However it is loaded, shut or open. */
+  Least least() {
+    return Stream.concat(loads().stream().map(this::shut), leastOpen().stream())
+        .min(Least.FIRST)
+        .orElseThrow();
+  }
+
+  private Least shut(Load load) {
+    return new Least(load.words(), held(load));
   }
 
   /** Least of what keeps it standing with drawers out, or one out and leant on, N·mm. */
@@ -155,28 +213,22 @@ final class TippingFigures {
     return slope().number() / MM_PER_M * (up + under);
   }
 
-  /** What keeps it standing empty, N·mm about the front foot. */
-  double held() {
-    return held(Load.NONE);
-  }
-
   /** What keeps it standing so loaded, shut, N·mm about the front foot. */
   double held(Load load) {
-    Balance balance = balance(load);
+    return held(balance(load));
+  }
+
+  private double held(Balance balance) {
     return balance.newton() * (balance.back() - foot - fall(balance.up()));
   }
 
-  private Balance balance(Load load) {
+  Balance balance(Load load) {
     return Objects.requireNonNull(balances.get(load));
   }
 
-  /** Least of what keeps it standing however it is loaded, shut, N·mm. */
-  double leastShut() {
-    return Stream.of(Load.values()).mapToDouble(this::held).min().orElseThrow();
-  }
-
+  /** What keeps it standing with its doors open, loaded as it then stands least, N·mm. */
   double opened() {
-    return held() - doors.moment() - doors.weight() * fall(doors.up());
+    return held(withoutDoors) - doors.moment() - doors.weight() * fall(doors.up());
   }
 
   double hung() {
@@ -234,14 +286,15 @@ final class TippingFigures {
   private Figure open() {
     return figure(
         "tips-at-open",
-        "push forward at the top that tips it, empty, all doors swung open, " + floor(),
+        "push forward at the top that tips it, %s, all doors swung open, %s"
+            .formatted(worst().words(), floor()),
         force(Math.max(0, opened() / height())),
         "(" + HELD + " - " + DOORS + ") / H",
-        opened(inputs(Load.NONE)));
+        opened(withoutDoors()));
   }
 
   Figure hungOn() {
-    List<Input> inputs = new ArrayList<>(opened(inputs(Load.NONE)));
+    List<Input> inputs = new ArrayList<>(opened(withoutDoors()));
     inputs.add(
         new Sourced(
                 Quantity.of(settings.number(Setting.DOOR_PULL), QuantityUnit.FORCE),
@@ -273,9 +326,16 @@ final class TippingFigures {
   }
 
   private List<Input> inputs(Load load) {
-    Balance balance = balance(load);
+    return inputs("weight of case and contents", balance(load));
+  }
+
+  private List<Input> withoutDoors() {
+    return inputs("weight of case and contents, doors left out", withoutDoors);
+  }
+
+  private List<Input> inputs(String weight, Balance balance) {
     return List.of(
-        new Input("F", "weight of case and contents", force(balance.newton()), STATICS),
+        new Input("F", weight, force(balance.newton()), STATICS),
         new Input("y", "its middle behind the front foot", mm(balance.back() - foot), STATICS),
         new Input("z", "its middle above the floor", mm(balance.up()), STATICS),
         slope().input("n", Setting.FLOOR_SLOPE.meaning()),

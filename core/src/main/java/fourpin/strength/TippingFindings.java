@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 
 /** Cases that fall forward by themselves, or when what they are opened by is pulled. */
 final class TippingFindings {
@@ -41,7 +40,7 @@ final class TippingFindings {
   /** Cases that fall forward by themselves, or when a door is opened and hung on. */
   List<Finding> all() {
     List<Finding> all = new ArrayList<>();
-    Stream.of(Load.values())
+    figures.loads().stream()
         .filter(load -> figures.held(load) <= 0)
         .findFirst()
         .map(this::byItself)
@@ -49,10 +48,10 @@ final class TippingFindings {
     built
         .order()
         .doors()
-        .filter(_ -> figures.held() > 0 && figures.hung() <= 0)
+        .filter(_ -> figures.held(Load.NONE) > 0 && figures.hung() <= 0)
         .ifPresent(
             _ -> all.add(finding(Severity.DOUBT, words(), figures.hungOn(), TippingFigures::hung)));
-    figures.drawers().filter(_ -> figures.held() > 0).flatMap(this::pulled).ifPresent(all::add);
+    figures.drawers().filter(_ -> figures.held(Load.NONE) > 0).flatMap(this::pulled).ifPresent(all::add);
     return all;
   }
 
@@ -81,7 +80,7 @@ final class TippingFindings {
   private Finding drawn(String when, Figure figure) {
     return finding(
         Severity.DOUBT,
-        "empty otherwise and not fastened, it falls forward " + when,
+        loaded() + " otherwise and not fastened, it falls forward " + when,
         figure,
         TippingFigures::leastDrawn);
   }
@@ -91,10 +90,15 @@ final class TippingFindings {
         Quantity.of(built.order().settings().number(Setting.DOOR_PULL), QuantityUnit.FORCE)
             .text(job.unit());
     return figures.opened() <= 0
-        ? "empty and not fastened, it falls forward when all its doors are open"
-        : "empty and not fastened, with its doors open, it falls forward when "
+        ? loaded() + " and not fastened, it falls forward when all its doors are open"
+        : loaded()
+            + " and not fastened, with its doors open, it falls forward when "
             + pull
             + " hang on one of them";
+  }
+
+  private String loaded() {
+    return figures.worst().words();
   }
 
   private Finding finding(

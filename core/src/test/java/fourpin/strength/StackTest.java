@@ -166,10 +166,15 @@ class StackTest {
   void screwsHoldTheUpperOne() {
     Figure pull = find(stack("36", "36"), "upper/stack-pull");
     assertThat(pull.value().value() * input(pull, "d"))
-        .isCloseTo(
-            input(pull, "P") * input(pull, "H") - input(pull, "F") * input(pull, "y"),
-            within(1e-6));
+        .isCloseTo(input(pull, "P") * input(pull, "H") - input(pull, "M"), within(1e-6));
     assertThat(ofKind(stack("36", "36"), "stack-loose")).hasSize(1);
+  }
+
+  /** Steps drive them 1 in from its back, 12 in deep; 3/4 in of a frame stand in front. */
+  @Test
+  void screwsPullWhereTheyAreDriven() {
+    Figure pull = find(stack("36", "36"), "upper/stack-pull");
+    assertThat(input(pull, "d")).isCloseTo(11 * 25.4, within(1e-6));
   }
 
   /** A bottom in dadoes at the height of a kick stands off the case below. */
