@@ -26,6 +26,9 @@ final class CaseTippingCures {
   private static final double MM_PER_M = 1000;
   private static final double KG_PER_LB = 0.45359237;
 
+  /** As many as a step asks for to lift one thing: what is heavier is no cure. */
+  private static final int MOST_PEOPLE = 4;
+
   private static final Length STEP_INCHES = Length.inches(1, 4);
   private static final Length STEP_METRIC = Length.mm(5);
 
@@ -196,7 +199,14 @@ final class CaseTippingCures {
     return new Drawers(count, drawers.height(), drawers.length(), out, drawers.mass());
   }
 
-  /** In whole pounds or kilograms, more than what is lacking. */
+  /** By one person, kg. */
+  private double lifted() {
+    return falling.orders().getLast().settings().number(Setting.LIFT_LIMIT);
+  }
+
+  /**
+   * In whole pounds or kilograms, more than what is lacking; nothing that nobody could carry in.
+   */
   private Optional<Tried> weighed() {
     double unit = job.unit().customary() ? KG_PER_LB : 1;
     double each = unit * Gravity.STANDARD * falling.lever();
@@ -209,7 +219,7 @@ final class CaseTippingCures {
             "",
             Optional.empty(),
             Cure.Of.CASE);
-    return falling.lever() > 0
+    return falling.lever() > 0 && mass <= MOST_PEOPLE * lifted()
         ? Optional.of(new Tried(cure, now + mass * Gravity.STANDARD * falling.lever()))
         : Optional.empty();
   }

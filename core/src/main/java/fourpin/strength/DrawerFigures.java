@@ -15,8 +15,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What drawers tip that are pulled out, full, in a case that is empty otherwise, or loaded where that
- * turns it forward: those that are shut count nothing. Their middles lie half their length behind their fronts.
+ * What drawers tip that are pulled out, full, in a case that is empty otherwise, or loaded where
+ * that turns it forward: those that are shut count nothing. Their middles lie half their length
+ * behind their fronts.
  *
  * @param rest all but the drawers, all doors swung open
  * @param floor in words, on which it stands

@@ -139,7 +139,7 @@ final class ShelfCures {
   /** Held in the middle of its span too. */
   private Optional<Cure> propped(Prop prop) {
     Candidate held = now.held(prop);
-    return (prop == Prop.BACK && !uprights.haveBack()) || check.isFar(held)
+    return (prop == Prop.BACK && !uprights.haveBackThatBears()) || check.isFar(held)
         ? Optional.empty()
         : Optional.of(check.verdict(held)).filter(check::holds).map(v -> propped(prop, v));
   }
@@ -153,13 +153,14 @@ final class ShelfCures {
           new Cure(
               "hold its back edge up in the middle, by a pin or a cleat on the back that carries "
                   + push
+                  + ", which the fixing of the back has to bring to its sides (not worked out)"
                   + sags,
               Optional.of(0.0),
               0,
               "a hole or a screw in the back for each place");
       case FRONT_AND_BACK, NONE ->
           new Cure(
-              Uprights.loose(push) + sags,
+              uprights.loose(push) + sags,
               prices.of(List.of(uprights.piece(depth())), height),
               uprights.weight(depth()) * height / Gravity.STANDARD,
               "things can't stand across the middle");
@@ -191,7 +192,7 @@ final class ShelfCures {
   }
 
   private String meeting() {
-    return reader.support(part).map(uprights::meets).orElse("");
+    return reader.supportInBay(part).map(uprights::meets).orElse("");
   }
 
   /** With their holes kept apart, where they would meet. */

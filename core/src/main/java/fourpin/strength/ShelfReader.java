@@ -174,7 +174,12 @@ final class ShelfReader {
   }
 
   Optional<Support> support(Part shelf) {
-    return shelf.role() == Part.Role.SHELF ? bay(shelf).supports() : Optional.empty();
+    return shelf.role() == Part.Role.SHELF ? supportInBay(shelf) : Optional.empty();
+  }
+
+  /** What carries the adjustable shelves of its bay, whatever carries it. */
+  Optional<Support> supportInBay(Part shelf) {
+    return bay(shelf).supports();
   }
 
   private Figure span(Part shelf, Length clear, Input width, Support support) {

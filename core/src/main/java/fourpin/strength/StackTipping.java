@@ -92,8 +92,7 @@ final class StackTipping {
     return leans ? Optional.of(finding(opens)) : Optional.empty();
   }
 
-  private Finding byThemselves(
-      String loaded, Figure figure, ToDoubleFunction<StackTipping> held) {
+  private Finding byThemselves(String loaded, Figure figure, ToDoubleFunction<StackTipping> held) {
     return finding(
         Severity.ERROR,
         "%s, %s, both fall forward by themselves".formatted(low.floor(), loaded),
@@ -184,8 +183,7 @@ final class StackTipping {
   }
 
   private Figure topHeavy() {
-    return tips(
-        "top-heavy", "the upper one loaded, the lower one empty", Load.ALL, Load.NONE);
+    return tips("top-heavy", "the upper one loaded, the lower one empty", Load.ALL, Load.NONE);
   }
 
   private double opened() {

@@ -208,14 +208,19 @@ final class StandingFigures {
 
   private Figure studs() {
     Sourced spacing = length(Setting.STUD_SPACING);
-    double width = built.outside().size(Axis.X).mm();
+    double width = between();
+    long behind = (long) Math.floor(width / spacing.number());
     return figure(
         "anchor-studs",
-        "studs behind the case, at the least",
-        Quantity.count((long) Math.floor(width / spacing.number())),
+        "studs between the sides of the case, at the least"
+            + (behind > 0
+                ? ""
+                : ": none is sure, and without one a board screwed to two studs beside it, or"
+                    + " another anchor, has to hold the pull"),
+        Quantity.count(behind),
         "⌊W / s⌋",
         List.of(
-            new Input("W", "width of the case", mm(width), Source.GEOMETRY),
+            new Input("W", "between the sides of the case", mm(width), Source.GEOMETRY),
             spacing.input("s", "from stud to stud")));
   }
 
@@ -233,6 +238,11 @@ final class StandingFigures {
                 List.of(
                     new Input("N", screws.title(), screws.value(), screws.source()),
                     new Input("S", studs.title(), studs.value(), studs.source()))));
+  }
+
+  /** What the anchors can be driven through stands between the sides. */
+  private double between() {
+    return built.part("R").box().low().x().minus(built.part("L").box().high().x()).mm();
   }
 
   private double full() {

@@ -7,8 +7,11 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
 import fourpin.casework.Place;
+import fourpin.job.Back;
 import fourpin.job.Job;
+import fourpin.job.Material.Kind;
 import fourpin.job.Setting;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
@@ -62,11 +65,32 @@ final class TallSides {
             + bow.map(f -> bent(job, f)).orElse(""),
         Stream.concat(Stream.of(figure(built, bay, opening)), bow.stream()).toList(),
         new Place(built.order().name(), Optional.of(bay.left()), Optional.of(opening.clear())),
-        List.of(
-            new Remedy(
-                "put a fixed shelf near the middle, " + job.style().text(middle) + " up",
-                "that shelf can't be moved"),
-            new Remedy("glue the back in along the uprights", "nothing, if it is let in")));
+        cures(job, built, middle));
+  }
+
+  private static List<Remedy> cures(Job job, BuiltCase built, Length middle) {
+    List<Remedy> all = new ArrayList<>();
+    all.add(
+        new Remedy(
+            "put a fixed shelf near the middle, " + job.style().text(middle) + " up",
+            "that shelf can't be moved"));
+    built
+        .order()
+        .back()
+        .filter(back -> job.material(back.material()).kind() == Kind.SHEET)
+        .filter(_ -> !built.order().settings().choice(Setting.BACK_FIXING).equals("glued"))
+        .ifPresent(back -> all.add(glued(back)));
+    return all;
+  }
+
+  /** Solid wood must be free to move, and can't be glued in. */
+  private static Remedy glued(Back back) {
+    return new Remedy(
+        "glue the back in along the uprights",
+        back.kind() == Back.Kind.APPLIED
+            ? "glue along its edges, and it can't be taken off any more"
+            : "glue in its grooves or rabbets, and it can't be taken out any more",
+        Optional.of(new Stated.OfSetting(Setting.BACK_FIXING, "glued")));
   }
 
   /** The rule counts what no figure does: sides that are not straight, and joints that give. */

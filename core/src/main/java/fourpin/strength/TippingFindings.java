@@ -51,7 +51,11 @@ final class TippingFindings {
         .filter(_ -> figures.held(Load.NONE) > 0 && figures.hung() <= 0)
         .ifPresent(
             _ -> all.add(finding(Severity.DOUBT, words(), figures.hungOn(), TippingFigures::hung)));
-    figures.drawers().filter(_ -> figures.held(Load.NONE) > 0).flatMap(this::pulled).ifPresent(all::add);
+    figures
+        .drawers()
+        .filter(_ -> figures.held(Load.NONE) > 0)
+        .flatMap(this::pulled)
+        .ifPresent(all::add);
     return all;
   }
 

@@ -6,6 +6,7 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding.Moved;
 import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
+import fourpin.job.Back;
 import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Setting;
@@ -54,8 +55,20 @@ final class Uprights {
     return bay.clear().size(Axis.Z).mm() / (shelves(bay) + 1);
   }
 
-  boolean haveBack() {
-    return built.order().back().isPresent();
+  /**
+   * Whether a pin or a cleat on the back has something to hold by: a back that lies loose in
+   * grooves passes nothing on, and one in which no hole of a pin fits tears out.
+   */
+  boolean haveBackThatBears() {
+    return built.order().back().filter(this::bears).isPresent();
+  }
+
+  private boolean bears(Back back) {
+    Settings settings = built.order().settings();
+    boolean glued = settings.choice(Setting.BACK_FIXING).equals("glued");
+    Length least = settings.length(Setting.HOLE_DEPTH).plus(settings.length(Setting.LEAST_FLOOR));
+    return (glued || back.kind() != Back.Kind.GROOVE)
+        && job.material(back.material()).thickness().isAtLeast(least);
   }
 
   private long shelves(BaySpace bay) {
@@ -118,11 +131,20 @@ final class Uprights {
   }
 
   /** What to do for a shelf to rest on a loose one in the middle. */
-  static String loose(String push) {
+  String loose(String push) {
     return "stand a loose upright under its middle, front to back, and one under each below down"
-        + " to the bottom; each edge of it carries "
+        + " to the bottom"
+        + (onFloor()
+            ? ""
+            : ", and a block under that from its front edge to its back, on the floor")
+        + "; each edge of it carries "
         + push
         + " from each shelf above";
+  }
+
+  /** A bottom that stands off the floor would bend under it, and the shelf with it. */
+  private boolean onFloor() {
+    return !built.part("B").box().low().z().isPositive();
   }
 
   /**

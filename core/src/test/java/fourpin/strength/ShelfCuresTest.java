@@ -66,8 +66,8 @@ class ShelfCuresTest {
         + " a support then still carries 30.4 lbf, load in a row in front: cure that too"
         + " | wood for about $3.87 more, 1.36 lb heavier, each shelf",
     "stand a loose upright under its middle, front to back, and one under each below down to the"
-        + " bottom; each edge of it carries 32.5 lbf from each shelf above; fasten the shelf to it,"
-        + " or its empty end lifts with the other half loaded alone: sag 0.00694 in now, 0.0139 in"
+        + " bottom, and a block under that from its front edge to its back, on the floor; each edge"
+        + " of it carries 32.5 lbf from each shelf above; fasten the shelf to it, or its empty end lifts with the other half loaded alone: sag 0.00694 in now, 0.0139 in"
         + " after years with the load in a row in front"
         + " | things can't stand across the middle; wood for about $5.97 more, 4.27 lb heavier,"
         + " each shelf",

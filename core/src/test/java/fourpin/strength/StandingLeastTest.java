@@ -167,6 +167,18 @@ class StandingLeastTest {
         .isCloseTo(input(figure(job("0", 0), "tips-at-empty"), "F"), within(1e-6));
   }
 
+  /** Studs 16 in apart, from middle to middle: 17 in outside are 15 9/16 in between the sides. */
+  @ParameterizedTest
+  @CsvSource({"17, 0", "17.5, 1", "33, 1", "33.5, 2"})
+  void studsLieBetweenTheSides(String width, long studs) {
+    CaseDraft draft = new CaseDraft();
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in(width), in("72"), in("12"));
+    draft.bays = List.of(SampleJobs.bay(4));
+    Figure behind = figure(SampleJobs.job(draft.order()), "anchor-studs");
+    assertThat(behind.value().value()).isEqualTo(studs);
+    assertThat(behind.title().contains("another anchor")).isEqualTo(studs == 0);
+  }
+
   /** A foot that stands back under rows at the front edges: it falls though it stands when even. */
   @Test
   void aCaseThatRowsTipIsAnError() {

@@ -199,6 +199,51 @@ class StrengthCheckerTest {
     assertThat(ofKind(check(held, held), "tall-side")).isEmpty();
   }
 
+  /** Where there is no back nothing is glued in, nor twice where it is glued. */
+  @Test
+  void onlyABackThatIsNotGluedIsGluedIn() {
+    CaseDraft draft = new CaseDraft();
+    draft.bays = List.of(SampleJobs.bay(2), SampleJobs.bay(2));
+    assertThat(tallSideCures(draft)).hasSize(2);
+    draft.settings = draft.settings.with(Setting.BACK_FIXING, new SettingValue.OfChoice("glued"));
+    assertThat(tallSideCures(draft)).singleElement().asString().startsWith("put a fixed shelf");
+    draft.back = Optional.empty();
+    draft.settings = draft.settings.with(Setting.BACK_FIXING, new SettingValue.OfChoice("planned"));
+    assertThat(tallSideCures(draft)).singleElement().asString().startsWith("put a fixed shelf");
+  }
+
+  private static List<String> tallSideCures(CaseDraft draft) {
+    Finding tall = ofKind(check(SampleJobs.job(draft.order())), "tall-side").getFirst();
+    return tall.remedies().stream().map(Finding.Remedy::what).toList();
+  }
+
+  /** A partition cures fixed shelves too, and is bored from both faces for what stands on pins. */
+  @Test
+  void aPartitionUnderAFixedShelfIsBoredFromBothFaces() {
+    Bay held =
+        new Bay(
+            Optional.empty(),
+            List.of(in("42")),
+            Optional.of(SampleJobs.shelves(2)),
+            Optional.of(SampleJobs.pins()),
+            Optional.of(new Load.PerLength(Quantity.of(2, QuantityUnit.LINE_LOAD))));
+    CaseDraft draft = new CaseDraft();
+    draft.bays = List.of(held);
+    List<Finding> sags =
+        ofKind(check(SampleJobs.job(draft.order())), "sag").stream()
+            .filter(finding -> finding.what().contains("1-F1"))
+            .toList();
+    assertThat(sags).isNotEmpty();
+    assertThat(sags)
+        .allSatisfy(
+            finding ->
+                assertThat(finding.remedies())
+                    .extracting(Finding.Remedy::what)
+                    .filteredOn(what -> what.startsWith("put ") && what.contains("partition"))
+                    .isNotEmpty()
+                    .allMatch(what -> what.contains("from both faces")));
+  }
+
   @Test
   void fixedShelvesSpanTheBay() {
     Bay held =
