@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** How solid parts of one case move over the year of its place; along the grain hardly at all. */
 final class Climate {
@@ -95,11 +96,42 @@ final class Climate {
   /** Solid shelves that swell by more than the play at their back. */
   List<Finding> findings() {
     Length play = settings.length(Setting.BACK_PLAY);
-    return moving().values().stream()
-        .filter(part -> part.role() == Part.Role.SHELF)
-        .filter(part -> swells(part).value().value() > play.mm())
-        .map(part -> jams(part, play))
-        .toList();
+    Stream<Finding> jams =
+        moving().values().stream()
+            .filter(part -> part.role() == Part.Role.SHELF)
+            .filter(part -> swells(part).value().value() > play.mm())
+            .map(part -> jams(part, play));
+    return Stream.concat(isDamp(), jams).toList();
+  }
+
+  /**
+   * Creep is that of service class 1, and more in damper air; not every board may be used there.
+   */
+  private Stream<Finding> isDamp() {
+    double dry = Reference.constant("humidity of service class 1").value();
+    double damp = Reference.constant("humidity of service class 2").value();
+    double humidity = settings.number(Setting.HUMIDITY_HIGH);
+    return humidity > dry ? Stream.of(isDamp(humidity, humidity > damp ? 3 : 2)) : Stream.of();
+  }
+
+  private Finding isDamp(double humidity, int serviceClass) {
+    String what =
+        "air of %s is service class %d of EN 1995-1-1, if it is so damp for more than a few weeks a"
+            + " year: wood and panels creep more there than sags after years count, which are of class"
+            + " 1; boards for dry rooms swell and lose strength";
+    return new Finding(
+        Severity.DOUBT,
+        "damp-place",
+        what.formatted(Quantity.of(humidity, QuantityUnit.PER_CENT).text(job.unit()), serviceClass),
+        List.of(),
+        Place.of(built.order().name(), "B", built.part("B").box()),
+        List.of(
+            new Remedy("dry the place, and set humidity-high to what it then is", "a dehumidifier"),
+            new Remedy(
+                "take boards that are sold for damp rooms (EN 312, EN 622 and EN 636 name them: from"
+                    + " memory), keep creep-rule: handbook, and set creep-panel and creep-solid to what"
+                    + " their makers tell for such air",
+                "dearer boards")));
   }
 
   private Finding jams(Part shelf, Length play) {

@@ -6,6 +6,7 @@ import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fourpin.casework.Finding;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.SampleJobs;
@@ -38,6 +39,17 @@ class ClimateTest {
         .filter(f -> f.id().endsWith(end))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** EN 1995-1-1, 2.3.1.3 (from memory): class 1 up to 65 %, class 2 up to 85 %. */
+  @ParameterizedTest
+  @CsvSource({"60, 0", "65, 0", "66, 2", "85, 2", "86, 3", "95, 3"})
+  void dampPlacesAreOfAnotherServiceClass(double dampest, int serviceClass) {
+    List<Finding> damp = ofKind(in(45, 30, dampest), "damp-place");
+    assertThat(damp).hasSize(serviceClass == 0 ? 0 : 1);
+    assertThat(damp)
+        .allMatch(f -> f.severity() == Finding.Severity.DOUBT)
+        .allMatch(f -> f.what().contains("service class " + serviceClass + " of"));
   }
 
   /**
