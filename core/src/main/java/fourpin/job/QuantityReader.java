@@ -33,7 +33,7 @@ public record QuantityReader(String what, String names, Map<String, Quantity> un
   public static final QuantityReader LOAD =
       new QuantityReader(
           "a load",
-          "lb/ft, lb/sq ft, kg/m, kg/m2, N/m or N/m2",
+          "lb/ft, lb/sq ft, psf, kg/m, kg/m2, N/m, N/m2, kN/m2 or kPa",
           units(
               one(
                   QuantityUnit.LINE_LOAD,
@@ -46,9 +46,12 @@ public record QuantityReader(String what, String names, Map<String, Quantity> un
                   QuantityUnit.AREA_LOAD,
                   KG_PER_LB * Gravity.STANDARD / SQUARE_M_PER_SQUARE_FOOT * PER_THOUSAND,
                   "lb/sq ft",
-                  "lb/ft2"),
+                  "lb/ft2",
+                  "lbf/sq ft",
+                  "psf"),
               one(QuantityUnit.AREA_LOAD, Gravity.STANDARD * PER_THOUSAND, "kg/m2"),
-              one(QuantityUnit.AREA_LOAD, PER_THOUSAND, "n/m2")));
+              one(QuantityUnit.AREA_LOAD, PER_THOUSAND, "n/m2"),
+              one(QuantityUnit.AREA_LOAD, 1, "kn/m2", "kpa")));
 
   /** A modulus of elasticity. */
   public static final QuantityReader STIFFNESS =

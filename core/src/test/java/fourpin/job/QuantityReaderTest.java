@@ -28,7 +28,11 @@ class QuantityReaderTest {
           40 lb/sq ft   | AREA_LOAD | 1.915210
           50 kg/m2      | AREA_LOAD | 0.4903325
           50 kg/m²      | AREA_LOAD | 0.4903325
+          40 psf        | AREA_LOAD | 1.915210
+          40 lbf/sq ft  | AREA_LOAD | 1.915210
           1500 N/m2     | AREA_LOAD | 1.5
+          0.8 kPa       | AREA_LOAD | 0.8
+          2.4 kN/m²     | AREA_LOAD | 2.4
           12.3 GPa      | STRESS    | 12300
           1000000 psi   | STRESS    | 6894.757
           6900 N/mm2    | STRESS    | 6900

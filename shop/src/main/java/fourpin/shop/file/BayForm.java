@@ -90,7 +90,7 @@ final class BayForm {
     QuantityReader reader = QuantityReader.LOAD;
     return new Word<>(
         reader.what(),
-        "25 lb/ft, 40 lb/sq ft, 37 kg/m or 50 kg/m2",
+        "25 lb/ft, 40 lb/sq ft, 37 kg/m, 50 kg/m2 or 2.4 kPa",
         Word.Shape.Measure.ANY,
         (text, c) -> reader.read(text).then(BayForm::plausible));
   }
