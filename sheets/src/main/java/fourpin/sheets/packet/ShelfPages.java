@@ -87,17 +87,26 @@ final class ShelfPages {
                 "Front and back edge apart, on supports that push and never pull, at the stated load. A shelf rocks on "
                     + "one low support until enough stands on it; what this takes, and how far a support may lie low "
                     + "under the stated load, stands in the last columns."),
-            asPlates(alike),
+            asPlates(alike)));
+    blocks.addAll(onSupports(alike));
+    blocks.addAll(inJoints(alike));
+    blocks.addAll(
+        List.of(new Block.Heading("The same shelves at other loads"), atReferenceLoads(alike)));
+    return blocks;
+  }
+
+  /** Nothing where all shelves stand in joints. */
+  private List<Block> onSupports(Map<List<String>, List<ShelfAnswer>> alike) {
+    Table table = inSides(alike);
+    return table.rows().isEmpty()
+        ? List.of()
+        : List.of(
             new Block.Heading("Their supports in the sides"),
             Block.Paragraph.of(
                 "Load on the most loaded support, spread evenly and in front, and what two codes allow on it for loads that stay: the National Design "
                     + "Specification and Eurocode 5, which rest on different tests and margins. No standard for shelf pins "
                     + "was found; supports other than pins are held to what their maker rates them for, where the job states it."),
-            inSides(alike)));
-    blocks.addAll(inJoints(alike));
-    blocks.addAll(
-        List.of(new Block.Heading("The same shelves at other loads"), atReferenceLoads(alike)));
-    return blocks;
+            table);
   }
 
   private List<String> values(ShelfAnswer shelf) {
