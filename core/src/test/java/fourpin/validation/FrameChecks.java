@@ -69,14 +69,14 @@ final class FrameChecks {
             "balance of moments, H h + P h φ against k φ: 1 / (1 - P / Pₖ)",
             "bars on springs, as in Timoshenko and Gere, Theory of Elastic Stability, ch. 2",
             () -> swayOf(1.5e6) / swayOf(0)),
-        published(
-            "load over slip of a 1/4 in dowel in wood, 180,000 D^1.5",
-            "22500",
-            "lb/in",
+        derived(
+            "panel 800 x 1800 x 6, 3500 MPa, jammed in its frame: push times height over lean",
+            "1122309278",
+            "N·mm",
             0.5,
-            "NDS 2018",
-            "11.3.6, as two public code copies have it",
-            () -> Slip.nds(MM_PER_INCH / 4) * MM_PER_INCH / NEWTON_PER_POUND),
+            "pinned frame with one brace, E A b² h² / d³, of an area A = t d / 10",
+            "the width of a tenth of the diagonal is from memory of rules for infilled frames",
+            () -> new ShearPanel(800, 1800, 6, 0, 3500).jammed()),
         published(
             "load over slip of four bolts of 12 mm in GL24h on steel, two planes each, by Eurocode 5",
             "71853.4",
