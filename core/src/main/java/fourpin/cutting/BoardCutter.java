@@ -22,9 +22,9 @@ public final class BoardCutter {
   private static final long AT_LEAST = 200_000;
 
   /** Shares of the work: repair of the first answer, of the answer of the patterns. */
-  private static final int FIRST_REPAIR = 4;
+  private static final int FIRST_REPAIR = 8;
 
-  private static final int LAST_REPAIR = 4;
+  private static final int LAST_REPAIR = 8;
 
   private final long stepsPerPart;
   private final Watch watch;
@@ -76,7 +76,7 @@ public final class BoardCutter {
       watch.better(answers.layout(start, bound));
       long steps = steps(problem);
       Found first = repaired(start, bound, steps / FIRST_REPAIR);
-      Work work = work(steps / 2, bound);
+      Work work = work(steps - steps / FIRST_REPAIR - steps / LAST_REPAIR, bound);
       BoardPricing pricing = new BoardPricing(problem, work);
       Found second =
           new PatternSearch(problem, work)

@@ -20,7 +20,7 @@ final class BoardPricing implements Pricing {
   private static final long MOST_CELLS = 100_000;
 
   /** Fillings sought at a time, each without the parts of those before it. */
-  private static final int FILLINGS = 6;
+  private static final int FILLINGS = 20;
 
   /** Cells of a table to a step of work. */
   private static final int CELLS_PER_STEP = 50;

@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class NearPatterns {
   /** More are too many to choose from. */
-  private static final int MOST_PATTERNS = 1_000;
+  private static final int MOST_PATTERNS = 25_000;
 
   /** Cells of the tables of all kinds together. */
   private static final long MOST_CELLS = 4_000_000;
