@@ -13,6 +13,10 @@ import tools.jackson.databind.node.ObjectNode;
 /** Writes the forms as a JSON Schema, draft 2020-12. */
 final class SchemaWriter {
 
+  /** One line of signs that print; none of those that turn the writing round. */
+  private static final String PRINTED =
+      "^\\s*[^\\u0000-\\u001F\\u007F-\\u009F\\u202A-\\u202E\\u2066-\\u2069]+\\s*$";
+
   private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final String STARTS_A_NUMBER = "^\\s*[0-9.½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚][^,]*$";
 
@@ -164,7 +168,7 @@ final class SchemaWriter {
 
   private static void free(ObjectNode schema, int longest) {
     types(schema, "string", "number", "boolean");
-    schema.put("minLength", 1).put("maxLength", longest).put("pattern", "^\\s*[^\\n]+\\s*$");
+    schema.put("minLength", 1).put("maxLength", longest).put("pattern", PRINTED);
   }
 
   private static BigDecimal plain(double number) {
