@@ -15,8 +15,8 @@ import java.util.stream.Stream;
  */
 final class Stricter {
 
-  /** Of more parts the layouts with fewer stages take longer than they may gain. */
-  private static final long MOST_PARTS = 500;
+  /** Of more parts the layouts with fewer stages take longer than a maker at the page waits. */
+  private static final long MOST_PARTS = 150;
 
   private final SheetProblem problem;
   private final SheetCutter cutter;
