@@ -39,9 +39,7 @@ record Balance(List<Weight> weights) {
      * Whatever turns it forward about a foot and nothing else, things in a row at the front edge as
      * shelves are judged by: of all partial loads the worst.
      */
-    FORWARD(
-        "forward",
-        "loaded only where things turn it forward, those of known depth at the front edges");
+    FORWARD("forward", "loaded only where things turn it forward, in rows at the front edges");
 
     private final String id;
     private final String words;
@@ -115,9 +113,9 @@ record Balance(List<Weight> weights) {
     return new Balance(Stream.concat(weights.stream(), others.stream()).toList());
   }
 
-  /** Of a row at the front edge; of what has no known depth, or fills it, in its middle. */
+  /** Of a row at the front edge; of what fills the depth, in its middle. */
   private static double inFront(BuiltCase built, BaySpace bay, Part floor) {
-    return ShelfLoad.depthOfThings(built.order(), bay.number())
+    return ShelfLoad.depthOfRow(built.order(), bay.number(), floor.box().size(Axis.Y))
         .filter(deep -> deep.number() < floor.box().size(Axis.Y).mm())
         .map(deep -> floor.box().low().y().mm() + deep.number() / 2)
         .orElseGet(() -> middle(built, bay, floor.box()));

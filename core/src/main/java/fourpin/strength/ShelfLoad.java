@@ -51,6 +51,20 @@ public record ShelfLoad(String what, Sourced given) {
         .findFirst();
   }
 
+  /**
+   * How deep a row of what a bay holds is on a shelf of some depth; things that nobody names are no
+   * deeper than the shelf.
+   */
+  static Optional<Sourced> depthOfRow(CaseOrder order, int bay, Length shelf) {
+    Length usual = order.settings().length(Setting.ROW_DEPTH);
+    return depthOfThings(order, bay)
+        .or(
+            () ->
+                Optional.of(
+                        new Sourced(Quantity.of(usual), order.settings().source(Setting.ROW_DEPTH)))
+                    .filter(_ -> usual.isLessThan(shelf)));
+  }
+
   private static ShelfLoad unstated(CaseOrder order) {
     return new ShelfLoad(
         "load of shelves that state none",

@@ -77,14 +77,8 @@ final class ShelfReader {
         doubt());
   }
 
-  /** Things that nobody names are taken to be no deeper than their shelf. */
   private Optional<Sourced> standing(Part shelf) {
-    Length usual = settings.length(Setting.ROW_DEPTH);
-    return ShelfLoad.depthOfThings(built.order(), space(shelf).number())
-        .or(
-            () ->
-                Optional.of(new Sourced(Quantity.of(usual), settings.source(Setting.ROW_DEPTH)))
-                    .filter(_ -> usual.isLessThan(shelf.box().size(Axis.Y))));
+    return ShelfLoad.depthOfRow(built.order(), space(shelf).number(), shelf.box().size(Axis.Y));
   }
 
   /** The bottom of one bay, its ends in joints, its load spread evenly. */

@@ -43,7 +43,8 @@ class ExactCoverTest {
 
   private static ExactCover.Answer answer(
       ExactCover cover, int[] lengths, int[] wanted, int board, int boards) {
-    long all = IntStream.range(0, lengths.length).mapToLong(k -> lengths[k] * wanted[k]).sum();
+    long all =
+        IntStream.range(0, lengths.length).mapToLong(k -> (long) lengths[k] * wanted[k]).sum();
     long left = (long) boards * board - all;
     return cover.search(fillings(lengths, wanted, board), wanted, NO_END, boards, left);
   }

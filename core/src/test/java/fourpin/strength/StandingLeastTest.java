@@ -170,7 +170,7 @@ class StandingLeastTest {
   /** Studs 16 in apart, from middle to middle: 17 in outside are 15 9/16 in between the sides. */
   @ParameterizedTest
   @CsvSource({"17, 0", "17.5, 1", "33, 1", "33.5, 2"})
-  void studsLieBetweenTheSides(String width, long studs) {
+  void studsLieBetweenTheSides(String width, int studs) {
     CaseDraft draft = new CaseDraft();
     draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in(width), in("72"), in("12"));
     draft.bays = List.of(SampleJobs.bay(4));
