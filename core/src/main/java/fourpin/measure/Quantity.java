@@ -14,6 +14,9 @@ public record Quantity(double value, QuantityUnit unit) {
   private static final int DIGITS = 3;
   private static final int MONEY_DECIMALS = 2;
 
+  /** More would tell of rounding errors. */
+  private static final int MOST_DIGITS = 8;
+
   public Quantity {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("a quantity is finite, not " + value + " " + unit);
@@ -57,6 +60,23 @@ public record Quantity(double value, QuantityUnit unit) {
     return text(system, RoundingMode.HALF_UP);
   }
 
+  /**
+   * The same, with as many digits more as tell it from another that it is held against: what is
+   * over a limit does not read as the limit.
+   */
+  public String textBeside(Quantity other, Unit system) {
+    int digits = DIGITS;
+    while (digits < MOST_DIGITS && number(system, digits).equals(other.number(system, digits))) {
+      digits++;
+    }
+    return value == other.value ? text(system) : withSymbol(number(system, digits), system);
+  }
+
+  private String number(Unit system, int digits) {
+    return significant(
+        BigDecimal.valueOf(value * unit.factor(system)), digits, RoundingMode.HALF_UP);
+  }
+
   /** The same without its unit, for columns that have it at their head. */
   public String numberText(Unit system) {
     return number(value * unit.factor(system), RoundingMode.HALF_UP);
@@ -73,7 +93,10 @@ public record Quantity(double value, QuantityUnit unit) {
   }
 
   private String text(Unit system, RoundingMode rounding) {
-    String number = number(value * unit.factor(system), rounding);
+    return withSymbol(number(value * unit.factor(system), rounding), system);
+  }
+
+  private String withSymbol(String number, Unit system) {
     String symbol = unit.symbol(system);
     return symbol.isEmpty() ? number : number + " " + symbol;
   }
@@ -89,12 +112,12 @@ public record Quantity(double value, QuantityUnit unit) {
     return switch (unit) {
       case MONEY -> shown.setScale(MONEY_DECIMALS, rounding).toPlainString();
       case COUNT -> shown.setScale(0, rounding).toPlainString();
-      default -> significant(shown, rounding);
+      default -> significant(shown, DIGITS, rounding);
     };
   }
 
-  private static String significant(BigDecimal shown, RoundingMode rounding) {
-    int digits = shown.precision() - shown.scale() > DIGITS ? DIGITS + 1 : DIGITS;
+  private static String significant(BigDecimal shown, int least, RoundingMode rounding) {
+    int digits = shown.precision() - shown.scale() > least ? least + 1 : least;
     BigDecimal rounded = shown.round(new MathContext(digits, rounding));
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }

@@ -39,4 +39,9 @@ record AlikeShelves(Job job, List<Part> shelves, String caseName) {
   String text(Figure figure) {
     return figure.value().text(job.unit());
   }
+
+  /** So that it is told from what it is held against. */
+  String text(Figure figure, Figure against) {
+    return figure.value().textBeside(against.value(), job.unit());
+  }
 }

@@ -48,7 +48,11 @@ final class JointFindings {
             finding(
                 isBottom() ? Severity.DOUBT : Severity.ERROR,
                 "%s: %sthe end presses on its dado with %s; %s are allowed"
-                    .formatted(names(), lying(figures.pressing()), text(pressure), text(allowed)),
+                    .formatted(
+                        names(),
+                        lying(figures.pressing()),
+                        text(pressure, allowed),
+                        text(allowed, pressure)),
                 List.of(pressure, allowed),
                 List.of(
                     new Remedy(
@@ -154,6 +158,10 @@ final class JointFindings {
 
   private static double value(Figure figure) {
     return figure.value().value();
+  }
+
+  private String text(Figure figure, Figure against) {
+    return figure.value().textBeside(against.value(), job.unit());
   }
 
   private String text(Figure figure) {

@@ -205,17 +205,22 @@ final class KickBottoms {
   }
 
   private Finding sags(BaySpace bay) {
+    Quantity now = mm(sag(bay));
+    Quantity years = mm(sag(bay) * creep().number());
+    Quantity first = mm(limit(bay, Setting.SAG_LIMIT));
+    Quantity last = mm(limit(bay, Setting.SAG_LIMIT_YEARS));
     return new Finding(
         Severity.DOUBT,
         "bottom-sags",
         ("the bottom of bay "
                 + bay.number()
-                + " sags %s between the uprights behind its kick, the back not counted on; %s and %s"
-                + " are allowed")
+                + " sags by %s now and %s after years between the uprights behind its kick, the back"
+                + " not counted on; %s and %s are allowed")
             .formatted(
-                words(sag(bay)),
-                text(limit(bay, Setting.SAG_LIMIT)),
-                text(limit(bay, Setting.SAG_LIMIT_YEARS))),
+                now.textBeside(first, job.unit()),
+                years.textBeside(last, job.unit()),
+                first.textBeside(now, job.unit()),
+                last.textBeside(years, job.unit())),
         List.of(now(bay), years(bay)),
         Place.of(built.order().name(), bottom().mark(), bottom().box()),
         LazyList.of(() -> cures(bay)));

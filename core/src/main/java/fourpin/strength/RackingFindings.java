@@ -80,7 +80,12 @@ final class RackingFindings {
         .sway()
         .map(
             sway ->
-                pushed + "sways by " + text(sway) + "; " + text(racked.allowed()) + " are allowed")
+                pushed
+                    + "sways by "
+                    + text(sway, racked.allowed())
+                    + "; "
+                    + text(racked.allowed(), sway)
+                    + " are allowed")
         .orElse(
             pushed
                 + "leans by more than "
@@ -257,5 +262,10 @@ final class RackingFindings {
 
   private String text(double mm) {
     return Quantity.of(mm, QuantityUnit.LENGTH).text(job.unit());
+  }
+
+  private String text(double mm, double against) {
+    return Quantity.of(mm, QuantityUnit.LENGTH)
+        .textBeside(Quantity.of(against, QuantityUnit.LENGTH), job.unit());
   }
 }

@@ -82,10 +82,10 @@ final class ShelfFindings {
                     alike.names(),
                     shelves.size() == 1 ? "sags" : "sag",
                     verdict.loaded().spot().there(),
-                    alike.text(answer.get().sagNow()),
-                    alike.text(answer.get().sagYears()),
-                    alike.text(answer.get().limitNow()),
-                    alike.text(answer.get().limitYears()))
+                    alike.text(answer.get().sagNow(), answer.get().limitNow()),
+                    alike.text(answer.get().sagYears(), answer.get().limitYears()),
+                    alike.text(answer.get().limitNow(), answer.get().sagNow()),
+                    alike.text(answer.get().limitYears(), answer.get().sagYears()))
             + ownWeight();
     List<Figure> figures =
         List.of(

@@ -103,10 +103,10 @@ final class StackedUprights {
     return "what stands on %s bends its top by %s now and %s after years between its uprights; %s and %s are allowed%s"
         .formatted(
             below.order().name(),
-            text(top.now().value()),
-            text(top.years().value()),
-            text(top.limitNow()),
-            text(top.limitYears()),
+            text(top.now().value(), top.limitNow()),
+            text(top.years().value(), top.limitYears()),
+            text(top.limitNow(), top.now().value()),
+            text(top.limitYears(), top.years().value()),
             beside());
   }
 
@@ -306,6 +306,10 @@ final class StackedUprights {
 
   private String text(Quantity value) {
     return value.text(job.unit());
+  }
+
+  private String text(Quantity value, Quantity against) {
+    return value.textBeside(against, job.unit());
   }
 
   private Figure figure(

@@ -136,8 +136,8 @@ final class SupportFindings {
                     .formatted(
                         alike.names(),
                         lying(),
-                        alike.text(stress),
-                        allowed.value().text(job.unit())),
+                        stress.value().textBeside(allowed.value(), job.unit()),
+                        allowed.value().textBeside(stress.value(), job.unit())),
                 List.of(stress),
                 cures));
   }

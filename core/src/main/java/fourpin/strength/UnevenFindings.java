@@ -83,10 +83,10 @@ final class UnevenFindings {
         what.formatted(
             alike.names(),
             of.words(job.unit()),
-            alike.text(now),
-            alike.text(years),
-            alike.text(answer.limitNow()),
-            alike.text(answer.limitYears()),
+            alike.text(now, answer.limitNow()),
+            alike.text(years, answer.limitYears()),
+            alike.text(answer.limitNow(), now),
+            alike.text(answer.limitYears(), years),
             alike.text(answer.sagNow()),
             alike.text(answer.sagYears())),
         List.of(

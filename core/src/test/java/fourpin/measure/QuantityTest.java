@@ -55,6 +55,23 @@ class QuantityTest {
     return unit == QuantityUnit.LINE_LOAD ? 1e3 / 9.80665 : 1;
   }
 
+  /** What is over a limit does not read as the limit; no more digits than that takes. */
+  @ParameterizedTest
+  @CsvSource({
+    "1.4904, 1.4896, 1.4904 mm, 1.4896 mm",
+    "1.494, 1.488, 1.494 mm, 1.488 mm",
+    "2.32, 1.44, 2.32 mm, 1.44 mm",
+    "1.5, 1.5, 1.5 mm, 1.5 mm",
+    "1.00000000001, 1, 1 mm, 1 mm",
+    "1204.2, 1204.4, 1204.2 mm, 1204.4 mm"
+  })
+  void aLimitIsToldFromWhatIsOverIt(double one, double other, String first, String second) {
+    Quantity value = Quantity.of(one, QuantityUnit.LENGTH);
+    Quantity limit = Quantity.of(other, QuantityUnit.LENGTH);
+    assertThat(value.textBeside(limit, Unit.MILLIMETRE)).isEqualTo(first);
+    assertThat(limit.textBeside(value, Unit.MILLIMETRE)).isEqualTo(second);
+  }
+
   @ParameterizedTest
   @EnumSource(names = {"RATIO", "PER_CENT", "COUNT", "TIME", "MONEY"})
   void someUnitsAreTheSameForBothReaders(QuantityUnit unit) {

@@ -87,11 +87,11 @@ final class SaggingShelves {
         "%s: %s of %s allowed; %s: %s of %s. "
             .formatted(
                 Words.sentence(shelf.sagNow().title()),
-                words.value(shelf.sagNow()),
-                words.value(shelf.limitNow()),
+                words.value(shelf.sagNow(), shelf.limitNow()),
+                words.value(shelf.limitNow(), shelf.sagNow()),
                 shelf.sagYears().title(),
-                words.value(shelf.sagYears()),
-                words.value(shelf.limitYears()));
+                words.value(shelf.sagYears(), shelf.limitYears()),
+                words.value(shelf.limitYears(), shelf.sagYears()));
     return Prose.plain(text + uneven(shelf)).then(Prose.bold(held(shelf)));
   }
 

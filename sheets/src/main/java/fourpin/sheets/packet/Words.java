@@ -75,6 +75,11 @@ public record Words(Job job) {
     return quantity(figure.value());
   }
 
+  /** So that it is told from what it is held against. */
+  String value(Figure figure, Figure against) {
+    return figure.value().textBeside(against.value(), job.unit());
+  }
+
   /** What follows the id of odds in that of their standard error. */
   static final String ERROR = "-error";
 
