@@ -283,7 +283,7 @@ public enum Setting {
       "creep-rule",
       List.of("handbook", "eurocode"),
       "handbook",
-      "sag after years over sag at first: by creep-solid and creep-panel, or 1 + k_def of Eurocode 5 by family, service class 1",
+      "sag after years over sag at first: by creep-solid and creep-panel, or 1 + k_def of Eurocode 5 by family and by the service class of humidity-high",
       Source.published(
           "NDS 2018 3.5.2 (K_cr) and EN 1995-1-1:2004, Table 3.2", "rows of creep.csv")),
   PIN_STRESS(

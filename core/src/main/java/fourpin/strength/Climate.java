@@ -104,34 +104,40 @@ final class Climate {
     return Stream.concat(isDamp(), jams).toList();
   }
 
-  /**
-   * Creep is that of service class 1, and more in damper air; not every board may be used there.
-   */
+  /** Wood creeps more in damp air; not every board may be used there. */
   private Stream<Finding> isDamp() {
-    double dry = Reference.constant("humidity of service class 1").value();
-    double damp = Reference.constant("humidity of service class 2").value();
-    double humidity = settings.number(Setting.HUMIDITY_HIGH);
-    return humidity > dry ? Stream.of(isDamp(humidity, humidity > damp ? 3 : 2)) : Stream.of();
+    ServiceClass air = ServiceClass.of(settings);
+    return air == ServiceClass.FIRST ? Stream.of() : Stream.of(isDamp(air));
   }
 
-  private Finding isDamp(double humidity, int serviceClass) {
-    String what =
-        "air of %s is service class %d of EN 1995-1-1, if it is so damp for more than a few weeks a"
-            + " year: wood and panels creep more there than sags after years count, which are of class"
-            + " 1; boards for dry rooms swell and lose strength";
+  private Finding isDamp(ServiceClass air) {
+    double humidity = settings.number(Setting.HUMIDITY_HIGH);
     return new Finding(
         Severity.DOUBT,
         "damp-place",
-        what.formatted(Quantity.of(humidity, QuantityUnit.PER_CENT).text(job.unit()), serviceClass),
+        "air of "
+            + Quantity.of(humidity, QuantityUnit.PER_CENT).text(job.unit())
+            + " is service class "
+            + air.number()
+            + " of EN 1995-1-1, if it is so damp for more than a few weeks a year: "
+            + creeps()
+            + "; boards for dry rooms swell and lose strength",
         List.of(),
         Place.of(built.order().name(), "B", built.part("B").box()),
         List.of(
             new Remedy("dry the place, and set humidity-high to what it then is", "a dehumidifier"),
             new Remedy(
                 "take boards that are sold for damp rooms (EN 312, EN 622 and EN 636 name them: from"
-                    + " memory), keep creep-rule: handbook, and set creep-panel and creep-solid to what"
+                    + " memory), and set creep-rule: eurocode, or creep-panel and creep-solid to what"
                     + " their makers tell for such air",
                 "dearer boards")));
+  }
+
+  private String creeps() {
+    return settings.choice(Setting.CREEP_RULE).equals("eurocode")
+        ? "sags after years count that wood and panels creep more there"
+        : "wood and panels creep more there than sags after years count, unless creep-panel and"
+            + " creep-solid are of such air";
   }
 
   private Finding jams(Part shelf, Length play) {

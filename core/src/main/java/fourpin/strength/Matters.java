@@ -16,6 +16,7 @@ import fourpin.reference.Substance;
 import fourpin.reference.Substance.Family;
 import fourpin.strength.Laminate.Ply;
 import fourpin.strength.Section.Matter;
+import java.util.Arrays;
 import java.util.Locale;
 
 /** What the job's materials are made of, from the job and the reference tables. */
@@ -132,13 +133,19 @@ final class Matters {
   static Sourced creep(Material material, Settings settings) {
     Family family = substance(material).family();
     return settings.choice(Setting.CREEP_RULE).equals("eurocode") && family != Family.GLASS
-        ? eurocode(family)
+        ? eurocode(family, ServiceClass.of(settings))
         : handbook(family, settings);
   }
 
-  private static Sourced eurocode(Family family) {
+  /** Boards that are not for air so damp have the factor of the dampest air they are for. */
+  private static Sourced eurocode(Family family, ServiceClass air) {
     String row = "eurocode, " + family.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    CreepFactor factor = Reference.creep().get(row);
+    CreepFactor factor =
+        Arrays.stream(ServiceClass.values())
+            .filter(upTo -> upTo.compareTo(air) <= 0)
+            .flatMap(upTo -> Reference.creep().find(row + upTo.inNames()).stream())
+            .reduce((_, damper) -> damper)
+            .orElseThrow();
     return new Sourced(Quantity.of(factor.totalOverFirst(), QuantityUnit.RATIO), factor.source());
   }
 

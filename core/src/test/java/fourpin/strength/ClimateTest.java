@@ -12,7 +12,9 @@ import fourpin.job.CaseDraft;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
+import fourpin.job.Settings;
 import fourpin.measure.Figure;
+import fourpin.measure.Unit;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,6 +52,31 @@ class ClimateTest {
     assertThat(damp)
         .allMatch(f -> f.severity() == Finding.Severity.DOUBT)
         .allMatch(f -> f.what().contains("service class " + serviceClass + " of"));
+  }
+
+  /**
+   * EN 1995-1-1:2004, Table 3.2: k_def of solid timber 0.60, 0.80, 2.00; of plywood 0.80, 1.00,
+   * 2.50 and of MDF 2.25, 3.00 and none for class 3 from memory, that of class 2 being taken then.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "'oak, white', 60, 1.6",
+    "'oak, white', 70, 1.8",
+    "'oak, white', 90, 3.0",
+    "'plywood, veneer core', 60, 1.8",
+    "'plywood, veneer core', 70, 2.0",
+    "'plywood, veneer core', 90, 3.5",
+    "MDF, 60, 3.25",
+    "MDF, 70, 4.0",
+    "MDF, 90, 4.0"
+  })
+  void eurocodeCountsTheCreepOfTheAir(String wood, double dampest, double factor) {
+    Settings settings =
+        Settings.standard(Unit.INCH)
+            .with(Setting.CREEP_RULE, new SettingValue.OfChoice("eurocode"))
+            .with(Setting.HUMIDITY_HIGH, new SettingValue.OfNumber(dampest));
+    assertThat(Matters.creep(SampleJobs.board("shelves", wood, "3/4"), settings).number())
+        .isCloseTo(factor, within(1e-9));
   }
 
   /**

@@ -261,6 +261,22 @@ final class WoodChecks {
             "Table 3.2, three public code repositories",
             () -> creep("eurocode, solid wood") - 1),
         published(
+            "solid wood, k_def, service class 2",
+            "0.80",
+            "",
+            1e-9,
+            ec5,
+            "Table 3.2, three public code repositories",
+            () -> creep("eurocode, solid wood, service class 2") - 1),
+        published(
+            "solid wood, k_def, service class 3",
+            "2.00",
+            "",
+            1e-9,
+            ec5,
+            "Table 3.2, three public code repositories",
+            () -> creep("eurocode, solid wood, service class 3") - 1),
+        published(
             "laminated wood, k_def, service class 1",
             "0.60",
             "",
