@@ -63,15 +63,15 @@ record LayoutFigures(String id, String what, QuantityUnit cost) {
   }
 
   /**
-   * By cost; where the least is nothing, since stock on hand is free, by number if the layout is
-   * free too, else as an amount, of which nothing is a share.
+   * By cost; by number if the layout is free, since its stock is on hand; as an amount where the
+   * least is nothing, of which nothing is a share.
    */
   Figure gap(Layout layout) {
     boolean free = layout.price() == 0;
     Quantity found = free ? Quantity.count(layout.sheets()) : cost(layout.price());
     Quantity least = free ? Quantity.count(layout.bound().sheets()) : cost(layout.bound().price());
     String counted = free ? "number" : cost == QuantityUnit.MONEY ? "cost" : "area";
-    boolean amount = !free && layout.bound().price() == 0;
+    boolean amount = least.value() == 0;
     return new Figure(
         id + "-gap",
         what + ": " + counted + " above the least possible, at most",

@@ -9,7 +9,9 @@ import fourpin.job.Drawers;
 import fourpin.job.Job;
 import fourpin.measure.Gravity;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -23,11 +25,30 @@ record Balance(List<Weight> weights) {
   /**
    * One weight.
    *
+   * @param of whose
    * @param newton what it weighs
    * @param back from the front of the sides to its middle, mm
    * @param up from the floor to its middle, mm
    */
-  record Weight(double newton, double back, double up) {}
+  record Weight(Of of, double newton, double back, double up) {}
+
+  /** Whose weight. */
+  enum Of {
+    CASE("the case"),
+    DOORS("its doors, shut"),
+    CONTENTS("what stands in it"),
+    DRAWERS("its drawers and what is in them");
+
+    private final String words;
+
+    Of(String words) {
+      this.words = words;
+    }
+
+    String words() {
+      return words;
+    }
+  }
 
   /** What stands on the shelves. */
   enum Load {
@@ -89,7 +110,10 @@ record Balance(List<Weight> weights) {
             part ->
                 weights.add(
                     new Weight(
-                        masses.of(part) * Gravity.STANDARD, middle(part.box()), middle(part))));
+                        Of.CASE,
+                        masses.of(part) * Gravity.STANDARD,
+                        middle(part.box()),
+                        middle(part))));
     for (BaySpace bay : built.bays()) {
       for (Part floor : floors(built, bay)) {
         if (counts(load, floor, built)) {
@@ -124,7 +148,7 @@ record Balance(List<Weight> weights) {
   /** All of them at the height of the highest. */
   private static Weight shut(Drawers drawers) {
     double newton = drawers.count() * drawers.mass().value() * Gravity.STANDARD;
-    return new Weight(newton, drawers.length().mm() / 2, drawers.height().mm());
+    return new Weight(Of.DRAWERS, newton, drawers.length().mm() / 2, drawers.height().mm());
   }
 
   private static boolean counts(Load load, Drawers drawers, BuiltCase built) {
@@ -161,7 +185,7 @@ record Balance(List<Weight> weights) {
             .filter(z -> z > top)
             .min()
             .orElse(bay.clear().high().z().mm());
-    return new Weight(line * bay.clear().size(Axis.X).mm(), back, (top + next) / 2);
+    return new Weight(Of.CONTENTS, line * bay.clear().size(Axis.X).mm(), back, (top + next) / 2);
   }
 
   /** In the middle of the depth of their shelf; deeper things stand against its back. */
@@ -182,6 +206,19 @@ record Balance(List<Weight> weights) {
   private static boolean isShelfIn(BaySpace bay, Part part) {
     boolean shelf = part.role() == Part.Role.SHELF || part.role() == Part.Role.FIXED_SHELF;
     return shelf && part.box().overlaps(bay.clear());
+  }
+
+  /** The weights of the same, each as one; without what weighs nothing. */
+  Map<Of, Balance> parts() {
+    Map<Of, Balance> parts = new EnumMap<>(Of.class);
+    for (Of of : Of.values()) {
+      List<Weight> own = weights.stream().filter(w -> w.of() == of).toList();
+      Balance part = new Balance(own);
+      if (part.newton() > 0) {
+        parts.put(of, part);
+      }
+    }
+    return parts;
   }
 
   double newton() {

@@ -34,6 +34,15 @@ final class Climate {
 
   private static final String ALONG = "shrinkage along the grain";
 
+  /** By what the change of moisture is divided where Table 13-5 does not hold. */
+  private static final String GREEN = "(30 (100 / S - 1) + m₀)";
+
+  private static final Source BY_SHRINKAGE =
+      new Source(
+          "Wood Handbook FPL-GTR-190 (2010)",
+          "Eq. 13-2 in its form by shrinkage, beyond 6 to 14 % of moisture",
+          Source.Standing.FROM_MEMORY);
+
   private final Job job;
   private final BuiltCase built;
   private final Settings settings;
@@ -194,22 +203,27 @@ final class Climate {
   private Figure moisture(String when, String words, Setting humidity) {
     double celsius = settings.number(Setting.ROOM_TEMPERATURE);
     double percent = Moisture.equilibrium(celsius, settings.number(humidity));
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(
+        new Input(
+            "H",
+            humidity.meaning(),
+            Quantity.of(settings.number(humidity), QuantityUnit.PER_CENT),
+            settings.source(humidity)));
+    inputs.add(
+        new Input(
+            "T",
+            Setting.ROOM_TEMPERATURE.meaning(),
+            Quantity.of(celsius, QuantityUnit.RATIO),
+            settings.source(Setting.ROOM_TEMPERATURE)));
+    Moisture.curves(celsius)
+        .forEach((symbol, curve) -> inputs.add(curve.input(symbol, "at the temperature T")));
     return new Figure(
         id + "/moisture-" + when,
         "moisture that wood comes to " + words,
         Quantity.of(percent, QuantityUnit.PER_CENT),
-        Moisture.EQUILIBRIUM + ", W, K, K₁, K₂ by temperature",
-        List.of(
-            new Input(
-                "h",
-                humidity.meaning(),
-                Quantity.of(settings.number(humidity), QuantityUnit.PER_CENT),
-                settings.source(humidity)),
-            new Input(
-                "T",
-                Setting.ROOM_TEMPERATURE.meaning(),
-                Quantity.of(celsius, QuantityUnit.RATIO),
-                settings.source(Setting.ROOM_TEMPERATURE))),
+        Moisture.EQUILIBRIUM,
+        inputs,
         Moisture.source());
   }
 
@@ -224,9 +238,9 @@ final class Climate {
         id(part, "swells"),
         "by how much %s %s swells over its width".formatted(part.name(), part.mark()),
         Quantity.of(Math.max(0, growth(part, damp)), QuantityUnit.LENGTH),
-        "max(0, W C (m - m₀))",
+        isEven(damp) ? "max(0, W C (m - m₀))" : "max(0, W (m - m₀) / " + GREEN + ")",
         change(part, damp),
-        wood(part).source());
+        source(part, damp));
   }
 
   /** Nothing in air that never gets drier than the shop's. */
@@ -236,9 +250,17 @@ final class Climate {
         id(part, "shrinks"),
         "by how much %s %s shrinks over its width".formatted(part.name(), part.mark()),
         Quantity.of(Math.max(0, -growth(part, dry)), QuantityUnit.LENGTH),
-        "max(0, W C (m₀ - m))",
+        isEven(dry) ? "max(0, W C (m₀ - m))" : "max(0, W (m₀ - m) / " + GREEN + ")",
         change(part, dry),
-        wood(part).source());
+        source(part, dry));
+  }
+
+  private boolean isEven(Figure then) {
+    return Moisture.isEven(bench().value().value(), then.value().value());
+  }
+
+  private Source source(Part part, Figure then) {
+    return isEven(then) ? wood(part).source() : BY_SHRINKAGE;
   }
 
   /** Nothing for what does not move. */
@@ -273,11 +295,17 @@ final class Climate {
     Figure bench = bench();
     return List.of(
         new Input("W", "width", Quantity.of(width(part), QuantityUnit.LENGTH), Source.GEOMETRY),
-        new Input(
-            "C",
-            "change for each per cent of moisture, " + wood.name(),
-            Quantity.of(Moisture.each(wood, way()), QuantityUnit.RATIO),
-            wood.source()),
+        isEven(then)
+            ? new Input(
+                "C",
+                "change for each per cent of moisture, " + wood.name(),
+                Quantity.of(Moisture.each(wood, way()), QuantityUnit.RATIO),
+                wood.source())
+            : new Input(
+                "S",
+                "shrinkage from green to ovendry, " + wood.name(),
+                Quantity.of(Moisture.shrinkage(wood, way()), QuantityUnit.PER_CENT),
+                wood.source()),
         new Input("m", then.title(), then.value(), then.source()),
         new Input("m₀", bench.title(), bench.value(), bench.source()));
   }

@@ -106,7 +106,7 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) 
         "push forward at the top that tips it, %s, %s, %s"
             .formatted(rest.loaded(), out == 1 ? "one full drawer pulled out" : allOut(), floor),
         held(out),
-        "(" + rest.formula() + " + k W (l / 2 - e - f - n h / 1000)) / H",
+        "max(0, " + rest.formula() + " + k W (l / 2 - e - f - n h / 1000)) / H",
         inputs);
   }
 
@@ -117,7 +117,9 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) 
         "tips-at-leant",
         "the same with one drawer out and someone leaning on its front",
         leantOn(),
-        "(" + rest.formula() + " + W (l / 2 - e - f - n h / 1000) - Q (e + f + n h / 1000)) / H",
+        "max(0, "
+            + rest.formula()
+            + " + W (l / 2 - e - f - n h / 1000) - Q (e + f + n h / 1000)) / H",
         inputs);
   }
 

@@ -41,12 +41,30 @@ record EndLoad(LoadCase of, double newton, double middle) {
     return square > 0 ? even + turned / square : even;
   }
 
+  /** How {@link #onScrew} is worked out: of one alone nothing is turned about. */
+  static String onScrewFormula(List<Double> places) {
+    return furthest(places) > 0 ? "R / n + R × |y - y₀| × (y₁ - y₀) / Σ (yᵢ - y₀)²" : "R / n";
+  }
+
   /** Where it presses hardest on a line that gives alike and only pushes, N/mm. */
   double onLine(double length) {
-    double near = Math.min(middle, length - middle);
-    return near < length / 3
-        ? 2 * newton / (3 * near)
-        : newton / length * (1 + 6 * (length / 2 - near) / length);
+    return gapes(length)
+        ? 2 * newton / (3 * near(length))
+        : newton / length * (1 + 6 * (length / 2 - near(length)) / length);
+  }
+
+  /** How {@link #onLine} is worked out, over a line D long and a wide. */
+  String onLineFormula(double length) {
+    return gapes(length) ? "2 R / (3 a min(y, D - y))" : "R / (a D) × (1 + 6 × |D / 2 - y| / D)";
+  }
+
+  /** Whether it lies so near one end that the other bears nothing. */
+  private boolean gapes(double length) {
+    return near(length) < length / 3;
+  }
+
+  private double near(double length) {
+    return Math.min(middle, length - middle);
   }
 
   static double mean(List<Double> places) {

@@ -132,7 +132,7 @@ final class JointFigures {
         "joint-bearing",
         "pressure of the shelf on the lower wall of its dado, the load " + of.of().brief(),
         stress(of.onLine(along()) / depth()),
-        "R / (a D) (1 + 6 |D / 2 - y| / D), or 2 R / (3 a y) where y < D / 3",
+        of.onLineFormula(along()),
         List.of(
             new Input("R", load().title(), force(of.newton()), STATICS),
             new Input("a", "depth of the dado", length(depth()), Source.GEOMETRY),
@@ -151,7 +151,12 @@ final class JointFigures {
             "pressure allowed on the face of the shelf",
             stress(allowed.number()),
             "p",
-            List.of(allowed.input("p", "allowed on the face of panels, MPa")),
+            List.of(
+                new Input(
+                    "p",
+                    "allowed on the face of panels",
+                    stress(allowed.number()),
+                    allowed.source())),
             allowed.source());
       }
     };
@@ -224,26 +229,35 @@ final class JointFigures {
 
   Figure screwLoad() {
     EndLoad of = pulling();
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(new Input("R", load().title(), force(of.newton()), STATICS));
+    inputs.add(
+        new Input("n", "screws of one end", Quantity.count(screws().size()), Source.GEOMETRY));
+    inputs.add(new Input("y", EndLoad.MIDDLE, length(of.middle()), STATICS));
+    inputs.add(
+        new Input(
+            "y₀",
+            "from the front edge to the middle of the screws",
+            length(EndLoad.mean(screws())),
+            Source.GEOMETRY));
+    inputs.add(
+        new Input(
+            "y₁ - y₀",
+            "from the middle of the screws to the furthest",
+            length(EndLoad.furthest(screws())),
+            Source.GEOMETRY));
+    screws().stream().map(JointFigures::place).forEach(inputs::add);
     return figure(
         "joint-screw",
         "load on the most loaded screw of the joint, the load " + of.of().brief(),
         force(of.onScrew(screws())),
-        "R / n + R |y - y₀| (y₁ - y₀) / Σ (yᵢ - y₀)²",
-        List.of(
-            new Input("R", load().title(), force(of.newton()), STATICS),
-            new Input("n", "screws of one end", Quantity.count(screws().size()), Source.GEOMETRY),
-            new Input("y", EndLoad.MIDDLE, length(of.middle()), STATICS),
-            new Input(
-                "y₀",
-                "from the front edge to the middle of the screws, yᵢ being the place of each",
-                length(EndLoad.mean(screws())),
-                Source.GEOMETRY),
-            new Input(
-                "y₁ - y₀",
-                "from the middle of the screws to the furthest",
-                length(EndLoad.furthest(screws())),
-                Source.GEOMETRY)),
+        EndLoad.onScrewFormula(screws()),
+        inputs,
         STATICS);
+  }
+
+  private static Input place(double screw) {
+    return new Input("yᵢ", "from the front edge to a screw", length(screw), Source.GEOMETRY);
   }
 
   /** Nothing for boards of particles and fibres, of which the NDS says nothing. */

@@ -107,6 +107,7 @@ final class LayeredPanels {
   private static List<Input> inputs(Material material) {
     Laminate laminate = Matters.laminate(material);
     List<Input> inputs = new ArrayList<>();
+    double top = 0;
     for (int i = 0; i < laminate.plies().size(); i++) {
       Laminate.Ply ply = laminate.plies().get(i);
       String of = material.layers().get(i).of();
@@ -129,7 +130,17 @@ final class LayeredPanels {
               "its share of the width",
               Quantity.of(ply.share(), QuantityUnit.RATIO),
               Source.STATED));
+      inputs.add(
+          new Input(
+              "z",
+              "its middle below the top of the panel",
+              Quantity.of(top + ply.thickness() / 2, QuantityUnit.LENGTH),
+              Source.STATED));
+      top += ply.thickness();
     }
+    inputs.add(
+        new Input(
+            "T", "thickness of the panel", Quantity.of(top, QuantityUnit.LENGTH), Source.STATED));
     return inputs;
   }
 }

@@ -6,6 +6,7 @@ import fourpin.casework.DoorLeaf;
 import fourpin.job.Job;
 import fourpin.measure.Gravity;
 import fourpin.measure.Sourced;
+import fourpin.strength.Balance.Of;
 import fourpin.strength.Balance.Weight;
 import java.util.Collections;
 import java.util.Comparator;
@@ -76,7 +77,7 @@ final class OpenDoors {
 
   private Weight shut(DoorLeaf leaf) {
     double back = (leaf.shut().low().y().mm() + leaf.shut().high().y().mm()) / 2;
-    return new Weight(weight(leaf), back, middle(leaf));
+    return new Weight(Of.DOORS, weight(leaf), back, middle(leaf));
   }
 
   /** How high the middle of all of them is over the foot of the case, mm. */

@@ -10,6 +10,7 @@ import fourpin.strength.PlateAnswer.Bends;
 import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.ShelfOnSupports.Bearing;
+import fourpin.strength.plate.PlateSolver;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -22,10 +23,15 @@ final class PlateFigures {
 
   static final Source PLATE =
       new Source(
-          "thin plate on points that only push, solved by bicubic rectangles of Bogner, Fox and Schmit",
+          "thin plate on points that only push, solved by bicubic rectangles of Bogner, Fox and Schmit, "
+              + PlateSolver.MESH,
           "Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. (1959), art. 85;"
               + " checked as docs/plate-convergence.md shows",
           Standing.DERIVED);
+
+  /** What keeps all limits however its load lies. */
+  static final String WITHIN_LIMITS =
+      "the limits in force in each way in which the load lies, by a " + PLATE.title();
 
   private static final Source STATICS =
       new Source("statics of the bent plate", "", Standing.DERIVED);

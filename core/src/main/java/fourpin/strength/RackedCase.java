@@ -37,6 +37,18 @@ final class RackedCase {
     GLUED
   }
 
+  /**
+   * A joint that turns.
+   *
+   * @param kind what says how stiff a joint of its kind is
+   * @param depth of the joint, front to back, mm
+   */
+  record Turning(Setting kind, double depth, Corner corner) {
+    double stiffness() {
+      return corner.stiffness();
+    }
+  }
+
   private final Job job;
   private final BuiltCase built;
   private final Settings settings;
@@ -74,7 +86,7 @@ final class RackedCase {
 
   /** With a fixed shelf more in each bay. */
   SwayFrame withFixedShelves() {
-    List<Corner> more = new ArrayList<>(corners());
+    List<Turning> more = new ArrayList<>(corners());
     Part like = built.part("B");
     built.bays().forEach(bay -> more.addAll(ends(like, built.order().fixedShelfJoint(), bay)));
     return frame(more, backs(), hold(), spacing());
@@ -91,8 +103,9 @@ final class RackedCase {
     return frame(corners(), pieces, Hold.SCREWED, spacing());
   }
 
-  private SwayFrame frame(List<Corner> corners, List<ShearPanel> backs, Hold hold, double spacing) {
-    double joints = corners.stream().mapToDouble(Corner::stiffness).sum();
+  private SwayFrame frame(
+      List<Turning> corners, List<ShearPanel> backs, Hold hold, double spacing) {
+    double joints = corners.stream().mapToDouble(Turning::stiffness).sum();
     double panel = backs.stream().mapToDouble(b -> stiffness(b, hold, spacing)).sum();
     return new SwayFrame(height(), joints, panel, free(backs, hold), burden());
   }
@@ -191,8 +204,8 @@ final class RackedCase {
   }
 
   /** Top and bottom at the sides, partitions at top and bottom, fixed shelves at both ends. */
-  List<Corner> corners() {
-    List<Corner> corners = new ArrayList<>();
+  List<Turning> corners() {
+    List<Turning> corners = new ArrayList<>();
     BaySpace first = built.bays().getFirst();
     BaySpace last = built.bays().getLast();
     for (String end : List.of("T", "B")) {
@@ -217,27 +230,26 @@ final class RackedCase {
         .toList();
   }
 
-  private List<Corner> ends(Part level, Joint joint, BaySpace bay) {
+  private List<Turning> ends(Part level, Joint joint, BaySpace bay) {
     return List.of(corner(level, joint, bay, bay.left()), corner(level, joint, bay, bay.right()));
   }
 
-  private Corner corner(Part level, Joint joint, BaySpace bay, String upright) {
+  private Turning corner(Part level, Joint joint, BaySpace bay, String upright) {
     Part standing = built.part(upright);
     double depth = Math.min(level.box().size(Axis.Y).mm(), standing.box().size(Axis.Y).mm());
-    return new Corner(
-        turning(joint) * depth,
-        bending(level),
-        bay.clear().size(Axis.X).mm(),
-        bending(standing),
-        height());
+    Setting kind = stiffness(joint);
+    return new Turning(
+        kind,
+        depth,
+        new Corner(
+            PER_MM * settings.number(kind) * depth,
+            bending(level),
+            bay.clear().size(Axis.X).mm(),
+            bending(standing),
+            height()));
   }
 
-  /** Of each mm of a joint, N·mm for each radian. */
-  private double turning(Joint joint) {
-    return PER_MM * settings.number(stiffness(joint));
-  }
-
-  static Setting stiffness(Joint joint) {
+  private static Setting stiffness(Joint joint) {
     return switch (joint.kind()) {
       case DADO, RABBET -> Setting.DADO_STIFFNESS;
       case BUTT -> Setting.BUTT_STIFFNESS;
@@ -269,7 +281,6 @@ final class RackedCase {
     return Matters.creep(job.material(built.order().material()), settings).number();
   }
 
-  /** Whether what stands in it leans it over at once or after years. */
   /** Whether the push breaks its joints, or what stands in it leans it over after years. */
   boolean falls() {
     return sway().isEmpty() || leansOverInTime();

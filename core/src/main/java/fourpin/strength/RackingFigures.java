@@ -2,7 +2,6 @@ package fourpin.strength;
 
 import fourpin.casework.BuiltCase;
 import fourpin.job.Job;
-import fourpin.job.Joint;
 import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -16,6 +15,7 @@ import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.reference.Reference;
 import fourpin.strength.RackedCase.Hold;
+import fourpin.strength.RackedCase.Turning;
 import fourpin.strength.frame.Corner;
 import fourpin.strength.frame.ShearPanel;
 import fourpin.strength.frame.SwayFrame;
@@ -26,6 +26,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** How far one case sways sideways, with its back and without, each with its working. */
 final class RackingFigures {
@@ -189,40 +190,33 @@ final class RackingFigures {
   }
 
   private Figure joints() {
-    List<Corner> corners = racked.corners();
-    Corner weakest = corners.getFirst();
-    for (Corner corner : corners) {
-      weakest = corner.stiffness() < weakest.stiffness() ? corner : weakest;
-    }
     List<Input> inputs = new ArrayList<>();
-    inputs.add(new Input("n", "joints that turn", Quantity.count(corners.size()), Source.GEOMETRY));
-    kinds().forEach((setting, sourced) -> inputs.add(sourced.input("k", setting.meaning())));
-    inputs.add(new Input("c", "one joint, the weakest", turn(weakest.joint()), FRAME));
-    inputs.add(new Input("L", "its panel that lies, clear", mm(weakest.span()), Source.GEOMETRY));
-    inputs.add(stiffness("E I₁", "its panel that lies", weakest.level()));
-    inputs.add(stiffness("E I₂", "its upright", weakest.upright()));
-    inputs.add(new Input("h", "height of the frame", mm(weakest.height()), Source.GEOMETRY));
+    alike(racked.corners()).forEach((corner, count) -> inputs.addAll(inputs(corner, count)));
+    inputs.add(new Input("h", "height of the frame", mm(racked.height()), Source.GEOMETRY));
     return figure(
         "sway-joints-stiffness",
         "stiffness of all joints against leaning, each radian",
         turn(frame.corners()),
-        "Σ 1 / (1 / c + L / (6 E I₁) + h / (6 E I₂)), c = k times depth",
+        "Σ n / (1 / (10 k D) + L / (6 E I₁) + h / (6 E I₂))",
         inputs);
   }
 
-  private Map<Setting, Sourced> kinds() {
-    Map<Setting, Sourced> kinds = new LinkedHashMap<>();
-    var order = built.order();
-    for (Joint joint :
-        List.of(
-            order.topJoint(),
-            order.bottomJoint(),
-            order.partitionJoint(),
-            order.fixedShelfJoint())) {
-      Setting setting = RackedCase.stiffness(joint);
-      kinds.put(setting, Matters.ratio(setting, settings));
-    }
-    return kinds;
+  /** How many there are of each, in their order. */
+  private static <T> Map<T, Long> alike(List<T> all) {
+    return all.stream()
+        .collect(Collectors.groupingBy(one -> one, LinkedHashMap::new, Collectors.counting()));
+  }
+
+  private List<Input> inputs(Turning of, long count) {
+    Corner corner = of.corner();
+    Setting kind = of.kind();
+    return List.of(
+        new Input("n", "joints alike that turn", Quantity.count(count), Source.GEOMETRY),
+        Matters.ratio(kind, settings).input("k", kind.meaning()),
+        new Input("D", "length of such a joint, front to back", mm(of.depth()), Source.GEOMETRY),
+        new Input("L", "its panel that lies, clear", mm(corner.span()), Source.GEOMETRY),
+        stiffness("E I₁", "its panel that lies", corner.level()),
+        stiffness("E I₂", "its upright", corner.upright()));
   }
 
   private Figure back() {
@@ -230,10 +224,16 @@ final class RackingFigures {
     ShearPanel first = backs.getFirst();
     Material material = job.material(built.order().back().orElseThrow().material());
     List<Input> inputs = new ArrayList<>();
-    inputs.add(new Input("n", "pieces of the back", Quantity.count(backs.size()), Source.GEOMETRY));
-    inputs.add(new Input("b", "width of the first", mm(first.width()), Source.GEOMETRY));
-    inputs.add(new Input("h", "its height", mm(first.height()), Source.GEOMETRY));
-    inputs.add(new Input("t", "its thickness", mm(first.thickness()), Source.GEOMETRY));
+    alike(backs)
+        .forEach(
+            (piece, count) -> {
+              inputs.add(
+                  new Input(
+                      "n", "pieces alike of the back", Quantity.count(count), Source.GEOMETRY));
+              inputs.add(new Input("b", "their width", mm(piece.width()), Source.GEOMETRY));
+              inputs.add(new Input("h", "their height", mm(piece.height()), Source.GEOMETRY));
+            });
+    inputs.add(new Input("t", "thickness of the back", mm(first.thickness()), Source.GEOMETRY));
     inputs.addAll(inputs(material, first));
     return new Figure(
         id + "/sway-back-stiffness",
@@ -273,9 +273,9 @@ final class RackingFigures {
 
   private String formula() {
     return switch (racked.hold()) {
-      case NO_BACK, LOOSE -> "Σ E t b² h² / (10 (b² + h²))";
-      case SCREWED -> "Σ b h / (1 / (G t) + 2 (s / k) (1 / b + 1 / h))";
-      case GLUED -> "Σ G t b h";
+      case NO_BACK, LOOSE -> "Σ n E t b² h² / (10 (b² + h²))";
+      case SCREWED -> "Σ n b h / (1 / (G t) + 2 (s / k) (1 / b + 1 / h))";
+      case GLUED -> "Σ n G t b h";
     };
   }
 
@@ -311,7 +311,7 @@ final class RackingFigures {
         Quantity.of(
             Slip.ec5(racked.backDensity(), racked.caseDensity(), racked.screw()),
             QuantityUnit.SPRING),
-        "√(ρ₁ ρ₂)^1.5 d / 23",
+        "√(ρ₁ ρ₂)^1.5 d / 23 N/mm, ρ₁ and ρ₂ in kg/m³, d in mm",
         List.of(
             density("ρ₁", "mean density of the back", racked.backDensity()),
             density("ρ₂", "mean density of the case", racked.caseDensity()),
@@ -325,7 +325,7 @@ final class RackingFigures {
         id + "/back-slip-nds",
         "the same by the NDS, which knows wood alone",
         Quantity.of(Slip.nds(racked.screw()), QuantityUnit.SPRING),
-        "180000 D^1.5 lb/in, D in inches",
+        "180000 d^1.5 lbf/in, d in inches",
         List.of(screw()),
         source);
   }

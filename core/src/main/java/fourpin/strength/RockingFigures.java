@@ -77,7 +77,7 @@ final class RockingFigures {
         "low-support-most",
         "largest load within its limits, under which it still rocks on one low support",
         mass(most),
-        "q₀ l / 9.80665 m/s², less than Q₀",
+        "q₀ l / 9.80665 m/s²",
         List.of(
             new Input(
                 "q₀",
@@ -89,7 +89,8 @@ final class RockingFigures {
                 "length of the shelf",
                 Quantity.of(shelf.loaded().length(), QuantityUnit.LENGTH),
                 Source.GEOMETRY),
-            new Input("Q₀", closedBy.title(), closedBy.value(), closedBy.source())));
+            new Input(
+                "Q₀", "more than that: " + closedBy.title(), closedBy.value(), closedBy.source())));
   }
 
   /** How far a support may lie low until the loaded shelf rocks. */

@@ -12,6 +12,7 @@ import fourpin.measure.Sourced;
 import fourpin.reference.Reference;
 import fourpin.reference.ReferenceLoad;
 import fourpin.strength.Section.Layer;
+import fourpin.strength.Section.Matter;
 import fourpin.strength.ShelfAnswer.ReferenceSag;
 import fourpin.strength.ShelfAnswer.Rest;
 import fourpin.strength.Verdict.Most;
@@ -35,8 +36,8 @@ final class ShelfFigures {
   static final Source STATICS = new Source("statics", "", Standing.DERIVED);
   static final Source LIMITS =
       new Source(
-          "the limits in force, bent as a plate in each way in which the load lies",
-          "",
+          PlateFigures.WITHIN_LIMITS,
+          "checked as docs/plate-convergence.md shows",
           Standing.DERIVED);
 
   private static final String SAG = "(q + g) L² (5 L² - 24 c²) / (384 E I) + (q + g) L² / (8 G A)";
@@ -120,11 +121,17 @@ final class ShelfFigures {
       String symbol = List.of("w₁", "w₂", "w₃").get(inputs.size());
       inputs.add(new Input(symbol, line.title(), line.value(), line.source()));
     }
+    inputs.add(
+        new Input(
+            "w₄",
+            "sag at the crossing of its mesh that goes down most",
+            length(verdict.loaded().sag()),
+            PlateFigures.PLATE));
     return figure(
         "sag-now",
         "sag " + there() + ", now",
         length(verdict.loaded().sag()),
-        "max w(x, y), no less than w₁, w₂, w₃",
+        "max(w₁, w₂, w₃, w₄)",
         inputs,
         PlateFigures.PLATE);
   }
@@ -279,11 +286,27 @@ final class ShelfFigures {
         List.of(
             new Input(
                 "M", "moment in the middle", Quantity.of(moment, QuantityUnit.MOMENT), STATICS),
-            layer.matter().modulus().input("E", "modulus of elasticity of the " + layer.name()),
+            new Input("q", shelf.load().title(), shelf.load().value(), shelf.load().source()),
+            new Input("g", "the shelf's own weight", line(section.weight()), SECTION),
+            new Input("L", "span", shelf.span().value(), shelf.span().source()),
+            new Input("c", "end over each support", length(shelf.overhang()), STATICS),
+            outer(layer),
             new Input(
                 "z", "from the neutral axis to its far face", length(farFace(layer)), SECTION),
             new Input("E I", "stiffness of the section", stiffness(section), SECTION)),
         SECTION);
+  }
+
+  /** A panel of layers is stressed most in its outermost one, whose modulus counts there. */
+  private static Input outer(Layer layer) {
+    Matter matter = layer.matter();
+    return matter.outer() == 1
+        ? matter.modulus().input("E", "modulus of elasticity of the " + layer.name())
+        : new Input(
+            "E",
+            "modulus of elasticity of the outermost layer of the " + layer.name(),
+            Quantity.of(layer.outer(), QuantityUnit.STRESS),
+            Matters.LAYERS);
   }
 
   private double farFace(Layer layer) {
@@ -313,13 +336,25 @@ final class ShelfFigures {
     for (Layer layer : shelf.section().layers()) {
       inputs.add(
           layer.matter().modulus().input("E", "modulus of elasticity of the " + layer.name()));
+      inputs.add(
+          new Input(
+              "S",
+              "the same in stretching, lower where it is glued up of layers",
+              Quantity.of(layer.stretching(), QuantityUnit.STRESS),
+              layer.matter().modulus().source()));
       inputs.addAll(sizes(layer));
+      inputs.add(
+          new Input(
+              "z",
+              "its middle below the top of the shelf",
+              length(layer.middle()),
+              Source.GEOMETRY));
     }
     return figure(
         "stiffness",
         "stiffness of the section",
         stiffness(shelf.section()),
-        "Σ E b (t³ / 12 + t (z - z₀)²), z₀ = Σ E b t z / Σ E b t",
+        "Σ b (E t³ / 12 + S t (z - z₀)²), z₀ = Σ S b t z / Σ S b t",
         inputs,
         SECTION);
   }

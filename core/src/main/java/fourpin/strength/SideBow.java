@@ -26,16 +26,18 @@ import java.util.Map;
  */
 final class SideBow {
 
+  private static final int STATIONS = 40;
+
   private static final Source SOURCE =
       new Source(
-          "beam between fixed panels, turned by the shelves' supports",
+          "beam hinged at fixed panels and turned by the shelves' supports, by singularity functions, at "
+              + (STATIONS - 1)
+              + " places along it",
           "any strength of materials; the back is not counted on",
           Standing.DERIVED);
 
   /** A turning moment is two forces so far apart, as a share of the span. */
   private static final double APART = 1e-3;
-
-  private static final int STATIONS = 40;
 
   private final Job job;
   private final BuiltCase built;
@@ -112,28 +114,41 @@ final class SideBow {
     Part side = built.part(bay.left());
     double height = opening.clear().size(Axis.Z).mm();
     Section section = section(side);
-    double most = turns.stream().mapToDouble(Turn::moment).max().orElse(0);
     return new Figure(
         id(built, bay, opening),
         "bow of %s %s between %s and %s"
             .formatted(side.name(), side.mark(), opening.below(), opening.above()),
         Quantity.of(bow(height, section, turns), QuantityUnit.LENGTH),
-        "max w(z) of E I w,zzzz = 0 between n moments M",
-        List.of(
-            new Input("n", "shelves that turn it", Quantity.count(turns.size()), Source.GEOMETRY),
-            new Input(
-                "M",
-                "the largest, load of one end times pin's lever and half the side's thickness",
-                Quantity.of(most, QuantityUnit.MOMENT),
-                SOURCE),
-            new Input(
-                "h", "free height", Quantity.of(height, QuantityUnit.LENGTH), Source.GEOMETRY),
-            new Input(
-                "E I",
-                "stiffness of the side",
-                Quantity.of(section.bendingStiffness(), QuantityUnit.BENDING_STIFFNESS),
-                SOURCE)),
+        "max |w(z)| of E I w,zzzz = 0 between moments M at a, w = w,zz = 0 at 0 and h",
+        inputs(turns, height, section),
         SOURCE);
+  }
+
+  private static List<Input> inputs(List<Turn> turns, double height, Section section) {
+    List<Input> inputs = new ArrayList<>();
+    for (Turn turn : turns) {
+      inputs.add(
+          new Input(
+              "M",
+              "of one shelf, load of one end times pin's lever and half the side's thickness",
+              Quantity.of(turn.moment(), QuantityUnit.MOMENT),
+              SOURCE));
+      inputs.add(
+          new Input(
+              "a",
+              "that shelf above the fixed panel",
+              Quantity.of(turn.at(), QuantityUnit.LENGTH),
+              Source.GEOMETRY));
+    }
+    inputs.add(
+        new Input("h", "free height", Quantity.of(height, QuantityUnit.LENGTH), Source.GEOMETRY));
+    inputs.add(
+        new Input(
+            "E I",
+            "stiffness of the side",
+            Quantity.of(section.bendingStiffness(), QuantityUnit.BENDING_STIFFNESS),
+            SOURCE));
+    return inputs;
   }
 
   private Section section(Part side) {

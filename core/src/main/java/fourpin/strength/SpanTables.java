@@ -40,7 +40,7 @@ final class SpanTables {
 
   private static final Source SPANS =
       new Source(
-          "the limits in force, bent as a plate in each way in which the load lies",
+          PlateFigures.WITHIN_LIMITS,
           "checked against the span tables of the woodwork standard, docs/validation.md",
           Standing.DERIVED);
 

@@ -217,7 +217,7 @@ final class StackTipping {
         when,
         "push forward at the top that tips both together, " + words + ", " + low.floor(),
         high.held(up) + low.held(down),
-        "(" + SHUT + ") / H",
+        "max(0, " + SHUT + ") / H",
         inputs(up, down));
   }
 
@@ -232,7 +232,7 @@ final class StackTipping {
         "push forward at the top that tips both together, %s, doors open and full drawers out, %s"
             .formatted(loaded(), low.floor()),
         opened(),
-        "(" + OPEN + ") / H",
+        "max(0, " + OPEN + ") / H",
         opening());
   }
 
@@ -249,7 +249,7 @@ final class StackTipping {
         "leant",
         "the same with someone leaning on one of them",
         opened() - leaning(),
-        "(" + OPEN + " - Q e) / H",
+        "max(0, " + OPEN + " - Q e) / H",
         inputs);
   }
 

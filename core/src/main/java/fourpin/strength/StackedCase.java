@@ -235,7 +235,7 @@ public final class StackedCase {
         "stack-pull",
         "pull on the screws along its back under the push that is asked for at its top",
         force(Math.max(0, moment / arm)),
-        "(P H - M) / d",
+        "max(0, P H - M) / d",
         List.of(
             push.input("P", Setting.TIP_PUSH.meaning()),
             new Input("H", "its height", mm(size(upper, Axis.Z)), Source.GEOMETRY),
@@ -275,7 +275,7 @@ public final class StackedCase {
         id + "/stack-screw",
         "pull allowed on one screw in the top below",
         force(law.of(gravity, diameter) * thread),
-        "2850 G² D p, pounds, D and p in inches",
+        "2850 G² D p lbf, D and p in inches",
         List.of(
             new Input(
                 "G",

@@ -44,7 +44,9 @@ record StackedTop(
 
   private static final Source STATICS =
       new Source(
-          "beam on two supports; top below and bottom above bend alike, not glued",
+          "beam on two supports, by singularity functions, at "
+              + (STATIONS - 1)
+              + " places along it; top below and bottom above bend alike, not glued",
           "any strength of materials; joints, backs and going on over partitions are not counted on",
           Standing.DERIVED);
 

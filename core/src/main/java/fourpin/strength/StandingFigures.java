@@ -112,12 +112,20 @@ final class StandingFigures {
   }
 
   private List<Input> inputs(Balance balance) {
-    return List.of(
-        new Input("F", "weight of case and contents", force(balance.newton()), STATICS),
-        new Input("y", "its middle behind the front foot", mm(balance.back() - foot()), STATICS),
-        new Input("z", "its middle above the floor", mm(balance.up()), STATICS),
-        new Input("f", "front of the sides to the front foot", mm(foot()), Source.GEOMETRY),
-        new Input("H", "height", mm(height()), Source.GEOMETRY));
+    List<Input> inputs = new ArrayList<>();
+    balance
+        .parts()
+        .forEach(
+            (of, weight) -> {
+              inputs.add(
+                  new Input("F", "weight of " + of.words(), force(weight.newton()), STATICS));
+              inputs.add(
+                  new Input(
+                      "y", "its middle behind the front of the sides", mm(weight.back()), STATICS));
+              inputs.add(new Input("z", "its middle above the floor", mm(weight.up()), STATICS));
+            });
+    inputs.add(new Input("f", "front of the sides to the front foot", mm(foot()), Source.GEOMETRY));
+    return inputs;
   }
 
   private double height() {
@@ -149,7 +157,7 @@ final class StandingFigures {
         "pull on the anchors under the top, doors and drawers open, under the push that is asked for, "
             + tipping.floor(),
         force(Math.max(0, moment / anchors.value().value())),
-        "(P H - M) / h",
+        "max(0, P H - M) / h",
         List.of(
             push.input("P", Setting.TIP_PUSH.meaning()),
             new Input("H", "height", mm(height()), Source.GEOMETRY),
@@ -186,7 +194,7 @@ final class StandingFigures {
         id + "/anchor-screw",
         "pull allowed on one lag screw in the middle of a stud",
         force(law.of(gravity.number(), diameter.number()) * thread.number()),
-        "1800 G^1.5 D^0.75 p, pounds, D and p in inches",
+        "1800 G^1.5 D^0.75 p lbf, D and p in inches",
         List.of(
             gravity.input("G", "specific gravity of the stud"),
             diameter.input("D", "diameter of the screw"),

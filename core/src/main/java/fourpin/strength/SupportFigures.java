@@ -136,8 +136,7 @@ final class SupportFigures {
         "pin-stress",
         "bending stress in the most loaded pin, yielding through its whole section",
         stress(in.stress(moment)),
-        "M / Z = 6 M / s³, M = P (e + P / (2 f d)); Z = s³ / 6 is plastic, as in the codes' yield"
-            + " model of pins; elastic, with π s³ / 32, it would be 1.7 times as much",
+        "6 M / s³, M = P (e + P / (2 f d))",
         List.of(
             new Input("P", push.title(), push.value(), push.source()),
             new Input(
@@ -151,7 +150,11 @@ final class SupportFigures {
                 stress(bearing),
                 PinAllowances.YIELD),
             in.diameter().input("d", "diameter of what presses on the wood"),
-            in.stem().input("s", "diameter of the pin")),
+            in.stem()
+                .input(
+                    "s",
+                    "diameter of the pin; its modulus s³ / 6 is plastic, as in the codes' yield model of"
+                        + " pins; by the elastic one, π s³ / 32, it would be 1.7 times as much")),
         PinAllowances.YIELD);
   }
 

@@ -250,7 +250,7 @@ final class TippingFigures {
         "tips-at-" + load.id(),
         "push forward at the top that tips it, %s, %s".formatted(load.words(), floor()),
         force(Math.max(0, held(load) / height())),
-        HELD + " / H",
+        "max(0, " + HELD + " / H)",
         inputs(load));
   }
 
@@ -261,7 +261,7 @@ final class TippingFigures {
         "tips-lean-" + load.id(),
         "how far its top may lean forward until it falls, %s, %s".formatted(load.words(), floor()),
         mm(Math.max(0, height() * behind / balance.up())),
-        "H (y / z - n / 1000)",
+        "max(0, H (y / z - n / 1000))",
         inputs(load));
   }
 
@@ -271,7 +271,7 @@ final class TippingFigures {
         "door-weight",
         "weight of the heaviest door, as if it were of the case's material",
         force(doors.weight(heaviest)),
-        "b h t ρ g",
+        "b h t ρ × 9.80665 m/s²",
         List.of(
             new Input("b", "its width", mm(OpenDoors.width(heaviest)), Source.GEOMETRY),
             new Input("h", "its height", size(heaviest, Axis.Z), Source.GEOMETRY),
@@ -289,7 +289,7 @@ final class TippingFigures {
         "push forward at the top that tips it, %s, all doors swung open, %s"
             .formatted(worst().words(), floor()),
         force(Math.max(0, opened() / height())),
-        "(" + HELD + " - " + DOORS + ") / H",
+        "max(0, " + HELD + " - " + DOORS + ") / H",
         opened(withoutDoors()));
   }
 
@@ -308,7 +308,7 @@ final class TippingFigures {
         "tips-at-hung",
         "the same with someone hanging on a door",
         force(Math.max(0, hung() / height())),
-        "(" + HELD + " - " + DOORS + " - Q (b + a + n c / 1000)) / H",
+        "max(0, " + HELD + " - " + DOORS + " - Q (b + a + n c / 1000)) / H",
         inputs);
   }
 

@@ -38,7 +38,12 @@ final class Mesh {
     }
     Lines whole = Lines.of(length, alongX, parts);
     this.x = fold == Fold.WHOLE ? whole : whole.upTo(length / 2);
-    this.y = Lines.of(plate.depth(), alongY, Math.max(2, parts * 2 / 3));
+    this.y = Lines.of(plate.depth(), alongY, overDepth(parts));
+  }
+
+  /** Spaces over the depth for so many along. */
+  static int overDepth(int parts) {
+    return Math.max(2, parts * 2 / 3);
   }
 
   Lines x() {

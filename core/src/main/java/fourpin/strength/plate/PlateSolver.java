@@ -21,6 +21,10 @@ public final class PlateSolver {
   /** Spaces along the plate; {@code docs/plate-convergence.md} shows what more would change. */
   public static final int PARTS = 10;
 
+  /** In words, for workings. */
+  public static final String MESH =
+      "at least " + PARTS + " spaces along and " + Mesh.overDepth(PARTS) + " over the depth";
+
   /** Sets of supports whose holds differ by rounding alone hold alike. */
   private static final double SAME = 1e-12;
 

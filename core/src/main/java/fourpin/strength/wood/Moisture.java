@@ -1,15 +1,22 @@
 package fourpin.strength.wood;
 
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
+import fourpin.measure.Sourced;
 import fourpin.reference.Reference;
 import fourpin.reference.WoodMovement;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /** Moisture in wood and what it does to sizes (Wood Handbook FPL-GTR-190, 2010). */
 public final class Moisture {
 
   /** Equation 4-5. */
   public static final String EQUILIBRIUM =
-      "1800 / W (K h / (1 - K h) + (K₁ K h + 2 K₁ K₂ K² h²) / (1 + K₁ K h + K₁ K₂ K² h²))";
+      "1800 / W × (K h / (1 - K h) + (K₁ K h + 2 K₁ K₂ K² h²) / (1 + K₁ K h + K₁ K₂ K² h²)),"
+          + " h = H / 100";
 
   /** Between these moistures a size changes evenly, per cent (Table 13-5). */
   private static final double EVENLY_FROM = 6;
@@ -42,6 +49,20 @@ public final class Moisture {
     return 1800 / curve("W", celsius) * (k / (1 - k) + (k1 + 2 * k12) / (1 + k1 + k12));
   }
 
+  /** The numbers of {@link #EQUILIBRIUM} that go by temperature, each by its symbol. */
+  public static Map<String, Sourced> curves(double celsius) {
+    Map<String, Sourced> curves = new LinkedHashMap<>();
+    List.of("W", "K", "K1", "K2")
+        .forEach(
+            name ->
+                curves.put(
+                    name.replace('1', '₁').replace('2', '₂'),
+                    new Sourced(
+                        Quantity.of(curve(name, celsius), QuantityUnit.RATIO),
+                        Reference.moisture().get(name).source())));
+    return curves;
+  }
+
   private static double curve(String name, double celsius) {
     return Reference.moisture().get(name).at(celsius);
   }
@@ -58,10 +79,14 @@ public final class Moisture {
    * @param from moisture, per cent
    */
   public static double change(WoodMovement wood, Way way, double size, double from, double to) {
-    boolean evenly = Math.min(from, to) >= EVENLY_FROM && Math.max(from, to) <= EVENLY_TO;
-    return evenly
+    return isEven(from, to)
         ? size * each(wood, way) * (to - from)
         : size * (to - from) / (FIBRE_SATURATION * (100 / shrinkage(wood, way) - 1) + from);
+  }
+
+  /** Whether a size changes evenly from one moisture to another: Table 13-5 holds there. */
+  public static boolean isEven(double from, double to) {
+    return Math.min(from, to) >= EVENLY_FROM && Math.max(from, to) <= EVENLY_TO;
   }
 
   /** Change for each per cent of moisture, as a share of the size. */
@@ -72,7 +97,8 @@ public final class Moisture {
     };
   }
 
-  private static double shrinkage(WoodMovement wood, Way way) {
+  /** From green to ovendry, per cent of the green size. */
+  public static double shrinkage(WoodMovement wood, Way way) {
     return switch (way) {
       case TANGENTIAL -> wood.tangentialShrinkage();
       case RADIAL -> wood.radialShrinkage();
