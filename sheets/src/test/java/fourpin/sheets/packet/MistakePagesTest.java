@@ -73,7 +73,7 @@ class MistakePagesTest {
   @CsvSource({
     "INCH, 2, USUAL, false",
     "INCH, 3, SMALL, false",
-    "INCH, 4, SMALLEST, false",
+    "INCH, 4, SMALL, false",
     "MILLIMETRE, 2, USUAL, false",
     "MILLIMETRE, 4, SMALL, false",
     "MILLIMETRE, 5, SMALLEST, false",
