@@ -7,7 +7,6 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
-import fourpin.casework.Finding.Stated;
 import fourpin.casework.Place;
 import fourpin.job.Back;
 import fourpin.job.Job;
@@ -83,14 +82,15 @@ final class TallSides {
     return all;
   }
 
-  /** Solid wood must be free to move, and can't be glued in. */
+  /**
+   * Holds the back edges alone, so that the front is still to be looked at. Solid wood can't be.
+   */
   private static Remedy glued(Back back) {
     return new Remedy(
         "glue the back in along the uprights",
         back.kind() == Back.Kind.APPLIED
             ? "glue along its edges, and it can't be taken off any more"
-            : "glue in its grooves or rabbets, and it can't be taken out any more",
-        Optional.of(new Stated.OfSetting(Setting.BACK_FIXING, "glued")));
+            : "glue in its grooves or rabbets, and it can't be taken out any more");
   }
 
   /** The rule counts what no figure does: sides that are not straight, and joints that give. */
