@@ -359,6 +359,30 @@ public enum Setting {
           "ASTM F3096-14 (R2021), pull on tip restraints",
           "50 lbf; no standard for bookcases found",
           Standing.FROM_MEMORY)),
+  LIGHT_PUSH(
+      "light-push",
+      Kind.NUMBER,
+      "44",
+      "44",
+      "0",
+      "500",
+      "push forward that a case should stand without being fastened to the wall, N; 0 asks for none",
+      new Source(
+          "ASTM F2057-23, 9.2.2",
+          "10 lbf at 56 in or the highest hand-hold; of clothing storage, bookcases are outside its scope",
+          Standing.FROM_MEMORY)),
+  LIGHT_PUSH_HEIGHT(
+      "light-push-height",
+      Kind.LENGTH,
+      "56 in",
+      "1422 mm",
+      "300 mm",
+      "2500 mm",
+      "above the floor, where that push is taken; lower cases are pushed at the top",
+      new Source(
+          "ASTM F2057-23, 9.2.2",
+          "56 in; of clothing storage, bookcases are outside its scope",
+          Standing.FROM_MEMORY)),
   FLOOR_SLOPE(
       "floor-slope",
       Kind.NUMBER,

@@ -47,6 +47,7 @@ final class StackTipping {
   private final double shift;
   private final TippingFigures high;
   private final TippingFigures low;
+  private final LightPush light;
 
   /**
    * @param foot of the lower case, from the front of its sides, mm
@@ -60,6 +61,7 @@ final class StackTipping {
     this.shift = shift;
     this.high = new TippingFigures(job, upper, foot - shift, height(lower));
     this.low = new TippingFigures(job, lower, foot);
+    this.light = LightPush.of(lower.order().settings());
   }
 
   List<Figure> figures() {
@@ -69,6 +71,7 @@ final class StackTipping {
     if (worst()) {
       all.add(forward());
     }
+    all.add(pushedOver());
     if (reach().isPresent()) {
       all.addAll(List.of(open(), leant()));
     }
@@ -89,7 +92,18 @@ final class StackTipping {
     }
     boolean opens = reach().isPresent() && opened() <= 0;
     boolean leans = reach().isPresent() && held() <= 0;
-    return leans ? Optional.of(finding(opens)) : Optional.empty();
+    return leans
+        ? Optional.of(finding(opens))
+        : Optional.of(overPushed()).filter(_ -> pushed() <= 0);
+  }
+
+  private Finding overPushed() {
+    return finding(
+        Severity.DOUBT,
+        "%s and not fastened to the wall, %s, %s tips both forward"
+            .formatted(loaded(), low.floor(), light.words(job.unit(), height())),
+        pushedOver(),
+        StackTipping::pushed);
   }
 
   private Finding byThemselves(String loaded, Figure figure, ToDoubleFunction<StackTipping> held) {
@@ -204,6 +218,11 @@ final class StackTipping {
     return lean().number() * reach().orElse(0.0);
   }
 
+  /** What is left of it under a light push, shut and loaded as they then stand least, N·mm. */
+  private double pushed() {
+    return forwardHeld() - light.moment(height());
+  }
+
   private static double height(BuiltCase of) {
     return of.outside().size(Axis.Z).mm();
   }
@@ -213,7 +232,7 @@ final class StackTipping {
   }
 
   private Figure tips(String when, String words, Load up, Load down) {
-    return figure(
+    return top(
         when,
         "push forward at the top that tips both together, " + words + ", " + low.floor(),
         high.held(up) + low.held(down),
@@ -227,7 +246,7 @@ final class StackTipping {
   }
 
   private Figure open() {
-    return figure(
+    return top(
         "open",
         "push forward at the top that tips both together, %s, doors open and full drawers out, %s"
             .formatted(loaded(), low.floor()),
@@ -245,7 +264,7 @@ final class StackTipping {
             "how far before the foot an open door or a drawer reaches, the slope taken",
             mm(reach().orElse(0.0)),
             STATICS));
-    return figure(
+    return top(
         "leant",
         "the same with someone leaning on one of them",
         opened() - leaning(),
@@ -258,8 +277,8 @@ final class StackTipping {
     inputs.add(
         new Input(
             "M",
-            "by how much doors that are opened and full drawers turn both forward, less what drawers"
-                + " hold",
+            "by how much doors that are opened and full drawers turn both forward, less what"
+                + " drawers hold",
             Quantity.of(forwardHeld() - opened(), QuantityUnit.MOMENT),
             STATICS));
     return inputs;
@@ -281,12 +300,29 @@ final class StackTipping {
         new Input("H", "height of both", mm(height()), Source.GEOMETRY));
   }
 
+  private Figure pushedOver() {
+    List<Input> inputs = new ArrayList<>(inputs(high.worst(), low.worst()));
+    inputs.add(light.height().input("h", Setting.LIGHT_PUSH_HEIGHT.meaning()));
+    return figure(
+        "stack-tips-pushed",
+        "push forward, no higher than a light push is taken, that tips both together, %s, %s"
+            .formatted(loaded(), low.floor()),
+        forwardHeld() / light.at(height()),
+        "max(0, " + SHUT + ") / min(H, h)",
+        inputs);
+  }
+
+  /** As a push at the top. */
+  private Figure top(String when, String title, double moment, String formula, List<Input> inputs) {
+    return figure("stack-tips-at-" + when, title, moment / height(), formula, inputs);
+  }
+
   private Figure figure(
-      String when, String title, double moment, String formula, List<Input> inputs) {
+      String name, String title, double push, String formula, List<Input> inputs) {
     return new Figure(
-        Figure.id(upper.order().name()) + "/stack-tips-at-" + when,
+        Figure.id(upper.order().name()) + "/" + name,
         title,
-        force(Math.max(0, moment / height())),
+        force(Math.max(0, push)),
         formula,
         inputs,
         STATICS);

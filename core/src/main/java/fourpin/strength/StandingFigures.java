@@ -66,7 +66,7 @@ final class StandingFigures {
     Figure studs = studs();
     all.addAll(List.of(anchors(), pull, screw, screws, studs));
     each(screws, studs).ifPresent(all::add);
-    if (built.order().standsOn().isEmpty()) {
+    if (standsAlone()) {
       Figure floor = floor();
       all.add(floor);
       Reference.floorLoads().rows().forEach(load -> all.add(floorShare(floor, load)));
@@ -76,8 +76,17 @@ final class StandingFigures {
 
   /** Of a case that carries another, as it stands before that is put on it. */
   List<Finding> findings() {
-    List<Finding> tips = new TippingFindings(job, built, foot(), tipping).all();
-    return above > 0 ? tips.stream().map(StandingFigures::alone).toList() : tips;
+    TippingFindings findings = new TippingFindings(job, built, foot(), tipping);
+    List<Finding> tips = findings.all();
+    if (above > 0) {
+      return tips.stream().map(StandingFigures::alone).toList();
+    }
+    return tips.isEmpty() && standsAlone() ? findings.pushedOver().stream().toList() : tips;
+  }
+
+  /** What is stacked is pushed as a whole. */
+  private boolean standsAlone() {
+    return built.order().standsOn().isEmpty();
   }
 
   private static Finding alone(Finding finding) {

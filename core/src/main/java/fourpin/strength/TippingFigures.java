@@ -47,6 +47,7 @@ final class TippingFigures {
   private final double foot;
   private final double under;
   private final OpenDoors doors;
+  private final LightPush light;
 
   /** Loaded where that turns it forward; that is nowhere, and empty, where nothing does. */
   private final Balance withoutDoors;
@@ -72,6 +73,7 @@ final class TippingFigures {
     this.foot = foot;
     this.under = under;
     this.doors = new OpenDoors(job, built, foot);
+    this.light = LightPush.of(settings);
     this.balances = new EnumMap<>(Load.class);
     for (Load load : Load.values()) {
       balances.put(load, Balance.of(job, built, load, this::turnsForward));
@@ -80,7 +82,7 @@ final class TippingFigures {
   }
 
   List<Figure> all() {
-    List<Figure> all = new ArrayList<>();
+    List<Figure> all = new ArrayList<>(List.of(pushedOver()));
     built.order().doors().ifPresent(_ -> all.addAll(List.of(doorWeight(), open(), hungOn())));
     drawers().ifPresent(drawers -> all.addAll(drawers.all()));
     return all;
@@ -231,6 +233,11 @@ final class TippingFigures {
     return held(withoutDoors) - doors.moment() - doors.weight() * fall(doors.up());
   }
 
+  /** What is left of it under a light push, shut and loaded as it then stands least, N·mm. */
+  double pushed() {
+    return held(worst()) - light.moment(height());
+  }
+
   double hung() {
     return opened() - settings.number(Setting.DOOR_PULL) * hanging();
   }
@@ -238,6 +245,11 @@ final class TippingFigures {
   /** How far before the foot someone hangs on the top of the widest door, mm. */
   private double hanging() {
     return doors.widest() + doors.before() + fall(doors.top());
+  }
+
+  /** As what is asked of it is said. */
+  String lightPush() {
+    return light.words(job.unit(), height());
   }
 
   private double height() {
@@ -252,6 +264,19 @@ final class TippingFigures {
         force(Math.max(0, held(load) / height())),
         "max(0, " + HELD + " / H)",
         inputs(load));
+  }
+
+  /** The push no higher than a hand reaches, which is the one that is asked for. */
+  Figure pushedOver() {
+    List<Input> inputs = new ArrayList<>(inputs(worst()));
+    inputs.add(light.height().input("h", Setting.LIGHT_PUSH_HEIGHT.meaning()));
+    return figure(
+        "tips-pushed",
+        "push forward, no higher than a light push is taken, that tips it, %s, %s"
+            .formatted(worst().words(), floor()),
+        force(Math.max(0, held(worst()) / light.at(height()))),
+        "max(0, " + HELD + ") / min(H, h)",
+        inputs);
   }
 
   Figure leans(Load load) {

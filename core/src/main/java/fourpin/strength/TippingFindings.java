@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
-/** Cases that fall forward by themselves, or when what they are opened by is pulled. */
+/** Cases that fall forward by themselves, when they are opened, or when lightly pushed. */
 final class TippingFindings {
 
   private final Job job;
@@ -37,7 +37,7 @@ final class TippingFindings {
     this.figures = figures;
   }
 
-  /** Cases that fall forward by themselves, or when a door is opened and hung on. */
+  /** Cases that fall forward by themselves, or when what they are opened by is pulled. */
   List<Finding> all() {
     List<Finding> all = new ArrayList<>();
     figures.loads().stream()
@@ -57,6 +57,20 @@ final class TippingFindings {
         .flatMap(this::pulled)
         .ifPresent(all::add);
     return all;
+  }
+
+  /** Where a light push tips it. */
+  Optional<Finding> pushedOver() {
+    return Optional.of(figures).filter(f -> f.pushed() <= 0).map(_ -> lightly());
+  }
+
+  private Finding lightly() {
+    return finding(
+        Severity.DOUBT,
+        "%s and not fastened, %s, %s tips it forward"
+            .formatted(loaded(), figures.floor(), figures.lightPush()),
+        figures.pushedOver(),
+        TippingFigures::pushed);
   }
 
   private Finding byItself(Load load) {

@@ -18,6 +18,8 @@ import fourpin.job.Job;
 import fourpin.job.Joint;
 import fourpin.job.QuantityReader;
 import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
@@ -141,6 +143,33 @@ class StackTest {
                 .what())
         .startsWith("alone, before anything stands on it, empty otherwise");
     assertThat(ofKind(stack("36", "36"), "stack-tips")).isEmpty();
+  }
+
+  /**
+   * By hand: what keeps both standing, over 56 in; what tips both is told once, of both, and
+   * neither case alone is pushed.
+   */
+  @Test
+  void aLightPushTipsBothTogether() {
+    Figure pushed = find(stack("36", "36"), "upper/stack-tips-pushed");
+    double holds =
+        input(pushed, "F₁") * (input(pushed, "y₁") - 0.005 * input(pushed, "z₁"))
+            + input(pushed, "F₂") * (input(pushed, "y₂") - 0.005 * input(pushed, "z₂"));
+    assertThat(pushed.value().value() * 56 * 25.4).isCloseTo(holds, within(1e-6));
+    double more = pushed.value().value() + 0.01;
+    Strength tipped = stack(pushed(upper("36"), more), pushed(base("36"), more));
+    assertThat(ofKind(tipped, "stack-tips"))
+        .singleElement()
+        .satisfies(
+            finding ->
+                assertThat(finding.what())
+                    .contains("empty and not fastened to the wall")
+                    .endsWith("56 in above the floor, tips both forward"));
+    assertThat(ofKind(tipped, "case-tips")).isEmpty();
+  }
+
+  private static CaseOrder pushed(CaseOrder order, double push) {
+    return order.with(order.settings().with(Setting.LIGHT_PUSH, new SettingValue.OfNumber(push)));
   }
 
   /** Backs in line, the upper case moves as far forward over the sides as the frame is thick. */

@@ -67,6 +67,59 @@ class TippingTest {
     return find(strength, last).value().value();
   }
 
+  private static final double POUND_FORCE = 4.4482216;
+
+  /**
+   * By hand: the weight of an empty case keeps it standing by its lever behind the foot; a push of
+   * 10 lbf at 56 in (ASTM F2057-23, 9.2.2, from memory) turns it by 10 lbf × 56 in, or × its height
+   * where that is less.
+   */
+  @ParameterizedTest
+  @CsvSource({"84, 56", "56, 56", "40, 40"})
+  void aLightPushIsTakenNoHigherThanAHandReaches(String height, double at) {
+    Figure pushed = find(of(d -> tall(d, height)), "tips-pushed");
+    double holds =
+        input(pushed, "F") * (input(pushed, "y") - input(pushed, "n") * input(pushed, "z") / 1000);
+    assertThat(pushed.value().value() * at * 25.4).isCloseTo(holds, within(1e-6));
+  }
+
+  private static void tall(CaseDraft draft, String height) {
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("36"), in(height), in("12"));
+  }
+
+  /** On either side of the push at which it falls. */
+  @ParameterizedTest
+  @CsvSource({"0.01, 1", "-0.01, 0"})
+  void aCaseThatALightPushTipsIsTold(double more, int times) {
+    double tips = value(of(d -> tall(d, "84")), "tips-pushed");
+    Strength strength =
+        of(
+            d -> {
+              tall(d, "84");
+              set(d, Setting.LIGHT_PUSH, tips + more);
+            });
+    assertThat(ofKind(strength, "case-tips"))
+        .hasSize(times)
+        .allSatisfy(
+            finding -> {
+              assertThat(finding.severity()).isEqualTo(Severity.DOUBT);
+              assertThat(finding.what())
+                  .startsWith("empty and not fastened")
+                  .contains("a push of")
+                  .endsWith("56 in above the floor, tips it forward");
+              assertThat(finding.remedies().getFirst().what()).startsWith("fasten it to the wall");
+            });
+  }
+
+  @Test
+  void theDefaultPushIsTenPoundsForce() {
+    assertThat(SampleJobs.job(new CaseDraft().order()).cases().getFirst().settings())
+        .satisfies(
+            settings ->
+                assertThat(settings.number(Setting.LIGHT_PUSH))
+                    .isCloseTo(10 * POUND_FORCE, within(0.5)));
+  }
+
   /** Moments by hand: every weight comes forward by the slope times its height. */
   @ParameterizedTest
   @CsvSource({"empty", "top-heavy", "loaded"})
