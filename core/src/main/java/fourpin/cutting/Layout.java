@@ -23,7 +23,7 @@ public record Layout(List<SheetPattern> patterns, List<Unplaced> unplaced, Lower
   }
 
   /** Whether all parts are placed, and nothing can be cheaper. */
-  boolean isProven() {
+  public boolean isProven() {
     return unplaced.isEmpty() && bound.reachedBy(price(), sheets());
   }
 

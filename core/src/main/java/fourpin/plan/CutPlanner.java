@@ -155,7 +155,7 @@ public final class CutPlanner {
     return Stream.concat(
             materials.stream()
                 .flatMap(m -> m.layouts().stream())
-                .flatMap(l -> l.figures().stream()),
+                .flatMap(l -> l.near().figures().stream()),
             yields.stream().flatMap(each -> each.figures().stream()))
         .toList();
   }

@@ -12,9 +12,9 @@ public interface CutWatch {
   /**
    * The search for a lot begins.
    *
-   * @param lot "birch ply, sheets"
+   * @param lot makes the figures of its layouts
    * @param later how many lots come after it
    * @return who looks on at this one
    */
-  Watch begin(String lot, int later);
+  Watch begin(LayoutFigures lot, int later);
 }

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  * @param what "oak-ply, sheets"
  * @param cost whether the prices are money or areas
  */
-record LayoutFigures(String id, String what, QuantityUnit cost) {
+public record LayoutFigures(String id, String what, QuantityUnit cost) {
 
   /** The symbol of what stock on hand is worth, in a gap. */
   static final String WORTH = "W";
@@ -33,6 +33,9 @@ record LayoutFigures(String id, String what, QuantityUnit cost) {
   private static final Source COUNTED =
       new Source("the layouts, sawn on trial", "", Standing.DERIVED);
 
+  private static final Source STATED =
+      new Source("price or size stated of this stock", "", Standing.STATED);
+
   /** The bound holds for these parts on this stock with this saw, whatever the cuts. */
   private static final Source BOUND =
       new Source(
@@ -41,25 +44,81 @@ record LayoutFigures(String id, String what, QuantityUnit cost) {
           "worths of parts of which no sheet holds more than it costs",
           Standing.FROM_MEMORY);
 
-  Figure sheets(Layout layout) {
+  /** All of them. */
+  public HowNear of(Layout layout) {
+    return new HowNear(
+        sheets(layout),
+        fewest(layout),
+        cost(layout),
+        least(layout),
+        gap(layout),
+        layout.isProven() ? HowNear.Proof.PROVEN : HowNear.Proof.NOT_PROVEN);
+  }
+
+  private Figure sheets(Layout layout) {
     List<Input> inputs = new ArrayList<>();
     for (SheetPattern pattern : layout.patterns()) {
-      String number = Integer.toString(inputs.size() + 1);
-      inputs.add(
-          new Input(
-              "n" + number,
-              "cut as layout S" + number,
-              Quantity.count(pattern.quantity()),
-              COUNTED));
+      inputs.add(number(inputs.size() + 1, pattern));
     }
-    inputs.add(
-        new Input(
-            "L",
-            "no layout of these parts needs fewer",
-            Quantity.count(layout.bound().sheets()),
-            BOUND));
+    inputs.add(fewestNeeded(layout));
     return new Figure(
         id, what, Quantity.count(layout.sheets()), "n1 + n2 + ..., at least L", inputs, COUNTED);
+  }
+
+  private static Input number(int layout, SheetPattern pattern) {
+    return new Input(
+        "n" + layout, "cut as layout S" + layout, Quantity.count(pattern.quantity()), COUNTED);
+  }
+
+  private static Input fewestNeeded(Layout layout) {
+    return new Input(
+        "L",
+        "no layout of these parts needs fewer",
+        Quantity.count(layout.bound().sheets()),
+        BOUND);
+  }
+
+  private Figure fewest(Layout layout) {
+    return new Figure(
+        id + "-fewest",
+        what + ": no layout needs fewer",
+        Quantity.count(layout.bound().sheets()),
+        "L",
+        List.of(fewestNeeded(layout)),
+        BOUND);
+  }
+
+  private Figure cost(Layout layout) {
+    List<Input> inputs = new ArrayList<>();
+    for (int i = 1; i <= layout.patterns().size(); i++) {
+      SheetPattern pattern = layout.patterns().get(i - 1);
+      inputs.add(number(i, pattern));
+      Quantity each = cost(pattern.sheet().price());
+      inputs.add(new Input("c" + i, counted() + " of one of these", each, STATED));
+    }
+    return new Figure(
+        id + "-cost",
+        what + ": " + counted(),
+        cost(layout.price()),
+        "n1 c1 + n2 c2 + ...",
+        inputs,
+        COUNTED);
+  }
+
+  private String counted() {
+    return cost == QuantityUnit.MONEY ? "cost" : "area";
+  }
+
+  private Figure least(Layout layout) {
+    Quantity least = cost(layout.bound().price());
+    Input bound = new Input("L", "no layout of these parts comes to less", least, BOUND);
+    return new Figure(
+        id + "-least",
+        what + ": no layout comes to less " + counted(),
+        least,
+        "L",
+        List.of(bound),
+        BOUND);
   }
 
   /**
@@ -70,7 +129,7 @@ record LayoutFigures(String id, String what, QuantityUnit cost) {
     boolean free = layout.price() == 0;
     Quantity found = free ? Quantity.count(layout.sheets()) : cost(layout.price());
     Quantity least = free ? Quantity.count(layout.bound().sheets()) : cost(layout.bound().price());
-    String counted = free ? "number" : cost == QuantityUnit.MONEY ? "cost" : "area";
+    String counted = free ? "number" : counted();
     boolean amount = least.value() == 0;
     return new Figure(
         id + "-gap",

@@ -37,9 +37,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
    * A layout with the problem that it answers; marks in it are labels of the cut list.
    *
    * @param title "sheets", "boards 5 1/2 in wide, cut to length", "boards, cut to length and width"
-   * @param sheets how many sheets or boards, and the fewest that any layout needs
-   * @param gap by how much the cost may be above the least possible, in per cent; as an amount
-   *     where the least known is nothing
+   * @param near how much it takes and comes to, and how near that is to the least
    * @param kept offcuts that are worth keeping, in the order of cutting
    * @param small names of pieces that are too small to be held safely when they are cut
    * @param origin where it comes from if not from the planner's own search, as a clause
@@ -48,8 +46,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
       String title,
       SheetProblem problem,
       Layout layout,
-      Figure sheets,
-      Figure gap,
+      HowNear near,
       List<Kept> kept,
       List<String> small,
       Optional<String> origin) {
@@ -93,14 +90,10 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
 
     /** How much of what it comes to is the worth stated of stock on hand; empty for nothing. */
     public Optional<Quantity> onHand() {
-      return gap.inputs().stream()
+      return near.gap().inputs().stream()
           .filter(input -> input.symbol().equals(LayoutFigures.WORTH))
           .map(Figure.Input::value)
           .findFirst();
-    }
-
-    List<Figure> figures() {
-      return List.of(sheets, gap);
     }
   }
 

@@ -198,7 +198,7 @@ public final class Planner {
     totals.forEach(f -> byId.putIfAbsent(f.id(), f));
     materials.stream()
         .flatMap(m -> m.layouts().stream())
-        .flatMap(l -> l.figures().stream())
+        .flatMap(l -> l.near().figures().stream())
         .forEach(f -> byId.putIfAbsent(f.id(), f));
     strength.shelves().forEach(s -> s.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));
     strength.cases().forEach(c -> c.figures().forEach(f -> byId.putIfAbsent(f.id(), f)));

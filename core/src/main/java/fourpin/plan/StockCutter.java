@@ -143,7 +143,11 @@ final class StockCutter {
   private void cut(Lot lot, int later) {
     SheetProblem problem = new SheetProblem(wanted.parts(), sheets(), lot.saw, wanted.ties());
     Merit.Aims aims = aims(settings);
-    String title = wanted.material() + ", " + lot.title;
+    LayoutFigures figures =
+        new LayoutFigures(
+            Figure.id("job", level(wanted.material()), level(lot.level)),
+            wanted.material() + ", " + lot.title,
+            costs);
     Optional<FoundLayouts.Found> found =
         search.found.of(problem).filter(f -> VirtualSaw.check(problem, f.layout()).isEmpty());
     Layout layout =
@@ -151,21 +155,17 @@ final class StockCutter {
             .map(FoundLayouts.Found::layout)
             .orElseGet(
                 () ->
-                    new ThoroughCutter(aims, search.limit, search.watch.begin(title, later))
+                    new ThoroughCutter(aims, search.limit, search.watch.begin(figures, later))
                         .cut(problem));
     check(problem, layout);
     layout.patterns().forEach(p -> taken.merge(p.sheet().name(), (long) p.quantity(), Long::sum));
-    LayoutFigures figures =
-        new LayoutFigures(
-            Figure.id("job", level(wanted.material()), level(lot.level)), title, costs);
     List<List<SetUp>> setUps = StockLayout.setUps(layout, lot.saw);
     layouts.add(
         new StockLayout(
             lot.title,
             problem,
             layout,
-            figures.sheets(layout),
-            figures.gap(layout),
+            figures.of(layout),
             kept(layout, setUps),
             small(setUps),
             found.flatMap(FoundLayouts.Found::origin)));

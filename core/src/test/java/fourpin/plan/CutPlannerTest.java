@@ -96,16 +96,21 @@ class CutPlannerTest {
     CutPlan plan =
         plan(sheets(List.of(part("side", "47 1/2", "23 1/2", 9)), stock("96", "48", "92")));
     StockLayout layout = only(plan);
-    assertThat(layout.sheets().id()).isEqualTo("job/ply/sheets");
-    assertThat(layout.sheets().value().value()).isEqualTo(3);
-    assertThat(layout.sheets().inputs())
+    assertThat(layout.near().sheets().id()).isEqualTo("job/ply/sheets");
+    assertThat(layout.near().sheets().value().value()).isEqualTo(3);
+    assertThat(layout.near().sheets().inputs())
         .filteredOn(input -> input.symbol().equals("L"))
         .singleElement()
         .satisfies(least -> assertThat(least.value().value()).isEqualTo(3));
-    assertThat(layout.gap().value().value()).isZero();
+    assertThat(layout.near().gap().value().value()).isZero();
     assertThat(plan.figures())
         .extracting(Figure::id)
-        .containsExactly("job/ply/sheets", "job/ply/sheets-gap");
+        .containsExactly(
+            "job/ply/sheets",
+            "job/ply/sheets-fewest",
+            "job/ply/sheets-cost",
+            "job/ply/sheets-least",
+            "job/ply/sheets-gap");
     assertThat(plan.complete()).isTrue();
   }
 
@@ -115,7 +120,7 @@ class CutPlannerTest {
     List<String> begun = new ArrayList<>();
     CutWatch watch =
         (lot, later) -> {
-          begun.add(lot + ", then " + later);
+          begun.add(lot.what() + ", then " + later);
           return Watch.NOBODY;
         };
     List<Wanted> wanted =
@@ -135,7 +140,7 @@ class CutPlannerTest {
         sheets(
             List.of(part("side", "40", "20", 2)), stock("96", "48", "92"), stock("60", "48", ""));
     StockLayout layout = only(plan(half));
-    assertThat(layout.gap().title()).contains("area above the least possible");
+    assertThat(layout.near().gap().title()).contains("area above the least possible");
     assertThat(layout.layout().patterns())
         .extracting(p -> p.sheet().name())
         .containsExactly("60 x 48");
@@ -147,8 +152,8 @@ class CutPlannerTest {
     StockLayout layout =
         only(plan(boards(List.of(part("rail", "31", "5 1/2", 7)), stock("96", "5 1/2", "31.50"))));
     assertThat(layout.title()).isEqualTo("boards 5 1/2 in wide, cut to length");
-    assertThat(layout.sheets().id()).isEqualTo("job/oak/boards-5-1-2");
-    assertThat(layout.sheets().value().value()).isEqualTo(3);
+    assertThat(layout.near().sheets().id()).isEqualTo("job/oak/boards-5-1-2");
+    assertThat(layout.near().sheets().value().value()).isEqualTo(3);
     assertThat(layout.layout().bound().sheets()).isEqualTo(3);
   }
 
@@ -161,9 +166,9 @@ class CutPlannerTest {
     Wanted strips = boards(List.of(part("strip", "90", "1", 5)), stock("96", "5 1/2", "31.50"));
     StockLayout straight =
         only(CutPlanner.plan(with(Setting.BOARD_EDGE_TRIM, "0"), List.of(strips)));
-    assertThat(straight.sheets().value().value()).isEqualTo(1);
+    assertThat(straight.near().sheets().value().value()).isEqualTo(1);
     StockLayout rough = only(plan(strips));
-    assertThat(rough.sheets().value().value()).isEqualTo(2);
+    assertThat(rough.near().sheets().value().value()).isEqualTo(2);
     assertThat(rough.setUps().getFirst())
         .anyMatch(s -> s instanceof SetUp.TrimEdge trim && trim.edge() == Edge.NEAR_EDGE);
   }
@@ -181,9 +186,9 @@ class CutPlannerTest {
                     List.of(part("shelf", "50", "5 1/2", 1), part("rail", "40", "2 1/2", 2)),
                     stock("96", "5 1/2", "31.50"))));
     assertThat(layout.title()).isEqualTo("boards, cut to length and width");
-    assertThat(layout.sheets().id()).isEqualTo("job/oak/boards");
-    assertThat(layout.sheets().value().value()).isEqualTo(1);
-    assertThat(layout.gap().value().value()).isZero();
+    assertThat(layout.near().sheets().id()).isEqualTo("job/oak/boards");
+    assertThat(layout.near().sheets().value().value()).isEqualTo(1);
+    assertThat(layout.near().gap().value().value()).isZero();
   }
 
   /** Of boards of two widths the wider serve for parts as wide as the narrower. */
@@ -193,7 +198,7 @@ class CutPlannerTest {
     Wanted rails = boards(parts, one("96", "5 1/2"), stock("96", "7 1/4", "40"));
     CutPlan plan = plan(rails);
     assertThat(plan.findings()).isEmpty();
-    assertThat(only(plan).sheets().value().value()).isEqualTo(2);
+    assertThat(only(plan).near().sheets().value().value()).isEqualTo(2);
   }
 
   @Test
@@ -233,8 +238,9 @@ class CutPlannerTest {
     assertThat(plan.findings())
         .extracting(Finding::what)
         .containsExactly(
-            "2 of line side can't be cut from ply: it is longer than any of the stock, trimmed (it is"
-                + " 120 x 12 in, the largest of the stock 96 x 48 in, trimmed 95 1/2 x 47 1/2 in)",
+            "2 of line side can't be cut from ply: it is longer than any of the stock, trimmed (it"
+                + " is 120 x 12 in, the largest of the stock 96 x 48 in, trimmed 95 1/2 x 47 1/2"
+                + " in)",
             "1 parts are to be cut from oak, of which the job states no stock");
   }
 }

@@ -112,21 +112,13 @@ class FoundLayoutsTest {
             own.layout().bound());
     StockLayout dear =
         new StockLayout(
-            own.title(),
-            own.problem(),
-            more,
-            own.sheets(),
-            own.gap(),
-            List.of(),
-            List.of(),
-            Optional.empty());
+            own.title(), own.problem(), more, own.near(), List.of(), List.of(), Optional.empty());
     StockLayout one =
         new StockLayout(
             own.title(),
             own.problem(),
             new Layout(List.of(first), List.of(), own.layout().bound()),
-            own.sheets(),
-            own.gap(),
+            own.near(),
             List.of(),
             List.of(),
             Optional.empty());

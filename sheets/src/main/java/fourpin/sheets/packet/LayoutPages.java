@@ -6,6 +6,7 @@ import fourpin.cutting.SetUp;
 import fourpin.cutting.SheetPattern;
 import fourpin.cutting.Unplaced;
 import fourpin.plan.CutMaterial;
+import fourpin.plan.HowNear;
 import fourpin.plan.LayoutCautions;
 import fourpin.plan.MaterialPlan;
 import fourpin.plan.MaterialPlan.StockLayout;
@@ -48,6 +49,9 @@ final class LayoutPages {
           + " too: sheet S1 trimmed on four edges goes on with S1-E. A finished part stands in"
           + " brackets with its line of the cut list. Write the part's mark on it at once.";
 
+  private static final String LEAST =
+      "No layout of these parts takes fewer than the fewest, or comes to less than the least.";
+
   /** What is told besides. */
   enum Told {
     OF_CASES(
@@ -69,17 +73,14 @@ final class LayoutPages {
     List<Table.Column> grounds() {
       return switch (this) {
         case OF_CASES -> List.of(Table.left("Figure"));
-        case OF_PARTS -> List.of(Table.right("Comes to"), Table.right("Nothing comes below"));
+        case OF_PARTS -> List.of();
       };
     }
 
-    List<String> grounds(StockLayout layout, Words words) {
+    List<String> grounds(StockLayout layout) {
       return switch (this) {
-        case OF_CASES -> List.of(layout.sheets().id());
-        case OF_PARTS ->
-            Stream.of(layout.gap().inputs().getFirst(), layout.gap().inputs().getLast())
-                .map(input -> words.quantity(input.value()))
-                .toList();
+        case OF_CASES -> List.of(layout.near().sheets().id());
+        case OF_PARTS -> List.of();
       };
     }
 
@@ -130,6 +131,7 @@ final class LayoutPages {
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(howNear());
+    blocks.add(Block.Paragraph.of(LEAST));
     blocks.addAll(onHand());
     blocks.addAll(origins());
     blocks.add(Block.Paragraph.of(HOW_TO_READ + told.more()));
@@ -230,13 +232,7 @@ final class LayoutPages {
     List<Table.Row> rows = new ArrayList<>();
     for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
-        List<String> row = new ArrayList<>();
-        row.add(title(material, layout));
-        row.add(words.value(layout.sheets()));
-        row.add(Long.toString(layout.layout().bound().sheets()));
-        row.add(words.value(layout.gap()));
-        row.addAll(told.grounds(layout, words));
-        rows.add(Table.row(row.toArray(String[]::new)));
+        rows.add(howNear(title(material, layout), layout));
       }
     }
     return new Table(
@@ -244,11 +240,25 @@ final class LayoutPages {
                 Stream.of(
                     Table.left("Cut from"),
                     Table.right("Take"),
-                    Table.right("No layout needs fewer than"),
-                    Table.right("Cost above the least, at most")),
+                    Table.right("Fewest"),
+                    Table.right("Comes to"),
+                    Table.right("Least"),
+                    Table.right("Above it, at most"),
+                    Table.left("Proof")),
                 told.grounds().stream())
             .toList(),
         rows);
+  }
+
+  private Table.Row howNear(String title, StockLayout layout) {
+    HowNear near = layout.near();
+    List<String> row = new ArrayList<>(List.of(title));
+    Stream.of(near.sheets(), near.fewest(), near.cost(), near.least(), near.gap())
+        .map(words::value)
+        .forEach(row::add);
+    row.add(near.proof().words());
+    row.addAll(told.grounds(layout));
+    return Table.row(row.toArray(String[]::new));
   }
 
   private List<Block> layout(String title, StockLayout layout) {

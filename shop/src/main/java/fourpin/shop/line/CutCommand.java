@@ -44,8 +44,10 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%n",
     footer = {
       "PARTS needs the columns part, material, length, width; it may have count, grain, spares,",
-      "match, thickness, glue-up, together. STOCK needs material, length, width; it may have count,",
-      "price, kind, supply, worth, thickness, rough-length, rough-width, rough-thickness, jointing,",
+      "match, thickness, glue-up, together. STOCK needs material, length, width; it may have"
+          + " count,",
+      "price, kind, supply, worth, thickness, rough-length, rough-width, rough-thickness,"
+          + " jointing,",
       "defects. What they mean stands in docs/cutting.md; examples/tool-rack-parts.csv and",
       "examples/tool-rack-stock.csv are two to start from."
     })
@@ -330,7 +332,8 @@ public final class CutCommand extends Errand {
 
   /** An interrupt ends the search, and what there is by then is written. */
   private int cut(Job frame, List<Wanted> wanted, Path folder) {
-    CutProgress progress = new CutProgress(terminalToTell(), System::nanoTime, seconds);
+    CutProgress progress =
+        new CutProgress(terminalToTell(), System::nanoTime, seconds, frame.unit());
     try (Interrupt interrupt = new Interrupt(progress::enough)) {
       ThoroughCutter.Limit limit =
           seconds.isPresent() ? ThoroughCutter.Limit.WATCH : ThoroughCutter.Limit.WORK;

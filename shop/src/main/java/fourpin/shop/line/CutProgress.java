@@ -2,7 +2,11 @@ package fourpin.shop.line;
 
 import fourpin.cutting.Layout;
 import fourpin.cutting.Watch;
+import fourpin.measure.Figure;
+import fourpin.measure.Unit;
 import fourpin.plan.CutWatch;
+import fourpin.plan.HowNear;
+import fourpin.plan.LayoutFigures;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,6 +29,7 @@ final class CutProgress implements CutWatch {
   private final LongSupplier nanos;
   private final long start;
   private final double seconds;
+  private final Unit unit;
   private final AtomicBoolean enough = new AtomicBoolean();
   private int written;
 
@@ -32,12 +37,15 @@ final class CutProgress implements CutWatch {
    * @param terminal where there is one
    * @param nanos a clock
    * @param seconds for all lots, above zero; empty means as long as the work goes
+   * @param unit of areas
    */
-  CutProgress(Optional<PrintWriter> terminal, LongSupplier nanos, Optional<Integer> seconds) {
+  CutProgress(
+      Optional<PrintWriter> terminal, LongSupplier nanos, Optional<Integer> seconds, Unit unit) {
     this.terminal = terminal;
     this.nanos = nanos;
     this.start = nanos.getAsLong();
     this.seconds = seconds.map(s -> s * SEARCHED).orElse(Double.POSITIVE_INFINITY);
+    this.unit = unit;
   }
 
   /** The best so far will do, for this lot and all others; from any thread. */
@@ -50,19 +58,12 @@ final class CutProgress implements CutWatch {
   }
 
   @Override
-  public Watch begin(String lot, int later) {
+  public Watch begin(LayoutFigures lot, int later) {
     double end = gone() + (seconds - gone()) / (later + 1);
     return new Watch() {
       @Override
       public void better(Layout layout) {
-        write(
-            String.format(
-                Locale.ROOT,
-                "%s: %d; none needs fewer than %d (%.0f s; Ctrl-C takes what there is)",
-                lot,
-                layout.sheets(),
-                layout.bound().sheets(),
-                gone()));
+        write(line(lot.what(), lot.of(layout)));
       }
 
       @Override
@@ -70,6 +71,24 @@ final class CutProgress implements CutWatch {
         return enough.get() || gone() >= end;
       }
     };
+  }
+
+  /** Short, since a line that is broken can't be written over. */
+  private String line(String lot, HowNear near) {
+    return String.format(
+        Locale.ROOT,
+        "%s: %s, least %s; %s, least %s; %s above (%.0f s; Ctrl-C takes it)",
+        lot,
+        text(near.sheets()),
+        text(near.fewest()),
+        text(near.cost()),
+        text(near.least()),
+        text(near.gap()),
+        gone());
+  }
+
+  private String text(Figure figure) {
+    return figure.value().text(unit);
   }
 
   /** Takes the line away again. */

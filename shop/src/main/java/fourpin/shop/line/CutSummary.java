@@ -5,7 +5,7 @@ import fourpin.measure.Figure;
 import fourpin.measure.Unit;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
-import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.plan.HowNear;
 import fourpin.plan.Yield;
 import java.math.BigDecimal;
 import java.util.List;
@@ -38,32 +38,28 @@ final class CutSummary {
 
   private Stream<String> lines(CutMaterial material) {
     return material.layouts().stream()
-        .flatMap(l -> Stream.concat(Stream.of(line(material, l)), unproven(l.gap())));
+        .map(l -> material.material() + ", " + l.title() + ": " + line(l.near()));
   }
 
-  private static String line(CutMaterial material, StockLayout layout) {
-    return material.material()
-        + ", "
-        + layout.title()
-        + ": "
-        + layout.layout().sheets()
-        + "; no layout needs fewer than "
-        + layout.layout().bound().sheets();
+  private String line(HowNear near) {
+    String proof = near.proof().words();
+    return text(near.sheets())
+        + " (no layout needs fewer than "
+        + text(near.fewest())
+        + "), "
+        + near.counted()
+        + " "
+        + text(near.cost())
+        + " (none comes to less than "
+        + text(near.least())
+        + "): "
+        + (near.proof() == HowNear.Proof.PROVEN
+            ? proof + " to be the least"
+            : proof + ", at most " + text(near.gap()) + " above the least");
   }
 
-  /** The figure's inputs are what the layouts come to, and what none comes below. */
-  private Stream<String> unproven(Figure gap) {
-    return gap.value().value() > 0
-        ? Stream.of(
-            gap.title()
-                + " "
-                + gap.value().text(unit)
-                + " ("
-                + gap.inputs().getFirst().value().text(unit)
-                + ", least "
-                + gap.inputs().getLast().value().text(unit)
-                + ")")
-        : Stream.empty();
+  private String text(Figure figure) {
+    return figure.value().text(unit);
   }
 
   private static String toBuy(BigDecimal price) {

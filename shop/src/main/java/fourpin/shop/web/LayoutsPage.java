@@ -1,16 +1,22 @@
 package fourpin.shop.web;
 
+import fourpin.measure.Figure;
+import fourpin.plan.HowNear;
 import fourpin.plan.MaterialPlan;
+import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.sheets.packet.Words;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The layouts of a job, and a longer search for better ones.
  *
  * @param base address of the job
- * @param rows sheets of each lot, in the plan and as the search has them
+ * @param lots of parts, in the plan and as the search has them
  * @param stage how far the search is
  * @param seconds that it has gone on, or took
  * @param about what the search, or what was found before, has to do with the job as it is now
@@ -20,7 +26,7 @@ public record LayoutsPage(
     String base,
     String token,
     String notice,
-    List<Row> rows,
+    List<Lot> lots,
     Stage stage,
     long seconds,
     List<String> about) {
@@ -29,7 +35,7 @@ public record LayoutsPage(
   static final List<Integer> TIMES = List.of(10, 60, 300, 1_800);
 
   public LayoutsPage {
-    rows = List.copyOf(rows);
+    lots = List.copyOf(lots);
     about = List.copyOf(about);
   }
 
@@ -45,7 +51,41 @@ public record LayoutsPage(
   }
 
   /** One lot of parts. */
-  public record Row(String lot, String planned, String fewest, String found) {}
+  public record Lot(String name, List<Row> rows) {
+    public Lot {
+      rows = List.copyOf(rows);
+    }
+
+    /** With the first, which says which layout it is. */
+    public int columns() {
+      return 1 + HEADS.size();
+    }
+  }
+
+  /**
+   * One layout of it.
+   *
+   * @param which "in the packet"
+   * @param cells in the order of {@link #HEADS}
+   */
+  public record Row(String which, List<Cell> cells) {
+    public Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  private static final List<String> HEADS =
+      List.of(
+          "Takes",
+          "No layout needs fewer than",
+          "Comes to",
+          "None comes to less than",
+          "Above the least, at most",
+          "The least");
+
+  public List<String> heads() {
+    return HEADS;
+  }
 
   static LayoutsPage of(State newest, Optional<Search> search, String token, String notice) {
     List<Search.Lot> lots = search.map(LayoutsPage::lots).orElse(List.of());
@@ -54,7 +94,9 @@ public record LayoutsPage(
         "/jobs/" + newest.revision().document().value(),
         token,
         notice,
-        newest.plan().materials().stream().flatMap(m -> rows(m, lots).stream()).toList(),
+        newest.plan().materials().stream()
+            .flatMap(m -> lots(m, lots, new Words(newest.job())).stream())
+            .toList(),
         search.map(LayoutsPage::stage).orElse(Stage.NONE),
         search.map(LayoutsPage::gone).orElse(Duration.ZERO).toSeconds(),
         about(newest, search));
@@ -137,22 +179,30 @@ public record LayoutsPage(
     };
   }
 
-  private static List<Row> rows(MaterialPlan material, List<Search.Lot> lots) {
+  private static List<Lot> lots(MaterialPlan material, List<Search.Lot> found, Words words) {
     return material.layouts().stream()
         .map(
-            layout -> {
-              String name = material.material().name() + ", " + layout.title();
-              return new Row(
-                  name,
-                  Long.toString(layout.layout().sheets())
-                      + layout.origin().map(o -> ", " + o).orElse(""),
-                  Long.toString(layout.layout().bound().sheets()),
-                  lots.stream()
-                      .filter(l -> l.name().equals(name))
-                      .map(l -> Long.toString(l.sheets()))
-                      .findFirst()
-                      .orElse(""));
-            })
+            layout -> lot(material.material().name() + ", " + layout.title(), layout, found, words))
+        .toList();
+  }
+
+  private static Lot lot(String name, StockLayout layout, List<Search.Lot> found, Words words) {
+    String planned = "in the packet" + layout.origin().map(o -> ", " + o).orElse("");
+    List<Row> rows = new ArrayList<>();
+    rows.add(new Row(planned, cells(layout.near(), f -> Cell.of(f, words))));
+    found.stream()
+        .filter(l -> l.name().equals(name))
+        .map(l -> new Row("best of the search", cells(l.near(), f -> Cell.of(words.value(f)))))
+        .forEach(rows::add);
+    return new Lot(name, rows);
+  }
+
+  /** Only figures of the plan can be asked for their working. */
+  private static List<Cell> cells(HowNear near, Function<Figure, Cell> cell) {
+    return Stream.concat(
+            Stream.of(near.sheets(), near.fewest(), near.cost(), near.least(), near.gap())
+                .map(cell),
+            Stream.of(Cell.of(near.proof().words())))
         .toList();
   }
 }

@@ -9,6 +9,8 @@ import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
 import fourpin.plan.CutPlanner;
 import fourpin.plan.CutWatch;
+import fourpin.plan.HowNear;
+import fourpin.plan.LayoutFigures;
 import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.shop.store.KeptLayout;
 import java.time.Duration;
@@ -33,10 +35,9 @@ final class Search implements CutWatch {
   /**
    * How far one lot of parts is.
    *
-   * @param sheets of the best layout so far
-   * @param fewest that any layout needs
+   * @param near how near its best layout so far is to the least
    */
-  record Lot(String name, long sheets, long fewest) {}
+  record Lot(String name, HowNear near) {}
 
   /** What is known of a search. */
   sealed interface Progress {
@@ -144,8 +145,8 @@ final class Search implements CutWatch {
     return new ArrayList<>(lots.values());
   }
 
-  private synchronized void better(String lot, Layout layout) {
-    lots.put(lot, new Lot(lot, layout.sheets(), layout.bound().sheets()));
+  private synchronized void better(LayoutFigures lot, Layout layout) {
+    lots.put(lot.what(), new Lot(lot.what(), lot.of(layout)));
   }
 
   synchronized Progress progress() {
@@ -172,7 +173,7 @@ final class Search implements CutWatch {
 
   /** What time one lot leaves goes to the next ones. */
   @Override
-  public Watch begin(String lot, int later) {
+  public Watch begin(LayoutFigures lot, int later) {
     double left = time.toNanos() * SEARCHED - gone().toNanos();
     Duration until = gone().plusNanos((long) (left / (later + 1)));
     return new Watch() {

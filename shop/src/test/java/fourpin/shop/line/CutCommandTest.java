@@ -85,9 +85,9 @@ class CutCommandTest {
         .isEqualTo(
             """
             0
-            birch ply, sheets: 3; no layout needs fewer than 3
-            back ply, sheets: 2; no layout needs fewer than 2
-            ash, boards, cut to length and width: 2; no layout needs fewer than 2
+            birch ply, sheets: 3 (no layout needs fewer than 3), cost 172.00 (none comes to less than 172.00): proven to be the least
+            back ply, sheets: 2 (no layout needs fewer than 2), cost 69.00 (none comes to less than 69.00): proven to be the least
+            ash, boards, cut to length and width: 2 (no layout needs fewer than 2), cost 50.00 (none comes to less than 50.00): proven to be the least
             To be bought, where it has a price: 291.00
             The cutting is in %s.
             """

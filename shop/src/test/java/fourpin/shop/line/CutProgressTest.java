@@ -4,7 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.cutting.Layout;
 import fourpin.cutting.LowerBound;
+import fourpin.cutting.Node;
+import fourpin.cutting.Origin;
+import fourpin.cutting.SheetGrain;
+import fourpin.cutting.SheetPattern;
+import fourpin.cutting.StockSheet;
+import fourpin.cutting.Supply;
 import fourpin.cutting.Watch;
+import fourpin.measure.Length;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Unit;
+import fourpin.plan.LayoutFigures;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
@@ -19,19 +29,37 @@ class CutProgressTest {
   private final StringWriter told = new StringWriter();
 
   private CutProgress progress(Optional<Integer> seconds) {
-    return new CutProgress(Optional.of(new PrintWriter(told)), () -> now, seconds);
+    return new CutProgress(Optional.of(new PrintWriter(told)), () -> now, seconds, Unit.MILLIMETRE);
+  }
+
+  private static LayoutFigures lot(String name) {
+    return new LayoutFigures("job/lot", name, QuantityUnit.MONEY);
+  }
+
+  private static Layout layout(int sheets, LowerBound bound) {
+    StockSheet sheet =
+        new StockSheet(
+            "sheet",
+            Length.mm(2440),
+            Length.mm(1220),
+            SheetGrain.ALONG_LENGTH,
+            Supply.unlimited(),
+            10_000,
+            Origin.TO_BUY);
+    return new Layout(
+        List.of(new SheetPattern(sheet, sheets, new Node.Offcut())), List.of(), bound);
   }
 
   @Test
   void eachLotGetsItsShareOfTheTimeAndWhatOthersLeave() {
     CutProgress progress = progress(Optional.of(10));
-    Watch first = progress.begin("birch ply, sheets", 1);
+    Watch first = progress.begin(lot("birch ply, sheets"), 1);
     now = 4 * SECOND;
     assertThat(first.enough()).isFalse();
     now = 5 * SECOND;
     assertThat(first.enough()).isTrue();
     now = 2 * SECOND;
-    Watch last = progress.begin("ash, boards", 0);
+    Watch last = progress.begin(lot("ash, boards"), 0);
     now = 8 * SECOND;
     assertThat(last.enough()).isFalse();
     now = 9 * SECOND;
@@ -41,24 +69,28 @@ class CutProgressTest {
   @Test
   void withoutSecondsOnlyTheMakerEndsTheSearch() {
     CutProgress progress = progress(Optional.empty());
-    Watch watch = progress.begin("birch ply, sheets", 0);
+    Watch watch = progress.begin(lot("birch ply, sheets"), 0);
     now = 100_000 * SECOND;
     assertThat(watch.enough()).isFalse();
     progress.enough();
     assertThat(watch.enough()).isTrue();
-    assertThat(progress.begin("ash, boards", 0).enough()).isTrue();
+    assertThat(progress.begin(lot("ash, boards"), 0).enough()).isTrue();
   }
 
   @Test
   void aShorterLineLeavesNothingOfALongerOne() {
     CutProgress progress = progress(Optional.empty());
-    Watch watch = progress.begin("ply", 0);
-    watch.better(new Layout(List.of(), List.of(), new LowerBound(0, 100)));
+    Watch watch = progress.begin(lot("ply"), 0);
+    watch.better(layout(12, new LowerBound(96_123, 10)));
     now = 2 * SECOND;
-    watch.better(new Layout(List.of(), List.of(), new LowerBound(0, 2)));
+    watch.better(layout(9, new LowerBound(90_000, 9)));
     progress.clear();
-    String first = "\rply: 0; none needs fewer than 100 (0 s; Ctrl-C takes what there is)";
-    String second = "\rply: 0; none needs fewer than 2 (2 s; Ctrl-C takes what there is)";
-    assertThat(told).hasToString(first + second + "  \r" + " ".repeat(second.length() - 1) + "\r");
+    String first =
+        "\rply: 12, least 10; 1200.00, least 961.23; 24.8 % above (0 s; Ctrl-C takes it)";
+    String second = "\rply: 9, least 9; 900.00, least 900.00; 0 % above (2 s; Ctrl-C takes it)";
+    String over = " ".repeat(first.length() - second.length());
+    String nothing = " ".repeat(second.length() - 1);
+    assertThat(told).hasToString(first + second + over + "\r" + nothing + "\r");
+    assertThat(over).isNotEmpty();
   }
 }

@@ -144,7 +144,18 @@ class ExplainedFiguresTest {
 
   /** Fields of plan.json that hold ids of figures. */
   private static final Set<String> HOLD_IDS =
-      Set.of("figures", "totals", "sheets", "gap", "sagNow", "sagYears", "limitNow", "limitYears");
+      Set.of(
+          "figures",
+          "totals",
+          "sheets",
+          "fewest",
+          "comesTo",
+          "least",
+          "gap",
+          "sagNow",
+          "sagYears",
+          "limitNow",
+          "limitYears");
 
   private static Set<String> ids(String name, JsonNode node) {
     Set<String> ids = new TreeSet<>();

@@ -81,7 +81,7 @@ class LayoutsTest {
             Search.Progress.Done.class,
             done -> {
               assertThat(done.plan().complete()).isTrue();
-              assertThat(done.lots()).allMatch(lot -> lot.sheets() >= lot.fewest());
+              assertThat(done.lots()).allMatch(lot -> lot.near().gap().value().value() >= 0);
               assertThat(done.lots()).hasSize(lots(state.plan()));
             });
     Plan again = Planner.plan(state.job(), new FoundBefore(kept));
