@@ -209,6 +209,7 @@ public final class SoFarReader {
   private SoFar sheet(CsvTable.Row row, State state, List<Laid> laid) {
     List<Laid> named = new ArrayList<>();
     List<Laid> others = new ArrayList<>(laid);
+    Set<String> unknown = new LinkedHashSet<>();
     for (String line : row.cell("except").text().split("[,;\\s]+")) {
       others.stream()
           .filter(part -> part.mark.startsWith(line + " "))
@@ -218,8 +219,9 @@ public final class SoFarReader {
                 named.add(part);
                 others.remove(part);
               },
-              () -> unknown(row, line));
+              () -> unknown.add(line));
     }
+    unknown.forEach(line -> unknown(row, line));
     Map<String, Integer> good = new LinkedHashMap<>();
     for (Laid part : state == State.CUT ? others : named) {
       if (isStillAsked(part)) {

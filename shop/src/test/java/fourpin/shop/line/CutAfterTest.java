@@ -169,6 +169,17 @@ class CutAfterTest {
         .contains("the earlier cutting is there, with your notes");
   }
 
+  /** Four sides lie on the first sheet, and seven are noted; what is wrong with one line is one. */
+  @Test
+  void aNumberThatIsNotedTooOftenIsToldOnce() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,1 1 1 1 1 1 1 2 2", ",", ",");
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("2")
+        .containsOnlyOnce("line 1 is not on that sheet so often")
+        .containsOnlyOnce("line 2 is not on that sheet so often");
+  }
+
   /** Nothing is counted twice, and nothing is taken from notes that say two things. */
   @Test
   void notesThatFitNoSheetAreTold() throws IOException {
