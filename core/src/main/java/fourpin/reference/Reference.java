@@ -139,6 +139,10 @@ public final class Reference {
   /**
    * @throws IllegalArgumentException if no constant has the name
    */
+  public static Catalogue<Constant> constants() {
+    return CONSTANTS;
+  }
+
   public static Constant constant(String name) {
     return CONSTANTS.get(name);
   }

@@ -121,8 +121,9 @@ final class Climate {
 
   private Finding isDamp(ServiceClass air) {
     double humidity = settings.number(Setting.HUMIDITY_HIGH);
+    List<String> unfit = unfit(air);
     return new Finding(
-        Severity.DOUBT,
+        unfit.isEmpty() ? Severity.DOUBT : Severity.ERROR,
         "damp-place",
         "air of "
             + Quantity.of(humidity, QuantityUnit.PER_CENT).text(job.unit())
@@ -130,7 +131,7 @@ final class Climate {
             + air.number()
             + " of EN 1995-1-1, if it is so damp for more than a few weeks a year: "
             + creeps()
-            + "; boards for dry rooms swell and lose strength",
+            + boards(unfit),
         List.of(),
         Place.of(built.order().name(), "B", built.part("B").box()),
         List.of(
@@ -140,6 +141,25 @@ final class Climate {
                     + " memory), and set creep-rule: eurocode, or creep-panel and creep-solid to what"
                     + " their makers tell for such air",
                 "dearer boards")));
+  }
+
+  /** What Eurocode 5 has carry no load that stays in such air; backs carry none. */
+  private List<String> unfit(ServiceClass air) {
+    return built.parts().stream()
+        .filter(part -> part.role() != Part.Role.BACK)
+        .map(Part::material)
+        .distinct()
+        .map(job::material)
+        .filter(of -> EurocodeMargins.duration(Matters.substance(of), air).isEmpty())
+        .map(of -> "'" + of.name() + "' (" + of.of() + ")")
+        .toList();
+  }
+
+  private static String boards(List<String> unfit) {
+    return unfit.isEmpty()
+        ? "; boards for dry rooms swell and lose strength, and those for damp rooms are taken"
+        : "; Eurocode 5 has no strength for %s under loads that stay in such air, and nothing was held against it"
+            .formatted(String.join(", ", unfit));
   }
 
   private String creeps() {

@@ -58,6 +58,7 @@ final class JointFigures {
   private final ShelfOnSupports read;
   private final Joint joint;
   private final List<EndLoad> loads;
+  private final ServiceClass air;
 
   /**
    * @param side that one end is joined to
@@ -71,6 +72,7 @@ final class JointFigures {
     this.side = side;
     this.read = read;
     this.joint = joint;
+    this.air = ServiceClass.of(settings);
     this.loads = EndLoad.all(Candidate.of(read, List.of()));
   }
 
@@ -81,7 +83,7 @@ final class JointFigures {
       case BUTT -> {
         all.add(screwLoad());
         nds().ifPresent(all::add);
-        all.add(ec5());
+        ec5().ifPresent(all::add);
       }
     }
     return all;
@@ -144,22 +146,25 @@ final class JointFigures {
   Figure allowedBearing() {
     return switch (Matters.substance(job.material(shelf.material()))) {
       case Wood wood -> allowedBearing(wood);
-      case PanelProduct _ -> {
-        Sourced allowed = Reference.constant("bearing on the face of panels").sourced();
-        yield figure(
-            "joint-bearing-allowed",
-            "pressure allowed on the face of the shelf",
-            stress(allowed.number()),
-            "p",
-            List.of(
-                new Input(
-                    "p",
-                    "allowed on the face of panels",
-                    stress(allowed.number()),
-                    allowed.source())),
-            allowed.source());
-      }
+      case PanelProduct panel -> allowedBearing(panel);
     };
+  }
+
+  /** What the air takes off their strength it takes off this too; unless they are not for it. */
+  private Figure allowedBearing(PanelProduct panel) {
+    Sourced dry = Reference.constant("bearing on the face of panels").sourced();
+    Sourced indoors = EurocodeMargins.duration(panel, ServiceClass.FIRST).orElseThrow();
+    Sourced here = EurocodeMargins.duration(panel, air).orElse(indoors);
+    return figure(
+        "joint-bearing-allowed",
+        "pressure allowed on the face of the shelf",
+        stress(dry.number() * here.number() / indoors.number()),
+        "p k_mod / k₁",
+        List.of(
+            new Input("p", "allowed on the face of panels", stress(dry.number()), dry.source()),
+            here.input("k_mod", air.words() + " of Eurocode 5"),
+            indoors.input("k₁", "the same in service class 1")),
+        dry.source());
   }
 
   private Figure allowedBearing(Wood wood) {
@@ -168,7 +173,7 @@ final class JointFigures {
             wood.kind() == Wood.Kind.SOFTWOOD
                 ? "crush across the grain of softwood"
                 : "crush across the grain of hardwood");
-    Sourced duration = EurocodeMargins.duration(wood);
+    Sourced duration = EurocodeMargins.duration(wood, air).orElseThrow();
     Sourced margin = EurocodeMargins.material();
     Sourced larger = EurocodeMargins.load();
     double density = density(job.material(shelf.material()));
@@ -184,7 +189,7 @@ final class JointFigures {
                 "characteristic density",
                 Quantity.of(density, QuantityUnit.DENSITY),
                 wood.source()),
-            duration.input("k_mod", "for loads that stay, indoors"),
+            duration.input("k_mod", air.words()),
             margin.input("γ_M", "margin for solid wood"),
             larger.input("γ_Q", LARGER)),
         crush.source());
@@ -270,6 +275,7 @@ final class JointFigures {
     double shank = settings.length(Setting.SCREW_DIAMETER).mm();
     double inches = shank / MM_PER_INCH;
     Sourced duration = Reference.constant("NDS duration for permanent loads").sourced();
+    Sourced wet = air.wetService();
     Sourced end = Reference.constant("NDS end grain").sourced();
     double steel = number("NDS bending yield of screws");
     double root = root();
@@ -285,8 +291,8 @@ final class JointFigures {
     return figure(
         "joint-screw-nds",
         "load allowed on one screw in end grain, by the NDS",
-        force(screw.yieldsAt() * duration.number() * end.number() / reduction),
-        "Z C_D C_eg / R_d",
+        force(screw.yieldsAt() * duration.number() * wet.number() * end.number() / reduction),
+        "Z C_D C_M C_eg / R_d",
         List.of(
             new Input("Z", "push at which screw or wood yields", force(screw.yieldsAt()), YIELD),
             new Input("d", "root of the screw", length(root), rootSource()),
@@ -295,16 +301,22 @@ final class JointFigures {
             new Input("F₁", "bearing of the side", stress(screw.sideBearing()), YIELD),
             new Input("F₂", "bearing of the shelf", stress(screw.mainBearing()), YIELD),
             duration.input("C_D", "for loads that stay"),
+            wet.input("C_M", air.wetWords()),
             end.input("C_eg", "for end grain"),
             PinAllowances.reduction(inches).input("R_d", "from yield to what is allowed")),
         YIELD);
   }
 
-  Figure ec5() {
-    Sourced duration =
-        EurocodeMargins.duration(
+  /** Nothing where either is a board that is not for such air. */
+  Optional<Figure> ec5() {
+    return EurocodeMargins.duration(
             Matters.substance(job.material(side.material())),
-            Matters.substance(job.material(shelf.material())));
+            Matters.substance(job.material(shelf.material())),
+            air)
+        .map(this::ec5);
+  }
+
+  private Figure ec5(Sourced duration) {
     Sourced margin = EurocodeMargins.material();
     Sourced larger = EurocodeMargins.load();
     Sourced end = Reference.constant("EC5 end grain").sourced();
@@ -335,7 +347,7 @@ final class JointFigures {
             grip("p"),
             embedment("f₁", "side", ofSide),
             embedment("f₂", "shelf", ofShelf),
-            duration.input("k_mod", "for loads that stay, indoors; of two materials √(k₁ k₂)"),
+            duration.input("k_mod", air.words() + "; of two materials √(k₁ k₂)"),
             end.input("k_e", "for end grain"),
             margin.input("γ_M", "margin for connections"),
             larger.input("γ_Q", LARGER)),

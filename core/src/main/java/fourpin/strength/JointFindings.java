@@ -65,7 +65,7 @@ final class JointFindings {
   /** Over both codes it fails; over one of them it is a doubt. */
   private Optional<Finding> screws() {
     Figure load = figures.screwLoad();
-    List<Figure> allowed = Stream.concat(figures.nds().stream(), Stream.of(figures.ec5())).toList();
+    List<Figure> allowed = Stream.concat(figures.nds().stream(), figures.ec5().stream()).toList();
     long over = allowed.stream().filter(a -> value(load) > value(a)).count();
     return over == 0
         ? Optional.empty()

@@ -63,7 +63,7 @@ final class PinAllowances {
   static List<SupportLimit> limits(PinInSide in, Sourced stress) {
     List<Figure> codes = new PinAllowances("").all(in);
     return Stream.concat(
-            codes.stream().map(PinAllowances::byCode),
+            codes.stream().map(code -> byCode(code, in.air())),
             bearing(codes).map(f -> byBending(in, f, stress)).stream())
         .toList();
   }
@@ -78,20 +78,20 @@ final class PinAllowances {
     return new SupportLimit(force(most), force(most), "by the bending of its pin", stress.source());
   }
 
-  private static SupportLimit byCode(Figure figure) {
+  private static SupportLimit byCode(Figure figure, ServiceClass air) {
     String by = figure.title().substring(figure.title().indexOf(", by ") + 2);
-    return new SupportLimit(figure.value(), brief(figure), by, figure.source());
+    return new SupportLimit(figure.value(), brief(figure, air), by, figure.source());
   }
 
   /**
    * The same for minutes. Wood's k_mod grows by less than that of boards, for which it is taken.
    */
-  private static Quantity brief(Figure figure) {
+  private static Quantity brief(Figure figure, ServiceClass air) {
     boolean nds = figure.id().endsWith("nds");
     double times =
         nds
             ? number("NDS duration for brief loads") / number("NDS duration for permanent loads")
-            : number("EC5 duration for brief loads") / number("EC5 duration for stored loads");
+            : EurocodeMargins.brief(air);
     return force(times * figure.value().value());
   }
 
@@ -109,6 +109,7 @@ final class PinAllowances {
     double bearing = DowelBearing.nds(gravity.number(), in.diameter().number(), 0);
     Sourced duration = Reference.constant("NDS duration for permanent loads").sourced();
     Sourced reduction = reduction(in.diameter().number() / MM_PER_INCH);
+    Sourced wet = in.air().wetService();
     List<Input> inputs = new ArrayList<>();
     inputs.add(
         new Input(
@@ -124,12 +125,13 @@ final class PinAllowances {
                 + " wood, since the table of the NDS for plywood was not found"));
     inputs.addAll(sizes(in));
     inputs.add(duration.input("C_D", "for loads that stay"));
+    inputs.add(wet.input("C_M", in.air().wetWords()));
     inputs.add(reduction.input("R_d", "from yield to what is allowed"));
     return figure(
         "support-allowed-nds",
         "load allowed on a support, by the NDS",
-        force(in.dowel().yieldsAt(bearing) * duration.number() / reduction.number()),
-        "Fₑ d (" + DowelInWood.SHARE + ") C_D / R_d",
+        force(in.dowel().yieldsAt(bearing) * duration.number() * wet.number() / reduction.number()),
+        "Fₑ d (" + DowelInWood.SHARE + ") C_D C_M / R_d",
         inputs,
         YIELD);
   }
@@ -165,9 +167,10 @@ final class PinAllowances {
     };
   }
 
-  /** Load allowed by Eurocode 5; nothing in glass. */
+  /** Load allowed by Eurocode 5; nothing in glass, nor in boards that are not for such air. */
   Optional<Figure> ec5(PinInSide in) {
-    return embedment(in).map(bearing -> ec5(in, bearing));
+    return EurocodeMargins.duration(Matters.substance(in.side()), in.air())
+        .flatMap(duration -> embedment(in).map(bearing -> ec5(in, bearing, duration)));
   }
 
   /** How a side bears by Eurocode 5. @param of what it hangs on besides the diameter */
@@ -205,9 +208,8 @@ final class PinAllowances {
         new Input("T", "thickness of the side", Quantity.of(thickness), Source.STATED));
   }
 
-  private Figure ec5(PinInSide in, Bearing bearing) {
+  private Figure ec5(PinInSide in, Bearing bearing, Sourced duration) {
     Embedment embedment = bearing.embedment();
-    Sourced duration = EurocodeMargins.duration(Matters.substance(in.side()));
     Sourced material = EurocodeMargins.material();
     Sourced load = EurocodeMargins.load();
     List<Input> inputs = new ArrayList<>();
@@ -219,7 +221,7 @@ final class PinAllowances {
             embedment.source()));
     inputs.add(bearing.of());
     inputs.addAll(sizes(in));
-    inputs.add(duration.input("k_mod", "for loads that stay, indoors, in what the side is of"));
+    inputs.add(duration.input("k_mod", in.air().words() + ", in what the side is of"));
     inputs.add(material.input("γ_M", "margin for connections"));
     inputs.add(load.input("γ_Q", "margin for loads that may be larger than stated"));
     return figure(

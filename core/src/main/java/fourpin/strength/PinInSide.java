@@ -14,6 +14,7 @@ import fourpin.strength.wood.DowelInWood;
  * @param gap between the side and the shelf's end, the shelf pushed to the other side
  * @param edge from the middle of the hole to the front edge of the side, mm
  * @param side what the side is of
+ * @param air how damp it is there
  */
 record PinInSide(
     Sourced diameter,
@@ -22,7 +23,8 @@ record PinInSide(
     Sourced reach,
     Sourced gap,
     double edge,
-    Material side) {
+    Material side,
+    ServiceClass air) {
 
   /** Plastic section modulus of a round bar, d³ / 6 (EN 1995-1-1, 8.5.1.1; NDS, appendix I). */
   private static final double PLASTIC = 6;
@@ -53,21 +55,21 @@ record PinInSide(
 
   /** Of a stem so deep in the wood. */
   PinInSide in(Sourced other) {
-    return new PinInSide(diameter, stem, other, reach, gap, edge, side);
+    return new PinInSide(diameter, stem, other, reach, gap, edge, side, air);
   }
 
   /** Of another diameter, in no sleeve. */
   PinInSide thick(Sourced other) {
-    return new PinInSide(other, other, depth, reach, gap, edge, side);
+    return new PinInSide(other, other, depth, reach, gap, edge, side, air);
   }
 
   /** In a sleeve. */
   PinInSide sleeved(Sourced outside, Sourced length) {
-    return new PinInSide(outside, stem, length, reach, gap, edge, side);
+    return new PinInSide(outside, stem, length, reach, gap, edge, side, air);
   }
 
   /** Under a shelf that is cut closer. */
   PinInSide closer(Sourced play) {
-    return new PinInSide(diameter, stem, depth, reach, play, edge, side);
+    return new PinInSide(diameter, stem, depth, reach, play, edge, side, air);
   }
 }

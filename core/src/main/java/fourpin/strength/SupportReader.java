@@ -79,7 +79,8 @@ final class SupportReader {
                 stated(pins.reach()),
                 setting(Setting.END_PLAY),
                 front(shelf) - front(side) + rows.front().number(),
-                job.material(side.material())))
+                job.material(side.material()),
+                ServiceClass.of(settings)))
         : Optional.empty();
   }
 

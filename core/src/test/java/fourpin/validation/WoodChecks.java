@@ -344,21 +344,42 @@ final class WoodChecks {
 
   static List<Check> duration() {
     return List.of(
-        duration("solid wood and plywood", "0.70", ""),
-        duration("OSB/3", "0.50", ", strand board"),
-        duration("particleboard P4", "0.45", ", particleboard"),
-        duration("MDF.LA", "0.40", ", fibreboard"));
+        duration("solid wood and plywood", 1, "0.70", ""),
+        duration("solid wood and plywood", 2, "0.70", ", service class 2"),
+        duration("solid wood and plywood", 3, "0.55", ", service class 3"),
+        duration("OSB/3", 1, "0.50", ", strand board"),
+        duration("OSB/3", 2, "0.40", ", strand board, service class 2"),
+        duration("particleboard P4", 1, "0.45", ", particleboard"),
+        duration("particleboard P5", 2, "0.30", ", particleboard, service class 2"),
+        duration("MDF.LA", 1, "0.40", ", fibreboard"),
+        brief(1, "0.90", ""),
+        brief(2, "0.90", ", service class 2"),
+        brief(3, "0.70", ", service class 3"));
   }
 
-  private static Check duration(String what, String printed, String row) {
+  private static Check duration(String what, int serviceClass, String printed, String row) {
+    return duration(
+        "%s, k_mod, service class %d, long-term".formatted(what, serviceClass),
+        printed,
+        "EC5 duration for stored loads" + row);
+  }
+
+  private static Check brief(int serviceClass, String printed, String row) {
+    return duration(
+        "solid wood and plywood, k_mod, service class %d, short-term".formatted(serviceClass),
+        printed,
+        "EC5 duration for brief loads" + row);
+  }
+
+  private static Check duration(String what, String printed, String constant) {
     return published(
-        what + ", k_mod, service class 1, long-term",
+        what,
         printed,
         "",
         1e-9,
         "EN 1995-1-1:2004",
         "Table 3.1, ICE Manual of Structural Design, Table 19.9",
-        () -> Reference.constant("EC5 duration for stored loads" + row).value());
+        () -> Reference.constant(constant).value());
   }
 
   private static double creep(String name) {
