@@ -1,5 +1,6 @@
 package fourpin.casework;
 
+import fourpin.cutting.HoldLimits;
 import fourpin.cutting.Saw;
 import fourpin.cutting.SawLimits;
 import fourpin.cutting.SawLimits.FirstCut;
@@ -7,6 +8,7 @@ import fourpin.cutting.Trim;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The saw as the settings have it, for each way that stock is cut. */
 public record Saws(Settings settings) {
@@ -34,6 +36,18 @@ public record Saws(Settings settings) {
         settings.optionalLength(Setting.WIDEST_CROSSCUT),
         FirstCut.EITHER,
         SawLimits.FREE);
+  }
+
+  /** What rip fence and mitre gauge hold. */
+  public HoldLimits holds() {
+    return new HoldLimits(
+        settings.length(Setting.NARROW_RIP),
+        settings.optionalLength(Setting.LONGEST_RIP),
+        settings.optionalLength(Setting.WIDEST_CROSSCUT),
+        Optional.of(
+            settings
+                .optionalLength(Setting.WIDEST_CROSSCUT)
+                .orElseGet(() -> settings.length(Setting.HELD_CROSSCUT))));
   }
 
   private FirstCut firstCut() {

@@ -17,9 +17,10 @@ import java.util.stream.Stream;
  * piece is already there, those at the present setting are made before the fence is moved. Then the
  * fence goes, without changing direction if it can, to a setting that no later piece needs: it has
  * to be set once anyhow, and what comes off there is ready for the others. Else it goes to the
- * setting with the most cuts waiting, the widest of equals first. Where going by the cuts waiting
- * alone needs fewer set-ups, the order is that. Pieces that are straightened before they are ripped
- * wait like others.
+ * setting with the most cuts waiting; of equals to one that is held as before, then to the widest.
+ * Passes that are held in another way are another setting. Where going by the cuts waiting alone
+ * needs fewer set-ups, the order is that. Pieces that are straightened before they are ripped wait
+ * like others.
  */
 public final class CuttingOrder {
 
@@ -32,7 +33,7 @@ public final class CuttingOrder {
    * @param size at the fence, or all that is trimmed off
    * @param trimmed the edge that is straightened, if one is
    */
-  private record Setting(Direction direction, Length size, Optional<Edge> trimmed) {}
+  private record Setting(Direction direction, Length size, Optional<Edge> trimmed, Hold hold) {}
 
   /** Where the fence goes next. */
   private enum Rule {
@@ -42,8 +43,10 @@ public final class CuttingOrder {
     MOST_WAITING
   }
 
-  private final String sheet;
+  private final String name;
+  private final StockSheet sheet;
   private final Length kerf;
+  private final HoldLimits holds;
   private final Rule rule;
   private final List<SetUp> setUps = new ArrayList<>();
   private final Map<Setting, Deque<Waiting>> waiting = new LinkedHashMap<>();
@@ -54,9 +57,11 @@ public final class CuttingOrder {
   private Optional<Setting> present = Optional.empty();
   private int names;
 
-  private CuttingOrder(String sheet, Length kerf, Rule rule) {
+  private CuttingOrder(String name, StockSheet sheet, Length kerf, HoldLimits holds, Rule rule) {
+    this.name = name;
     this.sheet = sheet;
     this.kerf = kerf;
+    this.holds = holds;
     this.rule = rule;
   }
 
@@ -64,42 +69,43 @@ public final class CuttingOrder {
    * The set-ups for a pattern.
    *
    * @param number of the pattern in its layout, from 1: the sheet is named S and this number
+   * @param holds what the shop can hold
    */
-  public static List<SetUp> of(SheetPattern pattern, int number, Saw saw) {
+  public static List<SetUp> of(SheetPattern pattern, int number, Saw saw, HoldLimits holds) {
     return Stream.of(Rule.values())
-        .map(rule -> of(pattern, number, saw, rule))
+        .map(rule -> new CuttingOrder("S" + number, pattern.sheet(), saw.kerf(), holds, rule))
+        .map(order -> order.of(pattern.whole()))
         .min(Comparator.<List<SetUp>>comparingInt(List::size).thenComparingLong(SetUp::turns))
         .orElseThrow();
   }
 
-  private static List<SetUp> of(SheetPattern pattern, int number, Saw saw, Rule rule) {
-    CuttingOrder order = new CuttingOrder("S" + number, saw.kerf(), rule);
-    order.trim(pattern.whole());
-    order.cutAll();
-    return List.copyOf(order.setUps);
+  private List<SetUp> of(Placed whole) {
+    trim(whole);
+    cutAll();
+    return List.copyOf(setUps);
   }
 
   private void trim(Placed whole) {
     Placed now = whole;
-    Piece piece = new Piece(sheet, content(now), now.length(), now.width());
+    Piece piece = new Piece(name, content(now), now.length(), now.width());
     while (now.node() instanceof Node.TrimOff trim) {
       SawStep step = trim(piece, now, trim);
-      setUps.add(new SetUp.TrimEdge(trim.edge(), trim.off(), List.of(step)));
+      setUps.add(new SetUp.TrimEdge(trim.edge(), trim.off(), holds.trim(now, trim), List.of(step)));
       now = now.trimmed(trim);
       piece = step.far().orElseThrow();
     }
-    lookAhead(now.node());
+    lookAhead(now);
     await(piece, now);
   }
 
-  private void lookAhead(Node whole) {
+  private void lookAhead(Placed whole) {
     setting(whole).ifPresent(setting -> later.merge(setting, 1, Integer::sum));
-    Deque<Node> open = new ArrayDeque<>(List.of(whole));
+    Deque<Placed> open = new ArrayDeque<>(List.of(whole));
     while (!open.isEmpty()) {
-      Node node = open.pop();
-      for (Node next : node.under()) {
+      Placed place = open.pop();
+      for (Placed next : place.under()) {
         setting(next)
-            .filter(setting -> !setting(node).equals(Optional.of(setting)))
+            .filter(setting -> !setting(place).equals(Optional.of(setting)))
             .ifPresent(setting -> later.merge(setting, 1, Integer::sum));
         open.push(next);
       }
@@ -124,7 +130,7 @@ public final class CuttingOrder {
   }
 
   private void await(Piece piece, Placed place) {
-    setting(place.node())
+    setting(place)
         .ifPresent(
             setting -> {
               waiting
@@ -134,28 +140,39 @@ public final class CuttingOrder {
             });
   }
 
-  private static Optional<Setting> setting(Node node) {
-    return switch (node) {
-      case Node.Cut cut -> Optional.of(new Setting(cut.direction(), cut.fence(), Optional.empty()));
-      case Node.TrimOff trim ->
-          Optional.of(new Setting(trim.edge().direction(), trim.off(), Optional.of(trim.edge())));
+  private Optional<Setting> setting(Placed place) {
+    return switch (place.node()) {
+      case Node.Cut cut -> Optional.of(setting(place, cut));
+      case Node.TrimOff trim -> Optional.of(setting(place, trim));
       case Node.Finished _, Node.Offcut _, Node.Dust _ -> Optional.empty();
     };
   }
 
+  private Setting setting(Placed place, Node.Cut cut) {
+    Hold hold = holds.cut(place, cut, sheet);
+    return new Setting(cut.direction(), cut.fence(), Optional.empty(), hold);
+  }
+
+  private Setting setting(Placed place, Node.TrimOff trim) {
+    Hold hold = holds.trim(place, trim);
+    return new Setting(trim.edge().direction(), trim.off(), Optional.of(trim.edge()), hold);
+  }
+
   private void cutAll() {
-    Optional<Setting> next = nextSetting(Direction.RIP);
-    while (next.isPresent()) {
-      Setting setting = next.get();
-      present = next;
+    present = nextSetting();
+    while (present.isPresent()) {
+      Setting setting = present.get();
       List<SawStep> steps = cutAt(setting);
-      setUps.add(
-          setting
-              .trimmed
-              .<SetUp>map(edge -> new SetUp.TrimEdge(edge, setting.size, steps))
-              .orElseGet(() -> new SetUp.CutTo(setting.direction, setting.size, steps)));
-      next = nextSetting(setting.direction);
+      setUps.add(setUp(setting, steps));
+      present = nextSetting();
     }
+  }
+
+  private static SetUp setUp(Setting setting, List<SawStep> steps) {
+    return setting
+        .trimmed
+        .<SetUp>map(edge -> new SetUp.TrimEdge(edge, setting.size, setting.hold, steps))
+        .orElseGet(() -> new SetUp.CutTo(setting.direction, setting.size, setting.hold, steps));
   }
 
   /** Makes every cut that can be made at a setting, those that become possible on the way too. */
@@ -206,7 +223,9 @@ public final class CuttingOrder {
     };
   }
 
-  private Optional<Setting> nextSetting(Direction before) {
+  private Optional<Setting> nextSetting() {
+    Direction before = present.map(Setting::direction).orElse(Direction.RIP);
+    Optional<Hold> held = present.map(Setting::hold);
     return waiting.entrySet().stream()
         .max(
             Comparator.<Map.Entry<Setting, Deque<Waiting>>, Boolean>comparing(
@@ -215,6 +234,7 @@ public final class CuttingOrder {
                 .thenComparing(
                     e -> rule == Rule.DONE_WITH && later.getOrDefault(e.getKey(), 0) == 0)
                 .thenComparing(e -> e.getValue().size())
+                .thenComparing(e -> held.equals(Optional.of(e.getKey().hold)))
                 .thenComparing(e -> e.getKey().size))
         .map(Map.Entry::getKey);
   }
@@ -225,6 +245,6 @@ public final class CuttingOrder {
     for (int n = names++; n >= 0; n = n / 26 - 1) {
       letters.insert(0, (char) ('A' + n % 26));
     }
-    return sheet + "-" + letters;
+    return name + "-" + letters;
   }
 }

@@ -37,8 +37,16 @@ public record Merit(
    *
    * @param kept offcuts that are worth something
    * @param least length of a piece that can be held at the saw
+   * @param holds what else the shop can hold: passes that are held in another way are another
+   *     set-up
    */
-  public record Aims(Reusable kept, Length least) {}
+  public record Aims(Reusable kept, Length least, HoldLimits holds) {
+
+    /** The same where a piece is held by its shape alone. */
+    public Aims(Reusable kept, Length least) {
+      this(kept, least, HoldLimits.NONE);
+    }
+  }
 
   /** Of layouts, that of most merit. What takes long to find out is asked only among equals. */
   static Layout best(SheetProblem problem, List<Layout> layouts, Aims aims) {
@@ -86,7 +94,7 @@ public record Merit(
             .thenComparingLong(OfSheet::turns);
 
     static OfSheet of(SheetPattern pattern, Saw saw, Aims aims) {
-      List<SetUp> setUps = CuttingOrder.of(pattern, 1, saw);
+      List<SetUp> setUps = CuttingOrder.of(pattern, 1, saw, aims.holds);
       return new OfSheet(
           aims.kept.largest(pattern),
           SmallPieces.of(setUps, aims.least).size(),

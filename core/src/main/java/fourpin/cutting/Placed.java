@@ -1,6 +1,7 @@
 package fourpin.cutting;
 
 import fourpin.measure.Length;
+import java.util.List;
 
 /**
  * A rectangle of a sheet and what becomes of it; x and y of its corner nearest to the near end and
@@ -30,6 +31,15 @@ public record Placed(Node node, Length x, Length y, Length length, Length width)
     Length rest = across(trim.edge().direction()).minus(trim.off());
     boolean atFarSide = trim.edge() == Edge.FAR_EDGE || trim.edge() == Edge.FAR_END;
     return slice(trim.rest(), trim.edge().direction(), atFarSide ? Length.ZERO : trim.off(), rest);
+  }
+
+  /** What comes of it at once, near before far. */
+  List<Placed> under() {
+    return switch (node) {
+      case Node.Cut cut -> List.of(near(cut), far(cut));
+      case Node.TrimOff trim -> List.of(trimmed(trim));
+      case Node.Finished _, Node.Offcut _, Node.Dust _ -> List.of();
+    };
   }
 
   private Placed slice(Node content, Direction cut, Length from, Length size) {

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Passes made without touching the fence or stop. Cautions for the saw are the business of whoever
- * prints the steps.
+ * Passes made at one tool without touching the fence or stop; only strips that fall off outside the
+ * blade ask for the fence to be set anew. Cautions for the saw are the business of whoever prints
+ * the steps.
  */
 public sealed interface SetUp {
 
@@ -14,6 +15,16 @@ public sealed interface SetUp {
 
   /** The way of the cuts. */
   Direction direction();
+
+  /** What holds the piece in each of its passes. */
+  Hold hold();
+
+  /** What stays of a piece across the cut, beside what comes off in a pass. */
+  default Length rest(SawStep step) {
+    return step.far()
+        .map(far -> direction() == Direction.RIP ? far.width() : far.length())
+        .orElse(Length.ZERO);
+  }
 
   /** How many of these cut another way than the one before them. */
   static long turns(List<SetUp> setUps) {
@@ -23,7 +34,7 @@ public sealed interface SetUp {
   }
 
   /** Trimming one edge; {@code off} is all that goes there, kerf included. */
-  record TrimEdge(Edge edge, Length off, List<SawStep> steps) implements SetUp {
+  record TrimEdge(Edge edge, Length off, Hold hold, List<SawStep> steps) implements SetUp {
     public TrimEdge {
       steps = List.copyOf(steps);
     }
@@ -34,11 +45,8 @@ public sealed interface SetUp {
     }
   }
 
-  /**
-   * Cuts in one direction at one setting; {@code fence} is the finished size between fence and
-   * blade.
-   */
-  record CutTo(Direction direction, Length fence, List<SawStep> steps) implements SetUp {
+  /** Cuts in one direction at one setting; {@code fence} is the finished size of what comes off. */
+  record CutTo(Direction direction, Length fence, Hold hold, List<SawStep> steps) implements SetUp {
     public CutTo {
       steps = List.copyOf(steps);
     }

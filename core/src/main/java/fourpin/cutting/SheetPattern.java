@@ -28,16 +28,7 @@ public record SheetPattern(StockSheet sheet, int quantity, Node root) {
     while (!open.isEmpty()) {
       Placed next = open.pop();
       found.add(next);
-      switch (next.node()) {
-        case Node.Cut cut -> {
-          open.push(next.far(cut));
-          open.push(next.near(cut));
-        }
-        case Node.TrimOff trim -> open.push(next.trimmed(trim));
-        case Node.Finished f -> {}
-        case Node.Offcut o -> {}
-        case Node.Dust d -> {}
-      }
+      next.under().reversed().forEach(open::push);
     }
     return found;
   }

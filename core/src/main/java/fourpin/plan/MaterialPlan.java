@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.cutting.CuttingOrder;
+import fourpin.cutting.HoldLimits;
 import fourpin.cutting.Layout;
 import fourpin.cutting.Saw;
 import fourpin.cutting.SetUp;
@@ -37,6 +38,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
    * A layout with the problem that it answers; marks in it are labels of the cut list.
    *
    * @param title "sheets", "boards 5 1/2 in wide, cut to length", "boards, cut to length and width"
+   * @param holds what the shop can hold while it is cut
    * @param near how much it takes and comes to, and how near that is to the least
    * @param kept offcuts that are worth keeping, in the order of cutting
    * @param small names of pieces that are too small to be held safely when they are cut
@@ -46,6 +48,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
       String title,
       SheetProblem problem,
       Layout layout,
+      HoldLimits holds,
       HowNear near,
       List<Kept> kept,
       List<String> small,
@@ -57,7 +60,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
 
     /** The set-ups for each sheet that is cut in its own way, in the order of the layout. */
     public List<List<SetUp>> setUps() {
-      return setUps(layout, problem.saw());
+      return setUps(layout, problem.saw(), holds);
     }
 
     /**
@@ -66,13 +69,13 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
      * @param number of the pattern, from 1
      */
     List<SetUp> setUps(int number) {
-      return CuttingOrder.of(layout.patterns().get(number - 1), number, problem.saw());
+      return CuttingOrder.of(layout.patterns().get(number - 1), number, problem.saw(), holds);
     }
 
-    static List<List<SetUp>> setUps(Layout layout, Saw saw) {
+    static List<List<SetUp>> setUps(Layout layout, Saw saw, HoldLimits holds) {
       List<SheetPattern> patterns = layout.patterns();
       return IntStream.range(0, patterns.size())
-          .mapToObj(i -> CuttingOrder.of(patterns.get(i), i + 1, saw))
+          .mapToObj(i -> CuttingOrder.of(patterns.get(i), i + 1, saw, holds))
           .toList();
     }
 

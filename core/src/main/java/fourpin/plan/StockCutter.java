@@ -92,7 +92,8 @@ final class StockCutter {
   static Merit.Aims aims(Settings settings) {
     return new Merit.Aims(
         new Reusable(settings.length(Setting.OFFCUT_LENGTH), settings.length(Setting.OFFCUT_WIDTH)),
-        settings.length(Setting.SMALL_PIECE));
+        settings.length(Setting.SMALL_PIECE),
+        new Saws(settings).holds());
   }
 
   /** Money where everything to be bought has a price; else area, so that less is still better. */
@@ -159,12 +160,13 @@ final class StockCutter {
                         .cut(problem));
     check(problem, layout);
     layout.patterns().forEach(p -> taken.merge(p.sheet().name(), (long) p.quantity(), Long::sum));
-    List<List<SetUp>> setUps = StockLayout.setUps(layout, lot.saw);
+    List<List<SetUp>> setUps = StockLayout.setUps(layout, lot.saw, aims.holds());
     layouts.add(
         new StockLayout(
             lot.title,
             problem,
             layout,
+            aims.holds(),
             figures.of(layout),
             kept(layout, setUps),
             small(setUps),

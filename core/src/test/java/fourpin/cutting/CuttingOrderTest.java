@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
@@ -33,7 +34,8 @@ class CuttingOrderTest {
                 Examples.KERF, new Trim(Length.inches(1, 8), zero(), Length.inches(1, 2), zero())));
     Layout layout = new StripCutter().cut(problem);
     assertThat(VirtualSaw.check(problem, layout)).isEmpty();
-    List<SetUp> order = CuttingOrder.of(layout.patterns().getFirst(), 1, problem.saw());
+    List<SetUp> order =
+        CuttingOrder.of(layout.patterns().getFirst(), 1, problem.saw(), HoldLimits.NONE);
     assertThat(text(order))
         .isEqualTo(
             """
@@ -110,7 +112,7 @@ class CuttingOrderTest {
       SheetPattern pattern = layout.patterns().get(i);
       String name = "S" + (i + 1);
       Map<String, Piece> bench =
-          follow(pattern, name, CuttingOrder.of(pattern, i + 1, problem.saw()));
+          follow(pattern, name, CuttingOrder.of(pattern, i + 1, problem.saw(), HoldLimits.NONE));
       assertThat(bench.values()).noneMatch(p -> p.content() instanceof Piece.Content.ToCut);
       assertThat(marks(bench)).containsExactlyInAnyOrderElementsOf(marks(pattern));
     }
@@ -139,7 +141,7 @@ class CuttingOrderTest {
   }
 
   private static void checkSizes(SetUp setUp, SawStep step) {
-    if (setUp instanceof SetUp.CutTo(Direction direction, Length fence, List<SawStep> steps)) {
+    if (setUp instanceof SetUp.CutTo(Direction direction, Length fence, Hold _, List<SawStep> _)) {
       boolean rip = direction == Direction.RIP;
       assertThat(rip ? step.near().width() : step.near().length()).isEqualTo(fence);
       assertThat(rip ? step.near().length() : step.near().width())
@@ -168,10 +170,10 @@ class CuttingOrderTest {
     SheetProblem problem = Examples.bookcases(seed);
     for (SheetPattern pattern : new StripCutter().cut(problem).patterns()) {
       List<String> settings =
-          CuttingOrder.of(pattern, 1, problem.saw()).stream()
+          CuttingOrder.of(pattern, 1, problem.saw(), HoldLimits.NONE).stream()
               .filter(SetUp.CutTo.class::isInstance)
               .map(SetUp.CutTo.class::cast)
-              .map(c -> c.direction() + " " + c.fence())
+              .map(c -> c.direction() + " " + c.fence() + " " + c.hold())
               .toList();
       for (int i = 1; i < settings.size(); i++) {
         assertThat(settings.get(i)).isNotEqualTo(settings.get(i - 1));
@@ -190,7 +192,7 @@ class CuttingOrderTest {
     Layout layout = new StripCutter().cut(problem);
     assertThat(VirtualSaw.check(problem, layout)).isEmpty();
     for (SheetPattern pattern : layout.patterns()) {
-      List<SetUp> order = CuttingOrder.of(pattern, 1, problem.saw());
+      List<SetUp> order = CuttingOrder.of(pattern, 1, problem.saw(), HoldLimits.NONE);
       assertThat(cuts(order)).hasSizeLessThanOrEqualTo(byTheCutsWaiting(pattern));
       assertThat(cuts(order)).hasSizeGreaterThanOrEqualTo(Set.copyOf(cuts(order)).size());
     }
@@ -200,63 +202,120 @@ class CuttingOrderTest {
     return order.stream()
         .filter(SetUp.CutTo.class::isInstance)
         .map(SetUp.CutTo.class::cast)
-        .map(cut -> cut.direction() + " " + cut.fence())
+        .map(cut -> cut.direction() + " " + cut.fence() + " " + cut.hold())
         .toList();
+  }
+
+  /** A piece that is cut, and how large it is. */
+  private record Due(Node.Cut cut, Length length, Length width) {
+
+    static List<Due> of(Node node, Length length, Length width) {
+      return switch (node) {
+        case Node.TrimOff trim when trim.edge().direction() == Direction.RIP ->
+            of(trim.rest(), length, width.minus(trim.off()));
+        case Node.TrimOff trim -> of(trim.rest(), length.minus(trim.off()), width);
+        case Node.Cut cut -> List.of(new Due(cut, length, width));
+        case Node.Finished _, Node.Offcut _, Node.Dust _ -> List.of();
+      };
+    }
+
+    List<Due> next() {
+      Length taken = cut.fence().plus(cut.kerf());
+      boolean rip = cut.direction() == Direction.RIP;
+      List<Due> next = new ArrayList<>();
+      next.addAll(of(cut.near(), rip ? length : cut.fence(), rip ? cut.fence() : width));
+      next.addAll(
+          of(cut.far(), rip ? length : length.minus(taken), rip ? width.minus(taken) : width));
+      return next;
+    }
+
+    /** As long along the cut as across it: at the fence; else at a gauge. */
+    boolean leads() {
+      return cut.direction() == Direction.RIP ? length.isAtLeast(width) : width.isAtLeast(length);
+    }
+
+    boolean isAlike(Due other) {
+      return cut.direction() == other.cut.direction()
+          && cut.fence().equals(other.cut.fence())
+          && leads() == other.leads();
+    }
   }
 
   /** How often the fence moves if it always goes to most cuts, the widest of equals first. */
   private static int byTheCutsWaiting(SheetPattern pattern) {
-    List<Node.Cut> bench = new ArrayList<>(cuttable(untrimmed(pattern.root())));
-    Direction way = Direction.RIP;
+    StockSheet sheet = pattern.sheet();
+    List<Due> bench = new ArrayList<>(Due.of(pattern.root(), sheet.length(), sheet.width()));
+    Optional<Due> before = Optional.empty();
     int moves = 0;
     while (!bench.isEmpty()) {
-      Node.Cut next = Collections.max(bench, most(bench, way));
-      way = next.direction();
+      Due next = Collections.max(bench, most(bench, before));
+      before = Optional.of(next);
       moves++;
       for (int i = 0; i < bench.size(); i++) {
-        Node.Cut cut = bench.get(i);
-        if (isAlike(cut, next)) {
+        Due due = bench.get(i);
+        if (due.isAlike(next)) {
           bench.remove(i--);
-          bench.addAll(cuttable(cut.near()));
-          bench.addAll(cuttable(cut.far()));
+          bench.addAll(due.next());
         }
       }
     }
     return moves;
   }
 
-  private static Comparator<Node.Cut> most(List<Node.Cut> bench, Direction way) {
-    return Comparator.<Node.Cut, Boolean>comparing(cut -> cut.direction() == way)
-        .thenComparing(cut -> bench.stream().filter(other -> isAlike(cut, other)).count())
-        .thenComparing(Node.Cut::fence);
-  }
-
-  private static boolean isAlike(Node.Cut one, Node.Cut other) {
-    return one.direction() == other.direction() && one.fence().equals(other.fence());
-  }
-
-  private static Node untrimmed(Node node) {
-    return node instanceof Node.TrimOff trim ? untrimmed(trim.rest()) : node;
-  }
-
-  private static List<Node.Cut> cuttable(Node node) {
-    return node instanceof Node.Cut cut ? List.of(cut) : List.of();
+  private static Comparator<Due> most(List<Due> bench, Optional<Due> before) {
+    Direction way = before.map(due -> due.cut.direction()).orElse(Direction.RIP);
+    return Comparator.<Due, Boolean>comparing(due -> due.cut.direction() == way)
+        .thenComparing(due -> bench.stream().filter(due::isAlike).count())
+        .thenComparing(due -> before.filter(b -> b.leads() == due.leads()).isPresent())
+        .thenComparing(due -> due.cut.fence());
   }
 
   /** Two pieces wait for 10, one for 20; but out of that one comes another for 10. */
   @Test
   void goesFirstWhereNoLaterPieceWillCome() {
     Node again = rip(20, rip(10, part("a"), part("b")), part("c"));
-    Node two = crosscut(30, rip(10, part("d"), part("e")), again);
-    Node root = crosscut(30, rip(10, part("f"), part("g")), two);
+    Node two = crosscut(50, rip(10, part("d"), part("e")), again);
+    Node root = crosscut(50, rip(10, part("f"), part("g")), two);
     SheetPattern pattern =
-        new SheetPattern(Examples.sheet("board", 90, 40, Supply.of(1), 1), 1, root);
+        new SheetPattern(Examples.sheet("board", 150, 40, Supply.of(1), 1), 1, root);
     assertThat(byTheCutsWaiting(pattern)).isEqualTo(4);
-    assertThat(cuts(CuttingOrder.of(pattern, 1, new Saw(Length.ZERO, Trim.NONE))))
+    assertThat(cuts(CuttingOrder.of(pattern, 1, new Saw(Length.ZERO, Trim.NONE), HoldLimits.NONE)))
         .containsExactly(
-            "CROSSCUT " + Length.inches(30),
-            "RIP " + Length.inches(20),
-            "RIP " + Length.inches(10));
+            "CROSSCUT " + Length.inches(50) + " GAUGE",
+            "RIP " + Length.inches(20) + " FENCE",
+            "RIP " + Length.inches(10) + " FENCE");
+  }
+
+  /**
+   * Rips at 10 of four pieces, 30 and 50 long by turns, all 40 wide: what is shorter than wide goes
+   * to a gauge, the rest to the fence, each together, though the fence stands alike for both.
+   */
+  @Test
+  void passesThatAreHeldInAnotherWayAreAnotherSetUp() {
+    Node last = crosscut(30, tens(), tens());
+    Node root = crosscut(30, tens(), crosscut(50, tens(), last));
+    SheetPattern pattern =
+        new SheetPattern(Examples.sheet("sheet", 160, 40, Supply.of(1), 1), 1, root);
+    List<SetUp> order =
+        CuttingOrder.of(pattern, 1, new Saw(Length.ZERO, Trim.NONE), HoldLimits.NONE);
+    assertThat(order.stream().filter(s -> s.direction() == Direction.RIP))
+        .hasSize(2)
+        .extracting(SetUp::hold)
+        .containsExactlyInAnyOrder(Hold.FENCE, Hold.GAUGE);
+    for (SetUp setUp : order) {
+      assertThat(setUp.steps())
+          .filteredOn(step -> setUp.direction() == Direction.RIP)
+          .allMatch(
+              step ->
+                  step.from().length().isAtLeast(step.from().width())
+                      == (setUp.hold() == Hold.FENCE));
+    }
+    Merit.OfSheet merit = Merit.OfSheet.of(pattern, new Saw(Length.ZERO, Trim.NONE), Examples.AIMS);
+    assertThat(merit.setUps()).isEqualTo(order.size());
+  }
+
+  private static Node tens() {
+    return rip(10, part("t"), part("u"));
   }
 
   private static Node part(String mark) {

@@ -97,7 +97,7 @@ class DefectCutterTest {
       Layout layout = cut(problem, first, least);
       assertThat(VirtualSaw.check(problem, layout)).isEmpty();
       for (SheetPattern pattern : layout.patterns()) {
-        List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw());
+        List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw(), HoldLimits.NONE);
         assertThat(SmallPieces.of(setUps, least)).isEmpty();
       }
     }

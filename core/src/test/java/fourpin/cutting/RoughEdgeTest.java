@@ -66,7 +66,7 @@ class RoughEdgeTest {
   void whatIsAsWideAsTheBoardSharesItWithWhatIsRipped() {
     Layout layout = sound(shared(Length.inches(22, 8)));
     assertThat(layout.sheets()).isEqualTo(1);
-    assertThat(CuttingOrder.of(layout.patterns().getFirst(), 1, SAW))
+    assertThat(CuttingOrder.of(layout.patterns().getFirst(), 1, SAW, HoldLimits.NONE))
         .extracting(s -> s instanceof SetUp.TrimEdge trim ? trim.edge() + "" : s.direction() + "")
         .containsExactly("NEAR_END", "FAR_END", "CROSSCUT", "CROSSCUT", "NEAR_EDGE", "RIP");
   }
@@ -86,7 +86,7 @@ class RoughEdgeTest {
         new SheetProblem(List.of(part("shelf", 47, 6, 2)), List.of(board(97, 6)), SAW);
     Layout layout = sound(problem);
     assertThat(layout.sheets()).isEqualTo(1);
-    assertThat(CuttingOrder.of(layout.patterns().getFirst(), 1, SAW))
+    assertThat(CuttingOrder.of(layout.patterns().getFirst(), 1, SAW, HoldLimits.NONE))
         .noneMatch(s -> s instanceof SetUp.TrimEdge trim && trim.edge() == Edge.NEAR_EDGE);
   }
 

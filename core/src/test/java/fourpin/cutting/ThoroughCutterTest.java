@@ -152,7 +152,7 @@ class ThoroughCutterTest {
             List.of(Examples.sheet("rest", 16, 6, Supply.of(1), 0)),
             Examples.SAW);
     SheetPattern pattern = sound(problem).patterns().getFirst();
-    assertThat(CuttingOrder.of(pattern, 1, problem.saw()))
+    assertThat(CuttingOrder.of(pattern, 1, problem.saw(), HoldLimits.NONE))
         .filteredOn(s -> s instanceof SetUp.CutTo cut && cut.direction() == Direction.RIP)
         .flatExtracting(SetUp::steps)
         .allMatch(step -> ((SawStep) step).from().length().isAtLeast(Length.inches(12)));
@@ -167,7 +167,7 @@ class ThoroughCutterTest {
             List.of(Examples.sheet("rest", 10, 8, Supply.of(1), 0)),
             Examples.SAW);
     SheetPattern pattern = sound(problem).patterns().getFirst();
-    List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw());
+    List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw(), HoldLimits.NONE);
     assertThat(SmallPieces.of(setUps, Length.inches(12))).hasSize(2).startsWith("S1");
     assertThat(SmallPieces.of(setUps, Length.inches(5))).isEmpty();
   }
@@ -201,7 +201,9 @@ class ThoroughCutterTest {
     Merit.Aims aims = new Merit.Aims(new Reusable(Length.mm(300), Length.mm(100)), Length.mm(300));
     Layout layout = new ThoroughCutter(aims).cut(problem);
     assertThat(VirtualSaw.check(problem, layout)).isEmpty();
-    assertThat(layout.patterns().stream().flatMap(p -> CuttingOrder.of(p, 1, saw).stream()))
+    assertThat(
+            layout.patterns().stream()
+                .flatMap(p -> CuttingOrder.of(p, 1, saw, HoldLimits.NONE).stream()))
         .filteredOn(SetUp.CutTo.class::isInstance)
         .isNotEmpty()
         .allSatisfy(

@@ -112,12 +112,20 @@ class FoundLayoutsTest {
             own.layout().bound());
     StockLayout dear =
         new StockLayout(
-            own.title(), own.problem(), more, own.near(), List.of(), List.of(), Optional.empty());
+            own.title(),
+            own.problem(),
+            more,
+            own.holds(),
+            own.near(),
+            List.of(),
+            List.of(),
+            Optional.empty());
     StockLayout one =
         new StockLayout(
             own.title(),
             own.problem(),
             new Layout(List.of(first), List.of(), own.layout().bound()),
+            own.holds(),
             own.near(),
             List.of(),
             List.of(),

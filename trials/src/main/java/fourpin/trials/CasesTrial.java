@@ -1,5 +1,6 @@
 package fourpin.trials;
 
+import fourpin.casework.Saws;
 import fourpin.cutting.Layout;
 import fourpin.cutting.Merit;
 import fourpin.cutting.Part;
@@ -109,7 +110,7 @@ final class CasesTrial implements Callable<Integer> {
   private static Merit.Aims aims(Settings settings) {
     Reusable kept =
         new Reusable(settings.length(Setting.OFFCUT_LENGTH), settings.length(Setting.OFFCUT_WIDTH));
-    return new Merit.Aims(kept, settings.length(Setting.SMALL_PIECE));
+    return new Merit.Aims(kept, settings.length(Setting.SMALL_PIECE), new Saws(settings).holds());
   }
 
   private static Job of(Job job, int count, Mixture mixture) {

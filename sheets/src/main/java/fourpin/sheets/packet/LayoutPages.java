@@ -302,7 +302,7 @@ final class LayoutPages {
   private Block pattern(String title, StockLayout layout, int number, List<SetUp> setUps) {
     SheetPattern pattern = layout.layout().patterns().get(number - 1);
     Set<String> small = Set.copyOf(layout.small(number));
-    Table order = new SetUpTable(care, told, words, small).of(setUps);
+    Table order = new SetUpTable(told, words, small).of(setUps);
     double half = SHARE * (words.fullPage().width() - GAP);
     double beside = Measure.height(List.of(order), words.fullPage().width() - GAP - half);
     double below = Measure.height(List.of(order), words.fullPage().width());

@@ -1,16 +1,16 @@
 package fourpin.sheets.packet;
 
 import fourpin.cutting.Direction;
+import fourpin.cutting.Hold;
 import fourpin.cutting.Piece;
 import fourpin.cutting.SawStep;
 import fourpin.cutting.SetUp;
-import fourpin.measure.Length;
 import fourpin.plan.SawCare;
-import fourpin.plan.SawCare.Held;
 import fourpin.sheets.pages.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  *
  * @param small names of pieces that are too small to be held
  */
-record SetUpTable(SawCare care, LayoutPages.Told told, Words words, Set<String> small) {
+record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
 
   private static final String STRAIGHTEDGE = "with a hand-held saw along a straightedge";
 
@@ -50,7 +50,7 @@ record SetUpTable(SawCare care, LayoutPages.Told told, Words words, Set<String> 
     return one.off().equals(other.off())
         && passes(one).equals(passes(other))
         && care(one).equals(care(other))
-        && held(one).equals(held(other));
+        && one.hold() == other.hold();
   }
 
   private static String numbers(int first, int count) {
@@ -67,7 +67,7 @@ record SetUpTable(SawCare care, LayoutPages.Told told, Words words, Set<String> 
                   + " by "
                   + words.number(trim.off())
                   + ", kerf included"
-                  + (isByHand(trim) ? ", " + STRAIGHTEDGE : "");
+                  + (SawCare.isLarge(trim) ? ", " + STRAIGHTEDGE : "");
           case SetUp.CutTo cut -> setting(cut);
         };
     return set + care(first);
@@ -77,52 +77,26 @@ record SetUpTable(SawCare care, LayoutPages.Told told, Words words, Set<String> 
     return setUp instanceof SetUp.TrimEdge trim ? Words.lower(trim.edge()) : "";
   }
 
-  /** What its passes have in common, or that each says it. */
   private String setting(SetUp.CutTo cut) {
-    List<Held> held = held(cut);
     String way = cut.direction() == Direction.RIP ? "rip" : "crosscut";
     String size = words.number(cut.fence());
-    if (held.stream().allMatch(SawCare::isNarrow)) {
-      return way + strips(size) + outside(held);
-    }
-    if (held.stream().distinct().count() > 1) {
-      boolean strips = held.stream().anyMatch(SawCare::isNarrow);
-      return way + (strips ? strips(size) : " at " + size) + ", each as it says";
-    }
-    return switch (held.getFirst()) {
-      case Held.Gauge _ -> way + ", stop at " + size;
-      case Held.Straightedge _ -> way + " at " + size + " " + STRAIGHTEDGE;
-      case Held.Fence _, Held.FenceAtRest _, Held.BandSaw _ -> way + ", fence at " + size;
-    };
-  }
-
-  private static String strips(String size) {
-    return " strips of " + size;
-  }
-
-  private static String outside(List<Held> held) {
-    return " outside the blade, fence set anew for each"
-        + (held.contains(new Held.BandSaw())
-            ? "; what is left too narrow for that by band saw or hand"
-            : "");
-  }
-
-  private List<Held> held(SetUp setUp) {
-    return setUp.steps().stream().map(step -> care.held(setUp, step)).toList();
-  }
-
-  private boolean isByHand(SetUp setUp) {
-    return held(setUp).contains(new Held.Straightedge());
+    return way
+        + switch (cut.hold()) {
+          case FENCE -> ", fence at " + size;
+          case FENCE_AT_REST ->
+              " strips of " + size + " outside the blade, fence set anew for each";
+          case BAND_SAW -> " strips of " + size + " by band saw or hand";
+          case GAUGE -> ", stop at " + size;
+          case STRAIGHTEDGE -> " at " + size + " " + STRAIGHTEDGE;
+        };
   }
 
   /** Which cautions are meant. */
   private String care(SetUp setUp) {
     List<String> hazards =
         Stream.of(
-                isByHand(setUp) ? "large" : "",
-                held(setUp).stream().anyMatch(held -> SawCare.turns(setUp, held))
-                    ? "turns at the fence"
-                    : "",
+                SawCare.isLarge(setUp) ? "large" : "",
+                SawCare.turns(setUp) ? "turns at the fence" : "",
                 setUp.steps().stream().anyMatch(this::isSmall) ? "small" : "")
             .filter(hazard -> !hazard.isEmpty())
             .toList();
@@ -136,15 +110,16 @@ record SetUpTable(SawCare care, LayoutPages.Told told, Words words, Set<String> 
   }
 
   private String passes(SetUp setUp) {
-    StringBuilder passes = new StringBuilder();
-    String before = "";
-    for (SawStep step : setUp.steps()) {
-      String held = held(setUp, step);
-      passes.append(passes.isEmpty() ? "" : "; ").append(held.equals(before) ? "" : held);
-      passes.append(pass(setUp, step));
-      before = care.held(setUp, step) instanceof Held.FenceAtRest ? "" : held;
-    }
-    return passes.toString();
+    return setUp.steps().stream()
+        .map(step -> fence(setUp, step) + pass(setUp, step))
+        .collect(Collectors.joining("; "));
+  }
+
+  /** Where the fence stands, if it is set anew for each pass. */
+  private String fence(SetUp setUp, SawStep step) {
+    return setUp.hold() == Hold.FENCE_AT_REST
+        ? "fence at " + words.number(setUp.rest(step)) + ": "
+        : "";
   }
 
   private String pass(SetUp setUp, SawStep step) {
@@ -152,18 +127,6 @@ record SetUpTable(SawCare care, LayoutPages.Told told, Words words, Set<String> 
     return setUp instanceof SetUp.TrimEdge
         ? from
         : from + " → " + named(step.near()) + step.far().map(far -> " + " + named(far)).orElse("");
-  }
-
-  /** What leads the piece in this pass, and in those after it that say nothing else. */
-  private String held(SetUp setUp, SawStep step) {
-    boolean differ = held(setUp).stream().distinct().count() > 1;
-    return switch (care.held(setUp, step)) {
-      case Held.FenceAtRest(Length rest) -> "fence at " + words.number(rest) + ": ";
-      case Held.BandSaw _ -> "by band saw or hand: ";
-      case Held.Fence _ -> differ ? "at the fence: " : "";
-      case Held.Gauge _ -> differ ? "at a stop: " : "";
-      case Held.Straightedge _ -> differ ? "along a straightedge: " : "";
-    };
   }
 
   private String named(Piece piece) {

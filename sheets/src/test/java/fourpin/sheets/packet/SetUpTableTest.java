@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.cutting.Direction;
 import fourpin.cutting.Edge;
+import fourpin.cutting.Hold;
 import fourpin.cutting.Lay;
 import fourpin.cutting.Piece;
 import fourpin.cutting.SawStep;
 import fourpin.cutting.SetUp;
 import fourpin.job.Job;
-import fourpin.plan.SawCare;
 import fourpin.sheets.SampleJobs;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
@@ -25,8 +25,7 @@ class SetUpTableTest {
 
   private final Job job = SampleJobs.readingRoom();
   private final SetUpTable table =
-      new SetUpTable(
-          new SawCare(job), LayoutPages.Told.OF_PARTS, new Words(job), Set.of("S1-T", "S1-U"));
+      new SetUpTable(LayoutPages.Told.OF_PARTS, new Words(job), Set.of("S1-T", "S1-U"));
 
   private static Piece piece(String name, String length, String width) {
     return new Piece(name, new Piece.Content.ToCut(), in(length), in(width));
@@ -41,14 +40,14 @@ class SetUpTableTest {
     return new SawStep(from, near, Optional.of(far));
   }
 
-  private static SetUp cut(Direction way, String size, SawStep... steps) {
-    return new SetUp.CutTo(way, in(size), List.of(steps));
+  private static SetUp cut(Direction way, String size, Hold hold, SawStep... steps) {
+    return new SetUp.CutTo(way, in(size), hold, List.of(steps));
   }
 
-  private static SetUp trim(Edge edge) {
+  private static SetUp trim(Edge edge, Hold hold) {
     Piece sheet = piece("S1", "96", "48");
     return new SetUp.TrimEdge(
-        edge, in("1/4"), List.of(step(sheet, piece("S1-A", "96", "1/8"), sheet)));
+        edge, in("1/4"), hold, List.of(step(sheet, piece("S1-A", "96", "1/8"), sheet)));
   }
 
   private String text(SetUp... setUps) {
@@ -65,7 +64,10 @@ class SetUpTableTest {
   void trimsOfASheetSayWhichSaw() {
     assertThat(
             text(
-                trim(Edge.NEAR_EDGE), trim(Edge.FAR_EDGE), trim(Edge.NEAR_END), trim(Edge.FAR_END)))
+                trim(Edge.NEAR_EDGE, Hold.FENCE),
+                trim(Edge.FAR_EDGE, Hold.FENCE),
+                trim(Edge.NEAR_END, Hold.STRAIGHTEDGE),
+                trim(Edge.FAR_END, Hold.STRAIGHTEDGE)))
         .isEqualTo(
             """
             1 to 2 | trim near edge, far edge by 1/4, kerf included | S1
@@ -81,6 +83,7 @@ class SetUpTableTest {
                 cut(
                     Direction.RIP,
                     "12",
+                    Hold.FENCE,
                     step(
                         piece("S1-E", "60", "48"),
                         part("1 side", "60", "12"),
@@ -88,6 +91,7 @@ class SetUpTableTest {
                 cut(
                     Direction.CROSSCUT,
                     "30",
+                    Hold.GAUGE,
                     step(
                         piece("S1-G", "60", "12"),
                         part("2 top", "30", "12"),
@@ -95,6 +99,7 @@ class SetUpTableTest {
                 cut(
                     Direction.CROSSCUT,
                     "30",
+                    Hold.STRAIGHTEDGE,
                     step(
                         piece("S1-I", "60", "36"),
                         part("3 back", "30", "36"),
@@ -102,6 +107,7 @@ class SetUpTableTest {
                 cut(
                     Direction.RIP,
                     "36",
+                    Hold.GAUGE,
                     step(
                         piece("S1-K", "1", "48"),
                         part("4 slip", "1", "36"),
@@ -124,30 +130,39 @@ class SetUpTableTest {
                 cut(
                     Direction.CROSSCUT,
                     "1",
+                    Hold.FENCE_AT_REST,
                     step(
                         piece("S1-P", "5", "36"),
                         part("2 slip", "1", "36"),
                         piece("S1-Q", "3 7/8", "36")),
                     step(
-                        piece("S1-Q", "2 1/8", "36"),
+                        piece("S1-Q", "3 7/8", "36"),
                         part("2 slip", "1", "36"),
-                        part("2 slip", "1", "36")))))
+                        piece("S1-R", "2 3/4", "36"))),
+                cut(
+                    Direction.CROSSCUT,
+                    "1",
+                    Hold.BAND_SAW,
+                    step(
+                        piece("S1-R", "2 3/4", "36"),
+                        part("2 slip", "1", "36"),
+                        part("2 slip", "1 5/8", "36")))))
         .isEqualTo(
             """
-            1 | crosscut strips of 1 outside the blade, fence set anew for each; what is left too \
-            narrow for that by band saw or hand | fence at 3 7/8: S1-P → [2 slip] + S1-Q; by band \
-            saw or hand: S1-Q → [2 slip] + [2 slip]
+            1 | crosscut strips of 1 outside the blade, fence set anew for each | fence at 3 7/8: \
+            S1-P → [2 slip] + S1-Q; fence at 2 3/4: S1-Q → [2 slip] + S1-R
+            2 | crosscut strips of 1 by band saw or hand | S1-R → [2 slip] + [2 slip]
             """);
   }
 
-  /** One piece is wider than long, the other is not; one of each is small. */
   @Test
-  void passesThatDifferSayWhatHoldsAndSmallOnesAreMarked() {
+  void smallPiecesAreMarked() {
     assertThat(
             text(
                 cut(
                     Direction.RIP,
                     "2",
+                    Hold.GAUGE,
                     step(
                         piece("S1-S", "10", "14"),
                         part("5 block", "10", "2"),
@@ -155,16 +170,11 @@ class SetUpTableTest {
                     step(
                         piece("S1-T", "10", "11"),
                         part("5 block", "10", "2"),
-                        piece("S1-U", "10", "8")),
-                    step(
-                        piece("S1-U", "10", "8"),
-                        part("5 block", "10", "2"),
-                        part("5 block", "10", "5")))))
+                        piece("S1-U", "10", "8")))))
         .isEqualTo(
             """
-            1 | rip at 2, each as it says (turns at the fence, small: see the cautions) | at a \
-            stop: S1-S → [5 block] + S1-T; S1-T, small → [5 block] + S1-U; at the fence: S1-U, \
-            small → [5 block] + [5 block]
+            1 | rip, stop at 2 (turns at the fence, small: see the cautions) | S1-S → [5 block] + \
+            S1-T; S1-T, small → [5 block] + S1-U
             """);
   }
 }

@@ -1,7 +1,6 @@
 package fourpin.shop.packet;
 
 import fourpin.plan.CutPlan;
-import fourpin.plan.SawCare;
 import fourpin.sheets.packet.CutPacket;
 import fourpin.sheets.packet.Packet;
 import fourpin.sheets.packet.PdfPacket;
@@ -20,7 +19,7 @@ public final class CutFiles {
     List<PacketFile> files = new ArrayList<>();
     files.add(PacketFile.of("cutting.pdf", PdfPacket.write(packet)));
     files.add(PacketFile.of("layouts.csv", tables.layouts().text()));
-    files.add(PacketFile.of("cutting-order.csv", tables.order(new SawCare(plan.job())).text()));
+    files.add(PacketFile.of("cutting-order.csv", tables.order().text()));
     files.add(PacketFile.of("progress.csv", tables.progress().text()));
     files.add(PacketFile.of("stock.csv", tables.stock().text()));
     if (plan.wanted().stream().anyMatch(each -> !each.finished().isEmpty())) {

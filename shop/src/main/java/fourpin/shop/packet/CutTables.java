@@ -1,6 +1,7 @@
 package fourpin.shop.packet;
 
 import fourpin.cutting.Direction;
+import fourpin.cutting.Hold;
 import fourpin.cutting.Node;
 import fourpin.cutting.Part;
 import fourpin.cutting.Piece;
@@ -14,7 +15,6 @@ import fourpin.measure.Unit;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.Finished;
 import fourpin.plan.MaterialPlan.StockLayout;
-import fourpin.plan.SawCare;
 import fourpin.plan.Wanted;
 import fourpin.plan.Yield;
 import java.math.BigDecimal;
@@ -154,7 +154,7 @@ final class CutTables {
   }
 
   /** Every pass at the saw, in order. */
-  Csv order(SawCare care) {
+  Csv order() {
     List<List<String>> lines = new ArrayList<>();
     for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
@@ -162,15 +162,14 @@ final class CutTables {
         for (int sheet = 0; sheet < setUps.size(); sheet++) {
           List<String> start = List.of(material.material(), layout.title(), "S" + (sheet + 1));
           Set<String> small = Set.copyOf(layout.small(sheet + 1));
-          lines.addAll(passes(start, setUps.get(sheet), care, small));
+          lines.addAll(passes(start, setUps.get(sheet), small));
         }
       }
     }
     return new Csv(ORDER_COLUMNS, lines);
   }
 
-  private List<List<String>> passes(
-      List<String> start, List<SetUp> setUps, SawCare care, Set<String> small) {
+  private List<List<String>> passes(List<String> start, List<SetUp> setUps, Set<String> small) {
     List<List<String>> lines = new ArrayList<>();
     for (int i = 0; i < setUps.size(); i++) {
       for (SawStep step : setUps.get(i).steps()) {
@@ -184,7 +183,7 @@ final class CutTables {
         row.add(is(step.near()));
         row.add(step.far().map(Piece::name).orElse(""));
         row.add(step.far().map(CutTables::is).orElse(""));
-        row.add(heldBy(care.held(setUps.get(i), step)));
+        row.add(heldBy(setUps.get(i).hold()));
         row.add(small.contains(step.from().name()) ? "small" : "");
         lines.add(row);
       }
@@ -207,13 +206,13 @@ final class CutTables {
     };
   }
 
-  private static String heldBy(SawCare.Held held) {
-    return switch (held) {
-      case SawCare.Held.Fence _ -> "fence";
-      case SawCare.Held.FenceAtRest _ -> "fence, strip outside the blade";
-      case SawCare.Held.BandSaw _ -> "band saw or hand";
-      case SawCare.Held.Gauge _ -> "mitre gauge, stop";
-      case SawCare.Held.Straightedge _ -> "straightedge, hand-held saw";
+  private static String heldBy(Hold hold) {
+    return switch (hold) {
+      case FENCE -> "fence";
+      case FENCE_AT_REST -> "fence, strip outside the blade";
+      case BAND_SAW -> "band saw or hand";
+      case GAUGE -> "mitre gauge, stop";
+      case STRAIGHTEDGE -> "straightedge, hand-held saw";
     };
   }
 

@@ -99,7 +99,7 @@ class AtTheSawTest {
     assertThat(printed(out))
         .contains(
             "To be bought where it has a price 50",
-            "0 % 70.00 70.00",
+            "70.00 70.00 0 % proven",
             "ply, sheets: 20.00 of it is the worth stated of stock on hand, not money to be spent.");
   }
 }

@@ -1,0 +1,15 @@
+package fourpin.cutting;
+
+/** What leads a piece past the blade, or the blade past the piece (common practice). */
+public enum Hold {
+  /** The rip fence at the setting: what comes off lies between fence and blade. */
+  FENCE,
+  /** The rip fence at what remains: the strip falls off outside the blade. */
+  FENCE_AT_REST,
+  /** A band saw or the hand: neither strip nor rest may lie between fence and blade. */
+  BAND_SAW,
+  /** A mitre gauge or sled, with a stop at the setting. */
+  GAUGE,
+  /** Nothing at a table saw: a hand-held saw along a straightedge. */
+  STRAIGHTEDGE
+}

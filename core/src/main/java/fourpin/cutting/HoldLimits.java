@@ -1,0 +1,74 @@
+package fourpin.cutting;
+
+import fourpin.measure.Length;
+import java.util.Optional;
+
+/**
+ * What rip fence and mitre gauge hold (common practice). Rip and crosscut name the way of a cut by
+ * the grain; what holds the piece follows its shape: at the rip fence lies what is at least as long
+ * along the cut as across it, else it turns there and is thrown back; at a mitre gauge or sled what
+ * has a short cut; and the rest is cut by a hand-held saw.
+ *
+ * @param narrow least width between fence and blade; zero for none
+ * @param longestRip of a piece that the saw rips; empty means that every length can be
+ * @param widestCrosscut of a piece that the saw crosscuts; empty means that every width can be
+ * @param gauge longest cut through what is longer across it; empty means that a gauge holds all
+ */
+public record HoldLimits(
+    Length narrow,
+    Optional<Length> longestRip,
+    Optional<Length> widestCrosscut,
+    Optional<Length> gauge) {
+
+  /** By the shape alone. */
+  public static final HoldLimits NONE =
+      new HoldLimits(Length.ZERO, Optional.empty(), Optional.empty(), Optional.empty());
+
+  public HoldLimits {
+    Require.notNegative(narrow, "least width between fence and blade");
+  }
+
+  /**
+   * What holds a piece that is cut in two.
+   *
+   * @param sheet that it comes from
+   */
+  Hold cut(Placed piece, Node.Cut cut, StockSheet sheet) {
+    Hold hold = byShape(piece, cut.direction());
+    return hold == Hold.FENCE && cut.fence().isLessThan(narrow) ? strip(piece, cut, sheet) : hold;
+  }
+
+  /** What holds a piece of which an edge is trimmed. */
+  Hold trim(Placed piece, Node.TrimOff trim) {
+    return byShape(piece, trim.edge().direction());
+  }
+
+  private Hold byShape(Placed piece, Direction way) {
+    Length along = piece.across(way.other());
+    boolean leads = !along.isLessThan(piece.across(way));
+    if (isBeyond(way, along) || (!leads && gauge.filter(along::isMoreThan).isPresent())) {
+      return Hold.STRAIGHTEDGE;
+    }
+    return leads ? Hold.FENCE : Hold.GAUGE;
+  }
+
+  /** What is longer or wider than the saw reaches is only trimmed. */
+  private boolean isBeyond(Direction way, Length along) {
+    return (way == Direction.RIP ? longestRip : widestCrosscut)
+        .filter(along::isMoreThan)
+        .isPresent();
+  }
+
+  /** The far side of the piece lies along the fence then, for which it must be straight. */
+  private Hold strip(Placed piece, Node.Cut cut, StockSheet sheet) {
+    boolean wide = piece.far(cut).across(cut.direction()).isAtLeast(narrow);
+    return wide && !isRough(piece, cut.direction(), sheet) ? Hold.FENCE_AT_REST : Hold.BAND_SAW;
+  }
+
+  /** Of a rough board only the near edge is straightened. */
+  private static boolean isRough(Placed piece, Direction way, StockSheet sheet) {
+    return way == Direction.RIP
+        && sheet.roughEdge().isPositive()
+        && piece.y().plus(piece.width()).equals(sheet.width());
+  }
+}

@@ -1,0 +1,120 @@
+package fourpin.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fourpin.measure.Length;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Common practice: narrow strips fall off outside the blade, whichever way the grain runs; what is
+ * shorter along the cut than across it does not go to the rip fence. Sizes in inches, kerf 1/8.
+ */
+class HoldLimitsTest {
+
+  private static final Length EIGHTH = Length.inches(1, 8);
+  private static final StockSheet SHEET = Examples.sheet("sheet", 96, 48, Supply.of(1), 1);
+  private static final StockSheet ROUGH =
+      new StockSheet(
+          "board",
+          Length.inches(96),
+          Length.inches(6),
+          SheetGrain.ALONG_LENGTH,
+          Supply.of(1),
+          1,
+          Origin.TO_BUY,
+          List.of(),
+          Length.inches(1, 4));
+
+  /** What stands nowhere else: fences of 1 1/2 in at least, crosscuts of 24 in at a gauge. */
+  private static final HoldLimits LIMITS =
+      new HoldLimits(
+          Length.inches(3, 2), Optional.empty(), Optional.empty(), Optional.of(Length.inches(24)));
+
+  private static Length eighths(double inches) {
+    return Length.inches(Math.round(inches * 8), 8);
+  }
+
+  private static Placed placed(double length, double width) {
+    return new Placed(new Node.Offcut(), Length.ZERO, Length.ZERO, eighths(length), eighths(width));
+  }
+
+  private static Node.Cut cut(Direction way, double size) {
+    return new Node.Cut(way, eighths(size), EIGHTH, new Node.Offcut(), new Node.Offcut());
+  }
+
+  private static Node.TrimOff trim(Edge edge) {
+    return new Node.TrimOff(edge, Length.inches(1, 4), new Node.Offcut());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // as long along the cut as across it
+    "RIP, 12, 60, 48, FENCE",
+    "RIP, 12, 36, 36, FENCE",
+    "CROSSCUT, 12, 30, 36, FENCE",
+    // shorter along the cut: it turns at the fence
+    "RIP, 36, 1, 48, GAUGE",
+    "CROSSCUT, 36, 96, 6, GAUGE",
+    "CROSSCUT, 78, 96, 24, GAUGE",
+    "CROSSCUT, 78, 96, 25, STRAIGHTEDGE",
+    "RIP, 12, 24, 48, GAUGE",
+    "RIP, 12, 30, 48, STRAIGHTEDGE",
+    // strips, and what is as wide as guard and push block
+    "RIP, 0.375, 96, 2.25, FENCE_AT_REST",
+    "RIP, 0.375, 96, 1.75, BAND_SAW",
+    "RIP, 1.5, 96, 2.625, FENCE",
+    "CROSSCUT, 1, 6, 36, FENCE_AT_REST",
+    "CROSSCUT, 1, 2.125, 36, BAND_SAW",
+    "CROSSCUT, 1, 60, 12, GAUGE",
+  })
+  void a_piece_is_held_by_its_shape(
+      Direction way, double size, double length, double width, Hold hold) {
+    assertThat(LIMITS.cut(placed(length, width), cut(way, size), SHEET)).isEqualTo(hold);
+  }
+
+  /** With a strip off the near edge the fence would stand along the far one, which is rough. */
+  @Test
+  void a_rough_edge_never_lies_along_the_fence() {
+    Node.Cut strip = cut(Direction.RIP, 1);
+    assertThat(LIMITS.cut(placed(40, 6), strip, ROUGH)).isEqualTo(Hold.BAND_SAW);
+    assertThat(LIMITS.cut(placed(40, 5), strip, ROUGH)).isEqualTo(Hold.FENCE_AT_REST);
+    assertThat(LIMITS.cut(placed(40, 6), strip, SHEET)).isEqualTo(Hold.FENCE_AT_REST);
+    assertThat(LIMITS.cut(placed(40, 6), cut(Direction.RIP, 3), ROUGH)).isEqualTo(Hold.FENCE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "NEAR_END, 96, 48, STRAIGHTEDGE",
+    "NEAR_END, 96, 6, GAUGE",
+    "NEAR_EDGE, 96, 48, FENCE",
+  })
+  void an_edge_is_trimmed_by_the_shape(Edge edge, double length, double width, Hold hold) {
+    assertThat(LIMITS.trim(placed(length, width), trim(edge))).isEqualTo(hold);
+  }
+
+  /** A sheet longer than the saw can rip is trimmed all the same. */
+  @Test
+  void what_is_beyond_the_saw_is_trimmed_along_a_straightedge() {
+    HoldLimits short80 =
+        new HoldLimits(
+            Length.ZERO, Optional.of(Length.inches(80)), Optional.empty(), Optional.empty());
+    HoldLimits narrow40 =
+        new HoldLimits(
+            Length.ZERO, Optional.empty(), Optional.of(Length.inches(40)), Optional.empty());
+    assertThat(short80.trim(placed(96, 48), trim(Edge.NEAR_EDGE))).isEqualTo(Hold.STRAIGHTEDGE);
+    assertThat(narrow40.trim(placed(30, 48), trim(Edge.NEAR_END))).isEqualTo(Hold.STRAIGHTEDGE);
+    assertThat(narrow40.trim(placed(96, 40), trim(Edge.NEAR_END))).isEqualTo(Hold.GAUGE);
+  }
+
+  @Test
+  void without_limits_only_the_shape_counts() {
+    assertThat(HoldLimits.NONE.cut(placed(96, 48), cut(Direction.RIP, 0.125), SHEET))
+        .isEqualTo(Hold.FENCE);
+    assertThat(HoldLimits.NONE.cut(placed(96, 48), cut(Direction.CROSSCUT, 1), SHEET))
+        .isEqualTo(Hold.GAUGE);
+  }
+}
