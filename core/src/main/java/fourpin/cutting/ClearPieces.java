@@ -4,13 +4,15 @@ import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
  * Cuts the defects out of one board: in one direction first, so that clear pieces lie between the
  * blocks with defects, then each block in the other direction. Or with a single cut in each gap
  * between defects: then each piece in the other direction beside its defect, and what is as long as
- * the defect in the first direction again. Lengths are in picometres, from the corner of the board.
+ * the defect in the first direction again. Or round the place of one part, whose defects are cut
+ * out of what lies round it then. Lengths are in picometres, from the corner of the board.
  */
 final class ClearPieces {
 
@@ -37,8 +39,17 @@ final class ClearPieces {
    * How the defects of a board are cut out.
    *
    * @param first the way of the first cuts
+   * @param place that is cut out before anything else
    */
-  record Cuts(Direction first, Gaps gaps) {
+  record Cuts(Direction first, Gaps gaps, Optional<ClearPlace> place) {
+
+    Cuts(Direction first, Gaps gaps) {
+      this(first, gaps, Optional.empty());
+    }
+
+    static Cuts around(ClearPlace place) {
+      return new Cuts(place.first(), Gaps.CLEAR, Optional.of(place));
+    }
 
     /** The way of cuts so many stages after the first. */
     Direction at(int stage) {
@@ -111,13 +122,72 @@ final class ClearPieces {
             board.width().minus(trim.farEdge()).picometres());
     Node node =
         trimmed.x0 < trimmed.x1 && trimmed.y0 < trimmed.y1
-            ? node(trimmed, 0, defects(), content)
+            ? whole(trimmed, content)
             : new Node.Offcut();
     for (Edge edge : List.of(Edge.values()).reversed()) {
       Length off = trim.at(edge);
       node = off.isZero() ? node : new Node.TrimOff(edge, off, node);
     }
     return node;
+  }
+
+  private Node whole(Block trimmed, Function<Clear, Node> content) {
+    return cuts.place
+        .map(p -> new Block(p.x(), p.y(), p.x() + p.length(), p.y() + p.width()))
+        .map(place -> around(trimmed, place, cuts.first, content))
+        .orElseGet(() -> node(trimmed, 0, defects(), content));
+  }
+
+  /** Cuts a place out of a region, one way and then the other; the rest is cut as ever. */
+  private Node around(Block region, Block place, Direction way, Function<Clear, Node> content) {
+    if (region.equals(place)) {
+      return content.apply(clear(region));
+    }
+    if (isStraightenedFirst(region, place, way)) {
+      Length off = board.roughEdge();
+      Block rest = region.part(Direction.RIP, region.y0 + off.picometres(), region.y1);
+      return new Node.TrimOff(Edge.NEAR_EDGE, off, around(rest, place, way, content));
+    }
+    if (region.from(way) < place.from(way)) {
+      return before(region, place, way, content);
+    }
+    return place.to(way) < region.to(way)
+        ? behind(region, place, way, content)
+        : around(region, place, way.other(), content);
+  }
+
+  /** Before it is ripped, or where only that makes it narrow enough to be crosscut. */
+  private boolean isStraightenedFirst(Block region, Block place, Direction way) {
+    boolean ripped = place.y0 > region.y0 || place.y1 < region.y1;
+    boolean at = way == Direction.RIP || !reach(region, way);
+    return ripped && at && !roughEdge(region).isZero();
+  }
+
+  private Node before(Block region, Block place, Direction way, Function<Clear, Node> content) {
+    long from = region.from(way);
+    long cut = place.from(way) - kerf;
+    Node near = node(region.part(way, from, cut), 0, defects(), content);
+    Block rest = region.part(way, place.from(way), region.to(way));
+    return new Node.Cut(
+        way, length(cut - from), length(kerf), near, around(rest, place, way, content));
+  }
+
+  private Node behind(Block region, Block place, Direction way, Function<Clear, Node> content) {
+    long from = region.from(way);
+    long cut = place.to(way);
+    long end = region.to(way);
+    long taken = Math.min(kerf, end - cut);
+    Node near = around(region.part(way, from, cut), place, way.other(), content);
+    Node far =
+        taken == end - cut
+            ? new Node.Dust()
+            : node(region.part(way, cut + taken, end), 0, defects(), content);
+    return new Node.Cut(way, length(cut - from), length(taken), near, far);
+  }
+
+  private Clear clear(Block region) {
+    return new Clear(
+        region.x0, region.y0, region.x1 - region.x0, region.y1 - region.y0, roughEdge(region));
   }
 
   private List<Block> defects() {
@@ -137,12 +207,10 @@ final class ClearPieces {
       return new Node.Offcut();
     }
     List<Block> its = defects.stream().filter(region::meets).toList();
-    Length rough = roughEdge(region);
     if (its.isEmpty()) {
-      return content.apply(
-          new Clear(region.x0, region.y0, region.x1 - region.x0, region.y1 - region.y0, rough));
+      return content.apply(clear(region));
     }
-    if (cuts.at(stage) == Direction.RIP && !rough.isZero()) {
+    if (cuts.at(stage) == Direction.RIP && !roughEdge(region).isZero()) {
       return straightened(region, stage, defects, content);
     }
     List<Stretch> stretches = stretches(region, stage, its);
@@ -211,7 +279,7 @@ final class ClearPieces {
       case BEFORE -> most;
       case MIDDLE -> {
         long middle = (least + most) / 2;
-        long rounded = middle - (middle - from) % step();
+        long rounded = middle - (middle - from) % step(board);
         yield rounded < least ? middle : rounded;
       }
     };
@@ -283,7 +351,8 @@ final class ClearPieces {
         : new Node.Offcut();
   }
 
-  private long step() {
+  /** What fences are set by at the finest. */
+  static long step(StockSheet board) {
     Length step = board.length().unit().customary() ? Length.inches(1, 16) : Length.mm(1);
     return step.picometres();
   }

@@ -73,11 +73,16 @@ final class DefectCutter {
   }
 
   /**
-   * A layout of the whole boards.
+   * A layout of the whole boards, which leaves nothing out that a board not taken would hold.
    *
    * @param clear for stock without defects
    */
   static Layout cut(SheetProblem problem, Way way, SheetCutter clear) {
+    return LastPlaces.filled(problem, way, clear, once(problem, way, clear));
+  }
+
+  /** What comes of one way alone. */
+  static Layout once(SheetProblem problem, Way way, SheetCutter clear) {
     return new DefectCutter(problem, way).layout(clear);
   }
 

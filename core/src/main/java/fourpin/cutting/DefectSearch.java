@@ -8,6 +8,7 @@ import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
@@ -23,6 +24,9 @@ final class DefectSearch {
 
   /** Ways that are looked at quickly. */
   private static final int MOST_QUICK = 26;
+
+  /** Boards that are cut round the place of a part that is left out. */
+  private static final int MOST_PLACES = 8;
 
   private final SheetProblem problem;
   private final Merit.Aims aims;
@@ -94,7 +98,21 @@ final class DefectSearch {
       }
       best = best(tried);
     }
+    roundPlaces(best, tried);
     return tried;
+  }
+
+  /** Where a part is left out, boards that would hold it are cut round its place. */
+  private void roundPlaces(Tried best, List<Tried> tried) {
+    Map<StockSheet, ClearPlace> places = LastPlaces.places(problem, best.layout.unplaced());
+    problem.stock().stream()
+        .filter(places::containsKey)
+        .limit(MOST_PLACES)
+        .forEach(board -> attempt(round(best, board, places), tried));
+  }
+
+  private static Way round(Tried best, StockSheet board, Map<StockSheet, ClearPlace> places) {
+    return best.way.with(board, Cuts.around(Objects.requireNonNull(places.get(board))));
   }
 
   private void attempt(Way way, List<Tried> tried) {

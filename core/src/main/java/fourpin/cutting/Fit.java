@@ -7,9 +7,11 @@ import java.util.List;
 /** Whether a part, or the matched set that it is in, can be cut from a whole sheet of a stock. */
 public record Fit(StockSheet sheet, Verdict verdict) {
 
-  /** Whether it can, and if not, why. Defects are not looked at. */
+  /** Whether it can, and if not, why. */
   public enum Verdict {
     CAN_BE_CUT,
+    /** It could, were the board clear; no place between its defects is large enough. */
+    DEFECTS_IN_THE_WAY,
     /** It is small enough, but no cuts within the limits of the saw get it out. */
     BEYOND_THE_SAW,
     /** The sheet, trimmed, is too small for it, as its grain has to run. */
@@ -29,8 +31,10 @@ public record Fit(StockSheet sheet, Verdict verdict) {
   }
 
   private static Verdict verdict(Inflated problem, int kind, Inflated.Panel panel) {
-    if (panel.options().stream().anyMatch(option -> option.kind() == kind)) {
-      return Verdict.CAN_BE_CUT;
+    if (panel.takes(kind)) {
+      return ClearPlace.of(problem, panel, kind).isPresent()
+          ? Verdict.CAN_BE_CUT
+          : Verdict.DEFECTS_IN_THE_WAY;
     }
     return Misfits.isLargeEnough(panel, problem.kinds.get(kind))
         ? Verdict.BEYOND_THE_SAW

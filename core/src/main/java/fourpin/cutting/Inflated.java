@@ -80,9 +80,15 @@ final class Inflated {
     double area() {
       return (double) length * width;
     }
+
+    /** Whether a kind can be cut from it, were it clear. */
+    boolean takes(int kind) {
+      return options.stream().anyMatch(option -> option.kind == kind);
+    }
   }
 
   final long kerf;
+  final Trim trim;
   final List<Kind> kinds;
   final List<List<Part>> partsOfKind;
   final List<Panel> panels;
@@ -91,6 +97,7 @@ final class Inflated {
 
   Inflated(SheetProblem problem) {
     kerf = problem.saw().kerf().picometres();
+    trim = problem.saw().trim();
     parts = problem.parts().stream().collect(Collectors.toMap(Part::mark, part -> part));
     Map<Kind, List<Part>> gathered = new LinkedHashMap<>();
     for (Part part : problem.parts()) {

@@ -3,6 +3,7 @@ package fourpin.cutting;
 import fourpin.cutting.Inflated.Kind;
 import fourpin.cutting.Inflated.Panel;
 import fourpin.cutting.Unplaced.Reason;
+import java.util.List;
 
 /** Says why a kind was left out. */
 final class Misfits {
@@ -14,15 +15,21 @@ final class Misfits {
 
   Reason reason(int kind) {
     Kind k = problem.kinds.get(kind);
-    boolean fits =
-        problem.panels.stream().anyMatch(p -> p.options().stream().anyMatch(o -> o.kind() == kind));
-    if (fits || problem.panels.isEmpty()) {
+    List<Panel> large = problem.panels.stream().filter(p -> p.takes(kind)).toList();
+    if (problem.panels.isEmpty() || large.stream().anyMatch(p -> hasPlace(p, kind))) {
       return Reason.NO_SHEETS_LEFT;
+    }
+    if (!large.isEmpty()) {
+      return Reason.DEFECTS;
     }
     if (problem.panels.stream().anyMatch(p -> isLargeEnough(p, k))) {
       return Reason.SAW_LIMITS;
     }
     return k.grain() == Grain.FREE ? turnable(k) : fixed(k);
+  }
+
+  private boolean hasPlace(Panel panel, int kind) {
+    return ClearPlace.of(problem, panel, kind).isPresent();
   }
 
   /** Whether the kind fits within the panel, whatever the saw can do. */

@@ -164,7 +164,9 @@ final class Sharing {
     int[] fitting = inflated.fittingDemand();
     for (Part part : left(part -> group.marks().contains(part.mark()))) {
       int kind = inflated.kind(part.mark());
-      Unplaced.Reason reason = fitting[kind] > 0 ? asGroup : new Misfits(inflated).reason(kind);
+      Unplaced.Reason own = new Misfits(inflated).reason(kind);
+      boolean fits = fitting[kind] > 0 && own == Unplaced.Reason.NO_SHEETS_LEFT;
+      Unplaced.Reason reason = fits ? asGroup : own;
       leftOut.add(new Unplaced(part.mark(), part.count(), reason));
     }
   }

@@ -15,6 +15,8 @@ public record Unplaced(String mark, int count, Reason reason) {
     GRAIN_FORBIDS_TURNING,
     /** It would fit, but no cuts within the limits of the saw get it out of a sheet. */
     SAW_LIMITS,
+    /** It would fit on a board, but its defects leave no clear place as large as it. */
+    DEFECTS,
     /** No whole sheet was found to hold all the parts that must share one. */
     TOO_MUCH_FOR_ONE_SHEET,
     /**

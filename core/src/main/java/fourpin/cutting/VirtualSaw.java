@@ -19,12 +19,13 @@ import java.util.stream.Stream;
  * where no more than the kerf is left beyond the setting, it takes exactly what is left and nothing
  * remains. A finished part has exactly its size and grain. No cut is longer than the saw reaches,
  * the first one runs the way it must, and no part goes through more stages of cuts than allowed;
- * trimming does not count. What was asked for is cut or left out with a true reason (of parts that
- * must share a sheet, which one sheet is said not to hold, only this is checked: that one part
- * alone does not fit, and that sheets large enough are used up where that is the reason; not that
- * no other layout has room for them, which the reasons do not claim). No more sheets are used than
- * there are. Parts, offcuts, kerf and trim add up to the sheet. The parts of a matched set lie one
- * after the other with only the kerf between, and parts that must share a sheet do.
+ * trimming does not count. What was asked for is cut or left out with a true reason, and on no
+ * board that is not taken is there a place for it clear of defects (of parts that must share a
+ * sheet, which one sheet is said not to hold, only this is checked: that one part alone does not
+ * fit, and that sheets large enough are used up where that is the reason; not that no other layout
+ * has room for them, which the reasons do not claim). No more sheets are used than there are.
+ * Parts, offcuts, kerf and trim add up to the sheet. The parts of a matched set lie one after the
+ * other with only the kerf between, and parts that must share a sheet do.
  */
 public final class VirtualSaw {
   private final SheetProblem problem;
@@ -94,23 +95,37 @@ public final class VirtualSaw {
   }
 
   private void checkReason(Unplaced out, Part part) {
-    List<StockSheet> large =
-        problem.stock().stream()
-            .filter(sheet -> sheet.defects().isEmpty() && fits(part, sheet))
-            .toList();
+    List<StockSheet> large = problem.stock().stream().filter(s -> fits(part, s)).toList();
     List<StockSheet> within = large.stream().filter(s -> canBeCut(part, s)).toList();
-    boolean wantOfSheets = out.reason() == Unplaced.Reason.NO_SHEETS_LEFT;
-    boolean limits = out.reason() == Unplaced.Reason.SAW_LIMITS;
-    boolean onNone = within.isEmpty() && !problem.stock().isEmpty() && !hasDefects();
-    if ((wantOfSheets && onNone) || (limits && large.isEmpty())) {
+    List<StockSheet> giving = within.stream().filter(s -> hasClearPlace(part, s)).toList();
+    boolean unfounded =
+        switch (out.reason()) {
+          case NO_SHEETS_LEFT -> giving.isEmpty() && !problem.stock().isEmpty();
+          case DEFECTS -> within.isEmpty();
+          case SAW_LIMITS -> large.isEmpty();
+          default -> false;
+        };
+    if (unfounded) {
       faults.add(new Fault.WrongReason(out.mark(), out.reason()));
     }
-    (limits || wantOfSheets ? within : large)
-        .stream().filter(sheet -> !wantOfSheets || spare(sheet)).forEach(s -> needless(out, s));
+    List<StockSheet> against =
+        switch (out.reason()) {
+          case NO_SHEETS_LEFT -> giving.stream().filter(this::spare).toList();
+          case DEFECTS -> giving;
+          case SAW_LIMITS -> within;
+          default -> large;
+        };
+    against.forEach(sheet -> needless(out, sheet));
   }
 
-  private boolean hasDefects() {
-    return problem.stock().stream().anyMatch(sheet -> !sheet.defects().isEmpty());
+  /** On one of the lays in which the saw can cut it. */
+  private boolean hasClearPlace(Part part, StockSheet sheet) {
+    ClearOfDefects board = new ClearOfDefects(sheet, problem.saw());
+    return lays(part, sheet)
+        .anyMatch(
+            lay ->
+                board.hold(
+                    along(part, lay), across(part, lay), width(sheet) - width(part, lay, sheet)));
   }
 
   private void needless(Unplaced out, StockSheet sheet) {
@@ -135,7 +150,8 @@ public final class VirtualSaw {
     }
     if (its.size() == 1 && its.getFirst().count() == 1) {
       large.stream()
-          .filter(sheet -> sheet.defects().isEmpty() && (!wantOfSheets || spare(sheet)))
+          .filter(sheet -> hasClearPlace(withItsSet(its.getFirst()), sheet))
+          .filter(sheet -> !wantOfSheets || spare(sheet))
           .forEach(sheet -> needless(out, sheet));
     }
   }
@@ -268,13 +284,17 @@ public final class VirtualSaw {
    * crosscut, or the other way round, or no order helps.
    */
   private boolean canBeCut(Part part, StockSheet sheet) {
+    return lays(part, sheet).findAny().isPresent();
+  }
+
+  private Stream<Lay> lays(Part part, StockSheet sheet) {
     return Stream.of(Lay.values())
         .filter(lay -> SawnSheet.grainAllows(part, sheet, lay))
         .filter(
             lay ->
                 along(part, lay) <= length(sheet) && across(part, lay) <= width(part, lay, sheet))
         .filter(lay -> canBeParted(part, lay, sheet))
-        .anyMatch(
+        .filter(
             lay ->
                 canBeCut(
                     along(part, lay), across(part, lay), length(sheet), width(part, lay, sheet)));

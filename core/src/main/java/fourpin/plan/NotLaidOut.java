@@ -59,7 +59,8 @@ record NotLaidOut(
 
   private boolean isBySize() {
     return switch (unplaced.reason()) {
-      case TOO_LONG, TOO_WIDE, NO_SHEET_BOTH_WAYS, SAW_LIMITS, GRAIN_FORBIDS_TURNING -> true;
+      case TOO_LONG, TOO_WIDE, NO_SHEET_BOTH_WAYS, SAW_LIMITS, GRAIN_FORBIDS_TURNING, DEFECTS ->
+          true;
       case TOO_MUCH_FOR_ONE_SHEET, NOT_ON_ONE_SHEET, NO_SHEETS_LEFT -> false;
     };
   }
@@ -75,6 +76,7 @@ record NotLaidOut(
               + ") get it out of the stock"
               + sizes();
       case GRAIN_FORBIDS_TURNING -> it() + " would fit only across the grain" + sizes();
+      case DEFECTS -> String.join("; ", barred());
       case TOO_MUCH_FOR_ONE_SHEET ->
           "no one sheet was found to hold " + group() + ", not even a whole one" + share();
       case NOT_ON_ONE_SHEET ->
@@ -216,6 +218,24 @@ record NotLaidOut(
         all.isEmpty()
             ? "nothing of the stock gives it"
             : "the stock for it is used up (" + all + ")");
+    told.addAll(barred());
+    return String.join("; ", told);
+  }
+
+  /** What each of the stock that does not give it has against it. */
+  private List<String> barred() {
+    List<String> told = new ArrayList<>();
+    List<Fit> fits = Fit.of(problem, unplaced.mark());
+    String knotty = words(fits, Fit.Verdict.DEFECTS_IN_THE_WAY);
+    if (!knotty.isEmpty()) {
+      told.add(
+          "between the defects of "
+              + knotty
+              + " no place is clear for "
+              + it()
+              + ", "
+              + size(size().length(), size().width()));
+    }
     String beyond = words(fits, Fit.Verdict.BEYOND_THE_SAW);
     if (!beyond.isEmpty()) {
       told.add("the limits of the saw (" + limits() + ") bar it from " + beyond);
@@ -224,7 +244,7 @@ record NotLaidOut(
     if (!small.isEmpty()) {
       told.add(size(size().length(), size().width()) + " does not fit " + small);
     }
-    return String.join("; ", told);
+    return told;
   }
 
   private String words(List<Fit> fits, Fit.Verdict verdict) {
@@ -241,12 +261,7 @@ record NotLaidOut(
             .filter(p -> p.sheet().name().equals(sheet.name()))
             .mapToLong(SheetPattern::quantity)
             .sum();
-    boolean round = used == 0 && !sheet.defects().isEmpty();
-    return sheet.name()
-        + ": "
-        + (round
-            ? "no clear piece is large enough"
-            : used + " of " + sheet.supply().most() + " used");
+    return sheet.name() + ": " + used + " of " + sheet.supply().most() + " used";
   }
 
   private Figure figure() {
@@ -281,7 +296,8 @@ record NotLaidOut(
       case TOO_MUCH_FOR_ONE_SHEET -> List.of(fewer, stock);
       case NOT_ON_ONE_SHEET -> List.of(stock, fewer);
       case NO_SHEETS_LEFT -> isBarred() ? List.of(stock, saw) : List.of(stock, smaller);
-      case TOO_LONG, TOO_WIDE, NO_SHEET_BOTH_WAYS, GRAIN_FORBIDS_TURNING -> List.of(stock, smaller);
+      case TOO_LONG, TOO_WIDE, NO_SHEET_BOTH_WAYS, GRAIN_FORBIDS_TURNING, DEFECTS ->
+          List.of(stock, smaller);
     };
   }
 

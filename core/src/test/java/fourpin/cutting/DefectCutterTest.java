@@ -67,8 +67,16 @@ class DefectCutterTest {
   }
 
   private static Layout cut(SheetProblem problem, Direction first, Length least) {
-    return DefectCutter.cut(
-        problem, new DefectCutter.Way(first, least, DefectCutter.Price.SHARE), new StripCutter());
+    return DefectCutter.cut(problem, way(first, least), new StripCutter());
+  }
+
+  /** And nothing done for what is left out. */
+  private static Layout once(SheetProblem problem, Direction first) {
+    return DefectCutter.once(problem, way(first, Length.ZERO), new StripCutter());
+  }
+
+  private static DefectCutter.Way way(Direction first, Length least) {
+    return new DefectCutter.Way(first, least, DefectCutter.Price.SHARE);
   }
 
   static LongStream seeds() {
@@ -127,19 +135,19 @@ class DefectCutterTest {
   @Test
   void crosscutFirstGivesShortWideClearPieces() {
     SheetProblem wide = knotty(48, 10, 2);
-    Layout crosscut = cut(wide, Direction.CROSSCUT, Length.ZERO);
+    Layout crosscut = once(wide, Direction.CROSSCUT);
     assertThat(VirtualSaw.check(wide, crosscut)).isEmpty();
     assertThat(crosscut.unplaced()).isEmpty();
-    assertThat(cut(wide, Direction.RIP, Length.ZERO).unplaced()).hasSize(1);
+    assertThat(once(wide, Direction.RIP).unplaced()).hasSize(1);
   }
 
   @Test
   void rippedFirstGivesLongNarrowClearPieces() {
     SheetProblem narrow = knotty(100, 4, 2);
-    Layout ripped = cut(narrow, Direction.RIP, Length.ZERO);
+    Layout ripped = once(narrow, Direction.RIP);
     assertThat(VirtualSaw.check(narrow, ripped)).isEmpty();
     assertThat(ripped.unplaced()).isEmpty();
-    assertThat(cut(narrow, Direction.CROSSCUT, Length.ZERO).unplaced()).hasSize(1);
+    assertThat(once(narrow, Direction.CROSSCUT).unplaced()).hasSize(1);
   }
 
   @ParameterizedTest

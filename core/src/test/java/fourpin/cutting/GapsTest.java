@@ -1,5 +1,7 @@
 package fourpin.cutting;
 
+import static fourpin.cutting.SawLimits.FREE;
+import static fourpin.cutting.SawLimits.FirstCut.EITHER;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.cutting.ClearPieces.Cuts;
@@ -10,7 +12,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -193,17 +197,163 @@ class GapsTest {
       assertThat(fits || !all).as("seed " + seed).isTrue();
       fitting += fits ? 1 : 0;
       found += all ? 1 : 0;
-      onlyByOneCut += all && !isFoundWithoutGaps(problem) ? 1 : 0;
+      onlyByOneCut += all && !isFoundWithoutGaps(problem, CUTTER) ? 1 : 0;
     }
     assertThat(fitting).isGreaterThan(20);
     assertThat(found).isGreaterThanOrEqualTo(fitting * 9 / 10);
     assertThat(onlyByOneCut).isPositive();
   }
 
-  private static boolean isFoundWithoutGaps(SheetProblem problem) {
+  private static boolean isFoundWithoutGaps(SheetProblem problem, SheetCutter clear) {
     return Arrays.stream(Direction.values())
         .map(first -> new DefectCutter.Way(first, Length.ZERO, DefectCutter.Price.SHARE))
-        .anyMatch(way -> DefectCutter.cut(problem, way, CUTTER).unplaced().isEmpty());
+        .anyMatch(way -> DefectCutter.once(problem, way, clear).unplaced().isEmpty());
+  }
+
+  /** A lone part that just fits beside the defects of a board, kerf, rough edge, trim and all. */
+  private static SheetProblem lone(long seed) {
+    Random random = new Random(seed);
+    Defect[] defects = new Defect[1 + random.nextInt(4)];
+    Arrays.setAll(
+        defects,
+        i ->
+            defect(
+                random.nextInt(1900),
+                random.nextInt(180),
+                10 + random.nextInt(120),
+                10 + random.nextInt(60)));
+    Part part = part("P", 100 + random.nextInt(1700), 20 + random.nextInt(150), 1);
+    Grain grain = random.nextInt(3) == 0 ? Grain.FREE : Grain.FIXED;
+    Saw saw =
+        new Saw(Length.mm(random.nextInt(4)), Trim.ends(Length.mm(10)), limits(random.nextInt(4)));
+    StockSheet board = board("ash", 2000, 200, Supply.of(1), 0, defects);
+    Together alone = new Together("alone", List.of("P"));
+    Ties ties = new Ties(List.of(), random.nextBoolean() ? List.of(alone) : List.of());
+    return new SheetProblem(List.of(part.with(grain)), List.of(board), saw, ties);
+  }
+
+  private static SawLimits limits(int which) {
+    return switch (which) {
+      case 1 -> new SawLimits(Optional.of(Length.mm(1500)), Optional.empty(), EITHER, FREE);
+      case 2 -> new SawLimits(Optional.empty(), Optional.of(Length.mm(150)), EITHER, FREE);
+      default -> SawLimits.NONE;
+    };
+  }
+
+  /** All places in whole millimetres. A strip before it is at least 1 mm thick, with the kerf. */
+  private static boolean hasPlace(SheetProblem problem) {
+    Part part = problem.parts().getFirst();
+    boolean turned = part.grain() == Grain.FREE;
+    return canLie(problem, (int) part.length().mm(), (int) part.width().mm())
+        || (turned && canLie(problem, (int) part.width().mm(), (int) part.length().mm()));
+  }
+
+  /** It is shorter and narrower than the board, so it is both ripped and crosscut. */
+  private static boolean canLie(SheetProblem problem, int length, int width) {
+    SawLimits limits = problem.saw().limits();
+    double rip = limits.longestRip().map(Length::mm).orElse(Double.MAX_VALUE);
+    double crosscut = limits.widestCrosscut().map(Length::mm).orElse(Double.MAX_VALUE);
+    boolean crosscutFirst = 197 <= crosscut && length <= rip;
+    boolean ripFirst = 1980 <= rip && width <= crosscut;
+    return (crosscutFirst || ripFirst) && isClear(problem, length, width);
+  }
+
+  private static boolean isClear(SheetProblem problem, int length, int width) {
+    int away = 1 + (int) problem.saw().kerf().mm();
+    return IntStream.rangeClosed(10, 1990 - length)
+        .filter(x -> x == 10 || x >= 10 + away)
+        .anyMatch(
+            x ->
+                IntStream.rangeClosed(3, 200 - width)
+                    .filter(y -> y == 3 || y >= 3 + away)
+                    .anyMatch(y -> isClear(problem, x, y, length, width)));
+  }
+
+  private static boolean isClear(SheetProblem problem, int x, int y, int length, int width) {
+    return problem.stock().getFirst().defects().stream()
+        .noneMatch(
+            d ->
+                d.x().mm() < x + length
+                    && x < d.x().mm() + d.length().mm()
+                    && d.y().mm() < y + width
+                    && y < d.y().mm() + d.width().mm());
+  }
+
+  @Test
+  void aLonePartIsAlwaysFound() {
+    int fitting = 0;
+    int onlyRoundIt = 0;
+    for (long seed = 0; seed < 400; seed++) {
+      SheetProblem problem = lone(seed);
+      Layout layout = new StripCutter().cut(problem);
+      assertThat(VirtualSaw.check(problem, layout)).as("seed " + seed).isEmpty();
+      boolean fits = hasPlace(problem);
+      assertThat(layout.unplaced().isEmpty()).as("seed " + seed).isEqualTo(fits);
+      fitting += fits ? 1 : 0;
+      onlyRoundIt += fits && !isFoundWithoutGaps(problem, new StripCutter()) ? 1 : 0;
+    }
+    assertThat(fitting).isBetween(100, 350);
+    assertThat(onlyRoundIt).isPositive();
+  }
+
+  private static SheetProblem refused(int length, int width, Defect... defects) {
+    return new SheetProblem(
+        List.of(part("P", length, width, 1)),
+        List.of(board("ash", 2000, 200, Supply.of(1), 0, defects)),
+        new Saw(Length.mm(3), Trim.ends(Length.mm(10))));
+  }
+
+  /** By hand: crosscut at 327, ripped 100 mm off to 200 wide; or the whole length ripped. */
+  @Test
+  void partsThatLieBetweenDefectsAreCut() {
+    SheetProblem between =
+        refused(
+            1039,
+            137,
+            defect(211, 34, 71, 43),
+            defect(429, 22, 51, 31),
+            defect(305, 6, 22, 39),
+            defect(1373, 128, 107, 72));
+    SheetProblem above =
+        refused(
+            1670,
+            59,
+            defect(1590, 68, 110, 47),
+            defect(298, 134, 69, 66),
+            defect(1686, 4, 114, 68),
+            defect(832, 103, 75, 56));
+    for (SheetProblem problem : List.of(between, above)) {
+      Layout layout = CUTTER.cut(problem);
+      assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+      assertThat(layout.unplaced()).isEmpty();
+    }
+  }
+
+  @Test
+  void whereDefectsAreInTheWayTheyAreTheReason() {
+    SheetProblem knotty = refused(1000, 150, defect(980, 90, 40, 40));
+    assertThat(CUTTER.cut(knotty).unplaced())
+        .containsExactly(new Unplaced("P", 1, Unplaced.Reason.DEFECTS));
+  }
+
+  /** Any other reason is false, and so is this one where a place is clear. */
+  @Test
+  void theVirtualSawJudgesReasonsOfBoardsWithDefects() {
+    SheetProblem knotty = refused(1000, 150, defect(980, 90, 40, 40));
+    SheetProblem clear = refused(900, 150, defect(980, 90, 40, 40));
+    for (Unplaced.Reason reason : Unplaced.Reason.values()) {
+      boolean ofGroups =
+          reason == Unplaced.Reason.TOO_MUCH_FOR_ONE_SHEET
+              || reason == Unplaced.Reason.NOT_ON_ONE_SHEET;
+      Layout out =
+          new Layout(List.of(), List.of(new Unplaced("P", 1, reason)), new LowerBound(0, 0));
+      if (!ofGroups) {
+        assertThat(VirtualSaw.check(clear, out)).as(reason.name()).isNotEmpty();
+        assertThat(VirtualSaw.check(knotty, out).isEmpty())
+            .as(reason.name())
+            .isEqualTo(reason == Unplaced.Reason.DEFECTS);
+      }
+    }
   }
 
   /** Of two boards one is ripped between its knots, the other crosscut beside its own. */

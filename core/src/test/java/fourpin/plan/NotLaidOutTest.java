@@ -4,6 +4,7 @@ import static fourpin.job.SampleJobs.in;
 import static fourpin.job.SampleJobs.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fourpin.cutting.Defect;
 import fourpin.cutting.Grain;
 import fourpin.cutting.Matched;
 import fourpin.cutting.Part;
@@ -86,6 +87,33 @@ class NotLaidOutTest {
         .containsExactly(
             "1 of line rail can't be cut from ash: the stock for it is used up (96 x 5 1/2: 1 of 1"
                 + " used); 40 x 5 1/2 in does not fit 30 x 5 1/2 | state more or larger stock of ash");
+  }
+
+  /** The knot leaves 4 in on one side of it and 46 on the other; the second board is too short. */
+  @Test
+  void saysWhereDefectsAreInTheWay() {
+    Stock knotty =
+        new Stock(
+            "1. 52 x 5 1/2",
+            in("52"),
+            in("5 1/2"),
+            Optional.of(1),
+            Optional.empty(),
+            Supply.ON_HAND,
+            Optional.empty(),
+            List.of(new Defect(in("5"), in("2"), in("1/2"), in("1"))));
+    Wanted rails =
+        wanted(
+            Wanted.Kind.BOARDS,
+            List.of(part("rail", "48", "4", 1)),
+            Ties.NONE,
+            knotty,
+            stock("30", "5 1/2", 0));
+    assertThat(refusals(job(), rails))
+        .containsExactly(
+            "1 of line rail can't be cut from ash: between the defects of 1. 52 x 5 1/2 no place is"
+                + " clear for it, 48 x 4 in; 48 x 4 in does not fit 30 x 5 1/2 | state more or"
+                + " larger stock of ash");
   }
 
   /** 40 + 1/8 + 60. */
