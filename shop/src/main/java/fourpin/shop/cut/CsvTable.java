@@ -6,7 +6,6 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import fourpin.measure.Spelling;
 import fourpin.shop.yaml.Place;
 import fourpin.shop.yaml.Problem;
-import fourpin.shop.yaml.TreeReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -25,12 +24,33 @@ import java.util.Optional;
  */
 final class CsvTable {
 
-  /** More parts than a shop cuts at a time; keeps hostile input cheap. */
-  private static final int MOST_ROWS = 5_000;
+  /** How large a table may be; keeps hostile input cheap. */
+  enum Size {
+    /** By hand: more parts than a shop cuts at a time. */
+    STATED(5_000, 1),
+    /** By Fourpin, which writes a line for each sheet, and for each part on each layout. */
+    WRITTEN(250_000, 32);
+
+    private final int lines;
+    private final int megabytes;
+
+    Size(int lines, int megabytes) {
+      this.lines = lines;
+      this.megabytes = megabytes;
+    }
+
+    int bytes() {
+      return megabytes << MEBI;
+    }
+  }
+
+  /** Bits of a megabyte. */
+  private static final int MEBI = 20;
 
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private final List<Column> columns;
+  private final Size size;
   private final List<Problem> problems;
   private final List<Row> rows = new ArrayList<>();
 
@@ -43,8 +63,9 @@ final class CsvTable {
     }
   }
 
-  private CsvTable(List<Column> columns, List<Problem> problems) {
+  private CsvTable(List<Column> columns, Size size, List<Problem> problems) {
     this.columns = columns;
+    this.size = size;
     this.problems = problems;
   }
 
@@ -54,12 +75,17 @@ final class CsvTable {
    * @param problems gets what is wrong
    */
   static List<Row> read(byte[] bytes, List<Column> columns, List<Problem> problems) {
-    CsvTable table = new CsvTable(columns, problems);
-    if (bytes.length > TreeReader.MOST_BYTES) {
+    return read(bytes, columns, Size.STATED, problems);
+  }
+
+  /** The same of a table of any size. */
+  static List<Row> read(byte[] bytes, List<Column> columns, Size size, List<Problem> problems) {
+    CsvTable table = new CsvTable(columns, size, problems);
+    if (bytes.length > size.bytes()) {
       table.wrong(
           Place.START,
           "the file",
-          "it is larger than 1 MB",
+          "it is larger than " + size.megabytes + " MB",
           "cut in several goes, each on its own");
     } else {
       text(bytes).ifPresentOrElse(table::read, table::notText);
@@ -119,11 +145,11 @@ final class CsvTable {
             .allowMissingFields(true)
             .ofCsvRecord(text)) {
       for (CsvRecord each : reader) {
-        if (records.size() > MOST_ROWS) {
+        if (records.size() > size.lines) {
           wrong(
               new Place((int) each.getStartingLineNumber(), 1),
               "the file",
-              "it has more than " + MOST_ROWS + " lines",
+              "it has more than " + size.lines + " lines",
               "cut in several goes, each on its own");
           return records;
         }

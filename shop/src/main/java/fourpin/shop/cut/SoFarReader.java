@@ -25,6 +25,9 @@ import java.util.stream.IntStream;
  */
 public final class SoFarReader {
 
+  /** Bytes that either file may have. */
+  public static final int MOST_BYTES = CsvTable.Size.WRITTEN.bytes();
+
   private static final List<Column> LAYOUTS =
       List.of(
           Column.required("material"),
@@ -65,6 +68,7 @@ public final class SoFarReader {
 
   private final Map<String, Part> parts;
   private final Map<String, List<String>> stock;
+  private final List<Problem> ofLayouts = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
   private final Cells cells = new Cells(Optional.empty(), problems);
   private final List<String> changed = new ArrayList<>();
@@ -86,8 +90,8 @@ public final class SoFarReader {
      */
     record Good(Map<String, SoFar> byMaterial, List<String> changed) implements Outcome {}
 
-    /** All that is wrong in the notes. */
-    record Refused(List<Problem> problems) implements Outcome {}
+    /** All that is wrong in either file. */
+    record Refused(List<Problem> ofLayouts, List<Problem> ofProgress) implements Outcome {}
   }
 
   private SoFarReader(List<Wanted> wanted) {
@@ -115,7 +119,7 @@ public final class SoFarReader {
 
   private Outcome read(byte[] layouts, byte[] progress) {
     Map<List<String>, LaidOut> laid = new LinkedHashMap<>();
-    for (CsvTable.Row row : CsvTable.read(layouts, LAYOUTS, problems)) {
+    for (CsvTable.Row row : CsvTable.read(layouts, LAYOUTS, CsvTable.Size.WRITTEN, ofLayouts)) {
       LaidOut its =
           laid.computeIfAbsent(
               layout(row), _ -> new LaidOut((int) number(row.cell("alike")), new ArrayList<>()));
@@ -126,7 +130,7 @@ public final class SoFarReader {
     Map<String, SoFar> soFar = new LinkedHashMap<>();
     Map<String, SoFar> whole = new LinkedHashMap<>();
     Set<List<String>> sheets = new LinkedHashSet<>();
-    for (CsvTable.Row row : CsvTable.read(progress, PROGRESS, problems)) {
+    for (CsvTable.Row row : CsvTable.read(progress, PROGRESS, CsvTable.Size.WRITTEN, problems)) {
       State state = cells.word("state", row.cell("state"), State.WHOLE, STATES).orElse(State.WHOLE);
       onceEach(row, sheets);
       String material = row.cell("material").text();
@@ -139,9 +143,9 @@ public final class SoFarReader {
       }
     }
     soFar.replaceAll((material, its) -> its.and(whole.getOrDefault(material, SoFar.NOTHING)));
-    return problems.isEmpty()
+    return problems.isEmpty() && ofLayouts.isEmpty()
         ? new Outcome.Good(soFar, changed)
-        : new Outcome.Refused(List.copyOf(problems));
+        : new Outcome.Refused(List.copyOf(ofLayouts), List.copyOf(problems));
   }
 
   private void onceEach(CsvTable.Row row, Set<List<String>> sheets) {
@@ -200,7 +204,8 @@ public final class SoFarReader {
     try {
       return Double.parseDouble(cell.text());
     } catch (NumberFormatException e) {
-      cells.wrong("size", cell, "it is a number of millimetres", "leave layouts.csv as it was");
+      new Cells(Optional.empty(), ofLayouts)
+          .wrong("size", cell, "it is a number of millimetres", "leave layouts.csv as it was");
       return 0;
     }
   }

@@ -12,7 +12,7 @@ public sealed interface Opened {
   /** What messages call the file. */
   String path();
 
-  /** What it holds, up to a byte more than a file may have. */
+  /** What it holds, up to a byte more than was asked for. */
   final class Bytes implements Opened {
     private final String path;
     private final byte[] bytes;
@@ -42,6 +42,15 @@ public sealed interface Opened {
    * @param ifOther remedy where it is a folder or the like
    */
   static Opened open(Path file, String ifMissing, String ifOther) {
+    return open(file, TreeReader.MOST_BYTES, ifMissing, ifOther);
+  }
+
+  /**
+   * The same of a file that may be larger than what makers write.
+   *
+   * @param most bytes that it may have
+   */
+  static Opened open(Path file, int most, String ifMissing, String ifOther) {
     if (!Files.exists(file)) {
       return new Refused(file.toString(), "there is no such file", ifMissing);
     }
@@ -49,7 +58,7 @@ public sealed interface Opened {
       return new Refused(file.toString(), "it is not a file", ifOther);
     }
     try (InputStream in = Files.newInputStream(file)) {
-      return new Bytes(file.toString(), in.readNBytes(TreeReader.MOST_BYTES + 1));
+      return new Bytes(file.toString(), in.readNBytes(most + 1));
     } catch (IOException e) {
       return new Refused(file.toString(), "it cannot be read", "check its permissions");
     }

@@ -55,6 +55,11 @@ public final class CutCommand extends Errand {
 
   private static final int MOST_MESSAGES = 50;
 
+  /** The tables of an earlier cutting. */
+  private static final String LAYOUTS = "layouts.csv";
+
+  private static final String PROGRESS = "progress.csv";
+
   /** How the names of tables end. */
   private static final String TABLE = ".csv";
 
@@ -210,16 +215,18 @@ public final class CutCommand extends Errand {
   private List<Wanted> left(List<Wanted> wanted, List<String> wrong) {
     Map<String, SoFar> soFar = new LinkedHashMap<>();
     for (Path folder : after) {
-      Optional<byte[]> layouts = open(folder.resolve("layouts.csv"), wrong);
-      Optional<byte[]> progress = open(folder.resolve("progress.csv"), wrong);
+      Optional<byte[]> layouts = written(folder.resolve(LAYOUTS), wrong);
+      Optional<byte[]> progress = written(folder.resolve(PROGRESS), wrong);
       if (layouts.isPresent() && progress.isPresent()) {
         switch (SoFarReader.read(wanted, layouts.get(), progress.get())) {
           case SoFarReader.Outcome.Good(var byMaterial, var changed) -> {
             byMaterial.forEach((material, its) -> soFar.merge(material, its, SoFar::then));
             changed.forEach(out()::println);
           }
-          case SoFarReader.Outcome.Refused(var problems) ->
-              problems.forEach(p -> wrong.add(p.text(folder.resolve("progress.csv").toString())));
+          case SoFarReader.Outcome.Refused(var ofLayouts, var ofProgress) -> {
+            ofLayouts.forEach(p -> wrong.add(p.text(folder.resolve(LAYOUTS).toString())));
+            ofProgress.forEach(p -> wrong.add(p.text(folder.resolve(PROGRESS).toString())));
+          }
         }
       }
     }
@@ -301,8 +308,23 @@ public final class CutCommand extends Errand {
     };
   }
 
+  /** A table of an earlier cutting, which may be larger than one that makers write. */
+  private static Optional<byte[]> written(Path file, List<String> wrong) {
+    return bytes(
+        Opened.open(
+            file,
+            SoFarReader.MOST_BYTES,
+            "name the folder of an earlier cutting, or the packet of the job",
+            "name the folder of an earlier cutting, or the packet of the job"),
+        wrong);
+  }
+
   private static Optional<byte[]> open(Path file, List<String> wrong) {
-    return switch (Opened.open(file, "check its name and folder", "name the table itself")) {
+    return bytes(Opened.open(file, "check its name and folder", "name the table itself"), wrong);
+  }
+
+  private static Optional<byte[]> bytes(Opened opened, List<String> wrong) {
+    return switch (opened) {
       case Opened.Bytes bytes -> Optional.of(bytes.bytes());
       case Opened.Refused(String name, String rule, String remedy) -> {
         wrong.add(Problem.ofFile(name, rule, remedy));

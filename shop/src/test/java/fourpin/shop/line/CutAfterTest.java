@@ -158,6 +158,36 @@ class CutAfterTest {
     assertThat(second).doesNotExist();
   }
 
+  /** Our own tables have a line for each sheet; what makers write is held to fewer lines. */
+  @Test
+  void aLargeCuttingIsGoneOnWith() throws IOException {
+    Files.writeString(
+        shop.resolve("parts.csv"), "part,material,length,width,count\ntop,ply,70 in,40 in,6000\n");
+    Files.writeString(shop.resolve("rack.csv"), "material,length,width\nply,8 ft,4 ft\n");
+    Path first = shop.resolve("first");
+    run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", first);
+    note(first, "cut,", "spoilt,");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).startsWith("0");
+    assertThat(parts(second, "1 top")).isEqualTo(6000 - 1);
+  }
+
+  @Test
+  void whatIsWrongIsToldOfItsOwnFile() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,2", ",", ",");
+    Path layouts = first.resolve("layouts.csv");
+    Files.writeString(layouts, Files.readString(layouts).replaceFirst(",S1,2,", ",S1,two,"));
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("2")
+        .contains("layouts.csv:2:", "size 'two'", "Leave layouts.csv as it was")
+        .contains("progress.csv:2:");
+    Files.delete(layouts);
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("2")
+        .contains("Name the folder of an earlier cutting, or the packet of the job");
+  }
+
   @Test
   void wrongNotesAreToldAndTheEarlierFolderIsNotWrittenOver() throws IOException {
     Path first = laidOut();
