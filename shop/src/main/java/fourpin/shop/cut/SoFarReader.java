@@ -6,6 +6,7 @@ import fourpin.cutting.SoFar;
 import fourpin.measure.Length;
 import fourpin.plan.Stock;
 import fourpin.plan.Wanted;
+import fourpin.shop.yaml.Place;
 import fourpin.shop.yaml.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,6 +20,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Reads what has become of an earlier cutting: its layouts, and the maker's notes on each sheet.
@@ -45,6 +47,7 @@ public final class SoFarReader {
           Column.required("width mm"));
   private static final List<Column> PROGRESS =
       List.of(
+          Column.optional("cutting"),
           Column.required("material"),
           Column.required("cut from"),
           Column.required("layout"),
@@ -63,6 +66,8 @@ public final class SoFarReader {
   private static final Map<String, State> STATES =
       new TreeMap<>(Map.of("cut", State.CUT, "spoilt", State.SPOILT));
 
+  private static final String LEAVE = "leave all cells of a line before state as they were";
+
   /** Sizes are printed in so many millimetres. */
   private static final double SAME = 0.01;
 
@@ -76,8 +81,8 @@ public final class SoFarReader {
   /** A part as it lies on a layout. */
   private record Laid(String mark, double length, double width) {}
 
-  /** A layout, and how many sheets are cut by it. */
-  private record LaidOut(int alike, List<Laid> parts) {}
+  /** A layout, and how many sheets of which stock are cut by it. */
+  private record LaidOut(int alike, String stock, List<Laid> parts) {}
 
   /** What came of it. */
   public sealed interface Outcome {
@@ -110,19 +115,25 @@ public final class SoFarReader {
    * Reads one earlier cutting.
    *
    * @param wanted what the tables ask for now
+   * @param place its place among the earlier ones, from 1
    * @param layouts its layouts.csv
    * @param progress its progress.csv, with the maker's notes
    */
-  public static Outcome read(List<Wanted> wanted, byte[] layouts, byte[] progress) {
-    return new SoFarReader(wanted).read(layouts, progress);
+  public static Outcome read(List<Wanted> wanted, int place, byte[] layouts, byte[] progress) {
+    return new SoFarReader(wanted).read(place, layouts, progress);
   }
 
-  private Outcome read(byte[] layouts, byte[] progress) {
+  private Outcome read(int place, byte[] layouts, byte[] progress) {
     Map<List<String>, LaidOut> laid = new LinkedHashMap<>();
     for (CsvTable.Row row : CsvTable.read(layouts, LAYOUTS, CsvTable.Size.WRITTEN, ofLayouts)) {
       LaidOut its =
           laid.computeIfAbsent(
-              layout(row), _ -> new LaidOut((int) number(row.cell("alike")), new ArrayList<>()));
+              layout(row),
+              _ ->
+                  new LaidOut(
+                      (int) number(row.cell("alike")),
+                      row.cell("stock").text(),
+                      new ArrayList<>()));
       if (row.cell("what").text().equals("part")) {
         its.parts.add(laid(row));
       }
@@ -130,22 +141,68 @@ public final class SoFarReader {
     Map<String, SoFar> soFar = new LinkedHashMap<>();
     Map<String, SoFar> whole = new LinkedHashMap<>();
     Set<List<String>> sheets = new LinkedHashSet<>();
-    for (CsvTable.Row row : CsvTable.read(progress, PROGRESS, CsvTable.Size.WRITTEN, problems)) {
+    List<CsvTable.Row> rows = CsvTable.read(progress, PROGRESS, CsvTable.Size.WRITTEN, problems);
+    inPlace(rows, place);
+    for (CsvTable.Row row : rows) {
       State state = cells.word("state", row.cell("state"), State.WHOLE, STATES).orElse(State.WHOLE);
       onceEach(row, sheets);
       String material = row.cell("material").text();
+      Optional<LaidOut> its = of(row, laid);
       if (state == State.WHOLE) {
         nothingExcepted(row);
         whole.merge(material, SoFar.whole(from(row)), SoFar::and);
       } else {
-        of(row, laid)
-            .ifPresent(its -> soFar.merge(material, sheet(row, state, its.parts), SoFar::and));
+        its.ifPresent(by -> soFar.merge(material, sheet(row, state, by.parts), SoFar::and));
       }
+    }
+    if (!rows.isEmpty()) {
+      laid.forEach((layout, its) -> allThere(layout, its.alike, sheets));
     }
     soFar.replaceAll((material, its) -> its.and(whole.getOrDefault(material, SoFar.NOTHING)));
     return problems.isEmpty() && ofLayouts.isEmpty()
         ? new Outcome.Good(soFar, changed)
         : new Outcome.Refused(List.copyOf(ofLayouts), List.copyOf(problems));
+  }
+
+  /** Cuttings build on each other, so that none may be left out, or stand before another. */
+  private void inPlace(List<CsvTable.Row> rows, int place) {
+    List<Cell> stated =
+        rows.stream().map(row -> row.cell("cutting")).filter(cell -> !cell.isEmpty()).toList();
+    stated.stream()
+        .filter(cell -> !cell.text().equals(Integer.toString(place)))
+        .findFirst()
+        .ifPresent(
+            cell ->
+                cells.wrong(
+                    "cutting",
+                    cell,
+                    "it is named in place " + place + " of the earlier cuttings",
+                    "name all earlier cuttings, each behind an --after, the first one first"));
+    if (stated.isEmpty() && !rows.isEmpty()) {
+      changed("Nothing says which cutting the earlier one in place " + place + " is.");
+    }
+  }
+
+  /** A sheet without a line would neither be cut nor bought. */
+  private void allThere(List<String> layout, int alike, Set<List<String>> sheets) {
+    List<String> gone =
+        numbers(alike).stream()
+            .filter(
+                number ->
+                    !sheets.contains(Stream.concat(layout.stream(), Stream.of(number)).toList()))
+            .toList();
+    if (!gone.isEmpty()) {
+      problems.add(
+          new Problem(
+              Place.START,
+              "layout " + layout.getLast() + " of " + layout.getFirst(),
+              gone.size()
+                  + " of its "
+                  + alike
+                  + " sheets have no line here, the first is sheet "
+                  + gone.getFirst(),
+              "put the lines back, with nothing under state where a sheet is whole"));
+    }
   }
 
   private void onceEach(CsvTable.Row row, Set<List<String>> sheets) {
@@ -171,17 +228,12 @@ public final class SoFarReader {
     Optional<LaidOut> its = Optional.ofNullable(laid.get(layout(row)));
     Cell sheet = row.cell("sheet");
     if (its.isEmpty()) {
-      cells.wrong(
-          "layout",
-          row.cell("layout"),
-          "layouts.csv beside it has no such layout",
-          "leave the first five cells of a line as they were");
+      cells.wrong("layout", row.cell("layout"), "layouts.csv beside it has no such layout", LEAVE);
     } else if (!numbers(its.get().alike).contains(sheet.text())) {
+      cells.wrong("sheet", sheet, "by that layout " + its.get().alike + " are cut", LEAVE);
+    } else if (!its.get().stock.isEmpty() && !its.get().stock.equals(row.cell("stock").text())) {
       cells.wrong(
-          "sheet",
-          sheet,
-          "by that layout " + its.get().alike + " are cut",
-          "leave the first five cells of a line as they were");
+          "stock", row.cell("stock"), "that layout is cut from '" + its.get().stock + "'", LEAVE);
     }
     return its;
   }

@@ -16,7 +16,6 @@ import fourpin.plan.Planner;
 import fourpin.plan.Stock;
 import fourpin.plan.Wanted;
 import fourpin.shop.cut.CutReader;
-import fourpin.shop.cut.SoFarReader;
 import fourpin.shop.file.Opened;
 import fourpin.shop.packet.CutFiles;
 import fourpin.shop.yaml.Problem;
@@ -24,7 +23,6 @@ import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -54,11 +52,6 @@ import picocli.CommandLine.Parameters;
 public final class CutCommand extends Errand {
 
   private static final int MOST_MESSAGES = 50;
-
-  /** The tables of an earlier cutting. */
-  private static final String LAYOUTS = "layouts.csv";
-
-  private static final String PROGRESS = "progress.csv";
 
   /** How the names of tables end. */
   private static final String TABLE = ".csv";
@@ -213,23 +206,9 @@ public final class CutCommand extends Errand {
 
   /** What earlier cuttings leave to be cut. */
   private List<Wanted> left(List<Wanted> wanted, List<String> wrong) {
-    Map<String, SoFar> soFar = new LinkedHashMap<>();
-    for (Path folder : after) {
-      Optional<byte[]> layouts = written(folder.resolve(LAYOUTS), wrong);
-      Optional<byte[]> progress = written(folder.resolve(PROGRESS), wrong);
-      if (layouts.isPresent() && progress.isPresent()) {
-        switch (SoFarReader.read(wanted, layouts.get(), progress.get())) {
-          case SoFarReader.Outcome.Good(var byMaterial, var changed) -> {
-            byMaterial.forEach((material, its) -> soFar.merge(material, its, SoFar::then));
-            changed.forEach(out()::println);
-          }
-          case SoFarReader.Outcome.Refused(var ofLayouts, var ofProgress) -> {
-            ofLayouts.forEach(p -> wrong.add(p.text(folder.resolve(LAYOUTS).toString())));
-            ofProgress.forEach(p -> wrong.add(p.text(folder.resolve(PROGRESS).toString())));
-          }
-        }
-      }
-    }
+    EarlierCuttings.Found found = new EarlierCuttings(wanted, wrong).read(after);
+    found.told().forEach(out()::println);
+    Map<String, SoFar> soFar = found.soFar();
     List<Wanted> left =
         wanted.stream()
             .map(each -> each.after(soFar.getOrDefault(each.material(), SoFar.NOTHING)))
@@ -308,23 +287,8 @@ public final class CutCommand extends Errand {
     };
   }
 
-  /** A table of an earlier cutting, which may be larger than one that makers write. */
-  private static Optional<byte[]> written(Path file, List<String> wrong) {
-    return bytes(
-        Opened.open(
-            file,
-            SoFarReader.MOST_BYTES,
-            "name the folder of an earlier cutting, or the packet of the job",
-            "name the folder of an earlier cutting, or the packet of the job"),
-        wrong);
-  }
-
   private static Optional<byte[]> open(Path file, List<String> wrong) {
-    return bytes(Opened.open(file, "check its name and folder", "name the table itself"), wrong);
-  }
-
-  private static Optional<byte[]> bytes(Opened opened, List<String> wrong) {
-    return switch (opened) {
+    return switch (Opened.open(file, "check its name and folder", "name the table itself")) {
       case Opened.Bytes bytes -> Optional.of(bytes.bytes());
       case Opened.Refused(String name, String rule, String remedy) -> {
         wrong.add(Problem.ofFile(name, rule, remedy));
@@ -362,7 +326,8 @@ public final class CutCommand extends Errand {
       CutPlan plan = CutPlanner.plan(frame, wanted, limit, progress);
       progress.clear();
       CutSummary.of(plan).forEach(out()::println);
-      return write("cutting", folder, CutFiles.of(plan), plan.complete() ? GOOD : PLAN_HAS_ERRORS);
+      int code = plan.complete() ? GOOD : PLAN_HAS_ERRORS;
+      return write("cutting", folder, CutFiles.of(plan, number()), code);
     }
   }
 
@@ -372,11 +337,16 @@ public final class CutCommand extends Errand {
 
   /** So that its pages are not taken for those of an earlier cutting. */
   private String nth() {
-    return after.isEmpty() ? "" : ", cutting " + (after.size() + 1);
+    return after.isEmpty() ? "" : ", cutting " + number();
+  }
+
+  /** Its place among the cuttings of the same parts. */
+  private int number() {
+    return after.size() + 1;
   }
 
   /** Behind the name of the folder, so that earlier cuttings stay. */
   private String place() {
-    return "-" + (after.size() + 1);
+    return "-" + number();
   }
 }

@@ -64,7 +64,7 @@ final class CutTables {
           "care");
 
   private static final List<String> PROGRESS_COLUMNS =
-      List.of("material", "cut from", "layout", "sheet", "stock", "state", "except");
+      List.of("cutting", "material", "cut from", "layout", "sheet", "stock", "state", "except");
 
   private static final List<String> FINISHED_COLUMNS =
       List.of(
@@ -129,8 +129,12 @@ final class CutTables {
     return row;
   }
 
-  /** One line for each sheet, for the maker to note what has become of it. */
-  Csv progress() {
+  /**
+   * One line for each sheet, for the maker to note what has become of it.
+   *
+   * @param cutting its place among the cuttings of the same parts, from 1
+   */
+  Csv progress(int cutting) {
     List<List<String>> lines = new ArrayList<>();
     for (CutMaterial material : materials) {
       for (StockLayout layout : material.layouts()) {
@@ -139,6 +143,7 @@ final class CutTables {
           for (int sheet = 1; sheet <= patterns.get(i).quantity(); sheet++) {
             lines.add(
                 List.of(
+                    Integer.toString(cutting),
                     material.material(),
                     layout.title(),
                     "S" + (i + 1),

@@ -32,7 +32,7 @@ public final class PlanFiles {
     files.add(PacketFile.of("cut-list.csv", tables.cutList().text()));
     files.add(PacketFile.of("buying.csv", tables.buying().text()));
     files.add(PacketFile.of("layouts.csv", cutting.layouts().text()));
-    files.add(PacketFile.of("progress.csv", cutting.progress().text()));
+    files.add(PacketFile.of("progress.csv", cutting.progress(1).text()));
     Solid.byName(plan)
         .forEach((name, solid) -> files.add(PacketFile.of(name + ".glb", Glb.write(solid))));
     packet

@@ -158,6 +158,82 @@ class CutAfterTest {
     assertThat(second).doesNotExist();
   }
 
+  /** Nothing is laid out again as if it were not, without a word. */
+  @Test
+  void anEarlierCuttingWithoutANoteIsRefused() throws IOException {
+    Path first = laidOut();
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("2")
+        .contains("progress.csv: error: no sheet has a note", "leave --after out");
+    note(first, "cut,", ",", ",");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).startsWith("0").doesNotContain("has no note:");
+    assertThat(third(first, second))
+        .startsWith("0")
+        .contains(second.resolve("progress.csv") + " has no note: none of its sheets");
+  }
+
+  private String third(Path one, Path other) {
+    return run(
+        shop.resolve("parts.csv"),
+        shop.resolve("rack.csv"),
+        "--after",
+        one,
+        "--after",
+        other,
+        "--out",
+        shop.resolve("third"));
+  }
+
+  @Test
+  void earlierCuttingsThatAreLeftOutOrChangedAboutAreRefused() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", ",", ",");
+    Path second = shop.resolve("second");
+    again(first, second);
+    note(second, "cut,");
+    assertThat(again(second, shop.resolve("third")))
+        .startsWith("2")
+        .contains(
+            "second/progress.csv:2:1: error: cutting '2': it is named in place 1 of the earlier"
+                + " cuttings",
+            "the first one first");
+    assertThat(third(second, first)).startsWith("2").contains("cutting '2'", "cutting '1'");
+    assertThat(third(first, second)).startsWith("0");
+  }
+
+  @Test
+  void aFolderThatDoesNotSayWhichCuttingItIsIsTold() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", ",", ",");
+    Path progress = first.resolve("progress.csv");
+    Files.write(
+        progress,
+        Files.readAllLines(progress).stream().map(l -> l.replaceFirst("^[^,]*,", "")).toList());
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("0")
+        .contains("Nothing says which cutting the earlier one in place 1 is.");
+  }
+
+  /** A sheet without a line would neither be cut nor bought. */
+  @Test
+  void linesThatAreGoneAndStockThatIsAnotherAreRefused() throws IOException {
+    Path first = laidOut();
+    note(first, "cut,", ",", ",");
+    Path progress = first.resolve("progress.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(progress));
+    lines.remove(2);
+    lines.set(2, lines.get(2).replace("1: 96 x 48 in", "1: 96 x 49 in"));
+    Files.write(progress, lines);
+    assertThat(again(first, shop.resolve("second")))
+        .startsWith("2")
+        .contains(
+            "progress.csv:1:1: error: layout S1 of ply: 1 of its 2 sheets have no line here, the"
+                + " first is sheet 2. Put the lines back",
+            "progress.csv:3:",
+            "stock '1: 96 x 49 in': that layout is cut from '1: 96 x 48 in'");
+  }
+
   /** Our own tables have a line for each sheet; what makers write is held to fewer lines. */
   @Test
   void aLargeCuttingIsGoneOnWith() throws IOException {

@@ -1,0 +1,104 @@
+package fourpin.shop.line;
+
+import fourpin.cutting.SoFar;
+import fourpin.plan.Wanted;
+import fourpin.shop.cut.SoFarReader;
+import fourpin.shop.file.Opened;
+import fourpin.shop.yaml.Problem;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the folders of earlier cuttings of the same parts, the first one first. */
+final class EarlierCuttings {
+
+  private static final String LAYOUTS = "layouts.csv";
+  private static final String PROGRESS = "progress.csv";
+  private static final String NAME_ONE =
+      "name the folder of an earlier cutting, or the packet of the job";
+
+  private final List<Wanted> wanted;
+  private final List<String> wrong;
+  private final Map<String, SoFar> soFar = new LinkedHashMap<>();
+  private final List<String> told = new ArrayList<>();
+  private final List<Path> bare = new ArrayList<>();
+
+  /**
+   * What they came to.
+   *
+   * @param soFar by material
+   * @param told what the maker should know of them
+   */
+  record Found(Map<String, SoFar> soFar, List<String> told) {}
+
+  /**
+   * @param wanted what the tables ask for now
+   * @param wrong gets all that is wrong
+   */
+  EarlierCuttings(List<Wanted> wanted, List<String> wrong) {
+    this.wanted = wanted;
+    this.wrong = wrong;
+  }
+
+  Found read(List<Path> folders) {
+    int before = wrong.size();
+    for (int i = 0; i < folders.size(); i++) {
+      read(folders.get(i), i + 1);
+    }
+    if (wrong.size() == before && !folders.isEmpty()) {
+      withoutNotes(folders);
+    }
+    return new Found(soFar, told);
+  }
+
+  private void read(Path folder, int place) {
+    Optional<byte[]> layouts = open(folder.resolve(LAYOUTS));
+    Optional<byte[]> progress = open(folder.resolve(PROGRESS));
+    if (layouts.isPresent() && progress.isPresent()) {
+      switch (SoFarReader.read(wanted, place, layouts.get(), progress.get())) {
+        case SoFarReader.Outcome.Good(var byMaterial, var changed) -> {
+          byMaterial.forEach((material, its) -> soFar.merge(material, its, SoFar::then));
+          told.addAll(changed);
+          if (byMaterial.isEmpty()) {
+            bare.add(folder);
+          }
+        }
+        case SoFarReader.Outcome.Refused(var ofLayouts, var ofProgress) -> {
+          ofLayouts.forEach(p -> wrong.add(p.text(folder.resolve(LAYOUTS).toString())));
+          ofProgress.forEach(p -> wrong.add(p.text(folder.resolve(PROGRESS).toString())));
+        }
+      }
+    }
+  }
+
+  /** Where nothing is noted at all, all would be laid out again as if it were not. */
+  private void withoutNotes(List<Path> folders) {
+    if (bare.size() == folders.size()) {
+      wrong.add(
+          Problem.ofFile(
+              folders.getLast().resolve(PROGRESS).toString(),
+              "no sheet has a note, so that all would be laid out again",
+              "write cut or spoilt under state of each sheet that is no longer whole; where all"
+                  + " still are, leave --after out, and name another folder with --out"));
+    } else {
+      bare.forEach(
+          folder ->
+              told.add(
+                  folder.resolve(PROGRESS)
+                      + " has no note: none of its sheets counts as cut or bought."));
+    }
+  }
+
+  private Optional<byte[]> open(Path file) {
+    return switch (Opened.open(file, SoFarReader.MOST_BYTES, NAME_ONE, NAME_ONE)) {
+      case Opened.Bytes bytes -> Optional.of(bytes.bytes());
+      case Opened.Refused(String name, String rule, String remedy) -> {
+        wrong.add(Problem.ofFile(name, rule, remedy));
+        yield Optional.empty();
+      }
+    };
+  }
+}
