@@ -4,10 +4,18 @@ package fourpin.cutting;
 public enum Hold {
   /** The rip fence at the setting: what comes off lies between fence and blade. */
   FENCE,
-  /** The rip fence at what remains: the strip falls off outside the blade. */
+  /**
+   * The rip fence at what remains, along an edge that is straight: the strip, or what is trimmed,
+   * falls off outside the blade.
+   */
   FENCE_AT_REST,
   /** A band saw or the hand: neither strip nor rest may lie between fence and blade. */
   BAND_SAW,
+  /**
+   * No edge of the piece is straight that way, so none may lie along the rip fence: a hand-held saw
+   * along a straightedge, a sled, or a jointer.
+   */
+  FIRST_EDGE,
   /** A mitre gauge or sled, with a stop at the setting. */
   GAUGE,
   /** Nothing at a table saw: a hand-held saw along a straightedge. */

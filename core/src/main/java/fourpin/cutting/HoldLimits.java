@@ -38,9 +38,20 @@ public record HoldLimits(
     return hold == Hold.FENCE && cut.fence().isLessThan(narrow) ? strip(piece, cut, sheet) : hold;
   }
 
-  /** What holds a piece of which an edge is trimmed. */
+  /**
+   * What holds a piece of which an edge is trimmed: the near one, which comes first, by no edge,
+   * and the far one by the near one.
+   */
   Hold trim(Placed piece, Node.TrimOff trim) {
-    return byShape(piece, trim.edge().direction());
+    Hold hold = byShape(piece, trim.edge().direction());
+    return hold == Hold.FENCE ? atLeading(piece, trim) : hold;
+  }
+
+  private Hold atLeading(Placed piece, Node.TrimOff trim) {
+    return switch (trim.edge()) {
+      case NEAR_EDGE, NEAR_END -> Hold.FIRST_EDGE;
+      case FAR_EDGE, FAR_END -> atRest(piece.trimmed(trim).across(trim.edge().direction()));
+    };
   }
 
   private Hold byShape(Placed piece, Direction way) {
@@ -61,8 +72,13 @@ public record HoldLimits(
 
   /** The far side of the piece lies along the fence then, for which it must be straight. */
   private Hold strip(Placed piece, Node.Cut cut, StockSheet sheet) {
-    boolean wide = piece.far(cut).across(cut.direction()).isAtLeast(narrow);
-    return wide && !isRough(piece, cut.direction(), sheet) ? Hold.FENCE_AT_REST : Hold.BAND_SAW;
+    return isRough(piece, cut.direction(), sheet)
+        ? Hold.BAND_SAW
+        : atRest(piece.far(cut).across(cut.direction()));
+  }
+
+  private Hold atRest(Length rest) {
+    return rest.isAtLeast(narrow) ? Hold.FENCE_AT_REST : Hold.BAND_SAW;
   }
 
   /** Of a rough board only the near edge is straightened. */

@@ -1,7 +1,6 @@
 package fourpin.cutting;
 
 import fourpin.measure.Length;
-import java.util.List;
 
 /**
  * What becomes of a rectangle of sheet: a tree of cuts, each from edge to edge of its rectangle. A
@@ -11,15 +10,6 @@ import java.util.List;
  * recursion.
  */
 public sealed interface Node {
-
-  /** What comes of it at once, near before far. */
-  default List<Node> under() {
-    return switch (this) {
-      case Cut cut -> List.of(cut.near, cut.far);
-      case TrimOff trim -> List.of(trim.rest);
-      case Finished _, Offcut _, Dust _ -> List.of();
-    };
-  }
 
   /**
    * One cut through the whole rectangle.

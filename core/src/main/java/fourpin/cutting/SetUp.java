@@ -33,9 +33,15 @@ public sealed interface SetUp {
         .count();
   }
 
-  /** Trimming one edge; {@code off} is all that goes there, kerf included. */
+  /**
+   * Trimming one edge; {@code off} is all that goes there, kerf included, and never lies between
+   * fence and blade.
+   */
   record TrimEdge(Edge edge, Length off, Hold hold, List<SawStep> steps) implements SetUp {
     public TrimEdge {
+      if (hold == Hold.FENCE) {
+        throw new IllegalArgumentException("what is trimmed would lie between fence and blade");
+      }
       steps = List.copyOf(steps);
     }
 

@@ -26,6 +26,17 @@ final class Cautions {
               + " of the blade, outside it by the width of a strip, and bring the board and then the"
               + " fence up to it before each pass. Stop ripping when the board gets too narrow to"
               + " hold.");
+  static final Caution FIRST_EDGE =
+      new Caution(
+          "first edge",
+          "Never lay an edge along the rip fence that is not straight yet: it binds there, the"
+              + " piece is thrown back, and the cut comes out crooked as well. Straighten the first"
+              + " edge with a hand-held saw along a clamped straightedge, on a sled that carries the"
+              + " piece past the blade, or at a jointer, with support on both sides, and mark it."
+              + " Only the marked edge goes to the fence when the opposite one is trimmed. The fence"
+              + " stands at the width that stays, so that the trim falls off outside the blade:"
+              + " between fence and blade it would be thrown back. Where the fence does not reach"
+              + " so far, trim the opposite edge along the straightedge too.");
   static final Caution TURNING =
       new Caution(
           "turning at the fence",

@@ -11,7 +11,6 @@ import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -19,8 +18,6 @@ import java.util.function.Predicate;
  * blade (common practice).
  */
 public final class SawCare {
-
-  private static final Set<Hold> STRIPS = Set.of(Hold.FENCE_AT_REST, Hold.BAND_SAW);
 
   private final Job job;
   private final Length widest;
@@ -40,7 +37,8 @@ public final class SawCare {
 
   /** Whether passes take off strips too narrow to lie between fence and blade. */
   private static boolean isNarrow(SetUp setUp) {
-    return STRIPS.contains(setUp.hold());
+    return setUp.hold() == Hold.BAND_SAW
+        || (setUp.hold() == Hold.FENCE_AT_REST && setUp instanceof SetUp.CutTo);
   }
 
   /** Whether pieces would be ripped at the fence by its name, but turn there by their shape. */
@@ -53,6 +51,11 @@ public final class SawCare {
     return setUp.hold() == Hold.STRAIGHTEDGE;
   }
 
+  /** Whether an edge is made straight that may not lie along the fence before. */
+  public static boolean isFirstEdge(SetUp setUp) {
+    return setUp.hold() == Hold.FIRST_EDGE;
+  }
+
   /** For narrow strips; empty if none of these set-ups cuts any. */
   public Optional<Caution> narrow(List<SetUp> setUps) {
     return caution(setUps, SawCare::isNarrow, Cautions.NARROW_RIP);
@@ -62,6 +65,7 @@ public final class SawCare {
   List<Caution> cautions(List<SetUp> setUps) {
     List<Caution> cautions = new ArrayList<>();
     caution(setUps, SawCare::isLarge, large()).ifPresent(cautions::add);
+    caution(setUps, SawCare::isFirstEdge, Cautions.FIRST_EDGE).ifPresent(cautions::add);
     caution(setUps, SawCare::turns, Cautions.TURNING).ifPresent(cautions::add);
     narrow(setUps).ifPresent(cautions::add);
     return cautions;

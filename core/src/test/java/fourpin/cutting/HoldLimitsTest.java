@@ -1,6 +1,7 @@
 package fourpin.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import fourpin.measure.Length;
 import java.util.List;
@@ -86,13 +87,24 @@ class HoldLimitsTest {
     assertThat(LIMITS.cut(placed(40, 6), cut(Direction.RIP, 3), ROUGH)).isEqualTo(Hold.FENCE);
   }
 
+  /** No strip of trim between fence and blade, and no edge at the fence before it is straight. */
   @ParameterizedTest
   @CsvSource({
+    "NEAR_EDGE, 96, 48, FIRST_EDGE",
+    "FAR_EDGE, 96, 48, FENCE_AT_REST",
+    "NEAR_EDGE, 40, 6, FIRST_EDGE",
+    "FAR_EDGE, 96, 1.75, FENCE_AT_REST",
+    "FAR_EDGE, 96, 1.625, BAND_SAW",
+    "NEAR_END, 30, 36, FIRST_EDGE",
+    "FAR_END, 30, 36, FENCE_AT_REST",
+    // no edge leads it there
     "NEAR_END, 96, 48, STRAIGHTEDGE",
+    "FAR_END, 96, 48, STRAIGHTEDGE",
     "NEAR_END, 96, 6, GAUGE",
-    "NEAR_EDGE, 96, 48, FENCE",
+    "NEAR_EDGE, 4, 6, GAUGE",
   })
-  void an_edge_is_trimmed_by_the_shape(Edge edge, double length, double width, Hold hold) {
+  void the_first_edge_is_straightened_and_leads_the_opposite_one(
+      Edge edge, double length, double width, Hold hold) {
     assertThat(LIMITS.trim(placed(length, width), trim(edge))).isEqualTo(hold);
   }
 
@@ -111,10 +123,20 @@ class HoldLimitsTest {
   }
 
   @Test
+  void nothing_is_trimmed_between_fence_and_blade() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> new SetUp.TrimEdge(Edge.NEAR_EDGE, Length.inches(1, 4), Hold.FENCE, List.of()))
+        .withMessageContaining("between fence and blade");
+  }
+
+  @Test
   void without_limits_only_the_shape_counts() {
     assertThat(HoldLimits.NONE.cut(placed(96, 48), cut(Direction.RIP, 0.125), SHEET))
         .isEqualTo(Hold.FENCE);
     assertThat(HoldLimits.NONE.cut(placed(96, 48), cut(Direction.CROSSCUT, 1), SHEET))
         .isEqualTo(Hold.GAUGE);
+    assertThat(HoldLimits.NONE.trim(placed(96, 48), trim(Edge.NEAR_EDGE)))
+        .isEqualTo(Hold.FIRST_EDGE);
   }
 }

@@ -54,6 +54,18 @@ class SawCareTest {
     assertThat(care.cautions(List.of(rip(Hold.FENCE)))).isEmpty();
   }
 
+  /** The opposite edge is an ordinary rip: what lies between fence and blade is wide. */
+  @Test
+  void the_first_edge_has_a_caution_and_the_opposite_one_none() {
+    SetUp first = new SetUp.TrimEdge(Edge.NEAR_EDGE, in("1/4"), Hold.FIRST_EDGE, List.of());
+    SetUp opposite = new SetUp.TrimEdge(Edge.FAR_EDGE, in("1/4"), Hold.FENCE_AT_REST, List.of());
+    SetUp slim = new SetUp.TrimEdge(Edge.FAR_EDGE, in("1/4"), Hold.BAND_SAW, List.of());
+    assertThat(care.cautions(List.of(first, opposite))).containsExactly(Cautions.FIRST_EDGE);
+    assertThat(care.cautions(List.of(slim))).containsExactly(Cautions.NARROW_RIP);
+    assertThat(Cautions.FIRST_EDGE.essence()).contains("Never", "rip fence", "not straight");
+    assertThat(Cautions.FIRST_EDGE.text()).contains("width that stays", "outside the blade");
+  }
+
   @Test
   void what_would_turn_at_the_fence_has_a_caution() {
     assertThat(care.cautions(List.of(rip(Hold.GAUGE)))).containsExactly(Cautions.TURNING);

@@ -1,6 +1,7 @@
 package fourpin.sheets.packet;
 
 import fourpin.cutting.Direction;
+import fourpin.cutting.Edge;
 import fourpin.cutting.Hold;
 import fourpin.cutting.Piece;
 import fourpin.cutting.SawStep;
@@ -22,6 +23,7 @@ import java.util.stream.Stream;
 record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
 
   private static final String STRAIGHTEDGE = "with a hand-held saw along a straightedge";
+  private static final String BAND_SAW = "by band saw or hand";
 
   Table of(List<SetUp> setUps) {
     List<Table.Row> rows = new ArrayList<>();
@@ -66,11 +68,27 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
                   + Words.list(alike.stream().map(SetUpTable::edge).toList())
                   + " by "
                   + words.number(trim.off())
-                  + ", kerf included"
-                  + (SawCare.isLarge(trim) ? ", " + STRAIGHTEDGE : "");
+                  + ", kerf included, "
+                  + trimmed(trim);
           case SetUp.CutTo cut -> setting(cut);
         };
     return set + care(first);
+  }
+
+  private static String trimmed(SetUp.TrimEdge trim) {
+    return switch (trim.hold()) {
+      case FIRST_EDGE -> STRAIGHTEDGE + ", on a sled or at a jointer";
+      case FENCE_AT_REST -> opposite(trim.edge()) + " at the fence, trim outside the blade";
+      case BAND_SAW -> BAND_SAW;
+      case GAUGE -> "at a mitre gauge";
+      case STRAIGHTEDGE -> STRAIGHTEDGE;
+      case FENCE -> throw new IllegalArgumentException("nothing is trimmed at the fence");
+    };
+  }
+
+  /** The one that was straightened before. */
+  private static String opposite(Edge edge) {
+    return edge.direction() == Direction.RIP ? "near edge" : "near end";
   }
 
   private static String edge(SetUp setUp) {
@@ -85,9 +103,10 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
           case FENCE -> ", fence at " + size;
           case FENCE_AT_REST ->
               " strips of " + size + " outside the blade, fence set anew for each";
-          case BAND_SAW -> " strips of " + size + " by band saw or hand";
+          case BAND_SAW -> " strips of " + size + " " + BAND_SAW;
           case GAUGE -> ", stop at " + size;
           case STRAIGHTEDGE -> " at " + size + " " + STRAIGHTEDGE;
+          case FIRST_EDGE -> throw new IllegalArgumentException("only edges are straightened");
         };
   }
 
@@ -96,6 +115,7 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
     List<String> hazards =
         Stream.of(
                 SawCare.isLarge(setUp) ? "large" : "",
+                SawCare.isFirstEdge(setUp) ? "first edge" : "",
                 SawCare.turns(setUp) ? "turns at the fence" : "",
                 setUp.steps().stream().anyMatch(this::isSmall) ? "small" : "")
             .filter(hazard -> !hazard.isEmpty())

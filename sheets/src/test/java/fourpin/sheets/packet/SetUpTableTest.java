@@ -44,10 +44,13 @@ class SetUpTableTest {
     return new SetUp.CutTo(way, in(size), hold, List.of(steps));
   }
 
+  /** By a quarter, of 96 by 48. */
   private static SetUp trim(Edge edge, Hold hold) {
     Piece sheet = piece("S1", "96", "48");
+    boolean rip = edge.direction() == Direction.RIP;
+    Piece rest = rip ? piece("S1", "96", "47 3/4") : piece("S1", "95 3/4", "48");
     return new SetUp.TrimEdge(
-        edge, in("1/4"), hold, List.of(step(sheet, piece("S1-A", "96", "1/8"), sheet)));
+        edge, in("1/4"), hold, List.of(step(sheet, piece("S1-A", "96", "1/8"), rest)));
   }
 
   private String text(SetUp... setUps) {
@@ -60,19 +63,35 @@ class SetUpTableTest {
     return row.cells().stream().map(Prose::text).collect(Collectors.joining(" | "));
   }
 
+  /** Which edge runs where, and where the fence stands. */
   @Test
-  void trimsOfASheetSayWhichSaw() {
+  void trimsSayWhatHoldsThePiece() {
     assertThat(
             text(
-                trim(Edge.NEAR_EDGE, Hold.FENCE),
-                trim(Edge.FAR_EDGE, Hold.FENCE),
+                trim(Edge.NEAR_EDGE, Hold.FIRST_EDGE),
+                trim(Edge.FAR_EDGE, Hold.FENCE_AT_REST),
                 trim(Edge.NEAR_END, Hold.STRAIGHTEDGE),
                 trim(Edge.FAR_END, Hold.STRAIGHTEDGE)))
         .isEqualTo(
             """
-            1 to 2 | trim near edge, far edge by 1/4, kerf included | S1
+            1 | trim near edge by 1/4, kerf included, with a hand-held saw along a straightedge, \
+            on a sled or at a jointer (first edge: see the caution) | S1
+            2 | trim far edge by 1/4, kerf included, near edge at the fence, trim outside the \
+            blade | fence at 47 3/4: S1
             3 to 4 | trim near end, far end by 1/4, kerf included, with a hand-held saw along a \
             straightedge (large: see the caution) | S1
+            """);
+    assertThat(
+            text(
+                trim(Edge.NEAR_END, Hold.GAUGE),
+                trim(Edge.FAR_END, Hold.FENCE_AT_REST),
+                trim(Edge.FAR_EDGE, Hold.BAND_SAW)))
+        .isEqualTo(
+            """
+            1 | trim near end by 1/4, kerf included, at a mitre gauge | S1
+            2 | trim far end by 1/4, kerf included, near end at the fence, trim outside the blade \
+            | fence at 95 3/4: S1
+            3 | trim far edge by 1/4, kerf included, by band saw or hand | S1
             """);
   }
 

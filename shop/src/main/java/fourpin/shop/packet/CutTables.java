@@ -1,7 +1,6 @@
 package fourpin.shop.packet;
 
 import fourpin.cutting.Direction;
-import fourpin.cutting.Hold;
 import fourpin.cutting.Node;
 import fourpin.cutting.Part;
 import fourpin.cutting.Piece;
@@ -61,7 +60,9 @@ final class CutTables {
           "far",
           "far is",
           "held by",
-          "care");
+          "care",
+          "fence or stop",
+          "fence or stop mm");
 
   private static final List<String> PROGRESS_COLUMNS =
       List.of("cutting", "material", "cut from", "layout", "sheet", "stock", "state", "except");
@@ -188,8 +189,11 @@ final class CutTables {
         row.add(is(step.near()));
         row.add(step.far().map(Piece::name).orElse(""));
         row.add(step.far().map(CutTables::is).orElse(""));
-        row.add(heldBy(setUps.get(i).hold()));
+        row.add(heldBy(setUps.get(i)));
         row.add(small.contains(step.from().name()) ? "small" : "");
+        Optional<Length> stands = stands(setUps.get(i), step);
+        row.add(stands.map(style::number).orElse(""));
+        row.add(stands.map(Tables::mm).orElse(""));
         lines.add(row);
       }
     }
@@ -211,13 +215,24 @@ final class CutTables {
     };
   }
 
-  private static String heldBy(Hold hold) {
-    return switch (hold) {
+  /** Where fence or stop stands, for what is cut by one. */
+  private static Optional<Length> stands(SetUp setUp, SawStep step) {
+    return switch (setUp.hold()) {
+      case FENCE_AT_REST -> Optional.of(setUp.rest(step));
+      case FENCE, GAUGE ->
+          setUp instanceof SetUp.CutTo cut ? Optional.of(cut.fence()) : Optional.empty();
+      case BAND_SAW, FIRST_EDGE, STRAIGHTEDGE -> Optional.empty();
+    };
+  }
+
+  private static String heldBy(SetUp setUp) {
+    return switch (setUp.hold()) {
       case FENCE -> "fence";
       case FENCE_AT_REST -> "fence, strip outside the blade";
       case BAND_SAW -> "band saw or hand";
-      case GAUGE -> "mitre gauge, stop";
+      case GAUGE -> setUp instanceof SetUp.CutTo ? "mitre gauge, stop" : "mitre gauge";
       case STRAIGHTEDGE -> "straightedge, hand-held saw";
+      case FIRST_EDGE -> "straightedge and hand-held saw, sled, or jointer";
     };
   }
 

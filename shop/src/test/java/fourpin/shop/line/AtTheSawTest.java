@@ -61,15 +61,48 @@ class AtTheSawTest {
             "turning at the fence: Lay what is shorter along the cut than across it",
             "narrow rips: Guard and riving knife stay on.");
     List<String> order = Files.readAllLines(out.resolve("cutting-order.csv"));
-    assertThat(order.getFirst()).endsWith("far,far is,held by,care");
+    assertThat(order.getFirst()).endsWith("far,far is,held by,care,fence or stop,fence or stop mm");
     assertThat(order.subList(1, order.size()))
         .filteredOn(line -> line.contains(",rip,900,"))
         .isNotEmpty()
-        .allMatch(line -> line.endsWith(",\"mitre gauge, stop\","));
+        .allMatch(line -> line.endsWith(",\"mitre gauge, stop\",,900,900"));
     assertThat(order)
         .filteredOn(line -> line.contains(",crosscut,25,"))
         .isNotEmpty()
-        .allMatch(line -> line.endsWith(",\"fence, strip outside the blade\","));
+        .allMatch(line -> line.matches(".*,\"fence, strip outside the blade\",(,[\\d.]+){2}"));
+  }
+
+  /** 5 off each edge: the first along a straightedge, the other with the fence at what stays. */
+  @Test
+  void noStripOfTrimLiesBetweenFenceAndBlade() throws IOException {
+    Path out = cut("part,material,length,width,count\npanel,ply,2000 mm,1000 mm,1\n", SHEET);
+    assertThat(printed(out))
+        .contains(
+            "trim near edge by 5, kerf included, with a hand-held saw along a straightedge, on a"
+                + " sled or at a jointer (first edge: see the caution)",
+            "trim far edge by 5, kerf included, near edge at the fence, trim outside the blade"
+                + " fence at 1210: S1",
+            "first edge: Never lay an edge along the rip fence that is not straight yet");
+    assertThat(Files.readAllLines(out.resolve("cutting-order.csv")))
+        .filteredOn(line -> line.contains(",trim "))
+        .hasSize(4)
+        .noneMatch(line -> line.contains(",fence,"))
+        .anyMatch(l -> l.endsWith(",\"fence, strip outside the blade\",,1210,1210"))
+        .anyMatch(l -> l.endsWith(",\"straightedge and hand-held saw, sled, or jointer\",,,"));
+  }
+
+  /** The near edge of a rough board never lies along the fence before it is straight. */
+  @Test
+  void theEdgeOfARoughBoardIsStraightenedAwayFromTheFence() throws IOException {
+    Path out =
+        cut(
+            "part,material,length,width,count\nrail,ash,900 mm,60 mm,4\n",
+            "material,kind,length,width,count\nash,board,2000 mm,150 mm,2\n");
+    assertThat(Files.readAllLines(out.resolve("cutting-order.csv")))
+        .filteredOn(line -> line.contains(",trim near edge,"))
+        .isNotEmpty()
+        .allMatch(l -> l.contains("straightedge and hand-held saw, sled, or jointer"));
+    assertThat(printed(out)).contains("first edge: Never lay an edge along the rip fence");
   }
 
   /** Blocks from a rest of 250 by 200: all passes are marked, at their rows. */
@@ -84,7 +117,7 @@ class AtTheSawTest {
         .contains("S1, small", "S1-E, small →")
         .doesNotContain("Too small to be held safely when they are cut:");
     List<String> order = Files.readAllLines(out.resolve("cutting-order.csv"));
-    assertThat(order.subList(1, order.size())).isNotEmpty().allMatch(l -> l.endsWith(",small"));
+    assertThat(order.subList(1, order.size())).isNotEmpty().allMatch(l -> l.contains(",small,"));
   }
 
   /** A sheet of the rack, worth 20, and one to be bought at 50. */
