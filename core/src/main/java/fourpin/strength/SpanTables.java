@@ -17,7 +17,6 @@ import fourpin.reference.Reference;
 import fourpin.reference.ReferenceLoad;
 import fourpin.strength.Made.Layers;
 import fourpin.strength.Made.Stripped;
-import fourpin.strength.Use.Limit;
 import fourpin.strength.Verdict.Most;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -171,27 +170,33 @@ final class SpanTables {
     return new Verdict(shelf, plates).longestSpan(ofBeam);
   }
 
-  /** Supports are looked into where what bends would let it span further. */
+  /** On the case's own supports; where these bear less, on others as well. */
   private SpanTable.Span span(
       String id, Way way, Candidate shelf, Figure load, Optional<Most> bent) {
-    Optional<Most> borne =
-        bent.map(Most::number).map(shelf::over).flatMap(over -> longest(over, over.beam().span()));
-    boolean supports = borne.filter(b -> b.governs().isBy(Limit.SUPPORTS)).isPresent();
+    Optional<Most> borne = bent.flatMap(most -> borne(shelf, most));
     String title = "%s, %s".formatted(way.words(), load.title());
     return new SpanTable.Span(
-        figure(id, title, shelf, load, supports ? borne : bent),
-        supports
-            ? Optional.of(
+        figure(id, title, shelf, load, borne),
+        borne.equals(bent)
+            ? Optional.empty()
+            : Optional.of(
                 figure(
                     id + "-bending",
                     title + ", on supports that bear it",
                     shelf.on(List.of()),
                     load,
-                    bent))
-            : Optional.empty(),
-        (supports ? borne : bent)
-            .map(m -> m.governs().of().lying())
-            .orElse(SpanTable.Lying.EVENLY));
+                    bent)),
+        borne.map(m -> m.governs().of().lying()).orElse(SpanTable.Lying.EVENLY));
+  }
+
+  /**
+   * As far as it spans without its supports' limits if they bear that; else the longest that they
+   * bear. There may be none: what needs so short a span for its supports may sag too much for it
+   * from front to back.
+   */
+  private Optional<Most> borne(Candidate shelf, Most bent) {
+    Candidate over = shelf.over(bent.number());
+    return new Verdict(over, plates).holds() ? Optional.of(bent) : longest(over, bent.number());
   }
 
   private Figure figure(

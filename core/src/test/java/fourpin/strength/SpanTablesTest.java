@@ -18,6 +18,7 @@ import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
+import fourpin.job.Support;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
@@ -111,6 +112,89 @@ class SpanTablesTest {
     List<SpanTable> tables =
         check(JobDraft.changed(job, d -> d.materials = materials)).cases().getFirst().spans();
     assertThat(value(tables, "fir/" + id + "-bending") / 25.4).isCloseTo(inches, withPercentage(3));
+  }
+
+  /**
+   * Shelves that are soft from front to back, on pins that bear little: a span short enough for the
+   * pins is too short for what it sags between the rows, so that none holds.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "3/16, 3/8, 3/4, 24, 16",
+    "3/16, 3/8, 3/4, 36, 12",
+    "3/16, 3/8, 1/2, 24, 20",
+    "1/4, 1/2, 3/4, 30, 16",
+    "1/4, 1/2, 1, 48, 12",
+  })
+  void everySpanHoldsOnTheSupportsItIsPrintedFor(
+      String pin, String deep, String thick, String width, String depth) {
+    Job job = withSoftShelves(pin, deep, thick, width, depth);
+    BuiltCase built = CaseworkBuilder.build(job).cases().getFirst();
+    ShelfReader reader = new ShelfReader(job, built);
+    SupportReader supports = new SupportReader(job, built);
+    Part shelf = reader.shelves().getFirst();
+    Candidate on = Candidate.of(reader.read(shelf), supports.limits(shelf, reader));
+    assertThat(on.supports()).isNotEmpty();
+    for (SpanTable table : new SpanTables(job, reader, supports).all()) {
+      Material material = job.material(table.material());
+      for (SpanTable.Row row : table.rows()) {
+        Made made = made(job, material, row.made(), table.depth().value().value());
+        Candidate of = on.made(made.section(), reader.limits(material));
+        double before = Double.POSITIVE_INFINITY;
+        for (SpanTable.Span span : row.spans()) {
+          double far = span.longest().value().value();
+          assertThat(far).as(span.longest().id()).isLessThanOrEqualTo(1.01 * before);
+          before = far;
+          assertThat(far == 0 || holds(of, span.longest(), far)).as(span.longest().id()).isTrue();
+          span.onOthers()
+              .ifPresent(
+                  other -> {
+                    double further = other.value().value();
+                    assertThat(further).isGreaterThan(far);
+                    assertThat(holds(of, other, further)).as(other.id()).isFalse();
+                    assertThat(holds(of.on(List.of()), other, further)).as(other.id()).isTrue();
+                  });
+        }
+      }
+    }
+  }
+
+  private static boolean holds(Candidate of, Figure span, double far) {
+    LoadedShelf at = new LoadedShelf(of.beam().section(), far, 0, input(span, "q"));
+    return new Verdict(of.with(at), new PlateBending.Memory()).holds();
+  }
+
+  private static Made made(Job job, Material material, String words, double depth) {
+    Material board = job.material("oak");
+    Length height = SampleJobs.in("1 1/2");
+    return words.equals("plain")
+        ? Made.plain(material, depth, Made.Layers.ONE)
+        : words.equals("two layers glued")
+            ? Made.plain(material, depth, Made.Layers.TWO)
+            : words.startsWith("a strip")
+                ? Made.stripped(material, board, depth, height, Made.Stripped.FRONT)
+                : Made.stripped(material, board, depth, height, Made.Stripped.FRONT_AND_BACK);
+  }
+
+  private static Job withSoftShelves(
+      String pin, String deep, String thick, String width, String depth) {
+    CaseDraft draft = new CaseDraft();
+    draft.sizes =
+        new Sizes(
+            Sizes.Measured.OUTSIDE,
+            SampleJobs.in(width),
+            SampleJobs.in("84"),
+            SampleJobs.in(depth));
+    Support pins =
+        new Support.Pins(
+            SampleJobs.in(pin), SampleJobs.in(deep), SampleJobs.in("3/8"), SampleJobs.in("1/8"));
+    draft.bays = List.of(Shelving.bay(Shelving.shelves("soft", List.of()), pins));
+    Job job = SampleJobs.job(draft.order());
+    List<Material> materials = new ArrayList<>(job.materials());
+    materials.add(SampleJobs.board("soft", "oak, white", thick));
+    materials.add(SampleJobs.board("white-pine", "pine, eastern white", thick));
+    materials.add(SampleJobs.sheet("chip", "particleboard", thick, thick));
+    return JobDraft.changed(job, d -> d.materials = materials);
   }
 
   @Test

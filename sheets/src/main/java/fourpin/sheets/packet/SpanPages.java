@@ -19,7 +19,7 @@ final class SpanPages {
           + "r marks the row, o what stands out, h the half. Where supports like the case's own bear less than the shelf, the span on others that bear it "
           + "stands in brackets. Each way to make a shelf is bent as a plate; a strip in front "
           + "leaves the back edge as it is, so that it helps less than one thinks. Woods are averages: a board may bend a fifth more. "
-          + "Between two loads take the shorter span; lengths hold to 1 per cent. Where 0 stands, no span of this depth holds.";
+          + "Between two loads take the shorter span; lengths hold to 1 per cent. Where 0 stands, no span of this depth holds: what is short enough for its supports may sag too much for it from front to back.";
 
   private final Plan plan;
   private final Words words;
