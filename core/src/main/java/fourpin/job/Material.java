@@ -88,6 +88,12 @@ public record Material(
     return !layers.isEmpty() && layers.stream().allMatch(layer -> layer.cutFrom().isPresent());
   }
 
+  /** The same whose parts keep to the length of the sheet or board. */
+  public Material lengthwise() {
+    return new Material(
+        name, kind, of, nominal, measured, Grain.LENGTHWISE, stiffness, density, layers);
+  }
+
   /** The thickness that parts are made to. */
   public Length thickness() {
     return measured.orElse(nominal);

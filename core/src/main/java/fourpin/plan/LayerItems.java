@@ -8,6 +8,7 @@ import fourpin.job.Settings;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
 import fourpin.plan.CutItem.Direction;
+import fourpin.reference.Reference;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -77,6 +78,14 @@ record LayerItems(Job job, Settings settings, CutItem panel) {
     return layer.turn() == Material.Turn.ALONG ? panel.cutWidth() : panel.cutLength();
   }
 
+  /** The job says how the grain of a layer lies, and by that it is judged, whatever its sheet. */
+  private static Direction direction(Material from) {
+    boolean keeps =
+        from.grain() == Material.Grain.LENGTHWISE
+            || !Reference.bendsAlikeAllWays(Reference.substances().get(from.of()));
+    return keeps ? Direction.ALONG_LENGTH : Direction.EITHER_WAY;
+  }
+
   private CutItem item(
       Layer layer, String name, int quantity, Sum length, Sum width, Length thickness, int before) {
     Material from = cutFrom(layer);
@@ -93,7 +102,7 @@ record LayerItems(Job job, Settings settings, CutItem panel) {
         thickness,
         length,
         width,
-        from.grain() == Material.Grain.LENGTHWISE ? Direction.ALONG_LENGTH : Direction.EITHER_WAY,
+        direction(from),
         List.of(),
         panel.when());
   }

@@ -73,6 +73,14 @@ public final class Reference {
     };
   }
 
+  /** Whether it bends across as it does along. */
+  public static boolean bendsAlikeAllWays(Substance substance) {
+    return substance
+        .modulusAcross()
+        .map(across -> across.typical().equals(substance.modulus().typical()))
+        .orElseGet(() -> ratiosOf(substance).across() == 1);
+  }
+
   /** What woods, panels, and what else is seen of a case look like. */
   public static Catalogue<Colour> colours() {
     return COLOURS;

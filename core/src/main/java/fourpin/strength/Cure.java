@@ -75,6 +75,11 @@ record Cure(
     return new Cure(what + more, price, mass, besides, stated, of);
   }
 
+  /** What else it costs. */
+  Cure costing(String other) {
+    return new Cure(what, price, mass, other, stated, of);
+  }
+
   /** What the job file can't say. */
   Cure byHand() {
     return new Cure(what, price, mass, besides, Optional.empty(), of);

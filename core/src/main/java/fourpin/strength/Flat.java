@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.strength.plate.Rigidity;
 
@@ -15,9 +16,30 @@ import fourpin.strength.plate.Rigidity;
  */
 public record Flat(Sourced along, Sourced across, Sourced shear, Sourced poisson) {
 
+  private static final String EITHER_WAY =
+      "of the weaker way, since parts of grain none may be cut either way";
+
   /** Whether it is as stiff one way as the other, as glass is, and so breaks in any direction. */
   boolean isAlikeAllWays() {
     return along.number() == across.number();
+  }
+
+  /** As stiff both ways as the weaker of them, and narrowing as little as the stiffer makes it. */
+  Flat eitherWay() {
+    Sourced weaker = along.number() < across.number() ? along : across;
+    Sourced least = new Sourced(weaker.value(), eitherWay(weaker.source()));
+    double ratio = poisson.number() * weaker.number() / Math.max(along.number(), across.number());
+    return new Flat(
+        least,
+        least,
+        shear,
+        new Sourced(Quantity.of(ratio, QuantityUnit.RATIO), eitherWay(poisson.source())));
+  }
+
+  /** What is said of a figure of the weaker way. */
+  static Source eitherWay(Source of) {
+    return new Source(
+        of.title(), of.place() + (of.place().isEmpty() ? "" : "; ") + EITHER_WAY, of.standing());
   }
 
   /** Less stiff along. */

@@ -10,6 +10,7 @@ import fourpin.measure.Gravity;
 import fourpin.measure.Length;
 import fourpin.strength.Made.Layers;
 import fourpin.strength.Made.Stripped;
+import fourpin.strength.Section.Layer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -68,7 +69,12 @@ final class MadeCures {
   List<Optional<Cure>> kinds() {
     return material.kind() == Kind.GLASS
         ? List.of(thicker())
-        : List.of(thicker(), doubled(), strip(Stripped.FRONT), strip(Stripped.FRONT_AND_BACK));
+        : List.of(
+            lengthwise(),
+            thicker(),
+            doubled(),
+            strip(Stripped.FRONT),
+            strip(Stripped.FRONT_AND_BACK));
   }
 
   /** The stiffest of each kind, with why it fails, where it does. */
@@ -133,6 +139,31 @@ final class MadeCures {
 
   private double depth() {
     return shelf.section().depth();
+  }
+
+  /** Of what it is made of, all parts of which keep its stiffer way along. */
+  private Optional<Cure> lengthwise() {
+    return Optional.of(material)
+        .filter(Matters::isCutEitherWay)
+        .map(Material::lengthwise)
+        .map(stock::plain)
+        .flatMap(this::lengthwise);
+  }
+
+  private Optional<Cure> lengthwise(Taken taken) {
+    String what =
+        "state 'grain: lengthwise' for '%s', so that its parts are cut along the sheet"
+            .formatted(material.name());
+    Made made = new Made(taken.of(), laid(taken.of()), reader.pieces(part));
+    return cure(what, made, Optional.empty(), taken)
+        .map(cure -> cure.costing("parts that are not turned on the sheet"));
+  }
+
+  /** Its strips stay. */
+  private Section laid(Material of) {
+    List<Layer> layers = new ArrayList<>(base.beam().section().layers());
+    layers.set(0, layers.getFirst().of(Matters.of(of)));
+    return new Section(layers);
   }
 
   /** The thinnest of the job's other materials that holds, of what the stock gives first. */

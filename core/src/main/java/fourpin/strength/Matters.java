@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import fourpin.job.Material;
+import fourpin.job.Material.Grain;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Quantity;
@@ -31,11 +32,28 @@ final class Matters {
 
   private Matters() {}
 
-  /** What the job states goes over the tables; the tables' ratios between the ways are kept. */
+  /**
+   * What the job states goes over the tables; the tables' ratios between the ways are kept. Parts
+   * that may be cut either way are as stiff as the weaker one.
+   */
   static Matter of(Material material) {
-    return material.layers().isEmpty() || material.stiffness().isPresent()
-        ? ofOne(material)
-        : ofLayers(material);
+    return isCutEitherWay(material) ? asLaid(material).eitherWay() : asLaid(material);
+  }
+
+  /** With its grain along the part. */
+  static Matter asLaid(Material material) {
+    return isOfLayers(material) ? ofLayers(laminate(material), material) : ofOne(material);
+  }
+
+  /** Whether it is unlike both ways, and the plan may cut its parts with either along them. */
+  static boolean isCutEitherWay(Material material) {
+    return material.grain() == Grain.NONE
+        && !material.isCutInLayers()
+        && !asLaid(material).flat().isAlikeAllWays();
+  }
+
+  private static boolean isOfLayers(Material material) {
+    return !material.layers().isEmpty() && material.stiffness().isEmpty();
   }
 
   /** The panel as it is glued up, of the same thickness whatever was measured. */
@@ -56,8 +74,7 @@ final class Matters {
         layer.share());
   }
 
-  private static Matter ofLayers(Material material) {
-    Laminate laminate = laminate(material);
+  private static Matter ofLayers(Laminate laminate, Material material) {
     double along = laminate.bendingAlong();
     Sourced poisson = flat(modulusOf(substance(material)), substance(material)).poisson();
     return new Matter(

@@ -105,16 +105,20 @@ final class PinAllowances {
   }
 
   private Figure nds(PinInSide in, Sourced gravity) {
-    PowerLaw law = DowelBearing.ndsAlong(in.diameter().number());
-    double bearing = DowelBearing.nds(gravity.number(), in.diameter().number(), 0);
+    double diameter = in.diameter().number();
+    boolean along = !Matters.isCutEitherWay(in.side());
+    PowerLaw law = along ? DowelBearing.ndsAlong(diameter) : DowelBearing.ndsAcross(diameter);
+    double bearing = law.of(gravity.number(), diameter);
     Sourced duration = Reference.constant("NDS duration for permanent loads").sourced();
-    Sourced reduction = reduction(in.diameter().number() / MM_PER_INCH);
+    Sourced reduction = reduction(diameter / MM_PER_INCH);
     Sourced wet = in.air().wetService();
     List<Input> inputs = new ArrayList<>();
     inputs.add(
         new Input(
             "Fₑ",
-            "bearing of the side along its grain, %s × G^%s psi"
+            (along
+                    ? "bearing of the side along its grain, %s × G^%s psi"
+                    : "bearing of the side across its grain, since it may be cut either way, %s × G^%s psi and by the root of the diameter from 1/4 in on")
                 .formatted(plain(law.factor()), plain(law.gravityPower())),
             stress(bearing),
             law.source()));
@@ -191,8 +195,17 @@ final class PinAllowances {
 
   private static Bearing ofWood(PinInSide in) {
     Sourced density = characteristic(in);
+    Embedment along = Embedment.ofWood(density.number(), in.diameter().number());
     return new Bearing(
-        Embedment.ofWood(density.number(), in.diameter().number()), density.input("ρ", DENSITY));
+        Matters.isCutEitherWay(in.side())
+            ? along.across(DowelBearing.k90(kind(in), in.diameter().number()))
+            : along,
+        density.input("ρ", DENSITY));
+  }
+
+  /** Laminated wood is of softwoods, which bear less across. */
+  private static Wood.Kind kind(PinInSide in) {
+    return Matters.substance(in.side()) instanceof Wood wood ? wood.kind() : Wood.Kind.SOFTWOOD;
   }
 
   private static Bearing ofPlywood(PinInSide in) {

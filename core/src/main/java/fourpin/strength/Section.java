@@ -1,6 +1,8 @@
 package fourpin.strength;
 
 import fourpin.measure.Gravity;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import java.util.List;
 
@@ -46,7 +48,11 @@ public record Section(List<Layer> layers) {
     }
 
     private Layer lessened(double times) {
-      return new Layer(name, matter.lessened(times), width, thickness, front, top);
+      return of(matter.lessened(times));
+    }
+
+    Layer of(Matter other) {
+      return new Layer(name, other, width, thickness, front, top);
     }
 
     double area() {
@@ -99,6 +105,22 @@ public record Section(List<Layer> layers) {
 
     private Matter lessened(double times) {
       return new Matter(flat.lessened(times), shearModulus, density, stretch, outer);
+    }
+
+    /**
+     * Of a part that may lie either way: as stiff as the weaker one, in shear too. Stress counts
+     * what the stiffer takes of it.
+     */
+    Matter eitherWay() {
+      Flat weaker = flat.eitherWay();
+      double less = weaker.along().number() / flat.along().number();
+      Quantity shear = Quantity.of(less * shearModulus.number(), QuantityUnit.STRESS);
+      return new Matter(
+          weaker,
+          new Sourced(shear, Flat.eitherWay(shearModulus.source())),
+          density,
+          stretch,
+          Math.max(outer, 1));
     }
 
     /** Modulus of elasticity along the span, MPa. */

@@ -98,7 +98,7 @@ final class StockFit {
   }
 
   private Given layer(Material.Layer layer, Sum length, Sum width) {
-    Material from = job.material(layer.cutFrom().orElseThrow());
+    Material from = job.material(layer.cutFrom().orElseThrow()).lengthwise();
     Sum along = layer.turn() == Material.Turn.ALONG ? length : width;
     Sum across = layer.turn() == Material.Turn.ALONG ? width : length;
     return layer.share() < 1

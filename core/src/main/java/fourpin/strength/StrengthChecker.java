@@ -29,6 +29,7 @@ public final class StrengthChecker {
     StrengthChecker checker = new StrengthChecker(job);
     cases.forEach(built -> checker.check(built, new StackedCase(job, built, cases)));
     checker.findings.addAll(new LayeredPanels(job).findings());
+    checker.findings.addAll(new EitherWay(job, cases).findings());
     return new Strength(checker.answers, checker.cases, checker.findings);
   }
 

@@ -20,6 +20,11 @@ public final class DowelBearing {
     return law(diameter, "dowel bearing along the grain");
   }
 
+  /** The same across the grain. */
+  public static PowerLaw ndsAcross(double diameter) {
+    return law(diameter, "dowel bearing across the grain");
+  }
+
   private static PowerLaw law(double diameter, String large) {
     return Reference.powerLaws().get(diameter < LARGE_MM ? "dowel bearing of small dowels" : large);
   }
@@ -32,7 +37,7 @@ public final class DowelBearing {
    * @param degrees between the push and the grain
    */
   public static double nds(double gravity, double diameter, double degrees) {
-    double across = law(diameter, "dowel bearing across the grain").of(gravity, diameter);
+    double across = ndsAcross(diameter).of(gravity, diameter);
     return hankinson(ndsAlong(diameter).of(gravity, diameter), across, degrees);
   }
 

@@ -21,6 +21,11 @@ public record Embedment(double mpa, String formula, Source source) {
         factor.value() * shrunk(diameter) * density, "0.082 (1 - 0.01 d) ρ", factor.source());
   }
 
+  /** Of wood across its grain. @param k90 along over across */
+  public Embedment across(double k90) {
+    return new Embedment(mpa / k90, formula + " / k₉₀", source);
+  }
+
   /** In plywood, any way. @param density characteristic, kg/m³; {@code diameter} mm */
   public static Embedment ofPlywood(double density, double diameter) {
     if (isNail(diameter)) {

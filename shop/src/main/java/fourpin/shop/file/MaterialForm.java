@@ -37,7 +37,7 @@ final class MaterialForm {
           "grain",
           Words.choice(Material.Grain.class),
           "none for glass, else lengthwise",
-          "whether parts keep to the length of the sheet or board");
+          "whether parts keep to the length of the sheet or board; where they need not, all are as stiff as the weaker way of the material");
   private static final Key<Quantity> STIFFNESS =
       Key.optional(
           "stiffness",
