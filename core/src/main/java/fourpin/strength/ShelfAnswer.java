@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param span between the supports, with the rest of its figures in the order they are read
  * @param sagNow at the stated load, spread evenly
  * @param sagYears at the same load after years
+ * @param most however its load lies
  * @param beyond which limits it passes, and how its load then lies, in words; nothing where it is
  *     within all of them however its load lies
  * @param checked in which ways it was loaded for that, and in which it could not be, in words
@@ -27,6 +28,7 @@ public record ShelfAnswer(
     Figure sagYears,
     Figure limitNow,
     Figure limitYears,
+    WorstSag most,
     List<String> beyond,
     String checked,
     Lazy<Rest> rest) {
@@ -34,6 +36,15 @@ public record ShelfAnswer(
   public ShelfAnswer {
     beyond = List.copyOf(beyond);
   }
+
+  /**
+   * How far it sags under the load that sags it most.
+   *
+   * @param load how that lies, in words
+   * @param now the most anywhere
+   * @param years the same after years
+   */
+  public record WorstSag(String load, Figure now, Figure years) {}
 
   /**
    * What only some pages show, worked out for the first of them.

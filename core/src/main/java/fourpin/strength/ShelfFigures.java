@@ -13,6 +13,7 @@ import fourpin.reference.Reference;
 import fourpin.reference.ReferenceLoad;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.Section.Matter;
+import fourpin.strength.ShelfAnswer.WorstSag;
 import fourpin.strength.ShelfAnswer.ReferenceSag;
 import fourpin.strength.ShelfAnswer.Rest;
 import fourpin.strength.Verdict.Most;
@@ -70,6 +71,7 @@ final class ShelfFigures {
         sagYears(now),
         limitNow(),
         limit("limit-years", "sag allowed after years", shelf.limits().yearsOver()),
+        most(now),
         beyond.limits(),
         beyond.checked(),
         rest);
@@ -87,12 +89,18 @@ final class ShelfFigures {
   }
 
   private Optional<ShelfShape> shape(LoadCase of) {
-    Figure even = sagNow();
+    WorstSag most = most(sagNow());
+    return verdict.plate().flatMap(p -> p.shape(of, loaded.load(), most.now(), most.years()));
+  }
+
+  private WorstSag most(Figure even) {
+    LoadCase of = verdict.sagging().orElse(LoadCase.EVEN);
     Optional<UnevenLoad> load =
         plate.filter(_ -> !of.equals(LoadCase.EVEN)).map(p -> p.unevenly(of));
-    Figure now = load.flatMap(UnevenLoad::sag).orElse(even);
-    Figure years = load.flatMap(UnevenLoad::years).orElseGet(() -> sagYears(even));
-    return verdict.plate().flatMap(p -> p.shape(of, loaded.load(), now, years));
+    return new WorstSag(
+        of.brief(),
+        load.flatMap(UnevenLoad::sag).orElse(even),
+        load.flatMap(UnevenLoad::years).orElseGet(() -> sagYears(even)));
   }
 
   private Figure sagYears(Figure now) {

@@ -101,6 +101,8 @@ class FrontRowTest {
     assertThat(drawn.load()).isEqualTo(Lying.IN_A_ROW);
     assertThat(find(shelf, "plate-front-row")).contains(drawn.now());
     assertThat(find(shelf, "plate-front-row-years")).contains(drawn.years());
+    assertThat(shelf.most())
+        .isEqualTo(new ShelfAnswer.WorstSag("in a row in front", drawn.now(), drawn.years()));
     assertThat(Collections.max(drawn.sags().get(Spot.FRONT)))
         .isCloseTo(drawn.now().value().value(), withPercentage(1))
         .isGreaterThan(shelf.sagNow().value().value())
@@ -114,6 +116,8 @@ class FrontRowTest {
     assertThat(drawn.load()).isEqualTo(Lying.EVENLY);
     assertThat(List.of(drawn.now(), drawn.years()))
         .containsExactly(shelf.sagNow(), shelf.sagYears());
+    assertThat(shelf.most())
+        .isEqualTo(new ShelfAnswer.WorstSag("spread evenly", drawn.now(), drawn.years()));
   }
 
   /** A rating between what the even load and the row put on a support is passed by the row. */

@@ -152,7 +152,12 @@ final class Summary {
 
   private Optional<ShelfAnswer> worst() {
     return plan.shelves().stream()
-        .max(Comparator.comparingDouble(s -> ratio(s.sagYears(), s.limitYears())));
+        .max(
+            Comparator.comparingDouble(
+                s ->
+                    Math.max(
+                        ratio(s.most().now(), s.limitNow()),
+                        ratio(s.most().years(), s.limitYears()))));
   }
 
   private static double ratio(Figure one, Figure other) {
@@ -162,9 +167,9 @@ final class Summary {
   private void write(ShelfAnswer shelf) {
     write(
         "worst sag",
-        text(shelf.sagNow())
+        text(shelf.most().now())
             + " now, "
-            + text(shelf.sagYears())
+            + text(shelf.most().years())
             + " after years, of "
             + text(shelf.limitNow())
             + " and "
@@ -172,7 +177,9 @@ final class Summary {
             + " allowed: "
             + shelf.caseName()
             + ", "
-            + shelf.mark());
+            + shelf.mark()
+            + ", the load "
+            + shelf.most().load());
   }
 
   private void weights() {

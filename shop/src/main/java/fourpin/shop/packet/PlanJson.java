@@ -208,6 +208,8 @@ final class PlanJson {
         "sagYears", shelf.sagYears().id(),
         "limitNow", shelf.limitNow().id(),
         "limitYears", shelf.limitYears().id(),
+        "sagMost", shelf.most().now().id(),
+        "sagMostYears", shelf.most().years().id(),
         "figures", all(shelf.figures(), Figure::id));
   }
 

@@ -42,23 +42,21 @@ final class Sheets {
     return new Sheet(
         "sag",
         "How far each shelf sags",
-        "In the middle of the span, under the load stated; allowed in brackets.",
-        List.of("Shelf", "Span", "Load", "Now", "(allowed)", "After years", "(allowed)"),
+        "At the most anywhere, under the load stated as that sags it most; allowed in brackets.",
+        List.of("Shelf", "Span", "Load", "It lies", "Now", "(allowed)", "After years", "(allowed)"),
         plan.shelves().stream().filter(s -> isHere(s.caseName())).map(this::row).toList());
   }
 
   private List<Cell> row(ShelfAnswer shelf) {
-    return Stream.concat(
-            Stream.of(Cell.of(shelf.mark())),
-            Stream.of(
-                    shelf.span(),
-                    shelf.load(),
-                    shelf.sagNow(),
-                    shelf.limitNow(),
-                    shelf.sagYears(),
-                    shelf.limitYears())
-                .map(f -> Cell.of(f, words)))
-        .toList();
+    return List.of(
+        Cell.of(shelf.mark()),
+        Cell.of(shelf.span(), words),
+        Cell.of(shelf.load(), words),
+        Cell.of(shelf.most().load()),
+        Cell.of(shelf.most().now(), words),
+        Cell.of(shelf.limitNow(), words),
+        Cell.of(shelf.most().years(), words),
+        Cell.of(shelf.limitYears(), words));
   }
 
   private Sheet rows() {
