@@ -5,13 +5,17 @@ import fourpin.casework.BaySpace;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.job.Back;
+import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.job.Joint;
 import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.strength.Balance.Load;
+import fourpin.strength.RackedLegs.Brace;
 import fourpin.strength.frame.Corner;
+import fourpin.strength.frame.Frame;
+import fourpin.strength.frame.FrameOnLegs;
 import fourpin.strength.frame.ShearPanel;
 import fourpin.strength.frame.SwayFrame;
 import fourpin.strength.wood.Slip;
@@ -21,8 +25,8 @@ import java.util.Optional;
 
 /**
  * A case as a frame that is pushed sideways: its uprights and the panels between them, from the
- * middle of the bottom to the middle of the top, and the back. Kick, face frame and doors are not
- * counted on.
+ * middle of the bottom to the middle of the top, and the back; where the bottom stands off the
+ * floor, on legs. Face frame and doors are not counted on.
  */
 final class RackedCase {
 
@@ -54,6 +58,7 @@ final class RackedCase {
   private final Settings settings;
 
   private final double above;
+  private final RackedLegs legs;
 
   /**
    * @param above what stands on the case, N
@@ -62,6 +67,7 @@ final class RackedCase {
     this.job = job;
     this.built = built;
     this.above = above;
+    this.legs = new RackedLegs(job, built, above);
     this.settings = built.order().settings();
   }
 
@@ -75,21 +81,55 @@ final class RackedCase {
   }
 
   /** As it is planned. */
-  SwayFrame frame() {
-    return frame(corners(), backs(), hold(), spacing());
+  Frame frame() {
+    return held(hold(), spacing());
   }
 
   /** With its back held otherwise. @param spacing of screws, mm */
-  SwayFrame held(Hold hold, double spacing) {
-    return frame(corners(), backs(), hold, spacing);
+  Frame held(Hold hold, double spacing) {
+    return onLegs(frame(corners(), backs(), hold, spacing));
+  }
+
+  /** With its legs held square otherwise. @param brace N·mm for each radian */
+  Frame braced(double brace) {
+    return onLegs(above(), bottomJoints(), brace);
+  }
+
+  /** With its bottom in dadoes or rabbets. */
+  Frame withHousedBottom() {
+    double joints = turning(bottomCorners(Setting.DADO_STIFFNESS));
+    return onLegs(above(), joints, brace());
+  }
+
+  private SwayFrame above() {
+    return frame(corners(), backs(), hold(), spacing());
+  }
+
+  /** Nothing where the bottom lies on what the case stands on. */
+  Optional<RackedLegs> legs() {
+    return Optional.of(legs).filter(_ -> RackedLegs.carry(built));
+  }
+
+  private Frame onLegs(SwayFrame frame) {
+    return onLegs(frame, bottomJoints(), brace());
+  }
+
+  private double brace() {
+    return legs.brace().map(Brace::stiffness).orElse(0.0);
+  }
+
+  private Frame onLegs(SwayFrame frame, double joints, double brace) {
+    return legs()
+        .<Frame>map(under -> new FrameOnLegs(frame, under.legs(joints, headroom(), brace)))
+        .orElse(frame);
   }
 
   /** With a fixed shelf more in each bay. */
-  SwayFrame withFixedShelves() {
+  Frame withFixedShelves() {
     List<Turning> more = new ArrayList<>(corners());
     Part like = built.part("B");
     built.bays().forEach(bay -> more.addAll(ends(like, built.order().fixedShelfJoint(), bay)));
-    return frame(more, backs(), hold(), spacing());
+    return onLegs(frame(more, backs(), hold(), spacing()));
   }
 
   /**
@@ -97,17 +137,17 @@ final class RackedCase {
    *
    * @param widths of its pieces, mm
    */
-  SwayFrame withBack(Material material, List<Double> widths) {
+  Frame withBack(Material material, List<Double> widths) {
     List<ShearPanel> pieces =
-        widths.stream().map(width -> panel(material, width, height())).toList();
-    return frame(corners(), pieces, Hold.SCREWED, spacing());
+        widths.stream().map(width -> panel(material, width, headroom())).toList();
+    return onLegs(frame(corners(), pieces, Hold.SCREWED, spacing()));
   }
 
   private SwayFrame frame(
       List<Turning> corners, List<ShearPanel> backs, Hold hold, double spacing) {
-    double joints = corners.stream().mapToDouble(Turning::stiffness).sum();
+    double joints = turning(corners);
     double panel = backs.stream().mapToDouble(b -> stiffness(b, hold, spacing)).sum();
-    return new SwayFrame(height(), joints, panel, free(backs, hold), burden());
+    return new SwayFrame(headroom(), joints, panel, free(backs, hold), burden());
   }
 
   private double stiffness(ShearPanel back, Hold hold, double spacing) {
@@ -159,8 +199,13 @@ final class RackedCase {
   }
 
   /** From the middle of the bottom to the middle of the top, mm. */
-  double height() {
+  double headroom() {
     return middle(built.part("T")) - foot();
+  }
+
+  /** To the middle of the top, from the middle of the bottom where that lies on the floor, mm. */
+  double height() {
+    return headroom() + legs().map(RackedLegs::height).orElse(0.0);
   }
 
   /** Over the sides, mm. */
@@ -178,7 +223,7 @@ final class RackedCase {
 
   /** Σ weight times height above the bottom, loaded as stated, with what stands on it, N·mm. */
   double burden() {
-    return above * height()
+    return above * headroom()
         + Balance.of(job, built, Load.ALL).weights().stream()
             .mapToDouble(w -> w.newton() * Math.max(0, w.up() - foot()))
             .sum();
@@ -203,16 +248,17 @@ final class RackedCase {
         Math.min(flat.along().number(), flat.across().number()));
   }
 
-  /** Top and bottom at the sides, partitions at top and bottom, fixed shelves at both ends. */
+  /**
+   * Top and bottom at the sides, partitions at top and bottom, fixed shelves at both ends; on legs
+   * without those of the bottom at the sides, which hold the legs.
+   */
   List<Turning> corners() {
     List<Turning> corners = new ArrayList<>();
-    BaySpace first = built.bays().getFirst();
-    BaySpace last = built.bays().getLast();
     for (String end : List.of("T", "B")) {
       Part level = built.part(end);
-      Joint joint = end.equals("T") ? built.order().topJoint() : built.order().bottomJoint();
-      corners.add(corner(level, joint, first, first.left()));
-      corners.add(corner(level, joint, last, last.right()));
+      if (end.equals("T") || legs().isEmpty()) {
+        corners.addAll(atSides(level));
+      }
       for (BaySpace bay : built.bays().subList(1, built.bays().size())) {
         corners.add(corner(level, built.order().partitionJoint(), bay, bay.left()));
       }
@@ -222,6 +268,43 @@ final class RackedCase {
           .forEach(shelf -> corners.addAll(ends(shelf, built.order().fixedShelfJoint(), bay)));
     }
     return corners;
+  }
+
+  private List<Turning> atSides(Part level) {
+    Joint joint = level.mark().equals("T") ? order().topJoint() : order().bottomJoint();
+    BaySpace first = built.bays().getFirst();
+    BaySpace last = built.bays().getLast();
+    return List.of(
+        corner(level, joint, first, first.left()), corner(level, joint, last, last.right()));
+  }
+
+  private CaseOrder order() {
+    return built.order();
+  }
+
+  /** Of legs: their own bending counts apart. */
+  List<Turning> bottomCorners() {
+    return bottomCorners(stiffness(order().bottomJoint()));
+  }
+
+  private List<Turning> bottomCorners(Setting kind) {
+    return atSides(built.part("B")).stream().map(at -> stiff(at, kind)).toList();
+  }
+
+  /** Its upright does not bend. */
+  private Turning stiff(Turning at, Setting kind) {
+    Corner bends = at.corner();
+    double joint = PER_MM * settings.number(kind) * at.depth();
+    return new Turning(
+        kind, at.depth(), new Corner(joint, bends.level(), bends.span(), bends.upright(), 0));
+  }
+
+  private double bottomJoints() {
+    return turning(bottomCorners());
+  }
+
+  private static double turning(List<Turning> corners) {
+    return corners.stream().mapToDouble(Turning::stiffness).sum();
   }
 
   private List<Part> fixedIn(BaySpace bay) {
@@ -246,7 +329,7 @@ final class RackedCase {
             bending(level),
             bay.clear().size(Axis.X).mm(),
             bending(standing),
-            height()));
+            headroom()));
   }
 
   private static Setting stiffness(Joint joint) {

@@ -9,6 +9,7 @@ import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.casework.Place;
 import fourpin.job.Job;
+import fourpin.job.Joint;
 import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -19,6 +20,10 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.strength.Made.Piece;
 import fourpin.strength.RackedCase.Hold;
+import fourpin.strength.RackedLegs.Brace;
+import fourpin.strength.frame.Frame;
+import fourpin.strength.frame.FrameOnLegs;
+import fourpin.strength.frame.Legs;
 import fourpin.strength.frame.SwayFrame;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -71,8 +76,10 @@ final class RackingFindings {
 
   private String what() {
     if (racked.leansOverInTime()) {
-      return "joints and back do not hold the case up sideways: after years of creep what stands in it"
-          + " would lean it over by itself, more and more";
+      return (racked.legs().isPresent() ? "joints, back and kick" : "joints and back")
+          + " do not hold the case up sideways: after years of creep what stands in it would lean it"
+          + " over by itself, more and more"
+          + (givesWayBelow() ? "; it gives way below its bottom first" : "");
     }
     String push = Quantity.of(racked.push(), QuantityUnit.FORCE).text(job.unit());
     String pushed = "pushed sideways by " + push + " at its top, the case ";
@@ -93,10 +100,17 @@ final class RackingFindings {
                 + " of its height, which breaks joints");
   }
 
+  /** Whether its legs alone hold less of what they carry than what stands on them. */
+  private boolean givesWayBelow() {
+    return racked.frame() instanceof FrameOnLegs(SwayFrame above, Legs legs)
+        && legs.leaning() / legs.burden() < above.reserve();
+  }
+
   private Place place() {
+    Part.Role weak = givesWayBelow() ? Part.Role.KICK : Part.Role.BACK;
     Part part =
         built.parts().stream()
-            .filter(p -> p.role() == Part.Role.BACK)
+            .filter(p -> p.role() == weak)
             .findFirst()
             .orElseGet(() -> built.part("L"));
     return Place.of(built.order().name(), part.mark(), part.box());
@@ -114,6 +128,7 @@ final class RackingFindings {
       case GLUED -> {}
     }
     cures.add(fixedShelves());
+    racked.legs().ifPresent(legs -> cures.addAll(below(legs)));
     List<Remedy> remedies = new ArrayList<>(best(cures));
     remedies.add(
         new Remedy(
@@ -135,6 +150,50 @@ final class RackingFindings {
 
   /** A cure, and whether the case then sways as little as it may. */
   private record Tried(Cure cure, boolean holds) {}
+
+  private List<Tried> below(RackedLegs legs) {
+    List<Tried> cures = new ArrayList<>();
+    if (built.order().bottomJoint().kind() == Joint.Kind.BUTT) {
+      cures.add(
+          cure(
+              "join the bottom in dadoes instead of butt joints",
+              racked.withHousedBottom(),
+              Optional.of(0.0),
+              0,
+              "dadoes",
+              Optional.empty()));
+    }
+    legs.kick()
+        .ifPresent(
+            kick ->
+                legs.brace()
+                    .map(brace -> second(kick, brace))
+                    .or(() -> legs.brace(uprights.material()).map(this::thick))
+                    .ifPresent(cures::add));
+    return cures;
+  }
+
+  private Tried second(Part kick, Brace brace) {
+    double high = kick.box().size(Axis.Z).mm();
+    return cure(
+        "screw a second board like the kick between the sides under the back edge of the bottom",
+        racked.braced(2 * brace.stiffness()),
+        prices.of(
+            List.of(new Piece(job.material(kick.material()), high)), kick.box().size(Axis.X).mm()),
+        new Masses(job).of(kick),
+        "",
+        Optional.empty());
+  }
+
+  private Tried thick(Brace brace) {
+    return cure(
+        "make the kick of '%s', which its screws hold in".formatted(uprights.material().name()),
+        racked.braced(brace.stiffness()),
+        Optional.empty(),
+        0,
+        "other stock",
+        Optional.empty());
+  }
 
   /** A back of solid wood must not be glued. */
   private Optional<Tried> glue() {
@@ -196,7 +255,7 @@ final class RackingFindings {
 
   private Tried back(BackPieces.Backed backed) {
     Material material = backed.taken().of();
-    double area = racked.width() * racked.height();
+    double area = racked.width() * racked.headroom();
     return cure(
         "put a back of '%s' on, %sscrewed all round%s"
             .formatted(
@@ -206,7 +265,7 @@ final class RackingFindings {
         racked.withBack(material, backed.widths()),
         backed.taken().isTooLarge()
             ? Optional.empty()
-            : prices.of(List.of(new Piece(material, racked.width())), racked.height()),
+            : prices.of(List.of(new Piece(material, racked.width())), racked.headroom()),
         area * material.thickness().mm() / 1e9 * Matters.of(material).density().number(),
         "",
         Optional.empty());
@@ -214,7 +273,7 @@ final class RackingFindings {
 
   private Tried cure(
       String what,
-      SwayFrame frame,
+      Frame frame,
       Optional<Double> price,
       double mass,
       String besides,

@@ -4,6 +4,9 @@ import static fourpin.validation.Check.derived;
 import static fourpin.validation.Check.published;
 
 import fourpin.strength.frame.Corner;
+import fourpin.strength.frame.Frame;
+import fourpin.strength.frame.FrameOnLegs;
+import fourpin.strength.frame.Legs;
 import fourpin.strength.frame.ShearPanel;
 import fourpin.strength.frame.SwayFrame;
 import fourpin.strength.wood.DowelBearing;
@@ -69,6 +72,25 @@ final class FrameChecks {
             "balance of moments, H h + P h φ against k φ: 1 / (1 - P / Pₖ)",
             "bars on springs, as in Timoshenko and Gere, Theory of Elastic Stability, ch. 2",
             () -> swayOf(1.5e6) / swayOf(0)),
+        derived(
+            "legs that go on in a frame that can't lean, their joints loose: sway over P a² (h + a) / (3 E I)",
+            "1",
+            "",
+            1e-9,
+            "beam that overhangs one support, loaded at its end",
+            "Steel Construction Manual, Table 3-23, from memory",
+            FrameChecks::overhang),
+        derived(
+            "two stiff bars of a length, a spring at the foot and one between: load at which they fall over c / l",
+            "0.381966",
+            "",
+            5e-7,
+            "(3 - √5) / 2, by balance of moments",
+            "bars on springs, as in Timoshenko and Gere, Theory of Elastic Stability, ch. 2",
+            () ->
+                new FrameOnLegs(
+                        new SwayFrame(700, 0, 0, 0, 1e6), new Legs(700, 0, 2e6, 2e6, 1e6, 1e6))
+                    .reserve()),
         derived(
             "panel 800 x 1800 x 6, 3500 MPa, jammed in its frame: push times height over lean",
             "1122309278",
@@ -246,6 +268,16 @@ final class FrameChecks {
     double push = each / spacing * width;
     ShearPanel panel = new ShearPanel(width, height, 10, STIFF, 1000);
     return push * height * height / panel.fastened(spacing, slip) / MM_PER_INCH;
+  }
+
+  /** Of one upright, 1200 mm over its joint and 500 mm below. */
+  private static double overhang() {
+    double bending = 1e9;
+    double above = 1200;
+    double below = 500;
+    Legs legs = new Legs(below, 0, Legs.bent(bending, above), Legs.bent(bending, below), 0, 0);
+    Frame frame = new FrameOnLegs(new SwayFrame(above, STIFF * STIFF, 0, 0, 0), legs);
+    return frame.sway(1).orElseThrow() / (below * below * (above + below) / (3 * bending));
   }
 
   private static double square() {

@@ -89,7 +89,7 @@ final class Validation {
         new Topic("Withdrawal, worked examples", "", WoodChecks.screws()),
         new Topic(
             "Frames pushed sideways",
-            "`ShearPanel`, `Corner`, `SwayFrame`: backs, joints, and what stands in a case.",
+            "`ShearPanel`, `Corner`, `SwayFrame`, `FrameOnLegs`: backs, joints, legs, and what stands in a case.",
             FrameChecks.racking()),
         new Topic(
             "Creep",

@@ -12,12 +12,13 @@ import java.util.Optional;
  * @param free how far it leans until the panel holds, radians
  * @param burden Σ weight times height of what leans with it, N·mm
  */
-public record SwayFrame(double height, double corners, double panel, double free, double burden) {
+public record SwayFrame(double height, double corners, double panel, double free, double burden)
+    implements Frame {
 
   /** A lean over this share of the height breaks joints; then the frame falls. */
   public static final double MOST_LEAN = 0.1;
 
-  /** How far the head goes under a push there, mm; nothing where the frame falls. */
+  @Override
   public Optional<Double> sway(double push) {
     double lean = lean(push * height);
     return lean <= MOST_LEAN ? Optional.of(height * lean) : Optional.empty();
@@ -32,8 +33,18 @@ public record SwayFrame(double height, double corners, double panel, double free
     return both > 0 ? (moment + panel * free) / both : Double.POSITIVE_INFINITY;
   }
 
-  /** How many times what stands on it would lean it over by itself. */
+  @Override
   public double reserve() {
     return (corners + panel) / burden;
+  }
+
+  /** Where its panel does not hold. */
+  public SwayFrame bare() {
+    return new SwayFrame(height, corners, 0, 0, burden);
+  }
+
+  @Override
+  public SwayFrame above() {
+    return this;
   }
 }

@@ -32,7 +32,9 @@ final class StandingCases {
       "How far the top goes sideways when someone leans on it, the case loaded as stated and not fastened to anything. Joints "
           + "turn a little, and a back turns them least; a back that lies loose in grooves holds only once its corners have "
           + "come to the grooves' floors. A case out of square shows in its diagonals, at inset doors, and at shelves that bind. "
-          + "Stiffness of joints and the push are cautious settings, not tests; kick, face frame and doors are not counted on, nor "
+          + "Where the bottom stands off the floor, the sides below it are legs: held by going on above, by the bottom's joints, and by "
+          + "the kick as far as its screws through the sides hold. "
+          + "Stiffness of joints and the push are cautious settings, not tests; face frame and doors are not counted on, nor "
           + "is a thin back that buckles.";
 
   private static final String STACKED =

@@ -1,0 +1,177 @@
+package fourpin.strength;
+
+import fourpin.casework.Axis;
+import fourpin.casework.BuiltCase;
+import fourpin.casework.Feature.Hole;
+import fourpin.casework.Part;
+import fourpin.job.Job;
+import fourpin.job.Kick;
+import fourpin.job.Material;
+import fourpin.job.Setting;
+import fourpin.job.Settings;
+import fourpin.measure.Length;
+import fourpin.strength.Balance.Load;
+import fourpin.strength.frame.Legs;
+import fourpin.strength.wood.Slip;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What a case that is pushed sideways has below its bottom: its sides as legs, which go on above,
+ * and the kick between them, screwed through both. The kick lies under the bottom and is not taken
+ * to be fastened to it.
+ */
+final class RackedLegs {
+
+  /** As much wood as the screw is thick on either side of it: common practice. */
+  private static final double THICK_FOR_SCREW = 3;
+
+  private static final int ENDS = 2;
+
+  /**
+   * How the kick holds its legs square.
+   *
+   * @param offsets of the screws of one end from their middle, mm
+   * @param slip stiffness of one screw, N/mm
+   * @param span between the sides, mm
+   * @param bending E I of the kick on edge, N·mm²
+   */
+  record Brace(List<Double> offsets, double slip, double span, double bending) {
+    private static final double BENT_IN_S = 6;
+
+    Brace {
+      offsets = List.copyOf(offsets);
+    }
+
+    /** Of both ends, N·mm for each radian. */
+    double stiffness() {
+      double end = slip * offsets.stream().mapToDouble(r -> r * r).sum();
+      return end == 0 ? 0 : ENDS / (1 / end + span / (BENT_IN_S * bending));
+    }
+  }
+
+  private final Job job;
+  private final BuiltCase built;
+  private final Settings settings;
+  private final double above;
+
+  /**
+   * @param above what stands on the case, N
+   */
+  RackedLegs(Job job, BuiltCase built, double above) {
+    this.job = job;
+    this.built = built;
+    this.settings = built.order().settings();
+    this.above = above;
+  }
+
+  /** Whether the bottom stands off what the case stands on. */
+  static boolean carry(BuiltCase built) {
+    return built.part("B").box().low().z().isPositive();
+  }
+
+  /**
+   * @param joints of the bottom at both sides, N·mm for each radian
+   * @param head from the middle of the bottom to that of the top, mm
+   * @param brace stiffness of what holds them square, N·mm for each radian
+   */
+  Legs legs(double joints, double head, double brace) {
+    return new Legs(
+        height(),
+        joints,
+        ENDS * Legs.bent(sideAbove(), head),
+        ENDS * Legs.bent(sideBelow(), height()),
+        brace,
+        burden());
+  }
+
+  /** From the floor to the middle of the bottom, mm. */
+  double height() {
+    Part bottom = built.part("B");
+    return (bottom.box().low().z().mm() + bottom.box().high().z().mm()) / 2;
+  }
+
+  double sideAbove() {
+    return bending(side().box().size(Axis.Y).mm());
+  }
+
+  /** Notched for a kick that stands back. */
+  double sideBelow() {
+    double recess = built.order().kick().map(Kick::recess).map(Length::mm).orElse(0.0);
+    return bending(side().box().size(Axis.Y).mm() - recess);
+  }
+
+  private Part side() {
+    return built.part("L");
+  }
+
+  private double bending(double depth) {
+    double thickness = side().thickness().mm();
+    double modulus = Matters.of(job.material(side().material())).modulus().number();
+    return modulus * depth * Math.pow(thickness, 3) / 12;
+  }
+
+  /** Σ weight times height over the floor, no higher than the bottom, N·mm. */
+  private double burden() {
+    return above * height()
+        + Balance.of(job, built, Load.ALL).weights().stream()
+            .mapToDouble(w -> w.newton() * Math.min(w.up(), height()))
+            .sum();
+  }
+
+  Optional<Part> kick() {
+    return built.parts().stream().filter(part -> part.role() == Part.Role.KICK).findFirst();
+  }
+
+  /** Nothing where the kick is too thin for its screws. */
+  Optional<Brace> brace() {
+    return kick().flatMap(kick -> brace(kick, job.material(kick.material())));
+  }
+
+  /** With a kick of another material. */
+  Optional<Brace> brace(Material other) {
+    return kick().flatMap(kick -> brace(kick, other));
+  }
+
+  private Optional<Brace> brace(Part kick, Material material) {
+    return material.thickness().mm() < THICK_FOR_SCREW * screw()
+        ? Optional.empty()
+        : Optional.of(braced(kick, material));
+  }
+
+  private Brace braced(Part kick, Material material) {
+    double high = kick.box().size(Axis.Z).mm();
+    double inertia = material.thickness().mm() * Math.pow(high, 3) / 12;
+    return new Brace(
+        offsets(kick),
+        slip(material),
+        kick.box().size(Axis.X).mm(),
+        Matters.of(material).modulus().number() * inertia);
+  }
+
+  private List<Double> offsets(Part kick) {
+    List<Double> up =
+        side().features().stream()
+            .flatMap(f -> f instanceof Hole hole ? Stream.of(hole) : Stream.empty())
+            .filter(hole -> hole.use() == Hole.Use.SCREW && hole.purpose().equals(kick.name()))
+            .map(hole -> hole.centre().z().mm())
+            .toList();
+    double middle = EndLoad.mean(up);
+    return up.stream().map(z -> z - middle).toList();
+  }
+
+  /** Of one screw, the lower of both codes, N/mm. */
+  double slip(Material kick) {
+    double side = density(job.material(side().material()));
+    return Math.min(Slip.ec5(side, density(kick), screw()), Slip.nds(screw()));
+  }
+
+  private static double density(Material material) {
+    return Matters.of(material).density().number();
+  }
+
+  double screw() {
+    return settings.length(Setting.SCREW_DIAMETER).mm();
+  }
+}
