@@ -97,7 +97,7 @@ public record Merit(
       List<SetUp> setUps = CuttingOrder.of(pattern, 1, saw, aims.holds);
       return new OfSheet(
           aims.kept.largest(pattern),
-          SmallPieces.of(setUps, aims.least).size(),
+          SmallPieces.cut(setUps, aims.least).size(),
           setUps.size(),
           SetUp.turns(setUps));
     }

@@ -1,38 +1,47 @@
 package fourpin.cutting;
 
 import fourpin.measure.Length;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
- * Pieces that are too small to be held safely when they are cut: those that are short both ways,
- * since the longer side lies at fence or mitre gauge, whichever way the grain runs. What may be
- * done instead is the business of whoever prints the steps.
+ * Pieces that are too small to be held safely: those that are short both ways, since the longer
+ * side lies at fence or mitre gauge, whichever way the grain runs. What may be done instead is the
+ * business of whoever prints the steps.
  */
 public final class SmallPieces {
 
   private SmallPieces() {}
 
   /**
-   * Their names, in the order of cutting.
+   * Names of those that are cut, and of parts that come off, in the order of cutting: a small part
+   * lies between fence or stop and blade, or loose beside it, where no hand may hold it.
    *
    * @param least length that can be held
    */
   public static List<String> of(List<SetUp> setUps, Length least) {
-    Set<String> small = new LinkedHashSet<>();
-    for (SetUp setUp : setUps) {
-      for (SawStep step : setUp.steps()) {
-        if (held(step.from()).isLessThan(least)) {
-          small.add(step.from().name());
-        }
-      }
-    }
-    return new ArrayList<>(small);
+    return names(setUps, least, step -> Stream.concat(Stream.of(step.from()), parts(step)));
   }
 
-  private static Length held(Piece piece) {
-    return Length.max(piece.length(), piece.width());
+  /** Names of those that are cut, which hangs on the layout; parts are as small in any. */
+  static List<String> cut(List<SetUp> setUps, Length least) {
+    return names(setUps, least, step -> Stream.of(step.from()));
+  }
+
+  private static List<String> names(
+      List<SetUp> setUps, Length least, Function<SawStep, Stream<Piece>> pieces) {
+    return setUps.stream()
+        .flatMap(setUp -> setUp.steps().stream())
+        .flatMap(pieces)
+        .filter(piece -> Length.max(piece.length(), piece.width()).isLessThan(least))
+        .map(Piece::name)
+        .distinct()
+        .toList();
+  }
+
+  private static Stream<Piece> parts(SawStep step) {
+    return Stream.concat(Stream.of(step.near()), step.far().stream())
+        .filter(piece -> piece.content() instanceof Piece.Content.FinishedPart);
   }
 }

@@ -14,7 +14,9 @@ final class Cautions {
       new Caution(
           "small pieces",
           "Cut and work small pieces while they are still part of a long one, or hold them in a"
-              + " clamped jig, never by hand near a cutter.");
+              + " clamped jig, never by hand near a cutter. A small part that comes off is held down"
+              + " by a clamp, or left alone: never reach for it, or push it, before the blade"
+              + " stands.");
   static final Caution NARROW_RIP =
       new Caution(
           "narrow rips",
@@ -42,7 +44,16 @@ final class Cautions {
           "turning at the fence",
           "Lay what is shorter along the cut than across it with its long side to a mitre gauge or"
               + " sled, never with its short side to the rip fence. There it turns and is thrown"
-              + " back. Measure by a stop block that it has left before it meets the blade.");
+              + " back.");
+  static final Caution STOP =
+      new Caution(
+          "stops",
+          "Measure by a stop that can't pinch what comes off: a block on the rip fence, well ahead"
+              + " of the blade, that the piece has left before it meets the blade, or a stop on the"
+              + " fence of the mitre gauge, that goes along with it. Never crosscut up to the bare"
+              + " rip fence: what comes off is pinched between it and the blade, and thrown back."
+              + " Hold the piece to the gauge, and leave what comes off where it lies till the"
+              + " blade stands.");
   static final Caution PLANER =
       new Caution(
           "planer",

@@ -41,7 +41,8 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
    * @param holds what the shop can hold while it is cut
    * @param near how much it takes and comes to, and how near that is to the least
    * @param kept offcuts that are worth keeping, in the order of cutting
-   * @param small names of pieces that are too small to be held safely when they are cut
+   * @param small names of pieces too small to be held safely when they are cut, or when they come
+   *     off as parts
    * @param origin where it comes from if not from the planner's own search, as a clause
    */
   public record StockLayout(

@@ -46,6 +46,10 @@ public final class SawCare {
     return setUp.direction() == Direction.RIP && setUp.hold() == Hold.GAUGE;
   }
 
+  private static boolean isByStop(SetUp setUp) {
+    return setUp.hold() == Hold.GAUGE && setUp instanceof SetUp.CutTo;
+  }
+
   /** Whether pieces are too large for fence and mitre gauge. */
   public static boolean isLarge(SetUp setUp) {
     return setUp.hold() == Hold.STRAIGHTEDGE;
@@ -67,6 +71,7 @@ public final class SawCare {
     caution(setUps, SawCare::isLarge, large()).ifPresent(cautions::add);
     caution(setUps, SawCare::isFirstEdge, Cautions.FIRST_EDGE).ifPresent(cautions::add);
     caution(setUps, SawCare::turns, Cautions.TURNING).ifPresent(cautions::add);
+    caution(setUps, SawCare::isByStop, Cautions.STOP).ifPresent(cautions::add);
     narrow(setUps).ifPresent(cautions::add);
     return cautions;
   }

@@ -106,7 +106,7 @@ class DefectCutterTest {
       assertThat(VirtualSaw.check(problem, layout)).isEmpty();
       for (SheetPattern pattern : layout.patterns()) {
         List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw(), HoldLimits.NONE);
-        assertThat(SmallPieces.of(setUps, least)).isEmpty();
+        assertThat(SmallPieces.cut(setUps, least)).isEmpty();
       }
     }
   }

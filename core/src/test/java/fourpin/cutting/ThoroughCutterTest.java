@@ -168,8 +168,23 @@ class ThoroughCutterTest {
             Examples.SAW);
     SheetPattern pattern = sound(problem).patterns().getFirst();
     List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw(), HoldLimits.NONE);
-    assertThat(SmallPieces.of(setUps, Length.inches(12))).hasSize(2).startsWith("S1");
-    assertThat(SmallPieces.of(setUps, Length.inches(5))).isEmpty();
+    assertThat(SmallPieces.cut(setUps, Length.inches(12))).hasSize(2).startsWith("S1");
+    assertThat(SmallPieces.of(setUps, Length.inches(12))).hasSize(3).startsWith("S1");
+    assertThat(SmallPieces.of(setUps, Length.inches(6))).isEmpty();
+  }
+
+  /** Off a long strip a small part comes nearer to the blade than a hand may. */
+  @Test
+  void namesSmallPartsThatComeOffLongPieces() {
+    SheetProblem problem =
+        new SheetProblem(
+            List.of(Examples.part("block", Length.inches(4), Length.inches(2), 1)),
+            List.of(Examples.sheet("strip", 60, 2, Supply.of(1), 0)),
+            Examples.SAW);
+    SheetPattern pattern = sound(problem).patterns().getFirst();
+    List<SetUp> setUps = CuttingOrder.of(pattern, 1, problem.saw(), HoldLimits.NONE);
+    assertThat(SmallPieces.cut(setUps, Length.inches(12))).isEmpty();
+    assertThat(SmallPieces.of(setUps, Length.inches(12))).containsExactly("S1-A");
   }
 
   /** Sizes in whole millimetres, kerf and trim too, leave no fence between them. */

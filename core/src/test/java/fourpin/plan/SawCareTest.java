@@ -68,8 +68,17 @@ class SawCareTest {
 
   @Test
   void what_would_turn_at_the_fence_has_a_caution() {
-    assertThat(care.cautions(List.of(rip(Hold.GAUGE)))).containsExactly(Cautions.TURNING);
-    assertThat(care.cautions(List.of(crosscut(Hold.GAUGE)))).isEmpty();
+    assertThat(care.cautions(List.of(rip(Hold.GAUGE))))
+        .containsExactly(Cautions.TURNING, Cautions.STOP);
+  }
+
+  /** A trim is measured by no stop. */
+  @Test
+  void every_stop_has_a_caution() {
+    SetUp end = new SetUp.TrimEdge(Edge.NEAR_END, in("1"), Hold.GAUGE, List.of());
+    assertThat(care.cautions(List.of(crosscut(Hold.GAUGE)))).containsExactly(Cautions.STOP);
+    assertThat(care.cautions(List.of(end, crosscut(Hold.FENCE)))).isEmpty();
+    assertThat(Cautions.STOP.essence()).contains("has left before it meets the blade");
   }
 
   @Test

@@ -117,7 +117,7 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
                 SawCare.isLarge(setUp) ? "large" : "",
                 SawCare.isFirstEdge(setUp) ? "first edge" : "",
                 SawCare.turns(setUp) ? "turns at the fence" : "",
-                setUp.steps().stream().anyMatch(this::isSmall) ? "small" : "")
+                setUp.steps().stream().anyMatch(this::hasSmall) ? "small" : "")
             .filter(hazard -> !hazard.isEmpty())
             .toList();
     return hazards.isEmpty()
@@ -125,8 +125,18 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
         : " (" + Words.list(hazards) + ": see the caution" + (hazards.size() > 1 ? "s" : "") + ")";
   }
 
-  private boolean isSmall(SawStep step) {
-    return small.contains(step.from().name());
+  private boolean hasSmall(SawStep step) {
+    return isSmall(step.from())
+        || isSmallPart(step.near())
+        || step.far().filter(this::isSmallPart).isPresent();
+  }
+
+  private boolean isSmall(Piece piece) {
+    return small.contains(piece.name());
+  }
+
+  private boolean isSmallPart(Piece piece) {
+    return piece.content() instanceof Piece.Content.FinishedPart && isSmall(piece);
   }
 
   private String passes(SetUp setUp) {
@@ -143,10 +153,18 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
   }
 
   private String pass(SetUp setUp, SawStep step) {
-    String from = step.from().name() + (isSmall(step) ? ", small" : "");
+    String from = step.from().name() + (isSmall(step.from()) ? ", small" : "");
     return setUp instanceof SetUp.TrimEdge
         ? from
-        : from + " → " + named(step.near()) + step.far().map(far -> " + " + named(far)).orElse("");
+        : from
+            + " → "
+            + off(step, step.near())
+            + step.far().map(far -> " + " + off(step, far)).orElse("");
+  }
+
+  /** What comes off a small piece needs no mark: it is smaller still. */
+  private String off(SawStep step, Piece piece) {
+    return (isSmallPart(piece) && !isSmall(step.from()) ? "small " : "") + named(piece);
   }
 
   private String named(Piece piece) {

@@ -25,7 +25,7 @@ class SetUpTableTest {
 
   private final Job job = SampleJobs.readingRoom();
   private final SetUpTable table =
-      new SetUpTable(LayoutPages.Told.OF_PARTS, new Words(job), Set.of("S1-T", "S1-U"));
+      new SetUpTable(LayoutPages.Told.OF_PARTS, new Words(job), Set.of("S1-T", "S1-U", "S1-V"));
 
   private static Piece piece(String name, String length, String width) {
     return new Piece(name, new Piece.Content.ToCut(), in(length), in(width));
@@ -194,6 +194,25 @@ class SetUpTableTest {
             """
             1 | rip, stop at 2 (turns at the fence, small: see the cautions) | S1-S → [5 block] + \
             S1-T; S1-T, small → [5 block] + S1-U
+            """);
+  }
+
+  /** A block of 3 by 1 off a strip of 60. */
+  @Test
+  void smallPartsAreMarkedWhereTheyComeOff() {
+    Piece block =
+        new Piece(
+            "S1-V", new Piece.Content.FinishedPart("6 block", Lay.STRAIGHT), in("3"), in("1"));
+    assertThat(
+            text(
+                cut(
+                    Direction.CROSSCUT,
+                    "3",
+                    Hold.GAUGE,
+                    step(piece("S1-Y", "60", "1"), block, piece("S1-X", "56 7/8", "1")))))
+        .isEqualTo(
+            """
+            1 | crosscut, stop at 3 (small: see the caution) | S1-Y → small [6 block] + S1-X
             """);
   }
 }

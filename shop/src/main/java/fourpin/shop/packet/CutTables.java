@@ -190,7 +190,7 @@ final class CutTables {
         row.add(step.far().map(Piece::name).orElse(""));
         row.add(step.far().map(CutTables::is).orElse(""));
         row.add(heldBy(setUps.get(i)));
-        row.add(small.contains(step.from().name()) ? "small" : "");
+        row.add(care(step, small));
         Optional<Length> stands = stands(setUps.get(i), step);
         row.add(stands.map(style::number).orElse(""));
         row.add(stands.map(Tables::mm).orElse(""));
@@ -198,6 +198,17 @@ final class CutTables {
       }
     }
     return lines;
+  }
+
+  private static String care(SawStep step, Set<String> small) {
+    if (small.contains(step.from().name())) {
+      return "small";
+    }
+    boolean part =
+        Stream.concat(Stream.of(step.near()), step.far().stream())
+            .filter(piece -> piece.content() instanceof Piece.Content.FinishedPart)
+            .anyMatch(piece -> small.contains(piece.name()));
+    return part ? "small part" : "";
   }
 
   private static String saw(SetUp setUp) {

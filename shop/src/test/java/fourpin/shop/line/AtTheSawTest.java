@@ -120,6 +120,26 @@ class AtTheSawTest {
     assertThat(order.subList(1, order.size())).isNotEmpty().allMatch(l -> l.contains(",small,"));
   }
 
+  /** A block off a long strip, by a stop: neither the strip nor the stop makes it large. */
+  @Test
+  void aSmallPartIsMarkedWhereItComesOffAtAStop() throws IOException {
+    Path out =
+        cut(
+            "part,material,length,width,count\nblock,ply,80 mm,30 mm,2\n",
+            "material,kind,length,width,count\nply,board,1200 mm,30 mm,1\n");
+    assertThat(printed(out))
+        .contains(
+            "crosscut, stop at 80 (small: see the caution) S1",
+            "small [1 block]",
+            "stops: Measure by a stop that can't pinch what comes off",
+            "small pieces: Cut and work small pieces while they are still part of a long one",
+            "A small part that comes off is held down");
+    assertThat(Files.readAllLines(out.resolve("cutting-order.csv")))
+        .filteredOn(line -> line.contains(",crosscut,80,"))
+        .hasSize(2)
+        .allMatch(line -> line.endsWith(",\"mitre gauge, stop\",small part,80,80"));
+  }
+
   /** A sheet of the rack, worth 20, and one to be bought at 50. */
   @Test
   void theWorthOfStockOnHandIsNoMoneyToBeSpent() throws IOException {
