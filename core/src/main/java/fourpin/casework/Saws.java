@@ -47,7 +47,8 @@ public record Saws(Settings settings) {
         Optional.of(
             settings
                 .optionalLength(Setting.WIDEST_CROSSCUT)
-                .orElseGet(() -> settings.length(Setting.HELD_CROSSCUT))));
+                .orElseGet(() -> settings.length(Setting.HELD_CROSSCUT))),
+        Optional.of(settings.length(Setting.HELD_LENGTH)));
   }
 
   private FirstCut firstCut() {

@@ -18,6 +18,11 @@ public enum Hold {
   FIRST_EDGE,
   /** A mitre gauge or sled, with a stop at the setting. */
   GAUGE,
+  /**
+   * Too long for a mitre gauge: a mitre saw, or a hand-held saw along a straightedge, with both
+   * ends supported.
+   */
+  MITRE_SAW,
   /** Nothing at a table saw: a hand-held saw along a straightedge. */
   STRAIGHTEDGE
 }

@@ -7,22 +7,26 @@ import java.util.Optional;
  * What rip fence and mitre gauge hold (common practice). Rip and crosscut name the way of a cut by
  * the grain; what holds the piece follows its shape: at the rip fence lies what is at least as long
  * along the cut as across it, else it turns there and is thrown back; at a mitre gauge or sled what
- * has a short cut; and the rest is cut by a hand-held saw.
+ * has a short cut; what is too long for that at a mitre saw, and the rest is cut by a hand-held
+ * saw.
  *
  * @param narrow least width between fence and blade; zero for none
  * @param longestRip of a piece that the saw rips; empty means that every length can be
  * @param widestCrosscut of a piece that the saw crosscuts; empty means that every width can be
  * @param gauge longest cut through what is longer across it; empty means that a gauge holds all
+ * @param longest piece, across the cut, that a gauge holds; empty means that it holds all
  */
 public record HoldLimits(
     Length narrow,
     Optional<Length> longestRip,
     Optional<Length> widestCrosscut,
-    Optional<Length> gauge) {
+    Optional<Length> gauge,
+    Optional<Length> longest) {
 
   /** By the shape alone. */
   public static final HoldLimits NONE =
-      new HoldLimits(Length.ZERO, Optional.empty(), Optional.empty(), Optional.empty());
+      new HoldLimits(
+          Length.ZERO, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
   public HoldLimits {
     Require.notNegative(narrow, "least width between fence and blade");
@@ -56,18 +60,21 @@ public record HoldLimits(
 
   private Hold byShape(Placed piece, Direction way) {
     Length along = piece.across(way.other());
-    boolean leads = !along.isLessThan(piece.across(way));
-    if (isBeyond(way, along) || (!leads && gauge.filter(along::isMoreThan).isPresent())) {
+    Length across = piece.across(way);
+    boolean leads = along.isAtLeast(across);
+    if (isBeyond(way, along) || (!leads && isOver(gauge, along))) {
       return Hold.STRAIGHTEDGE;
     }
-    return leads ? Hold.FENCE : Hold.GAUGE;
+    return leads ? Hold.FENCE : isOver(longest, across) ? Hold.MITRE_SAW : Hold.GAUGE;
   }
 
   /** What is longer or wider than the saw reaches is only trimmed. */
   private boolean isBeyond(Direction way, Length along) {
-    return (way == Direction.RIP ? longestRip : widestCrosscut)
-        .filter(along::isMoreThan)
-        .isPresent();
+    return isOver(way == Direction.RIP ? longestRip : widestCrosscut, along);
+  }
+
+  private static boolean isOver(Optional<Length> limit, Length length) {
+    return limit.filter(length::isMoreThan).isPresent();
   }
 
   /** The far side of the piece lies along the fence then, for which it must be straight. */

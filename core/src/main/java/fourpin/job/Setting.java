@@ -1260,6 +1260,15 @@ public enum Setting {
       "4 m",
       "longest cut for which a mitre gauge holds a piece that is longer across it, where widest-crosscut states none",
       practice("a mitre gauge or sled holds about 24 in; what is wider turns and binds")),
+  HELD_LENGTH(
+      "held-length",
+      Kind.LENGTH,
+      "72 in",
+      "1800 mm",
+      "300 mm",
+      "8 m",
+      "longest piece, across the cut, that a mitre gauge holds; what is longer is cut at a mitre saw or along a straightedge",
+      practice("what stands out more than about 3 ft to a side of a mitre gauge tips and drags")),
   NARROW_RIP(
       "narrow-rip",
       Kind.LENGTH,

@@ -163,6 +163,23 @@ final class Cautions {
   }
 
   /**
+   * For what is too long to be led by a mitre gauge: common practice.
+   *
+   * @param longest that one holds, with where that comes from, in words
+   */
+  static Caution longPieces(String longest) {
+    return new Caution(
+        "long pieces",
+        "Do not crosscut at a mitre gauge what is longer than "
+            + longest
+            + ": its ends tip and drag it round, and it binds at the blade. Use a mitre saw that"
+            + " reaches across, or a hand-held saw along a clamped straightedge. Support both ends"
+            + " as high as the saw's table, so that neither drops and the cut can't close on the"
+            + " blade; hold or clamp the piece to the fence of the mitre saw, and let its blade"
+            + " stop before it is raised.");
+  }
+
+  /**
    * For what weighs more than one person should lift; more than {@value #MOST_HANDS} people do not
    * lift a case together.
    *

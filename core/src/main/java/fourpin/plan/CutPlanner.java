@@ -33,6 +33,7 @@ public final class CutPlanner {
           Setting.LONGEST_RIP,
           Setting.WIDEST_CROSSCUT,
           Setting.HELD_CROSSCUT,
+          Setting.HELD_LENGTH,
           Setting.NARROW_RIP,
           Setting.FIRST_CUT,
           Setting.CUT_STAGES);

@@ -21,6 +21,7 @@ public final class SawCare {
 
   private final Job job;
   private final Length widest;
+  private final Length longest;
   private final Optional<Length> longestRip;
   private final Optional<Length> widestCrosscut;
 
@@ -32,6 +33,7 @@ public final class SawCare {
     this.job = job;
     this.longestRip = settings.optionalLength(Setting.LONGEST_RIP);
     this.widestCrosscut = settings.optionalLength(Setting.WIDEST_CROSSCUT);
+    this.longest = settings.length(Setting.HELD_LENGTH);
     this.widest = widestCrosscut.orElseGet(() -> settings.length(Setting.HELD_CROSSCUT));
   }
 
@@ -55,6 +57,11 @@ public final class SawCare {
     return setUp.hold() == Hold.STRAIGHTEDGE;
   }
 
+  /** Whether pieces are too long for a mitre gauge. */
+  public static boolean isLong(SetUp setUp) {
+    return setUp.hold() == Hold.MITRE_SAW;
+  }
+
   /** Whether an edge is made straight that may not lie along the fence before. */
   public static boolean isFirstEdge(SetUp setUp) {
     return setUp.hold() == Hold.FIRST_EDGE;
@@ -69,6 +76,7 @@ public final class SawCare {
   List<Caution> cautions(List<SetUp> setUps) {
     List<Caution> cautions = new ArrayList<>();
     caution(setUps, SawCare::isLarge, large()).ifPresent(cautions::add);
+    caution(setUps, SawCare::isLong, longPieces()).ifPresent(cautions::add);
     caution(setUps, SawCare::isFirstEdge, Cautions.FIRST_EDGE).ifPresent(cautions::add);
     caution(setUps, SawCare::turns, Cautions.TURNING).ifPresent(cautions::add);
     caution(setUps, SawCare::isByStop, Cautions.STOP).ifPresent(cautions::add);
@@ -87,6 +95,10 @@ public final class SawCare {
     String origin =
         widestCrosscut.isPresent() ? "widest-crosscut" : "held-crosscut, common practice";
     return Cautions.large(told(widest, origin), beyond);
+  }
+
+  private Caution longPieces() {
+    return Cautions.longPieces(told(longest, "held-length, common practice"));
   }
 
   private String told(Length length, String origin) {

@@ -30,10 +30,14 @@ class HoldLimitsTest {
           List.of(),
           Length.inches(1, 4));
 
-  /** What stands nowhere else: fences of 1 1/2 in at least, crosscuts of 24 in at a gauge. */
+  /** Fences of 1 1/2 in at least; at a gauge crosscuts of 24 in, and pieces of 120 in. */
   private static final HoldLimits LIMITS =
       new HoldLimits(
-          Length.inches(3, 2), Optional.empty(), Optional.empty(), Optional.of(Length.inches(24)));
+          Length.inches(3, 2),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.of(Length.inches(24)),
+          Optional.of(Length.inches(120)));
 
   private static Length eighths(double inches) {
     return Length.inches(Math.round(inches * 8), 8);
@@ -64,6 +68,11 @@ class HoldLimitsTest {
     "CROSSCUT, 78, 96, 25, STRAIGHTEDGE",
     "RIP, 12, 24, 48, GAUGE",
     "RIP, 12, 30, 48, STRAIGHTEDGE",
+    // by the length of the piece, however short the cut
+    "CROSSCUT, 80, 195, 12, MITRE_SAW",
+    "CROSSCUT, 80, 120, 12, GAUGE",
+    "CROSSCUT, 80, 195, 30, STRAIGHTEDGE",
+    "RIP, 12, 195, 12, FENCE",
     // strips, and what is as wide as guard and push block
     "RIP, 0.375, 96, 2.25, FENCE_AT_REST",
     "RIP, 0.375, 96, 1.75, BAND_SAW",
@@ -102,6 +111,7 @@ class HoldLimitsTest {
     "FAR_END, 96, 48, STRAIGHTEDGE",
     "NEAR_END, 96, 6, GAUGE",
     "NEAR_EDGE, 4, 6, GAUGE",
+    "FAR_END, 195, 6, MITRE_SAW",
   })
   void the_first_edge_is_straightened_and_leads_the_opposite_one(
       Edge edge, double length, double width, Hold hold) {
@@ -113,10 +123,18 @@ class HoldLimitsTest {
   void what_is_beyond_the_saw_is_trimmed_along_a_straightedge() {
     HoldLimits short80 =
         new HoldLimits(
-            Length.ZERO, Optional.of(Length.inches(80)), Optional.empty(), Optional.empty());
+            Length.ZERO,
+            Optional.of(Length.inches(80)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
     HoldLimits narrow40 =
         new HoldLimits(
-            Length.ZERO, Optional.empty(), Optional.of(Length.inches(40)), Optional.empty());
+            Length.ZERO,
+            Optional.empty(),
+            Optional.of(Length.inches(40)),
+            Optional.empty(),
+            Optional.empty());
     assertThat(short80.trim(placed(96, 48), trim(Edge.NEAR_EDGE))).isEqualTo(Hold.STRAIGHTEDGE);
     assertThat(narrow40.trim(placed(30, 48), trim(Edge.NEAR_END))).isEqualTo(Hold.STRAIGHTEDGE);
     assertThat(narrow40.trim(placed(96, 40), trim(Edge.NEAR_END))).isEqualTo(Hold.GAUGE);

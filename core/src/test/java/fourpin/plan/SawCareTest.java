@@ -93,18 +93,38 @@ class SawCareTest {
   }
 
   @Test
+  void what_is_too_long_for_a_gauge_has_a_caution_with_its_limit() {
+    assertThat(care.cautions(List.of(crosscut(Hold.MITRE_SAW))))
+        .singleElement()
+        .satisfies(
+            c ->
+                assertThat(c.text())
+                    .contains("72 in (held-length, common practice)", "Support both ends"));
+    assertThat(
+            new SawCare(with(Setting.HELD_LENGTH, "60"))
+                .cautions(List.of(crosscut(Hold.MITRE_SAW))))
+        .singleElement()
+        .satisfies(c -> assertThat(c.text()).contains("60 in (held-length"));
+  }
+
+  @Test
   void the_settings_say_what_can_be_held() {
     assertThat(new Saws(JOB.settings()).holds())
         .isEqualTo(
             new HoldLimits(
-                Length.inches(3, 2), Optional.empty(), Optional.empty(), Optional.of(in("24"))));
+                Length.inches(3, 2),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(in("24")),
+                Optional.of(in("72"))));
     assertThat(new Saws(with(Setting.WIDEST_CROSSCUT, "30").settings()).holds())
         .isEqualTo(
             new HoldLimits(
                 Length.inches(3, 2),
                 Optional.empty(),
                 Optional.of(in("30")),
-                Optional.of(in("30"))));
+                Optional.of(in("30")),
+                Optional.of(in("72"))));
     assertThat(new Saws(with(Setting.LONGEST_RIP, "80").settings()).holds().longestRip())
         .contains(in("80"));
   }

@@ -23,6 +23,8 @@ import java.util.stream.Stream;
 record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
 
   private static final String STRAIGHTEDGE = "with a hand-held saw along a straightedge";
+  private static final String MITRE_SAW =
+      "at a mitre saw or " + STRAIGHTEDGE + ", both ends supported";
   private static final String BAND_SAW = "by band saw or hand";
 
   Table of(List<SetUp> setUps) {
@@ -81,6 +83,7 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
       case FENCE_AT_REST -> opposite(trim.edge()) + " at the fence, trim outside the blade";
       case BAND_SAW -> BAND_SAW;
       case GAUGE -> "at a mitre gauge";
+      case MITRE_SAW -> MITRE_SAW;
       case STRAIGHTEDGE -> STRAIGHTEDGE;
       case FENCE -> throw new IllegalArgumentException("nothing is trimmed at the fence");
     };
@@ -105,6 +108,7 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
               " strips of " + size + " outside the blade, fence set anew for each";
           case BAND_SAW -> " strips of " + size + " " + BAND_SAW;
           case GAUGE -> ", stop at " + size;
+          case MITRE_SAW -> " at " + size + ", " + MITRE_SAW;
           case STRAIGHTEDGE -> " at " + size + " " + STRAIGHTEDGE;
           case FIRST_EDGE -> throw new IllegalArgumentException("only edges are straightened");
         };
@@ -115,6 +119,7 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
     List<String> hazards =
         Stream.of(
                 SawCare.isLarge(setUp) ? "large" : "",
+                SawCare.isLong(setUp) ? "long" : "",
                 SawCare.isFirstEdge(setUp) ? "first edge" : "",
                 SawCare.turns(setUp) ? "turns at the fence" : "",
                 setUp.steps().stream().anyMatch(this::hasSmall) ? "small" : "")

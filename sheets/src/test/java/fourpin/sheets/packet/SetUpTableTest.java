@@ -197,6 +197,28 @@ class SetUpTableTest {
             """);
   }
 
+  @Test
+  void longPiecesSayWhatHoldsThemAndWhatSupportsThem() {
+    assertThat(
+            text(
+                trim(Edge.NEAR_END, Hold.MITRE_SAW),
+                cut(
+                    Direction.CROSSCUT,
+                    "80",
+                    Hold.MITRE_SAW,
+                    step(
+                        piece("S1-B", "195", "12"),
+                        part("7 shelf", "80", "12"),
+                        piece("S1-C", "114", "12")))))
+        .isEqualTo(
+            """
+            1 | trim near end by 1/4, kerf included, at a mitre saw or with a hand-held saw along a \
+            straightedge, both ends supported (long: see the caution) | S1
+            2 | crosscut at 80, at a mitre saw or with a hand-held saw along a straightedge, both \
+            ends supported (long: see the caution) | S1-B → [7 shelf] + S1-C
+            """);
+  }
+
   /** A block of 3 by 1 off a strip of 60. */
   @Test
   void smallPartsAreMarkedWhereTheyComeOff() {

@@ -232,7 +232,7 @@ final class CutTables {
       case FENCE_AT_REST -> Optional.of(setUp.rest(step));
       case FENCE, GAUGE ->
           setUp instanceof SetUp.CutTo cut ? Optional.of(cut.fence()) : Optional.empty();
-      case BAND_SAW, FIRST_EDGE, STRAIGHTEDGE -> Optional.empty();
+      case BAND_SAW, FIRST_EDGE, MITRE_SAW, STRAIGHTEDGE -> Optional.empty();
     };
   }
 
@@ -242,6 +242,7 @@ final class CutTables {
       case FENCE_AT_REST -> "fence, strip outside the blade";
       case BAND_SAW -> "band saw or hand";
       case GAUGE -> setUp instanceof SetUp.CutTo ? "mitre gauge, stop" : "mitre gauge";
+      case MITRE_SAW -> "mitre saw, or straightedge and hand-held saw";
       case STRAIGHTEDGE -> "straightedge, hand-held saw";
       case FIRST_EDGE -> "straightedge and hand-held saw, sled, or jointer";
     };

@@ -140,6 +140,25 @@ class AtTheSawTest {
         .allMatch(line -> line.endsWith(",\"mitre gauge, stop\",small part,80,80"));
   }
 
+  /** What is left of a long board is short enough for the gauge again. */
+  @Test
+  void longBoardsAreNotCrosscutAtAMitreGauge() throws IOException {
+    Path out =
+        cut(
+            "part,material,length,width,count\nshelf,ash,2000 mm,300 mm,1\nrail,ash,700 mm,300 mm,2\n",
+            "material,kind,length,width,count\nash,board,4950 mm,300 mm,1\n");
+    assertThat(printed(out))
+        .contains(
+            "crosscut at 2000, at a mitre saw or with a hand-held saw along a straightedge, both"
+                + " ends supported (long: see the caution)",
+            "long pieces: Do not crosscut at a mitre gauge what is longer than 1800 mm"
+                + " (held-length, common practice)");
+    assertThat(Files.readAllLines(out.resolve("cutting-order.csv")))
+        .filteredOn(line -> line.contains(",crosscut,2000,"))
+        .hasSize(1)
+        .allMatch(line -> line.endsWith("\"mitre saw, or straightedge and hand-held saw\",,,"));
+  }
+
   /** A sheet of the rack, worth 20, and one to be bought at 50. */
   @Test
   void theWorthOfStockOnHandIsNoMoneyToBeSpent() throws IOException {
