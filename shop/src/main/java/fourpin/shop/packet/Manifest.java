@@ -25,7 +25,10 @@ record Manifest(Map<String, String> digests) {
 
   static final String NAME = "manifest.txt";
 
-  private static final String TITLE =
+  private static final String TITLE = "Fourpin packet; notes go into progress.csv, files of your own elsewhere";
+
+  /** How it began before; packets that began so are known as well. */
+  private static final String FORMER_TITLE =
       "Fourpin packet; made anew by each run, so keep notes elsewhere";
 
   /** What a folder holds now. */
@@ -50,7 +53,7 @@ record Manifest(Map<String, String> digests) {
     }
     List<String> lines =
         new String(Files.readAllBytes(file), StandardCharsets.UTF_8).lines().toList();
-    if (lines.isEmpty() || !lines.getFirst().equals(TITLE)) {
+    if (lines.isEmpty() || !List.of(TITLE, FORMER_TITLE).contains(lines.getFirst())) {
       return Optional.empty();
     }
     Map<String, String> digests = new LinkedHashMap<>();

@@ -35,6 +35,9 @@ public final class PacketFolder {
     }
   }
 
+  /** Where makers note what has become of each sheet. */
+  private static final String NOTES = "progress.csv";
+
   private final Path folder;
   private final Path fresh;
   private final Path former;
@@ -123,8 +126,18 @@ public final class PacketFolder {
           folder
               + " holds '"
               + stranger.get()
-              + "', which Fourpin did not write like that. Move it elsewhere, or name another folder with --out.");
+              + "', which Fourpin did not write like that. "
+              + remedy(stranger.get()));
     }
+  }
+
+  /** Notes are there to be gone on from. */
+  private String remedy(String stranger) {
+    return stranger.equals(NOTES)
+        ? "If these are your notes at the saw, go on from them with: fourpin cut ... --after "
+            + folder
+            + "; else name another folder with --out."
+        : "Move it elsewhere, or name another folder with --out.";
   }
 
   private void checkPlace() throws RefusedException {

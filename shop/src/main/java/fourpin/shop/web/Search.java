@@ -24,8 +24,8 @@ import java.util.function.LongSupplier;
 
 /**
  * A longer search for the layouts of a job, beside the pages: it ends after its time, or when
- * somebody says that the best so far will do. What it found, or where that is no better what the
- * plan has, is kept.
+ * somebody says that the best so far will do. What it found is kept where it is better than what
+ * the plan has.
  */
 final class Search implements CutWatch {
 
@@ -119,11 +119,10 @@ final class Search implements CutWatch {
       List<StockLayout> planned = state.plan().materials().get(i).layouts();
       CutMaterial material = found.materials().get(i);
       Job job = state.plan().job();
-      boolean better = CutPlanner.isBetter(job, material.layouts(), planned);
-      for (StockLayout layout : better ? material.layouts() : planned) {
-        if (layout.layout().unplaced().isEmpty()) {
-          kept.add(kept(material.material(), layout));
-        }
+      if (CutPlanner.isBetter(job, material.layouts(), planned)) {
+        material.layouts().stream()
+            .filter(layout -> layout.layout().unplaced().isEmpty())
+            .forEach(layout -> kept.add(kept(material.material(), layout)));
       }
     }
     return kept;

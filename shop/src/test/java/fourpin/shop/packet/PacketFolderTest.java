@@ -9,6 +9,7 @@ import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -125,6 +126,35 @@ class PacketFolderTest {
             folder
                 + " holds 'notes.txt', which Fourpin did not write like that. Move it elsewhere, or name another folder with --out.");
     assertThat(files(folder)).containsEntry("notes.txt", "shelf 3 rocks");
+  }
+
+  /** Notes at the saw are there to be gone on from. */
+  @Test
+  void namesWhatGoesOnFromNotes() throws Exception {
+    Files.writeString(folder.resolve("progress.csv"), "S1,cut");
+
+    assertThatThrownBy(() -> new PacketFolder(folder).replace(FORMER))
+        .isInstanceOf(PacketFolder.RefusedException.class)
+        .hasMessage(
+            folder
+                + " holds 'progress.csv', which Fourpin did not write like that. If these are your"
+                + " notes at the saw, go on from them with: fourpin cut ... --after "
+                + folder
+                + "; else name another folder with --out.");
+    assertThat(files(folder)).containsEntry("progress.csv", "S1,cut");
+  }
+
+  @Test
+  void replacesAPacketOfAFormerVersion() throws Exception {
+    Path manifest = folder.resolve("manifest.txt");
+    List<String> lines = new ArrayList<>(Files.readAllLines(manifest));
+    assertThat(lines.getFirst()).contains("notes go into progress.csv");
+    lines.set(0, "Fourpin packet; made anew by each run, so keep notes elsewhere");
+    Files.write(manifest, lines);
+
+    new PacketFolder(folder).replace(FORMER);
+
+    assertThat(Files.readAllLines(manifest).getFirst()).contains("notes go into progress.csv");
   }
 
   @Test

@@ -1,6 +1,8 @@
 package fourpin.shop.web;
 
 import fourpin.shop.store.DataPlace;
+import fourpin.shop.store.DocumentId;
+import fourpin.shop.store.KeptLayout;
 import fourpin.shop.store.sql.SqlStore;
 import fourpin.shop.web.guard.Limits;
 import fourpin.shop.web.guard.Reach;
@@ -71,6 +73,11 @@ final class Caller implements AutoCloseable {
   private static SqlStore store(Path folder) {
     Path file = folder.resolve("shop.db");
     return SqlStore.open(new DataPlace.InFile(file), InstantSource.system());
+  }
+
+  /** Keeps layouts with a job as if a longer search had found them. */
+  void keep(String job, List<KeptLayout> layouts) {
+    store.layouts().keep(new DocumentId(job.substring(job.lastIndexOf('/') + 1)), layouts);
   }
 
   String origin() {
