@@ -11,14 +11,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
+import java.util.stream.Stream;
 
 /**
  * Lower bounds on the price and the number of sheets for a demand, valid for any layout, guillotine
  * or not.
  *
- * <p>Two kinds, the better one counts, raised to what sheets of these prices can come to. By area:
- * the demand has to come from the cheapest area in supply, exact. By dual feasible functions: each
- * size of a part is replaced by the share of the sheet that it blocks (a part longer than half
+ * <p>Two kinds, the better one counts, raised to what sheets of these prices can come to, and to
+ * what as many sheets as are needed cost at least; only sheets that any of the parts fit on. By
+ * area: the demand has to come from the cheapest area in supply, exact. By dual feasible functions:
+ * each size of a part is replaced by the share of the sheet that it blocks (a part longer than half
  * blocks all of it, and so on); S.P. Fekete and J. Schepers, New classes of fast lower bounds for
  * bin packing problems, Mathematical Programming 91 (2001) 11-31 (from memory). The second is
  * computed in doubles and loosened by more than they can have rounded up, before it is rounded up
@@ -73,14 +75,37 @@ final class Bounds {
     if (Arrays.stream(demand).sum() == 0) {
       return new LowerBound(0, 0);
     }
-    return new LowerBound(bound(panel -> panel.sheet().price()), bound(panel -> 1));
+    long sheets = bound(panel -> 1);
+    long price = Math.max(bound(panel -> panel.sheet().price()), priceOf(sheets));
+    return new LowerBound(price, sheets);
+  }
+
+  /** What so many sheets cost at least. */
+  long priceOf(long sheets) {
+    long left = sheets;
+    long price = 0;
+    for (StockSheet sheet : cheapestFirst()) {
+      long taken = Math.min(left, sheet.supply().most());
+      price = Math.addExact(price, Math.multiplyExact(taken, sheet.price()));
+      left -= taken;
+    }
+    return price;
+  }
+
+  private List<StockSheet> cheapestFirst() {
+    return usable().map(Panel::sheet).sorted(Comparator.comparingLong(StockSheet::price)).toList();
+  }
+
+  private Stream<Panel> usable() {
+    return problem.panels.stream()
+        .filter(panel -> panel.options().stream().anyMatch(o -> demand[o.kind()] > 0));
   }
 
   private long bound(ToLongFunction<Panel> cost) {
     if (problem.panels.stream().allMatch(panel -> cost.applyAsLong(panel) == 0)) {
       return 0;
     }
-    Sums sums = Sums.of(problem.panels, cost);
+    Sums sums = Sums.of(usable().toList(), cost);
     long shares = (long) Math.ceil(loosened(byShares(cost)) / sums.step()) * sums.step();
     return sums.atLeast(Math.max(byArea(cost).longValueExact(), shares));
   }
@@ -133,8 +158,7 @@ final class Bounds {
   }
 
   private List<Panel> cheapestAreaFirst(ToLongFunction<Panel> cost) {
-    return problem.panels.stream()
-        .filter(panel -> panel.length() > 0 && panel.width() > 0)
+    return usable()
         .sorted((one, other) -> costOn(one, other, cost).compareTo(costOn(other, one, cost)))
         .toList();
   }

@@ -28,6 +28,10 @@ final class Candidates {
     return Merit.best(problem, all, aims);
   }
 
+  boolean isEmpty() {
+    return all.isEmpty();
+  }
+
   /** Whether there may be a better one, and time to look for it. */
   boolean goesOn() {
     return !best().isProven() && !watch.enough();

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -33,6 +35,9 @@ final class DefectSearch {
   private final Searches searches;
   private final Candidates found;
 
+  /** What no layout of all parts goes below. */
+  private Optional<LowerBound> fewest = Optional.empty();
+
   /** A way and what came of it quickly. */
   private record Tried(Way way, Layout layout) {}
 
@@ -44,6 +49,7 @@ final class DefectSearch {
   }
 
   Layout best() {
+    takenForClear();
     withoutDefects();
     search(aims.least());
     if (!found.best().unplaced().isEmpty()) {
@@ -52,20 +58,64 @@ final class DefectSearch {
     return found.best();
   }
 
-  /** From clear stock alone, where all parts come from it. */
-  private void withoutDefects() {
-    List<StockSheet> clear = problem.stock().stream().filter(s -> s.defects().isEmpty()).toList();
-    if (!clear.isEmpty()) {
-      SheetProblem less = new SheetProblem(problem.parts(), clear, problem.saw(), problem.ties());
-      Layout layout = searches.byWork().cut(less);
-      if (layout.unplaced().isEmpty()) {
-        LowerBound bound = Bounds.ofPlaced(problem, List.of());
-        found.add(new Layout(layout.patterns(), List.of(), bound));
+  /**
+   * All stock taken for clear, which no layout can be cheaper than. Where no part comes to lie on a
+   * defect, it is a layout itself.
+   */
+  private void takenForClear() {
+    List<StockSheet> clear = problem.stock().stream().map(StockSheet::withoutDefects).toList();
+    Layout layout = searches.byWork().cut(with(clear));
+    if (layout.unplaced().isEmpty()) {
+      fewest = Optional.of(layout.bound());
+      Layout stated = asStated(layout);
+      if (VirtualSaw.check(problem, stated).isEmpty()) {
+        found.add(stated);
       }
     }
   }
 
+  private Layout asStated(Layout layout) {
+    Map<String, StockSheet> stock =
+        problem.stock().stream().collect(Collectors.toMap(StockSheet::name, sheet -> sheet));
+    List<SheetPattern> patterns =
+        layout.patterns().stream()
+            .map(
+                p ->
+                    new SheetPattern(
+                        Objects.requireNonNull(stock.get(p.sheet().name())),
+                        p.quantity(),
+                        p.root()))
+            .toList();
+    return new Layout(patterns, layout.unplaced(), layout.bound());
+  }
+
+  /** From clear stock alone, where all parts come from it. */
+  private void withoutDefects() {
+    List<StockSheet> clear = problem.stock().stream().filter(s -> s.defects().isEmpty()).toList();
+    if (!clear.isEmpty() && (found.isEmpty() || found.goesOn())) {
+      Layout layout = searches.byWork().cut(with(clear));
+      if (layout.unplaced().isEmpty()) {
+        LowerBound bound = Bounds.ofPlaced(problem, List.of());
+        found.add(bounded(new Layout(layout.patterns(), List.of(), bound)));
+      }
+    }
+  }
+
+  private SheetProblem with(List<StockSheet> stock) {
+    return new SheetProblem(problem.parts(), stock, problem.saw(), problem.ties());
+  }
+
+  /** With the better bound of all parts. */
+  private Layout bounded(Layout layout) {
+    return layout.unplaced().isEmpty()
+        ? fewest.map(layout.bound()::raised).map(layout::with).orElse(layout)
+        : layout;
+  }
+
   private void search(Length least) {
+    if (!found.isEmpty() && found.best().isProven()) {
+      return;
+    }
     List<Tried> tried = quickly(least);
     List<Tried> best = new ArrayList<>();
     while (best.size() < LONGER && !tried.isEmpty()) {
@@ -141,7 +191,7 @@ final class DefectSearch {
   }
 
   private Layout cut(Way way, SheetCutter clear) {
-    return DefectCutter.cut(problem, way, clear);
+    return bounded(DefectCutter.cut(problem, way, clear));
   }
 
   private Tried best(List<Tried> tried) {

@@ -10,6 +10,11 @@ public record Layout(List<SheetPattern> patterns, List<Unplaced> unplaced, Lower
     unplaced = List.copyOf(unplaced);
   }
 
+  /** The same with another bound. */
+  Layout with(LowerBound other) {
+    return new Layout(patterns, unplaced, other);
+  }
+
   /** The price of all sheets in the smallest coin. */
   public long price() {
     return patterns.stream()

@@ -50,12 +50,12 @@ final class PatternSearch {
         : Arrays.stream(prices).map(price -> 1).toArray();
   }
 
-  /** As many sheets as the cost asks for if each were of the dearest. */
+  /** As many sheets as the cost asks for if each were of the dearest; these cost something too. */
   private LowerBound raised(LowerBound bound, long cost, long[] costs) {
     boolean priced = problem.panels.stream().anyMatch(panel -> panel.sheet().price() > 0);
     long dearest = Arrays.stream(costs).max().orElse(1);
-    return new LowerBound(
-        priced ? Math.max(bound.price(), cost) : bound.price(),
-        Math.max(bound.sheets(), Math.ceilDiv(cost, dearest)));
+    long sheets = Math.max(bound.sheets(), Math.ceilDiv(cost, dearest));
+    long least = Math.max(cost, new Bounds(problem, problem.fittingDemand()).priceOf(sheets));
+    return new LowerBound(priced ? Math.max(bound.price(), least) : bound.price(), sheets);
   }
 }

@@ -57,6 +57,11 @@ public record StockSheet(
     return new StockSheet(name, length, width, grain, other, price, origin, defects, roughEdge);
   }
 
+  /** The same taken for clear. */
+  StockSheet withoutDefects() {
+    return new StockSheet(name, length, width, grain, supply, price, origin, List.of(), roughEdge);
+  }
+
   /** The same with another grain. */
   StockSheet with(SheetGrain other) {
     return new StockSheet(name, length, width, other, supply, price, origin, defects, roughEdge);

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -63,5 +64,43 @@ class BoundsTest {
                 new Saw(Length.ZERO, Trim.NONE)));
     LowerBound bound = new Bounds(inflated, inflated.demand).bound();
     assertThat(bound).isEqualTo(new LowerBound(sheets * area, sheets));
+  }
+
+  /**
+   * By hand: a part larger than half of each sheet both ways takes one of its own, 30, 30 and 50.
+   */
+  @Test
+  void asManySheetsAsAreNeededCostTheCheapestOfThem() {
+    Part rail = Examples.part("rail", Length.mm(1500), Length.mm(101), 3);
+    StockSheet cheap = limited("cheap", LENGTH, 200, 2, 30);
+    StockSheet dear = limited("dear", LENGTH, 201, 9, 50);
+    assertThat(bound(rail, cheap, dear).price()).isEqualTo(2 * 30 + 50);
+  }
+
+  /** Wood too short for the part would come cheaper by area. */
+  @Test
+  void sheetsThatNoPartFitsOnAreNotCounted() {
+    Part rail = Examples.part("rail", Length.mm(1500), Length.mm(100), 10);
+    StockSheet sheet = limited("sheet", LENGTH, 600, 9, 50);
+    StockSheet tooShort = limited("short", 1400, 1000, 99, 1);
+    assertThat(bound(rail, sheet, tooShort)).isEqualTo(bound(rail, sheet));
+    assertThat(bound(rail, sheet).price()).isEqualTo(2 * 50);
+  }
+
+  private static StockSheet limited(String name, int length, int width, int count, long price) {
+    return new StockSheet(
+        name,
+        Length.mm(length),
+        Length.mm(width),
+        SheetGrain.ALONG_LENGTH,
+        Supply.of(count),
+        price,
+        Origin.TO_BUY);
+  }
+
+  private static LowerBound bound(Part part, StockSheet... stock) {
+    Saw saw = new Saw(Length.ZERO, Trim.NONE);
+    Inflated inflated = new Inflated(new SheetProblem(List.of(part), List.of(stock), saw));
+    return new Bounds(inflated, inflated.demand).bound();
   }
 }

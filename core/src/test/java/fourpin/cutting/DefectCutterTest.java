@@ -206,6 +206,53 @@ class DefectCutterTest {
         .isLessThanOrEqualTo(new ThoroughCutter(Examples.AIMS).cut(less).price());
   }
 
+  /** A board with a knot gives no more than a clear one, so that what holds with this holds. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void aKnotLeavesTheBoundAsItIs(long seed) {
+    SheetProblem clear = bought(seed, List.of());
+    SheetProblem knotty = bought(seed, List.of(defect(20, 3, 2, 1)));
+    Layout best = new ThoroughCutter(Examples.AIMS).cut(knotty);
+    LowerBound least = new ThoroughCutter(Examples.AIMS).cut(clear).bound();
+    assertThat(VirtualSaw.check(knotty, best)).isEmpty();
+    assertThat(best.unplaced()).isEmpty();
+    assertThat(best.bound().price()).isGreaterThanOrEqualTo(least.price());
+    assertThat(best.bound().sheets()).isGreaterThanOrEqualTo(least.sheets());
+    assertThat(best.price()).isGreaterThanOrEqualTo(best.bound().price());
+  }
+
+  /** Parts that are bought wood for, and one board on hand. */
+  private static SheetProblem bought(long seed, List<Defect> defects) {
+    Random random = new Random(seed);
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < 5; i++) {
+      Length length = Length.inches(12 + random.nextInt(40));
+      Length width = Length.inches(2 + random.nextInt(5));
+      parts.add(Examples.part("P" + i, length, width, 1 + random.nextInt(4)));
+    }
+    return new SheetProblem(
+        parts,
+        List.of(
+            sheet("long", 96, 8, Supply.unlimited(), 900, List.of()),
+            sheet("short", 60, 6, Supply.unlimited(), 450, List.of()),
+            sheet("rest", 48, 8, Supply.of(1), 0, defects)),
+        Examples.SAW);
+  }
+
+  private static StockSheet sheet(
+      String name, int length, int width, Supply supply, long price, List<Defect> defects) {
+    return new StockSheet(
+        name,
+        Length.inches(length),
+        Length.inches(width),
+        SheetGrain.ALONG_LENGTH,
+        supply,
+        price,
+        price == 0 ? Origin.ON_HAND : Origin.TO_BUY,
+        defects,
+        Length.ZERO);
+  }
+
   @Test
   void theVirtualSawSeesAPartOnADefect() {
     SheetProblem clear =
