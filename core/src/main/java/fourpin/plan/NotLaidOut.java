@@ -78,11 +78,33 @@ record NotLaidOut(
       case GRAIN_FORBIDS_TURNING -> it() + " would fit only across the grain" + sizes();
       case DEFECTS -> String.join("; ", barred());
       case TOO_MUCH_FOR_ONE_SHEET ->
-          "no one sheet was found to hold " + group() + ", not even a whole one" + share();
+          hindering()
+              .map(other -> "it has to share a sheet with line " + other.told())
+              .orElseGet(
+                  () ->
+                      "no one sheet was found to hold "
+                          + group()
+                          + ", not even a whole one"
+                          + share());
       case NOT_ON_ONE_SHEET ->
           "no layout was found that has room on one sheet for all of " + group();
       case NO_SHEETS_LEFT -> usedUp();
     };
+  }
+
+  private String told() {
+    return unplaced.mark() + ", which can't be cut: " + why();
+  }
+
+  /** A part that is to share its sheet and fits on none, so that none was looked for. */
+  private Optional<NotLaidOut> hindering() {
+    List<String> marks =
+        problem.ties().together(unplaced.mark()).map(Together::marks).orElse(List.of());
+    return layout.unplaced().stream()
+        .filter(other -> marks.contains(other.mark()))
+        .map(other -> new NotLaidOut(wanted, style, problem, layout, other))
+        .filter(NotLaidOut::isBySize)
+        .findFirst();
   }
 
   /** A matched strip is cut as one part is. */
@@ -293,7 +315,8 @@ record NotLaidOut(
     Remedy fewer = new Remedy("ask fewer parts to come from one sheet", "colour or thickness");
     return switch (unplaced.reason()) {
       case SAW_LIMITS -> List.of(saw, smaller);
-      case TOO_MUCH_FOR_ONE_SHEET -> List.of(fewer, stock);
+      case TOO_MUCH_FOR_ONE_SHEET ->
+          hindering().map(NotLaidOut::remedies).orElse(List.of(fewer, stock));
       case NOT_ON_ONE_SHEET -> List.of(stock, fewer);
       case NO_SHEETS_LEFT -> isBarred() ? List.of(stock, saw) : List.of(stock, smaller);
       case TOO_LONG, TOO_WIDE, NO_SHEET_BOTH_WAYS, GRAIN_FORBIDS_TURNING, DEFECTS ->

@@ -157,6 +157,30 @@ class NotLaidOutTest {
                 + " in, trimmed | ask fewer parts to come from one sheet");
   }
 
+  /** The large one is too wide to be crosscut and too long to be ripped, the small one is not. */
+  @Test
+  void namesThePartThatKeepsAGroupFromItsSheet() {
+    Together pair = new Together("sheet pair", List.of("small", "large"));
+    Wanted panels =
+        wanted(
+            Wanted.Kind.SHEETS,
+            List.of(part("small", "20", "10", 1), part("large", "80", "40", 1)),
+            new Ties(List.of(), List.of(pair)),
+            stock("96", "48", 0));
+    Job job = with(with(job(), Setting.LONGEST_RIP, "100"), Setting.WIDEST_CROSSCUT, "30");
+    assertThat(refusals(job, panels))
+        .hasSize(2)
+        .first()
+        .asString()
+        .startsWith(
+            "1 of line small can't be cut from ash: it has to share a sheet with line large, which"
+                + " can't be cut: no cuts within the limits of the saw (widest-crosscut 30 in) get"
+                + " it out of the stock")
+        .endsWith(
+            " | cut it by other means, and set longest-rip, widest-crosscut, first-cut or"
+                + " cut-stages to what these can do");
+  }
+
   /** The board is as wide as the part: it is only cut to length, which is not too long to rip. */
   @Test
   void namesTheLimitThatBarsAPartAsWideAsItsBoard() {
