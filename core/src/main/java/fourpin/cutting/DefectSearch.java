@@ -64,7 +64,7 @@ final class DefectSearch {
    */
   private void takenForClear() {
     List<StockSheet> clear = problem.stock().stream().map(StockSheet::withoutDefects).toList();
-    Layout layout = searches.byWork().cut(with(clear));
+    Layout layout = searches.plain().cut(with(clear));
     if (layout.unplaced().isEmpty()) {
       fewest = Optional.of(layout.bound());
       Layout stated = asStated(layout);
@@ -125,7 +125,7 @@ final class DefectSearch {
     List<Tried> longer = new ArrayList<>();
     for (Tried each : best) {
       if (longer.isEmpty() || found.goesOn()) {
-        longer.add(new Tried(each.way, found.add(cut(each.way, searches.byWork()))));
+        longer.add(new Tried(each.way, found.add(cut(each.way, searches.plain()))));
       }
     }
     if (searches.goesOnByWatch() && found.goesOn()) {

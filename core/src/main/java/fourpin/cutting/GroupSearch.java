@@ -113,15 +113,15 @@ final class GroupSearch {
 
   /** By work, with groups on sheets of their own too; then in other ways, the best for longer. */
   private void shared() {
-    Searches byWork = searches.withoutWatch();
-    attempt(new Attempted(best.how.parting, 0), byWork);
+    Searches plain = searches.plainly();
+    attempt(new Attempted(best.how.parting, 0), plain);
     if (!best.how.parting.isNone()) {
-      attempt(new Attempted(Parting.NONE, 0), byWork);
+      attempt(new Attempted(Parting.NONE, 0), plain);
     }
     if (searches.goesOnByWatch()) {
-      merge(searches.byWork(), byWork);
+      merge(searches.plain(), plain);
       Parting parting = best.how.parting;
-      IntStream.range(1, MOST_WAYS).forEach(way -> attempt(new Attempted(parting, way), byWork));
+      IntStream.range(1, MOST_WAYS).forEach(way -> attempt(new Attempted(parting, way), plain));
       attempt(best.how, searches);
     }
   }

@@ -80,13 +80,18 @@ public final class ThoroughCutter implements SheetCutter {
     }
     return DefectCutter.isFor(problem)
         ? new DefectSearch(problem, aims, watch, searches()).best()
-        : cutFree(problem);
+        : cutFree(problem, this::stricter);
   }
 
   /** Of problems that are part of one, so that nobody hears of their layouts. */
   private Searches searches() {
     ThoroughCutter byWork = quiet(Limit.WORK);
-    return new Searches(this::quick, byWork, limit == Limit.WORK ? byWork : quiet(Limit.WATCH));
+    SheetCutter byWatch = limit == Limit.WORK ? byWork : quiet(Limit.WATCH);
+    return new Searches(this::quick, byWork::plain, byWork, byWatch);
+  }
+
+  private Layout plain(SheetProblem problem) {
+    return DefectCutter.isFor(problem) ? cut(problem) : cutFree(problem, Starts.NONE);
   }
 
   private ThoroughCutter quiet(Limit its) {
@@ -97,8 +102,8 @@ public final class ThoroughCutter implements SheetCutter {
     return Merit.best(problem, layouts, aims);
   }
 
-  private Layout cutFree(SheetProblem problem) {
-    List<Layout> found = found(problem, this::stricter);
+  private Layout cutFree(SheetProblem problem, Starts starts) {
+    List<Layout> found = found(problem, starts);
     Layout best = best(problem, found);
     return new Layout(rebuilt(problem, best), best.unplaced(), found.getLast().bound());
   }
