@@ -52,13 +52,19 @@ final class CaseTippingCures {
    * What falls forward.
    *
    * @param orders its cases
-   * @param held what keeps it standing with its cases ordered otherwise, N·mm about the front foot
+   * @param held what keeps it standing with its cases ordered otherwise, N·mm about its foot
+   * @param enough what ends the finding is more than this, N·mm
+   * @param light what it should stand besides
+   * @param weighed its bottom in words
    * @param lever how far behind that foot the middle of its bottom hangs, mm
    * @param height over all, mm
    */
   record Falling(
       List<CaseOrder> orders,
       ToDoubleFunction<UnaryOperator<CaseOrder>> held,
+      double enough,
+      LightPush light,
+      String weighed,
       double lever,
       double height) {
     Falling {
@@ -67,6 +73,11 @@ final class CaseTippingCures {
 
     double held(UnaryOperator<CaseOrder> change) {
       return held.applyAsDouble(change);
+    }
+
+    /** That the light push does not tip it either, N·mm. */
+    double stands() {
+      return Math.max(enough, light.moment(height));
     }
   }
 
@@ -84,30 +95,58 @@ final class CaseTippingCures {
   }
 
   /** A cure, and what then keeps it standing, N·mm. */
-  private record Tried(Cure cure, double held) {
-    boolean holds() {
-      return held > 0;
-    }
+  private record Tried(Cure cure, double held) {}
+
+  /** What a cure does, the best first. */
+  private enum Does {
+    STANDS_PUSHED,
+    STANDS,
+    HELPS
   }
 
-  /** Those after which it stands, the cheapest first; then what only helps. */
+  private Does does(Tried tried) {
+    return tried.held() > falling.stands()
+        ? Does.STANDS_PUSHED
+        : tried.held() > falling.enough() ? Does.STANDS : Does.HELPS;
+  }
+
+  private boolean stands(Tried tried) {
+    return does(tried) != Does.HELPS;
+  }
+
+  /**
+   * Those after which it stands a light push as well, the cheapest first; then those after which it
+   * barely stands; then what only helps.
+   */
   List<Remedy> all() {
     return Stream.of(level(), narrowDoors(), oneAtATime(), lessOut(), weighed())
         .flatMap(Optional::stream)
-        .filter(tried -> tried.holds() || tried.held() > (1 - LEAST_GAIN) * now)
-        .sorted(
-            Comparator.comparing((Tried tried) -> !tried.holds())
-                .thenComparing(Tried::cure, Cure.CHEAPEST))
-        .map(tried -> tried.cure().told(": " + outcome(tried.held())).remedy(job))
+        .filter(tried -> stands(tried) || gains(tried))
+        .sorted(Comparator.comparing(this::does).thenComparing(Tried::cure, Cure.CHEAPEST))
+        .map(tried -> tried.cure().told(": " + outcome(tried)).remedy(job))
         .toList();
   }
 
-  private String outcome(double held) {
-    String push = force(Math.abs(held) / falling.height());
-    return held > 0
-        ? "it stands then until a further push of " + push + " at its top"
-        : "it still lacks %s at its top then, now %s; cure that too"
-            .formatted(push, force(-now / falling.height()));
+  private boolean gains(Tried tried) {
+    return tried.held() > now + LEAST_GAIN * (falling.enough() - now);
+  }
+
+  private String outcome(Tried tried) {
+    String push = falling.light().words(job.unit(), falling.height(), tried.held());
+    return switch (does(tried)) {
+      case STANDS_PUSHED -> "it stands then until " + push + " tips it";
+      case STANDS ->
+          "it then stands barely, until %s tips it, less than the light push of %s"
+              .formatted(push, falling.light().push().value().text(job.unit()));
+      case HELPS ->
+          "it still lacks %s at its top then, now %s; cure that too"
+              .formatted(lacks(tried.held()), lacks(now));
+    };
+  }
+
+  private String lacks(double held) {
+    return Quantity.of((falling.enough() - held) / falling.height(), QuantityUnit.FORCE)
+        .text(job.unit());
   }
 
   private Tried tried(
@@ -158,20 +197,24 @@ final class CaseTippingCures {
         : Optional.empty();
   }
 
-  /** As far out as it still stands. */
+  /** As far out as it stands a light push besides; else as far as it stands. */
   private Optional<Tried> lessOut() {
     Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
     return drawers()
         .map(Drawers::out)
         .max(Comparator.naturalOrder())
+        .map(most -> outs(most, step))
         .flatMap(
-            most ->
-                LongStream.rangeClosed(1, most.wholeTimes(step))
-                    .mapToObj(less -> step.times(most.wholeTimes(step) - less))
-                    .filter(out -> drawers().allMatch(drawers -> isReached(drawers, out)))
-                    .map(this::out)
-                    .filter(Tried::holds)
-                    .findFirst());
+            tried -> tried.stream().filter(this::stands).min(Comparator.comparing(this::does)));
+  }
+
+  /** From further out to less. */
+  private List<Tried> outs(Length most, Length step) {
+    return LongStream.rangeClosed(1, most.wholeTimes(step))
+        .mapToObj(less -> step.times(most.wholeTimes(step) - less))
+        .filter(out -> drawers().allMatch(drawers -> isReached(drawers, out)))
+        .map(this::out)
+        .toList();
   }
 
   private static boolean isReached(Drawers drawers, Length out) {
@@ -205,15 +248,20 @@ final class CaseTippingCures {
   }
 
   /**
-   * In whole pounds or kilograms, more than what is lacking; nothing that nobody could carry in.
+   * In whole pounds or kilograms, so that a light push does not tip it either; where nobody could
+   * carry that in, as much as it stands by.
    */
   private Optional<Tried> weighed() {
+    return weighed(falling.stands()).or(() -> weighed(falling.enough()));
+  }
+
+  private Optional<Tried> weighed(double wanted) {
     double unit = job.unit().customary() ? KG_PER_LB : 1;
     double each = unit * Gravity.STANDARD * falling.lever();
-    double mass = unit * (Math.floor(-now / each) + 1);
+    double mass = unit * (Math.floor((wanted - now) / each) + 1);
     Cure cure =
         new Cure(
-            "weigh its bottom down for good, in the middle of its depth",
+            "weigh %s down for good, in its middle".formatted(falling.weighed()),
             Optional.empty(),
             mass,
             "",
@@ -222,9 +270,5 @@ final class CaseTippingCures {
     return falling.lever() > 0 && mass <= MOST_PEOPLE * lifted()
         ? Optional.of(new Tried(cure, now + mass * Gravity.STANDARD * falling.lever()))
         : Optional.empty();
-  }
-
-  private String force(double newton) {
-    return Quantity.of(newton, QuantityUnit.FORCE).text(job.unit());
   }
 }

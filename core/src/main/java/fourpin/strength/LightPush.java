@@ -37,7 +37,14 @@ record LightPush(Sourced push, Sourced height) {
 
   /** How hard, and how high above the floor. */
   String words(Unit unit, double tall) {
+    return words(unit, tall, moment(tall));
+  }
+
+  /** A push there that turns it by so much. @param moment N·mm */
+  String words(Unit unit, double tall, double moment) {
     return "a push of %s, %s above the floor,"
-        .formatted(push.value().text(unit), Quantity.of(at(tall), QuantityUnit.LENGTH).text(unit));
+        .formatted(
+            Quantity.of(moment / at(tall), QuantityUnit.FORCE).text(unit),
+            Quantity.of(at(tall), QuantityUnit.LENGTH).text(unit));
   }
 }

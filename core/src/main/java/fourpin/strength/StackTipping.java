@@ -2,27 +2,22 @@ package fourpin.strength;
 
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
-import fourpin.casework.Finding;
-import fourpin.casework.Finding.Remedy;
-import fourpin.casework.Finding.Severity;
-import fourpin.casework.Place;
+import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
-import fourpin.measure.LazyList;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.strength.Balance.Load;
-import fourpin.strength.CaseTippingCures.Falling;
 import fourpin.strength.TippingFigures.Least;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -72,104 +67,58 @@ final class StackTipping {
       all.add(forward());
     }
     all.add(pushedOver());
+    if (opening().hasDoors()) {
+      all.add(doors());
+    }
+    drawn().ifPresent(one -> all.add(drawer(one)));
     if (reach().isPresent()) {
       all.addAll(List.of(open(), leant()));
     }
     return all;
   }
 
-  /** Both, where they fall by themselves, when they are opened, or when someone leans on that. */
-  Optional<Finding> finding() {
-    if (topHeavyHeld() <= 0) {
-      return Optional.of(
-          byThemselves(
-              "the upper one loaded and the lower one empty",
-              topHeavy(),
-              StackTipping::topHeavyHeld));
-    }
-    if (forwardHeld() <= 0) {
-      return Optional.of(byThemselves(Load.FORWARD.words(), forward(), StackTipping::forwardHeld));
-    }
-    boolean opens = reach().isPresent() && opened() <= 0;
-    boolean leans = reach().isPresent() && held() <= 0;
-    return leans
-        ? Optional.of(finding(opens))
-        : Optional.of(overPushed()).filter(_ -> pushed() <= 0);
+  /** Their parts as they are, ordered otherwise. */
+  StackTipping ordered(UnaryOperator<CaseOrder> change) {
+    return new StackTipping(
+        job,
+        CaseTippingCures.ordered(upper, change),
+        CaseTippingCures.ordered(lower, change),
+        foot,
+        shift);
   }
 
-  private Finding overPushed() {
-    return finding(
-        Severity.DOUBT,
-        "%s and not fastened to the wall, %s, %s tips both forward"
-            .formatted(loaded(), low.floor(), light.words(job.unit(), height())),
-        pushedOver(),
-        StackTipping::pushed);
+  BuiltCase upper() {
+    return upper;
   }
 
-  private Finding byThemselves(String loaded, Figure figure, ToDoubleFunction<StackTipping> held) {
-    return finding(
-        Severity.ERROR,
-        "%s, %s, both fall forward by themselves".formatted(low.floor(), loaded),
-        figure,
-        held);
+  BuiltCase lower() {
+    return lower;
   }
 
-  private Finding finding(boolean opens) {
-    String when =
-        opens
-            ? "when all doors are open and all drawers out, full"
-            : "when, with doors open and full drawers out, someone leans on one of them";
-    return finding(
-        Severity.DOUBT,
-        loaded() + " otherwise and not fastened to the wall, both fall forward " + when,
-        opens ? open() : leant(),
-        StackTipping::held);
+  /** How far behind the foot the middle of the lower bottom hangs, mm. */
+  double lever() {
+    return CaseTippingCures.lever(lower, foot);
   }
 
-  private Finding finding(
-      Severity severity, String what, Figure figure, ToDoubleFunction<StackTipping> held) {
-    return new Finding(
-        severity,
-        "stack-tips",
-        "screwed to %s, %s".formatted(lower.order().name(), what),
-        List.of(figure),
-        Place.of(upper.order().name(), "T", upper.part("T").box()),
-        LazyList.of(() -> remedies(held)));
+  LightPush light() {
+    return light;
   }
 
-  private List<Remedy> remedies(ToDoubleFunction<StackTipping> held) {
-    List<Remedy> all = new ArrayList<>();
-    all.add(
-        new Remedy(
-            "fasten both to the wall before anything else; the pull on their anchors stands"
-                + " under \"standing and wall\"",
-            "screws into studs"));
-    all.addAll(new CaseTippingCures(job, falling(held)).all());
-    return all;
+  String floor() {
+    return low.floor();
   }
 
-  private Falling falling(ToDoubleFunction<StackTipping> held) {
-    return new Falling(
-        List.of(upper.order(), lower.order()),
-        change ->
-            held.applyAsDouble(
-                new StackTipping(
-                    job,
-                    CaseTippingCures.ordered(upper, change),
-                    CaseTippingCures.ordered(lower, change),
-                    foot,
-                    shift)),
-        CaseTippingCures.lever(lower, foot),
-        height());
+  Opening opening() {
+    return new Opening(List.of(upper.order(), lower.order()));
   }
 
   /** What keeps both standing shut, the upper one loaded or empty, N·mm. */
-  private double topHeavyHeld() {
+  double topHeavyHeld() {
     return low.held(Load.NONE) + Math.min(high.held(Load.NONE), high.held(Load.ALL));
   }
 
   /** What keeps both standing shut, loaded where that turns them forward, N·mm. */
-  private double forwardHeld() {
+  double forwardHeld() {
     return low.held(low.worst()) + high.held(high.worst());
   }
 
@@ -178,29 +127,48 @@ final class StackTipping {
     return high.worst() == Load.FORWARD || low.worst() == Load.FORWARD;
   }
 
-  private String loaded() {
+  String loaded() {
     return worst() ? Load.FORWARD.words() : Load.NONE.words();
   }
 
-  private Figure forward() {
+  Figure forward() {
     return tips("forward", Load.FORWARD.words(), high.worst(), low.worst());
   }
 
   /** What keeps both standing with all open and someone leaning on that, N·mm. */
-  private double held() {
+  double held() {
     return opened() - leaning();
   }
 
   /** How far before the foot someone can lean on a door or drawer of either, mm. */
-  private Optional<Double> reach() {
+  Optional<Double> reach() {
     return Stream.of(high.reach(), low.reach()).flatMap(Optional::stream).max(Double::compare);
   }
 
-  private Figure topHeavy() {
+  Figure topHeavy() {
     return tips("top-heavy", "the upper one loaded, the lower one empty", Load.ALL, Load.NONE);
   }
 
-  private double opened() {
+  /** The same with all doors open, N·mm. */
+  double doorsOpened() {
+    return high.doorsOpened() + low.doorsOpened();
+  }
+
+  /** With one full drawer out where that turns both the most; nothing without drawers. */
+  Optional<Double> drawn() {
+    Stream<Double> above = high.oneDrawn().map(one -> one + low.held(low.worst())).stream();
+    Stream<Double> below = low.oneDrawn().map(one -> one + high.held(high.worst())).stream();
+    return Stream.concat(above, below).min(Double::compare);
+  }
+
+  /** However they are loaded, shut or open. */
+  Least least() {
+    return reach().isPresent() && opened() < forwardHeld()
+        ? new Least("both %s, %s".formatted(loaded(), opening().done()), opened())
+        : new Least("both " + loaded(), forwardHeld());
+  }
+
+  double opened() {
     return opened(high) + opened(low);
   }
 
@@ -219,15 +187,20 @@ final class StackTipping {
   }
 
   /** What is left of it under a light push, shut and loaded as they then stand least, N·mm. */
-  private double pushed() {
+  double pushed() {
     return forwardHeld() - light.moment(height());
+  }
+
+  /** How high the upper one stands, mm. */
+  double under() {
+    return height(lower);
   }
 
   private static double height(BuiltCase of) {
     return of.outside().size(Axis.Z).mm();
   }
 
-  private double height() {
+  double height() {
     return height(upper) + height(lower);
   }
 
@@ -245,18 +218,38 @@ final class StackTipping {
     return above.back() + shift - foot;
   }
 
-  private Figure open() {
+  Figure open() {
     return top(
         "open",
-        "push forward at the top that tips both together, %s, doors open and full drawers out, %s"
-            .formatted(loaded(), low.floor()),
+        "push forward at the top that tips both together, %s, %s, %s"
+            .formatted(loaded(), opening().done(), low.floor()),
         opened(),
         "max(0, " + OPEN + ") / H",
-        opening());
+        opened(opening().done(), opened()));
   }
 
-  private Figure leant() {
-    List<Input> inputs = new ArrayList<>(opening());
+  Figure doors() {
+    return top(
+        "doors",
+        "push forward at the top that tips both together, %s, all doors open, %s"
+            .formatted(loaded(), low.floor()),
+        doorsOpened(),
+        "max(0, " + OPEN + ") / H",
+        opened("doors open", doorsOpened()));
+  }
+
+  Figure drawer(double held) {
+    return top(
+        "drawer",
+        "push forward at the top that tips both together, %s, one full drawer pulled out, %s"
+            .formatted(loaded(), low.floor()),
+        held,
+        "max(0, " + OPEN + ") / H",
+        opened("one full drawer out, doors before it open", held));
+  }
+
+  Figure leant() {
+    List<Input> inputs = new ArrayList<>(opened(opening().done(), opened()));
     inputs.add(lean().input("Q", Setting.DOOR_PULL.meaning()));
     inputs.add(
         new Input(
@@ -272,14 +265,13 @@ final class StackTipping {
         inputs);
   }
 
-  private List<Input> opening() {
+  private List<Input> opened(String what, double held) {
     List<Input> inputs = new ArrayList<>(inputs(high.worst(), low.worst()));
     inputs.add(
         new Input(
             "M",
-            "by how much doors that are opened and full drawers turn both forward, less what"
-                + " drawers hold",
-            Quantity.of(forwardHeld() - opened(), QuantityUnit.MOMENT),
+            "by how much both are turned forward by " + what,
+            Quantity.of(forwardHeld() - held, QuantityUnit.MOMENT),
             STATICS));
     return inputs;
   }
@@ -300,7 +292,7 @@ final class StackTipping {
         new Input("H", "height of both", mm(height()), Source.GEOMETRY));
   }
 
-  private Figure pushedOver() {
+  Figure pushedOver() {
     List<Input> inputs = new ArrayList<>(inputs(high.worst(), low.worst()));
     inputs.add(light.height().input("h", Setting.LIGHT_PUSH_HEIGHT.meaning()));
     return figure(

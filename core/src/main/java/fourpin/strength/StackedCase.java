@@ -122,6 +122,11 @@ public final class StackedCase {
     return new StackedUprights(job, upper, below, above());
   }
 
+  /** Both together; nothing for a case on the floor. */
+  Optional<StackTipping> tipping() {
+    return lower.map(this::tipping);
+  }
+
   private StackTipping tipping(BuiltCase below) {
     return new StackTipping(job, upper, below, foot(below), back(below) - back(upper));
   }
@@ -132,7 +137,7 @@ public final class StackedCase {
 
   private List<Finding> findings(BuiltCase below) {
     List<Finding> all = new ArrayList<>(List.of(gap().isPositive() ? raised(below) : loose(below)));
-    tipping(below).finding().ifPresent(all::add);
+    new StackTippingFindings(job, tipping(below)).finding().ifPresent(all::add);
     if (overhangs(below)) {
       all.add(
           finding(

@@ -3,6 +3,7 @@ package fourpin.strength;
 import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
+import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Kick;
@@ -44,13 +45,14 @@ final class StandingFigures {
 
   private final double above;
 
-  /**
-   * @param above what stands on the case, N
-   */
-  StandingFigures(Job job, BuiltCase built, double above) {
+  /** With the case on which it stands. */
+  private final Optional<StackTipping> stack;
+
+  StandingFigures(Job job, BuiltCase built, StackedCase stacked) {
     this.job = job;
     this.built = built;
-    this.above = above;
+    this.above = stacked.above();
+    this.stack = stacked.tipping();
     this.settings = built.order().settings();
     this.id = Figure.id(built.order().name());
     this.tipping = new TippingFigures(job, built, foot());
@@ -76,12 +78,17 @@ final class StandingFigures {
 
   /** Of a case that carries another, as it stands before that is put on it. */
   List<Finding> findings() {
-    TippingFindings findings = new TippingFindings(job, built, foot(), tipping);
+    TippingFindings findings = new TippingFindings(job, built, foot(), tipping, used());
     List<Finding> tips = findings.all();
     if (above > 0) {
       return tips.stream().map(StandingFigures::alone).toList();
     }
     return tips.isEmpty() && standsAlone() ? findings.pushedOver().stream().toList() : tips;
+  }
+
+  /** A case that is not yet stacked, or not yet screwed down, is not yet in use. */
+  private Severity used() {
+    return standsAlone() && above == 0 ? Severity.ERROR : Severity.DOUBT;
   }
 
   /** What is stacked is pushed as a whole. */
@@ -154,22 +161,25 @@ final class StandingFigures {
 
   /**
    * What anchors under the top have to hold of a push at it, the case loaded as it stands least on
-   * its floor; drawers and doors that are open pull as well.
+   * its floor; drawers and doors that are open pull as well. What stands on another case pulls with
+   * that and all that is open in it.
    */
   private Figure pull() {
     Sourced push = number(Setting.TIP_PUSH, QuantityUnit.FORCE);
-    TippingFigures.Least least = tipping.least();
+    TippingFigures.Least least = stack.map(StackTipping::least).orElseGet(tipping::least);
+    double tall = stack.map(StackTipping::height).orElseGet(this::height);
     Figure anchors = anchors();
-    double moment = push.number() * height() - least.moment();
+    double moment = push.number() * tall - least.moment();
     return figure(
         "anchor-pull",
-        "pull on the anchors under the top, doors and drawers open, under the push that is asked for, "
-            + tipping.floor(),
+        "pull on the anchors under the top, %sunder the push that is asked for, %s"
+            .formatted(holding(), tipping.floor()),
         force(Math.max(0, moment / anchors.value().value())),
         "max(0, P H - M) / h",
         List.of(
             push.input("P", Setting.TIP_PUSH.meaning()),
-            new Input("H", "height", mm(height()), Source.GEOMETRY),
+            new Input(
+                "H", stack.isPresent() ? "height of both" : "height", mm(tall), Source.GEOMETRY),
             new Input(
                 "M",
                 "the least that keeps it standing on its floor, which is "
@@ -180,13 +190,22 @@ final class StandingFigures {
             new Input("h", anchors.title(), anchors.value(), anchors.source())));
   }
 
+  /** What hangs on them. */
+  private String holding() {
+    return stack.isPresent()
+        ? "which hold both cases, "
+        : above > 0 ? "alone, before anything stands on it, " : "";
+  }
+
   /** In a rail or cleat under the top, where they hold most. */
   private Figure anchors() {
     Sourced below = length(Setting.ANCHOR_BELOW);
-    double top = built.part("T").box().low().z().mm();
+    double top = built.part("T").box().low().z().mm() + stack.map(StackTipping::under).orElse(0.0);
     return figure(
         "anchor-height",
-        "height of the anchors above its foot",
+        stack.isPresent()
+            ? "height of the anchors above the floor"
+            : "height of the anchors above its foot",
         mm(top - below.number()),
         "t - b",
         List.of(

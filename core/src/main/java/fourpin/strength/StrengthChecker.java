@@ -50,7 +50,7 @@ public final class StrengthChecker {
     findings.addAll(joints.findings());
     findings.addAll(TallSides.of(job, built, bow.all()));
     findings.addAll(climate.findings());
-    StandingFigures standing = new StandingFigures(job, built, stack.above());
+    StandingFigures standing = new StandingFigures(job, built, stack);
     findings.addAll(standing.findings());
     List<Figure> racking = new RackingFigures(job, built, stack.above()).all();
     findings.addAll(new RackingFindings(job, built, stack.above()).all(racking));

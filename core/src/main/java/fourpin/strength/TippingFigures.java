@@ -238,6 +238,16 @@ final class TippingFigures {
     return held(worst()) - light.moment(height());
   }
 
+  /** What keeps it standing with its doors open, if it has any, N·mm. */
+  double doorsOpened() {
+    return built.order().doors().isPresent() ? opened() : held(worst());
+  }
+
+  /** The same with one full drawer out; nothing without drawers. */
+  Optional<Double> oneDrawn() {
+    return drawers().map(drawers -> drawers.held(1));
+  }
+
   double hung() {
     return opened() - settings.number(Setting.DOOR_PULL) * hanging();
   }
@@ -245,6 +255,10 @@ final class TippingFigures {
   /** How far before the foot someone hangs on the top of the widest door, mm. */
   private double hanging() {
     return doors.widest() + doors.before() + fall(doors.top());
+  }
+
+  LightPush light() {
+    return light;
   }
 
   /** As what is asked of it is said. */
@@ -308,7 +322,7 @@ final class TippingFigures {
     return Quantity.of(leaf.shut().size(axis));
   }
 
-  private Figure open() {
+  Figure open() {
     return figure(
         "tips-at-open",
         "push forward at the top that tips it, %s, all doors swung open, %s"

@@ -26,15 +26,18 @@ final class TippingFindings {
   private final BuiltCase built;
   private final double foot;
   private final TippingFigures figures;
+  private final Severity used;
 
   /**
    * @param foot from the front of the sides to the front foot, mm
+   * @param used how bad it is where it falls when its doors or a drawer are merely opened
    */
-  TippingFindings(Job job, BuiltCase built, double foot, TippingFigures figures) {
+  TippingFindings(Job job, BuiltCase built, double foot, TippingFigures figures, Severity used) {
     this.job = job;
     this.built = built;
     this.foot = foot;
     this.figures = figures;
+    this.used = used;
   }
 
   /** Cases that fall forward by themselves, or when what they are opened by is pulled. */
@@ -49,8 +52,7 @@ final class TippingFindings {
         .order()
         .doors()
         .filter(_ -> figures.held(Load.NONE) > 0 && figures.hung() <= 0)
-        .ifPresent(
-            _ -> all.add(finding(Severity.DOUBT, words(), figures.hungOn(), TippingFigures::hung)));
+        .ifPresent(_ -> all.add(figures.opened() <= 0 ? opened() : hung()));
     figures
         .drawers()
         .filter(_ -> figures.held(Load.NONE) > 0)
@@ -70,7 +72,8 @@ final class TippingFindings {
         "%s and not fastened, %s, %s tips it forward"
             .formatted(loaded(), figures.floor(), figures.lightPush()),
         figures.pushedOver(),
-        TippingFigures::pushed);
+        tipping -> tipping.held(tipping.worst()),
+        figures.light().moment(height()));
   }
 
   private Finding byItself(Load load) {
@@ -85,34 +88,46 @@ final class TippingFindings {
   private Optional<Finding> pulled(DrawerFigures drawers) {
     int count = built.order().drawers().orElseThrow().count();
     if (drawers.held(1) <= 0) {
-      return Optional.of(drawn("when one full drawer is pulled out", drawers.tips(1)));
+      return Optional.of(drawn(used, "when one full drawer is pulled out", drawers.tips(1)));
     }
     if (drawers.held(count) <= 0) {
-      return Optional.of(drawn("when all its drawers are pulled out full", drawers.tips(count)));
+      return Optional.of(
+          drawn(Severity.DOUBT, "when all its drawers are pulled out full", drawers.tips(count)));
     }
     return drawers.leantOn() <= 0
-        ? Optional.of(drawn("when someone leans on a drawer that is out", drawers.leant()))
+        ? Optional.of(
+            drawn(Severity.DOUBT, "when someone leans on a drawer that is out", drawers.leant()))
         : Optional.empty();
   }
 
-  private Finding drawn(String when, Figure figure) {
+  private Finding drawn(Severity severity, String when, Figure figure) {
     return finding(
-        Severity.DOUBT,
+        severity,
         loaded() + " otherwise and not fastened, it falls forward " + when,
         figure,
         TippingFigures::leastDrawn);
   }
 
-  private String words() {
+  private Finding opened() {
+    return finding(
+        used,
+        loaded() + " and not fastened, it falls forward when all its doors are open",
+        figures.open(),
+        TippingFigures::hung);
+  }
+
+  private Finding hung() {
+    return finding(Severity.DOUBT, hanging(), figures.hungOn(), TippingFigures::hung);
+  }
+
+  private String hanging() {
     String pull =
         Quantity.of(built.order().settings().number(Setting.DOOR_PULL), QuantityUnit.FORCE)
             .text(job.unit());
-    return figures.opened() <= 0
-        ? loaded() + " and not fastened, it falls forward when all its doors are open"
-        : loaded()
-            + " and not fastened, with its doors open, it falls forward when "
-            + pull
-            + " hang on one of them";
+    return loaded()
+        + " and not fastened, with its doors open, it falls forward when "
+        + pull
+        + " hang on one of them";
   }
 
   private String loaded() {
@@ -121,33 +136,49 @@ final class TippingFindings {
 
   private Finding finding(
       Severity severity, String what, Figure figure, ToDoubleFunction<TippingFigures> held) {
+    return finding(severity, what, figure, held, 0);
+  }
+
+  private Finding finding(
+      Severity severity,
+      String what,
+      Figure figure,
+      ToDoubleFunction<TippingFigures> held,
+      double enough) {
     return new Finding(
         severity,
         "case-tips",
         what,
         List.of(figure),
         Place.of(built.order().name(), "T", built.part("T").box()),
-        LazyList.of(() -> remedies(held)));
+        LazyList.of(() -> remedies(held, enough)));
   }
 
-  private List<Remedy> remedies(ToDoubleFunction<TippingFigures> held) {
+  private List<Remedy> remedies(ToDoubleFunction<TippingFigures> held, double enough) {
     List<Remedy> all = new ArrayList<>();
     all.add(
         new Remedy(
             "fasten it to the wall before anything else; the pull on its anchors stands under"
                 + " \"standing and wall\"",
             "screws into studs"));
-    all.addAll(new CaseTippingCures(job, falling(held)).all());
+    all.addAll(new CaseTippingCures(job, falling(held, enough)).all());
     return all;
   }
 
-  private Falling falling(ToDoubleFunction<TippingFigures> held) {
+  private Falling falling(ToDoubleFunction<TippingFigures> held, double enough) {
     return new Falling(
         List.of(built.order()),
         change ->
             held.applyAsDouble(
                 new TippingFigures(job, CaseTippingCures.ordered(built, change), foot)),
+        enough,
+        figures.light(),
+        "its bottom",
         CaseTippingCures.lever(built, foot),
-        built.outside().size(Axis.Z).mm());
+        height());
+  }
+
+  private double height() {
+    return built.outside().size(Axis.Z).mm();
   }
 }

@@ -32,6 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CaseTippingCuresTest {
 
   private static final Pattern OUT = Pattern.compile("come out (.*?) at the most");
+  private static final Pattern UNTIL = Pattern.compile("stands then until a push of ([0-9.]+) lbf");
   private static final Pattern HEAVIER = Pattern.compile("([0-9.]+) lb heavier");
 
   /**
@@ -43,12 +44,18 @@ class CaseTippingCuresTest {
   private record Tipping(
       int perBay, double slope, double hangs, int drawers, String out, String mass, String depth) {
 
+    /** Where nothing else is asked of it than to stand. */
     private Strength strength() {
+      return pushed(0);
+    }
+
+    private Strength pushed(double push) {
       CaseDraft draft = new CaseDraft();
       draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("36"), in("36"), in(depth));
       draft.bays = List.of(SampleJobs.bay(1));
       set(draft, Setting.FLOOR_SLOPE, slope);
       set(draft, Setting.DOOR_PULL, hangs);
+      set(draft, Setting.LIGHT_PUSH, push);
       draft.doors = perBay == 0 ? Optional.empty() : Optional.of(doors(perBay));
       return check(
           SampleJobs.job(
@@ -177,6 +184,51 @@ class CaseTippingCuresTest {
     double lever = lacks / (9.80665 * 0.45359237 * pounds);
     assertThat(lever).isCloseTo(6 * 25.4, within(8.0));
     assertThat(weigh.what()).contains("it stands then");
+  }
+
+  /**
+   * By hand: a weight takes what is lacking and the light push at the top of a case that is lower
+   * than a hand reaches, in whole pounds.
+   */
+  @Test
+  void aWeightOnTheBottomStandsALightPushBesides() {
+    Tipping tips = new Tipping(1, 0, 60, 0, "0", "0 kg", "12");
+    double bare = pounds(ofKind(tips.strength(), "case-tips").getFirst().remedies());
+    List<Remedy> cures = ofKind(tips.pushed(44), "case-tips").getFirst().remedies();
+    double moment = 44 * 36 * 25.4;
+    assertThat(pounds(cures) - bare)
+        .isCloseTo(moment / (9.80665 * 0.45359237 * 6 * 25.4), within(4.0));
+    assertThat(cures)
+        .extracting(Remedy::what)
+        .filteredOn(what -> what.startsWith("weigh its bottom down"))
+        .singleElement()
+        .satisfies(
+            what ->
+                assertThat(Double.parseDouble(group(UNTIL, what)) * 4.4482216)
+                    .isBetween(44.0, 46.0));
+  }
+
+  private static double pounds(List<Remedy> cures) {
+    return cures.stream()
+        .filter(cure -> cure.what().startsWith("weigh its bottom down"))
+        .mapToDouble(cure -> Double.parseDouble(group(HEAVIER, cure.cost())))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** What only just stands is said to, with the push that is left and that asked for. */
+  @Test
+  void whatBarelyStandsIsToldAsSuch() {
+    Tipping tips = new Tipping(1, 5, 60, 0, "0", "0 kg", "12");
+    List<String> cures =
+        ofKind(tips.pushed(300), "case-tips").getFirst().remedies().stream()
+            .map(Remedy::what)
+            .toList();
+    assertThat(cures)
+        .anyMatch(
+            cure ->
+                cure.contains("it then stands barely, until a push of")
+                    && cure.endsWith("less than the light push of 67.4 lbf"));
   }
 
   /** What stands after one change comes before what only helps. */

@@ -130,11 +130,11 @@ class StackTest {
   void heavyDrawersTipBoth() {
     Finding heavy =
         ofKind(stack(upper("36"), withDrawers(base("36"), "60 kg")), "stack-tips").getFirst();
-    assertThat(heavy.what()).contains("Base").contains("all drawers out");
+    assertThat(heavy.what()).contains("Base").endsWith("when all drawers are out, full");
     assertThat(heavy.remedies())
         .extracting(Remedy::what)
         .anyMatch(cure -> cure.startsWith("take slides that") && cure.contains("it stands then"))
-        .anyMatch(cure -> cure.startsWith("weigh its bottom down"))
+        .anyMatch(cure -> cure.startsWith("weigh the bottom of Base down"))
         .noneMatch(cure -> cure.startsWith("hang two narrow doors"));
     assertThat(heavy.severity()).isEqualTo(Severity.DOUBT);
     assertThat(
@@ -143,6 +143,43 @@ class StackTest {
                 .what())
         .startsWith("alone, before anything stands on it, empty otherwise");
     assertThat(ofKind(stack("36", "36"), "stack-tips")).isEmpty();
+  }
+
+  /** By hand, about the foot of the lower one: what holds shut, less one drawer that is out. */
+  @Test
+  void oneDrawerThatTipsBothIsAnError() {
+    Strength strength = stack(upper("36"), withDrawers(base("36"), "150 kg"));
+    Figure one = find(strength, "upper/stack-tips-at-drawer");
+    assertThat(input(one, "M"))
+        .isCloseTo(150 * 9.80665 * (6 * 25.4 + 0.005 * 24 * 25.4), within(1e-6));
+    Finding falls = ofKind(strength, "stack-tips").getFirst();
+    assertThat(falls.severity()).isEqualTo(Severity.ERROR);
+    assertThat(falls.what()).endsWith("both fall forward when one full drawer is pulled out");
+    assertThat(falls.figures()).containsExactly(one);
+    assertThat(ofKind(strength, "case-tips").getFirst().severity()).isEqualTo(Severity.DOUBT);
+  }
+
+  /**
+   * By hand: a push of 222 N on top of both against what keeps both standing with all drawers out,
+   * over the height of the anchors of the upper one above the floor.
+   */
+  @Test
+  void anchorsOfTheUpperOneHoldBoth() {
+    Strength strength = stack(upper("36"), withDrawers(base("36"), "60 kg"));
+    Figure pull = find(strength, "upper/anchor-pull");
+    Figure open = find(strength, "upper/stack-tips-at-open");
+    double holds =
+        input(open, "F₁") * (input(open, "y₁") - 0.005 * input(open, "z₁"))
+            + input(open, "F₂") * (input(open, "y₂") - 0.005 * input(open, "z₂"))
+            - input(open, "M");
+    Figure height = find(strength, "upper/anchor-height");
+    double anchors = input(height, "t") - input(height, "b");
+    assertThat(input(height, "t")).isCloseTo((78 - 0.75) * 25.4, within(1.0));
+    assertThat(holds).isNegative();
+    assertThat(pull.value().value()).isCloseTo((222 * 78 * 25.4 - holds) / anchors, within(1e-6));
+    assertThat(pull.title()).contains("which hold both cases");
+    assertThat(find(strength, "base/anchor-pull").title())
+        .contains("alone, before anything stands on it");
   }
 
   /**

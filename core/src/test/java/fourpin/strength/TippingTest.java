@@ -241,9 +241,27 @@ class TippingTest {
 
   @Test
   void someoneOnADoorIsADoubt() {
-    assertThat(ofKind(of(d -> doors(d, 1)), "case-tips").getFirst().severity())
-        .isEqualTo(Severity.DOUBT);
+    Finding hangs = ofKind(of(d -> doors(d, 2)), "case-tips").getFirst();
+    assertThat(hangs.severity()).isEqualTo(Severity.DOUBT);
+    assertThat(hangs.what()).contains("hang on one of them");
     assertThat(ofKind(of(d -> {}), "case-tips")).isEmpty();
+  }
+
+  /** Doors are opened every day. */
+  @Test
+  void doorsThatTipItAreAnError() {
+    Finding opens =
+        ofKind(
+                of(
+                    d -> {
+                      doors(d, 1);
+                      d.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("60"), in("8"));
+                    }),
+                "case-tips")
+            .getFirst();
+    assertThat(opens.severity()).isEqualTo(Severity.ERROR);
+    assertThat(opens.what()).endsWith("it falls forward when all its doors are open");
+    assertThat(opens.figures()).extracting(Figure::id).containsExactly("north/tips-at-open");
   }
 
   @Test
@@ -303,12 +321,25 @@ class TippingTest {
     assertThat(open).isLessThan(shut);
   }
 
+  /** One drawer is pulled out every day; all of them at once, or leant on, seldom. */
+  @ParameterizedTest
+  @CsvSource({
+    "3, 18, 40 kg, 0, ERROR, one full drawer is pulled out",
+    "4, 14, 20 kg, 0, DOUBT, all its drawers are pulled out full",
+    "1, 14, 4 kg, 400, DOUBT, someone leans on a drawer that is out"
+  })
+  void aDrawerThatTipsItIsAnError(
+      int count, String out, String mass, double leans, Severity severity, String when) {
+    Finding finding =
+        ofKind(drawers(count, out, mass, d -> set(d, Setting.DOOR_PULL, leans)), "case-tips")
+            .getFirst();
+    assertThat(finding.severity()).isEqualTo(severity);
+    assertThat(finding.what()).contains(when);
+  }
+
   @Test
-  void heavyDrawersAreADoubtAndPullOnTheAnchors() {
+  void heavyDrawersPullOnTheAnchors() {
     Strength heavy = drawers(3, "18", "40 kg", d -> {});
-    Finding finding = ofKind(heavy, "case-tips").getFirst();
-    assertThat(finding.severity()).isEqualTo(Severity.DOUBT);
-    assertThat(finding.what()).contains("one full drawer is pulled out");
     assertThat(value(heavy, "anchor-pull"))
         .isGreaterThan(value(drawers(3, "18", "1 kg", d -> {}), "anchor-pull"));
     assertThat(ofKind(drawers(3, "2", "1 kg", d -> set(d, Setting.DOOR_PULL, 0)), "case-tips"))
