@@ -68,6 +68,11 @@ record PinInSide(
     return new PinInSide(outside, stem, length, reach, gap, edge, side, air);
   }
 
+  /** Reaching so far out of the side. */
+  PinInSide reaching(Sourced other) {
+    return new PinInSide(diameter, stem, depth, other, gap, edge, side, air);
+  }
+
   /** Under a shelf that is cut closer. */
   PinInSide closer(Sourced play) {
     return new PinInSide(diameter, stem, depth, reach, play, edge, side, air);

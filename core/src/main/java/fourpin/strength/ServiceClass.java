@@ -41,8 +41,10 @@ enum ServiceClass {
   }
 
   String wetWords() {
-    return "for wood in service class %d, taken as %s"
-        .formatted(number(), this == THIRD ? "wet" : "dry");
+    return "for wood in service class "
+        + number()
+        + ", taken as "
+        + (this == THIRD ? "wet" : "dry");
   }
 
   /** As the condition of a factor. */

@@ -24,11 +24,12 @@ final class ShelvesOfCase {
   private final BuiltCase built;
   private final ShelfReader reader;
   private final SupportReader supports;
-  private final Function<Part, Apart> apart;
+  private final SideBow bow;
+  private final Climate climate;
   private final PlateBending.Memory plates;
 
   /**
-   * @param apart how far the sides of a shelf come apart
+   * @param bow of its sides
    * @param plates those that are bent already
    */
   ShelvesOfCase(
@@ -36,13 +37,15 @@ final class ShelvesOfCase {
       BuiltCase built,
       ShelfReader reader,
       SupportReader supports,
-      Function<Part, Apart> apart,
+      SideBow bow,
+      Climate climate,
       PlateBending.Memory plates) {
     this.job = job;
     this.built = built;
     this.reader = reader;
     this.supports = supports;
-    this.apart = apart;
+    this.bow = bow;
+    this.climate = climate;
     this.plates = plates;
   }
 
@@ -68,8 +71,15 @@ final class ShelvesOfCase {
 
   /** Whoever looks into what is put off bends plates of their own, since threads share none. */
   private ShelvesOfCase afresh() {
+    ShelfReader anew = new ShelfReader(job, built);
     return new ShelvesOfCase(
-        job, built, new ShelfReader(job, built), supports, apart, new PlateBending.Memory());
+        job,
+        built,
+        anew,
+        supports,
+        new SideBow(job, built, anew, supports),
+        climate,
+        new PlateBending.Memory());
   }
 
   /** Shared by all the cures of a shelf, one after the other. */
@@ -99,7 +109,14 @@ final class ShelvesOfCase {
 
   private SupportFigures carried(Part shelf, Verdict verdict) {
     return new SupportFigures(
-        reader.read(shelf), verdict, supports.pin(shelf, reader), apart.apply(shelf));
+        reader.read(shelf), verdict, supports.pin(shelf, reader), apart(shelf));
+  }
+
+  /** How far the sides of a shelf come apart. */
+  private Apart apart(Part shelf) {
+    double span = reader.read(shelf).span().value().value();
+    return new Apart(
+        bow.at(shelf), bow.creep(shelf), climate.apart(shelf, span), climate.shrinking(shelf));
   }
 
   private JointFigures joints(Part shelf) {
@@ -143,6 +160,7 @@ final class ShelvesOfCase {
     List<Remedy> ofShelf = afresh.list(s -> s.cures(first));
     List<Remedy> ofSupports = afresh.list(s -> s.supportCures(first));
     List<Remedy> ofTipping = afresh.list(s -> s.tippingCures(first));
+    List<Remedy> ofSlipping = afresh.list(s -> s.slippingCures(first));
     List<Finding> all = new ArrayList<>();
     all.addAll(new ShelfFindings(job, reader, alike, verdict, ofShelf).all());
     all.addAll(new PlateFindings(job, alike, read, verdict, ofTipping).all());
@@ -151,7 +169,14 @@ final class ShelvesOfCase {
         .map(of -> new UnevenFindings(job, alike, read, verdict, of, ofShelf))
         .forEach(uneven -> all.addAll(uneven.all()));
     all.addAll(
-        new SupportFindings(job, alike, read, carried(first, verdict), supports, pin, ofSupports)
+        new SupportFindings(
+                job,
+                alike,
+                read,
+                carried(first, verdict),
+                supports,
+                pin,
+                new SupportFindings.Ways(ofSupports, ofSlipping))
             .all());
     if (first.role() == Part.Role.FIXED_SHELF) {
       all.addAll(new JointFindings(job, built.order().name(), alike, joints(first)).all());
@@ -174,6 +199,14 @@ final class ShelvesOfCase {
     CureCheck check = CureCheck.ofSupports(job, rocking, plates);
     ShelfCures ofShelf = new ShelfCures(job, reader, shelf, rocking.now(), check);
     return new SupportCures(job, reader, supports, shelf, rocking, plates, ofShelf).all();
+  }
+
+  private List<Remedy> slippingCures(Part shelf) {
+    return supports
+        .pin(shelf, reader)
+        .map(pin -> carried(shelf, verdict(shelf)).engaged(pin))
+        .map(now -> new SlippingCures(job, supports, bow, shelf, verdict(shelf), now).all())
+        .orElse(List.of());
   }
 
   private NewRocking rocking(Part shelf) {

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * How far the left upright of a bay bows sideways, because its shelves stand on pins beside it: a
@@ -73,6 +74,36 @@ final class SideBow {
         .findFirst()
         .map(o -> bows.computeIfAbsent(o, _ -> bow(reader.space(shelf), o)))
         .orElse(0.0);
+  }
+
+  /**
+   * The same with more panels fixed to the side, spread evenly over that opening, mm; its shelves
+   * where they stand.
+   *
+   * @param panels how many more
+   */
+  double divided(Part shelf, int panels) {
+    return reader.space(shelf).openings().stream()
+        .filter(opening -> opening.clear().overlaps(shelf.box()))
+        .findFirst()
+        .map(o -> divided(reader.space(shelf), o, panels + 1))
+        .orElse(0.0);
+  }
+
+  private double divided(BaySpace bay, Opening opening, int parts) {
+    double height = opening.clear().size(Axis.Z).mm() / parts;
+    Section section = section(built.part(bay.left()));
+    return IntStream.range(0, parts)
+        .mapToDouble(part -> bow(height, section, within(opening, part * height, height)))
+        .max()
+        .orElseThrow();
+  }
+
+  private List<Turn> within(Opening opening, double from, double height) {
+    return turns(opening).stream()
+        .filter(turn -> turn.at() > from && turn.at() < from + height)
+        .map(turn -> new Turn(turn.at() - from, turn.moment()))
+        .toList();
   }
 
   /** Of the side that a shelf stands beside: bow after years over bow at first. */

@@ -2,13 +2,11 @@ package fourpin.strength;
 
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
-import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.measure.Figure;
 import fourpin.measure.LazyList;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** From casework to what it carries. */
@@ -38,8 +36,7 @@ public final class StrengthChecker {
     SupportReader supports = new SupportReader(job, built);
     SideBow bow = new SideBow(job, built, reader, supports);
     Climate climate = new Climate(job, built);
-    Function<Part, Apart> apart = shelf -> apart(bow, climate, reader, shelf);
-    ShelvesOfCase shelves = new ShelvesOfCase(job, built, reader, supports, apart, plates);
+    ShelvesOfCase shelves = new ShelvesOfCase(job, built, reader, supports, bow, climate, plates);
     answers.addAll(shelves.answers());
     findings.addAll(shelves.findings());
     PartitionFeet feet = new PartitionFeet(job, built, reader, stack.standing());
@@ -71,11 +68,5 @@ public final class StrengthChecker {
     return LazyList.of(
         () ->
             new SpanTables(job, new ShelfReader(job, built), new SupportReader(job, built)).all());
-  }
-
-  private static Apart apart(SideBow bow, Climate climate, ShelfReader reader, Part shelf) {
-    double span = reader.read(shelf).span().value().value();
-    return new Apart(
-        bow.at(shelf), bow.creep(shelf), climate.apart(shelf, span), climate.shrinking(shelf));
   }
 }

@@ -180,14 +180,10 @@ final class SupportFigures {
    * pushed to the other side, so that all the room there is lies at this end.
    */
   Figure engagement(PinInSide in) {
-    double span = shelf.span().value().value();
-    double sag = verdict.loaded().sag() * shelf.limits().creep().number();
-    double drawn = 8 * sag * sag / (3 * span);
-    double room = in.gap().number() + 2 * apart.bowInYears() + apart.breath() + drawn;
     return figure(
         "engagement-years",
         "length of pin under the end of the shelf after years, the shelf pushed to the other side",
-        length(in.reach().number() - room),
+        length(engaged(in).left()),
         "r - g - 2 k b - w - 8 s² / (3 L)",
         List.of(
             in.reach().input("r", "reach of the pin"),
@@ -204,9 +200,19 @@ final class SupportFigures {
                 "by how much the bay grows wider over the year, and the shelf does not",
                 length(apart.breath()),
                 STATICS),
-            new Input("s", "sag after years", length(sag), PlateFigures.PLATE),
+            new Input("s", "sag after years", length(sagInYears()), PlateFigures.PLATE),
             new Input("L", "span", shelf.span().value(), shelf.span().source())),
         STATICS);
+  }
+
+  /** The ends of an arc over its chord: 8 s² / (3 L). */
+  Engagement engaged(PinInSide in) {
+    double drawn = 8 * sagInYears() * sagInYears() / (3 * shelf.span().value().value());
+    return new Engagement(in, apart.bowInYears(), apart.breath(), drawn);
+  }
+
+  private double sagInYears() {
+    return verdict.loaded().sag() * shelf.limits().creep().number();
   }
 
   private Figure figure(

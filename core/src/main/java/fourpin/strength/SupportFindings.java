@@ -27,11 +27,18 @@ final class SupportFindings {
   private final SupportFigures figures;
   private final SupportReader supports;
   private final Optional<PinInSide> pin;
-  private final List<Remedy> cures;
+  private final Ways cures;
+
+  /**
+   * What would help, looked into only where it is asked for.
+   *
+   * @param borne where a support carries too much
+   * @param held where too little of a pin lies under the shelf
+   */
+  record Ways(List<Remedy> borne, List<Remedy> held) {}
 
   /**
    * @param shelves alike; at least one
-   * @param cures looked into only where a support carries too much
    */
   SupportFindings(
       Job job,
@@ -40,7 +47,7 @@ final class SupportFindings {
       SupportFigures figures,
       SupportReader supports,
       Optional<PinInSide> pin,
-      List<Remedy> cures) {
+      Ways cures) {
     this.job = job;
     this.alike = new AlikeShelves(job, shelves, read.caseName());
     this.figures = figures;
@@ -98,7 +105,7 @@ final class SupportFindings {
                 "%s: a hand that pushes on the front edge above a support brings %s on it, and nothing else stands there; %s are allowed for minutes"
                     .formatted(alike.names(), alike.text(push), passed),
                 List.of(push),
-                cures));
+                cures.borne()));
   }
 
   /** Over both codes it fails; over one of them, or the only one that speaks, it is a doubt. */
@@ -121,7 +128,7 @@ final class SupportFindings {
         "%s: %sa support carries %s and may crush the wood of its hole; %s are allowed for loads that stay%s"
             .formatted(alike.names(), lying(), alike.text(push), limits, evenly()),
         Stream.of(List.of(push), even(), allowed).flatMap(List::stream).toList(),
-        cures);
+        cures.borne());
   }
 
   private Optional<Finding> bends(Figure stress) {
@@ -139,7 +146,7 @@ final class SupportFindings {
                         stress.value().textBeside(allowed.value(), job.unit()),
                         allowed.value().textBeside(stress.value(), job.unit())),
                 List.of(stress),
-                cures));
+                cures.borne()));
   }
 
   /** Shelves that are short at once are found fault with where they are fitted. */
@@ -156,14 +163,7 @@ final class SupportFindings {
                 "%s: pushed to one side, after years %s; %s are asked for"
                     .formatted(alike.names(), lying(engagement), least.value().text(job.unit())),
                 List.of(engagement),
-                List.of(
-                    new Remedy("cut the shelves closer: set less end-play", "care"),
-                    new Remedy("use pins that reach further", "other pins"),
-                    new Remedy(
-                        "stiffen the shelves, whose sag draws their ends in", "wood and weight"),
-                    new Remedy(
-                        "put a fixed shelf in, so that the sides do not bow",
-                        "that shelf can't be moved"))));
+                cures.held()));
   }
 
   private String lying(Figure engagement) {
@@ -188,7 +188,7 @@ final class SupportFindings {
                         rating.value().text(job.unit()),
                         evenly()),
                 Stream.concat(Stream.of(push), even().stream()).toList(),
-                cures));
+                cures.borne()));
   }
 
   /** How its load lies where it presses hardest, if not evenly. */

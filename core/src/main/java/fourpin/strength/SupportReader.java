@@ -44,6 +44,10 @@ final class SupportReader {
     };
   }
 
+  Length endPlay() {
+    return settings.length(Setting.END_PLAY);
+  }
+
   /** What is allowed on a support of a shelf. */
   List<SupportLimit> limits(Part shelf, ShelfReader reader) {
     return limits(pin(shelf, reader));

@@ -9,7 +9,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Severity;
+import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
+import fourpin.job.Load;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
@@ -17,7 +19,11 @@ import fourpin.job.Sizes;
 import fourpin.job.Support;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
+import fourpin.measure.Quantity;
+import fourpin.measure.QuantityUnit;
+import fourpin.measure.Unit;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -47,6 +53,50 @@ class SupportsInYearsTest {
     Finding finding = ofKind(strength, "engagement-years").getFirst();
     assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(finding.what()).contains("beyond its pins, and it drops").doesNotContain("only 0");
+  }
+
+  /** Sides of plywood, turned by five shelves of heavy things on pins. */
+  private static CaseDraft bowing(String play, String reach, String least) {
+    CaseDraft draft = new CaseDraft();
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("34"), in("79"), in("11"));
+    Bay bay = SampleJobs.bay(5);
+    Support pins = new Support.Pins(in("1/4"), in("3/8"), in(reach), in("1/8"));
+    draft.bays =
+        List.of(new Bay(Optional.empty(), List.of(), bay.shelves(), Optional.of(pins), HEAVY));
+    draft.settings =
+        draft
+            .settings
+            .with(Setting.END_PLAY, new SettingValue.OfLength(in(play)))
+            .with(Setting.LEAST_ENGAGEMENT, new SettingValue.OfLength(in(least)));
+    return draft;
+  }
+
+  private static final Optional<Load> HEAVY =
+      Optional.of(new Load.PerLength(Quantity.of(0.5, QuantityUnit.LINE_LOAD)));
+
+  private static List<String> slipping(CaseDraft draft) {
+    return ofKind(of(draft), "engagement-years").stream()
+        .flatMap(finding -> finding.remedies().stream())
+        .map(Finding.Remedy::what)
+        .toList();
+  }
+
+  /** Done as told, each leaves as much of the pin under the shelf as it says, and no finding. */
+  @Test
+  void curesOfPinsThatSlipOutHoldWhenTheyAreDone() {
+    List<String> cures = slipping(bowing("1/8", "3/8", "1/4"));
+    assertThat(cures).hasSize(2);
+    assertThat(cures.getFirst()).startsWith("cut the shelves closer, for an end-play of 3/32 in: ");
+    done(cures.getFirst(), bowing("3/32", "3/8", "1/4"));
+    assertThat(cures.getLast()).startsWith("use pins that reach 0.406 in out of the side: ");
+    done(cures.getLast(), bowing("1/8", "13/32", "1/4"));
+  }
+
+  private static void done(String cure, CaseDraft draft) {
+    Strength strength = of(draft);
+    assertThat(ofKind(strength, "engagement-years")).isEmpty();
+    assertThat(cure)
+        .contains("then " + find(strength, "engagement-years").value().text(Unit.INCH) + " of");
   }
 
   /** Its back edge comes forward by as much as it shrinks. */

@@ -359,14 +359,14 @@ final class WoodChecks {
 
   private static Check duration(String what, int serviceClass, String printed, String row) {
     return duration(
-        "%s, k_mod, service class %d, long-term".formatted(what, serviceClass),
+        what + ", k_mod, service class " + serviceClass + ", long-term",
         printed,
         "EC5 duration for stored loads" + row);
   }
 
   private static Check brief(int serviceClass, String printed, String row) {
     return duration(
-        "solid wood and plywood, k_mod, service class %d, short-term".formatted(serviceClass),
+        "solid wood and plywood, k_mod, service class " + serviceClass + ", short-term",
         printed,
         "EC5 duration for brief loads" + row);
   }

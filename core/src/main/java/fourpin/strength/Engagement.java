@@ -1,0 +1,33 @@
+package fourpin.strength;
+
+/**
+ * What of a pin lies under the end of a shelf after years, the shelf pushed to the other side.
+ *
+ * @param pin with its reach, and the gap at the end at once
+ * @param bow of either side after years, mm
+ * @param breath by how much the bay grows wider over the year, and the shelf does not, mm
+ * @param drawn by how much the ends of a shelf that sags draw in, mm
+ */
+record Engagement(PinInSide pin, double bow, double breath, double drawn) {
+
+  /** Nothing is left of it below 0, mm. */
+  double left() {
+    return pin.reach().number() - pin.gap().number() - 2 * bow - breath - drawn;
+  }
+
+  /**
+   * On another pin; what turns the side is the shelf's push times the pin's lever to its middle.
+   */
+  Engagement on(PinInSide other) {
+    return new Engagement(other, bow * turning(other) / turning(pin), breath, drawn);
+  }
+
+  private static double turning(PinInSide pin) {
+    return pin.lever() + pin.side().thickness().mm() / 2;
+  }
+
+  /** Between sides that bow otherwise. */
+  Engagement bowed(double other) {
+    return new Engagement(pin, other, breath, drawn);
+  }
+}
