@@ -9,6 +9,7 @@ import java.util.Map;
  * asked once. Every answer starts from those below it.
  */
 final class Ladder implements Starts {
+  private final Stricter.Limits limits;
   private final Search search;
   private final Map<SheetProblem, Layout> answers = new HashMap<>();
 
@@ -18,13 +19,15 @@ final class Ladder implements Starts {
     Layout answer(SheetProblem problem, Starts starts);
   }
 
-  Ladder(Search search) {
+  Ladder(Stricter.Limits limits, Search search) {
+    this.limits = limits;
     this.search = search;
   }
 
   @Override
   public List<Layout> of(SheetProblem problem) {
-    return Stricter.answers(problem, this::answer, apart -> search.answer(apart, Starts.NONE));
+    return Stricter.answers(
+        problem, limits, this::answer, apart -> search.answer(apart, Starts.NONE));
   }
 
   private Layout answer(SheetProblem problem) {
