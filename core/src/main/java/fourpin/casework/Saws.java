@@ -4,6 +4,7 @@ import fourpin.cutting.HoldLimits;
 import fourpin.cutting.Saw;
 import fourpin.cutting.SawLimits;
 import fourpin.cutting.SawLimits.FirstCut;
+import fourpin.cutting.SawLimits.FirstOf;
 import fourpin.cutting.Trim;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -17,12 +18,14 @@ public record Saws(Settings settings) {
   public Saw sheets() {
     return saw(
         Trim.allRound(settings.length(Setting.SHEET_TRIM)),
-        reach().withFirst(firstCut()).withStages(stages()));
+        reach().withFirst(firstCut(Setting.FIRST_CUT)).withStages(stages()));
   }
 
   /** The ends are trimmed; edges only where boards are ripped, which the stock says. */
   public Saw boards() {
-    return saw(Trim.ends(settings.length(Setting.BOARD_TRIM)), reach());
+    return saw(
+        Trim.ends(settings.length(Setting.BOARD_TRIM)),
+        reach().withFirst(firstCut(Setting.BOARD_FIRST_CUT)).withFirstOf(FirstOf.CUT_BOTH_WAYS));
   }
 
   private Saw saw(Trim trim, SawLimits limits) {
@@ -51,8 +54,8 @@ public record Saws(Settings settings) {
         Optional.of(settings.length(Setting.HELD_LENGTH)));
   }
 
-  private FirstCut firstCut() {
-    return FirstCut.valueOf(settings.choice(Setting.FIRST_CUT).toUpperCase(Locale.ROOT));
+  private FirstCut firstCut(Setting setting) {
+    return FirstCut.valueOf(settings.choice(setting).toUpperCase(Locale.ROOT));
   }
 
   private int stages() {

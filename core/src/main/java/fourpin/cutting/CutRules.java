@@ -34,10 +34,16 @@ record CutRules(long longestRip, long widestCrosscut, Stages atStart) {
   static CutRules of(Saw saw) {
     SawLimits limits = saw.limits();
     int stages = Math.min(limits.stages(), MOST_STAGES);
-    int along = limits.first() == SawLimits.FirstCut.ACROSS ? 0 : stages;
-    int across = limits.first() == SawLimits.FirstCut.ALONG ? 0 : stages;
     return new CutRules(
-        longest(saw, Direction.RIP), longest(saw, Direction.CROSSCUT), new Stages(along, across));
+        longest(saw, Direction.RIP),
+        longest(saw, Direction.CROSSCUT),
+        new Stages(
+            atStart(limits, Direction.RIP, stages), atStart(limits, Direction.CROSSCUT, stages)));
+  }
+
+  /** What may only be cut that way alone goes through one stage. */
+  private static int atStart(SawLimits limits, Direction way, int stages) {
+    return limits.barsAlone(way) ? 0 : limits.barsFirst(way) ? Math.min(1, stages) : stages;
   }
 
   private static long longest(Saw saw, Direction way) {

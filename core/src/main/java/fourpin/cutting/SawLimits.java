@@ -11,12 +11,17 @@ import java.util.Optional;
  * @param widestCrosscut of a piece as it is crosscut, above zero; empty means that every width can
  *     be
  * @param first which way the first cut of a sheet runs
+ * @param of which sheets that holds for
  * @param stages how often the cuts may run another way, the first way counted: 2 means that strips
  *     are cut, and parts from the strips, and that nothing is turned at the saw more than once; at
  *     least one; {@link #FREE} means as often as one likes
  */
 public record SawLimits(
-    Optional<Length> longestRip, Optional<Length> widestCrosscut, FirstCut first, int stages) {
+    Optional<Length> longestRip,
+    Optional<Length> widestCrosscut,
+    FirstCut first,
+    FirstOf of,
+    int stages) {
 
   /** As many stages as one likes. */
   public static final int FREE = Integer.MAX_VALUE;
@@ -39,6 +44,22 @@ public record SawLimits(
     ACROSS
   }
 
+  /** What has to be cut the one way first. */
+  public enum FirstOf {
+    /** Nothing is cut the other way alone. */
+    EVERY_SHEET,
+    /**
+     * What is only ripped, or only crosscut, just is, as boards are; nor is it asked of defects.
+     */
+    CUT_BOTH_WAYS
+  }
+
+  /** Those whose first cut holds for every sheet. */
+  public SawLimits(
+      Optional<Length> longestRip, Optional<Length> widestCrosscut, FirstCut first, int stages) {
+    this(longestRip, widestCrosscut, first, FirstOf.EVERY_SHEET, stages);
+  }
+
   public SawLimits {
     longestRip.ifPresent(length -> Require.positive(length, "longest rip"));
     widestCrosscut.ifPresent(width -> Require.positive(width, "widest crosscut"));
@@ -47,19 +68,33 @@ public record SawLimits(
 
   /** The same for a saw that rips pieces however long. */
   public SawLimits withAnyRip() {
-    return new SawLimits(Optional.empty(), widestCrosscut, first, stages);
+    return new SawLimits(Optional.empty(), widestCrosscut, first, of, stages);
   }
 
   public SawLimits withAnyCrosscut() {
-    return new SawLimits(longestRip, Optional.empty(), first, stages);
+    return new SawLimits(longestRip, Optional.empty(), first, of, stages);
   }
 
   public SawLimits withStages(int most) {
-    return new SawLimits(longestRip, widestCrosscut, first, most);
+    return new SawLimits(longestRip, widestCrosscut, first, of, most);
   }
 
   public SawLimits withFirst(FirstCut way) {
-    return new SawLimits(longestRip, widestCrosscut, way, stages);
+    return new SawLimits(longestRip, widestCrosscut, way, of, stages);
+  }
+
+  public SawLimits withFirstOf(FirstOf which) {
+    return new SawLimits(longestRip, widestCrosscut, first, which, stages);
+  }
+
+  /** Whether what is cut both ways must not be cut that way first. */
+  boolean barsFirst(Direction way) {
+    return first == (way == Direction.RIP ? FirstCut.ACROSS : FirstCut.ALONG);
+  }
+
+  /** Whether nothing may be cut that way alone. */
+  boolean barsAlone(Direction way) {
+    return barsFirst(way) && of == FirstOf.EVERY_SHEET;
   }
 
   /**

@@ -66,7 +66,7 @@ final class SawnSheet {
   private final List<String> parts = new ArrayList<>();
   private final List<SawnSets.Cut> cut = new ArrayList<>();
   private BigInteger lost = BigInteger.ZERO;
-  private int cuts;
+  private final List<Direction> ways = new ArrayList<>();
 
   /**
    * @param asked the parts of the problem by their marks
@@ -78,6 +78,7 @@ final class SawnSheet {
     this.number = number;
     kerf = problem.saw().kerf().picometres();
     saw(trim());
+    checkFirst();
     checkStock();
     checkPlaces();
     checkArea();
@@ -214,12 +215,21 @@ final class SawnSheet {
     most.filter(length -> along > length.picometres())
         .ifPresent(
             length -> faults.add(new Fault.CutTooLong(number, direction, pm(along), length)));
-    Direction barred =
-        limits.first() == SawLimits.FirstCut.ALONG ? Direction.CROSSCUT : Direction.RIP;
-    boolean first = cuts++ == 0;
-    if (first && limits.first() != SawLimits.FirstCut.EITHER && direction == barred) {
-      faults.add(new Fault.WrongFirstCut(number, direction));
-    }
+    ways.add(direction);
+  }
+
+  /**
+   * What is cut one way only has no other way to begin with, where that is allowed; nor is a board
+   * asked for one that is cut round defects.
+   */
+  private void checkFirst() {
+    SawLimits limits = problem.saw().limits();
+    boolean round = !pattern.sheet().defects().isEmpty();
+    boolean both = !round && ways.contains(Direction.RIP) && ways.contains(Direction.CROSSCUT);
+    ways.stream()
+        .limit(1)
+        .filter(way -> both ? limits.barsFirst(way) : limits.barsAlone(way))
+        .forEach(way -> faults.add(new Fault.WrongFirstCut(number, way)));
   }
 
   /** A matched set counts as one part, so that parting it may take one stage more. */

@@ -203,13 +203,8 @@ public final class VirtualSaw {
                             .map(Length::picometres)
                             .orElse(Long.MAX_VALUE)
                         >= (way == Direction.RIP ? along(part, lay) : across(part, lay))
-                    && !(whole && isBarredFirst(way)))
+                    && !(whole && limits.barsAlone(way)))
         .orElse(true);
-  }
-
-  private boolean isBarredFirst(Direction way) {
-    return problem.saw().limits().first()
-        == (way == Direction.RIP ? SawLimits.FirstCut.ACROSS : SawLimits.FirstCut.ALONG);
   }
 
   private void checkTogether() {
@@ -307,14 +302,13 @@ public final class VirtualSaw {
     boolean ripped = across < width;
     boolean crosscutted = along < length;
     if (ripped && crosscutted) {
-      boolean ripFirst =
-          limits.first() != SawLimits.FirstCut.ACROSS && length <= rip && across <= crosscut;
+      boolean ripFirst = !limits.barsFirst(Direction.RIP) && length <= rip && across <= crosscut;
       boolean crosscutFirst =
-          limits.first() != SawLimits.FirstCut.ALONG && width <= crosscut && along <= rip;
+          !limits.barsFirst(Direction.CROSSCUT) && width <= crosscut && along <= rip;
       return limits.stages() > 1 && (ripFirst || crosscutFirst);
     }
-    boolean rips = limits.first() != SawLimits.FirstCut.ACROSS && length <= rip;
-    boolean crosscuts = limits.first() != SawLimits.FirstCut.ALONG && width <= crosscut;
+    boolean rips = !limits.barsAlone(Direction.RIP) && length <= rip;
+    boolean crosscuts = !limits.barsAlone(Direction.CROSSCUT) && width <= crosscut;
     return (!ripped || rips) && (!crosscutted || crosscuts);
   }
 }

@@ -1284,6 +1284,12 @@ public enum Setting {
       "either",
       "which way the first cut of a sheet runs, after trimming",
       practice("along where sheets lie on the saw whole, across where one can't carry them whole")),
+  BOARD_FIRST_CUT(
+      "board-first-cut",
+      List.of("either", "along", "across"),
+      "either",
+      "which way boards are cut first that are both ripped and crosscut, after trimming",
+      practice("along for long clear strips, across to part crooked boards and cut defects out")),
   CUT_STAGES(
       "cut-stages",
       List.of("free", "2", "3", "4"),

@@ -36,6 +36,7 @@ public final class CutPlanner {
           Setting.HELD_LENGTH,
           Setting.NARROW_RIP,
           Setting.FIRST_CUT,
+          Setting.BOARD_FIRST_CUT,
           Setting.CUT_STAGES);
 
   private CutPlanner() {}

@@ -185,13 +185,17 @@ record NotLaidOut(
     if (all.first() != SawLimits.FirstCut.EITHER) {
       stated.add(
           new Limit(
-              "first-cut " + all.first().name().toLowerCase(Locale.ROOT),
+              firstCut() + " " + all.first().name().toLowerCase(Locale.ROOT),
               all.withFirst(SawLimits.FirstCut.EITHER)));
     }
     if (all.stages() != SawLimits.FREE) {
       stated.add(new Limit("cut-stages " + all.stages(), all.withStages(SawLimits.FREE)));
     }
     return stated;
+  }
+
+  private String firstCut() {
+    return wanted.kind() == Wanted.Kind.BOARDS ? "board-first-cut" : "first-cut";
   }
 
   /** How many more stocks a saw with other limits cuts it from. */
@@ -309,8 +313,9 @@ record NotLaidOut(
     Remedy stock = new Remedy("state more or larger stock of " + wanted.material(), "its price");
     Remedy saw =
         new Remedy(
-            "cut it by other means, and set longest-rip, widest-crosscut, first-cut or"
-                + " cut-stages to what these can do",
+            "cut it by other means, and set longest-rip, widest-crosscut, "
+                + firstCut()
+                + " or cut-stages to what these can do",
             "time");
     Remedy fewer = new Remedy("ask fewer parts to come from one sheet", "colour or thickness");
     return switch (unplaced.reason()) {

@@ -127,11 +127,11 @@ final class StockCutter {
 
   private Lot lot() {
     if (wanted.kind() == Wanted.Kind.SHEETS) {
-      return new Lot("sheets", "sheets", new Saws(settings).sheets());
+      return new Lot("sheets", "sheets", stated(new Saws(settings).sheets()));
     }
     Set<Length> boards = wanted.stock().stream().map(Stock::width).collect(Collectors.toSet());
     Set<Length> parts = wanted.parts().stream().map(Part::width).collect(Collectors.toSet());
-    Saw saw = new Saws(settings).boards();
+    Saw saw = stated(new Saws(settings).boards());
     if (parts.equals(boards) && boards.size() == 1) {
       Length width = boards.iterator().next();
       String title = "boards " + style.text(width) + " wide, cut to length";
@@ -139,6 +139,14 @@ final class StockCutter {
     }
     String level = Collections.disjoint(parts, boards) ? "boards ripped" : "boards";
     return new Lot("boards, cut to length and width", level, saw);
+  }
+
+  /** With the first cut of the material, where it has its own. */
+  private Saw stated(Saw saw) {
+    return wanted
+        .first()
+        .map(first -> new Saw(saw.kerf(), saw.trim(), saw.limits().withFirst(first)))
+        .orElse(saw);
   }
 
   private void cut(Lot lot, int later) {

@@ -1,6 +1,7 @@
 package fourpin.plan;
 
 import fourpin.cutting.Part;
+import fourpin.cutting.SawLimits.FirstCut;
 import fourpin.cutting.SoFar;
 import fourpin.cutting.Ties;
 import fourpin.measure.Length;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param ties what the parts have to do with each other
  * @param spares how many of a part are spare, by its mark; they are among its count
  * @param thickness of the boards as they are sold, where it is stated
+ * @param first which way the first cut runs, where it is stated for this material
  * @param finished of parts that are worked to size after cutting or glued from strips, by mark;
  *     their parts and spares count the pieces to be cut
  */
@@ -29,6 +31,7 @@ public record Wanted(
     Ties ties,
     Map<String, Integer> spares,
     Optional<Length> thickness,
+    Optional<FirstCut> first,
     Map<String, Finished> finished) {
 
   private static final Length SIXTEENTH = Length.inches(1, 16);
@@ -57,11 +60,28 @@ public record Wanted(
     List<Part> left = soFar.parts(parts, ties);
     List<Stock> lessStock = stock.stream().flatMap(s -> s.after(soFar).stream()).toList();
     return new Wanted(
-        material, kind, left, lessStock, soFar.ties(ties, left), spares, thickness, finished);
+        material,
+        kind,
+        left,
+        lessStock,
+        soFar.ties(ties, left),
+        spares,
+        thickness,
+        first,
+        finished);
   }
 
   /** Parts that have nothing to do with each other, none of them spare. */
   public Wanted(String material, Kind kind, List<Part> parts, List<Stock> stock) {
-    this(material, kind, parts, stock, Ties.NONE, Map.of(), Optional.empty(), Map.of());
+    this(
+        material,
+        kind,
+        parts,
+        stock,
+        Ties.NONE,
+        Map.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Map.of());
   }
 }

@@ -9,6 +9,7 @@ import fourpin.casework.Finding;
 import fourpin.cutting.Edge;
 import fourpin.cutting.Grain;
 import fourpin.cutting.Part;
+import fourpin.cutting.SawLimits.FirstCut;
 import fourpin.cutting.SetUp;
 import fourpin.cutting.ThoroughCutter;
 import fourpin.cutting.VirtualSaw;
@@ -131,6 +132,30 @@ class CutPlannerTest {
     assertThat(begun)
         .containsExactly("oak, boards 5 1/2 in wide, cut to length, then 1", "ply, sheets, then 0");
     assertThat(plan.materials()).extracting(CutMaterial::material).containsExactly("ply", "oak");
+  }
+
+  /**
+   * A shelf as wide as the board shares it with rails that are ripped only if it comes off first.
+   */
+  @Test
+  void boardsAreCutFirstTheWayTheMaterialOrTheSettingSays() {
+    List<Part> parts = List.of(part("shelf", "40", "6", 1), part("rail", "36", "2 1/2", 2));
+    Wanted plain = boards(parts, stock("96", "6", "31.50"));
+    assertThat(only(plan(plain)).layout().sheets()).isEqualTo(1);
+    Job along = with(Setting.BOARD_FIRST_CUT, "along");
+    assertThat(only(CutPlanner.plan(along, List.of(plain))).layout().sheets()).isEqualTo(2);
+    Wanted across =
+        new Wanted(
+            plain.material(),
+            plain.kind(),
+            plain.parts(),
+            plain.stock(),
+            plain.ties(),
+            plain.spares(),
+            plain.thickness(),
+            Optional.of(FirstCut.ACROSS),
+            plain.finished());
+    assertThat(only(CutPlanner.plan(along, List.of(across))).layout().sheets()).isEqualTo(1);
   }
 
   /** The gap is of money only where all that is bought has a price. */

@@ -35,7 +35,15 @@ class NotLaidOutTest {
 
   private static Wanted wanted(Wanted.Kind kind, List<Part> parts, Ties ties, Stock... stock) {
     return new Wanted(
-        "ash", kind, parts, List.of(stock), ties, Map.of(), Optional.empty(), Map.of());
+        "ash",
+        kind,
+        parts,
+        List.of(stock),
+        ties,
+        Map.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Map.of());
   }
 
   private static List<String> refusals(Job job, Wanted wanted) {
@@ -196,7 +204,7 @@ class NotLaidOutTest {
             "1 of line shelf can't be cut from ash: no cuts within the limits of the saw"
                 + " (widest-crosscut 5 in) get it out of the stock (it is 40 x 6 in, the largest of"
                 + " the stock 96 x 6 in, trimmed 94 x 6 in, and 5 7/8 in wide where it is ripped) |"
-                + " cut it by other means, and set longest-rip, widest-crosscut, first-cut or"
+                + " cut it by other means, and set longest-rip, widest-crosscut, board-first-cut or"
                 + " cut-stages to what these can do");
   }
 }

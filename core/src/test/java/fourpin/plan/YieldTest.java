@@ -45,7 +45,15 @@ class YieldTest {
 
   private static Wanted boards(List<Part> parts, List<Stock> stock, Optional<Length> thickness) {
     return new Wanted(
-        "oak", Wanted.Kind.BOARDS, parts, stock, Ties.NONE, Map.of(), thickness, Map.of());
+        "oak",
+        Wanted.Kind.BOARDS,
+        parts,
+        stock,
+        Ties.NONE,
+        Map.of(),
+        thickness,
+        Optional.empty(),
+        Map.of());
   }
 
   private static Wanted rails(Optional<Length> thickness) {
@@ -156,6 +164,7 @@ class YieldTest {
             Ties.NONE,
             Map.of(),
             Optional.of(Length.inches(1)),
+            Optional.empty(),
             Map.of(strips.mark(), new Finished(top, Optional.of(in("3/4")))));
     Yield yield = CutPlanner.plan(job(), List.of(wanted)).yields().getFirst();
     double sawn = strips.count() * area(strips.length(), strips.width()) / 144;
@@ -188,6 +197,7 @@ class YieldTest {
             Ties.NONE,
             Map.of(),
             Optional.of(in("1")),
+            Optional.empty(),
             Map.of("1 top", new Finished(top, Optional.of(in("3/4")))));
     CutPlan plan = CutPlanner.plan(job(), List.of(wanted));
     assertThat(plan.complete()).isFalse();

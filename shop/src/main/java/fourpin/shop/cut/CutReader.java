@@ -224,6 +224,7 @@ public final class CutReader {
         ties,
         spares,
         blanks.thickness(),
+        its.first(),
         finished);
   }
 }

@@ -1,13 +1,22 @@
 package fourpin.shop.cut;
 
 import fourpin.cutting.Allowance;
+import fourpin.cutting.SawLimits.FirstCut;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
-/** Reads what is the same for all boards of one material, in whichever of its lines it stands. */
+/** Reads what is the same for all stock of one material, in whichever of its lines it stands. */
 final class RoughReader {
+
+  private static final String FIRST = "first-cut";
+
+  private static final Map<String, FirstCut> FIRST_CUTS =
+      new TreeMap<>(
+          Map.of("either", FirstCut.EITHER, "along", FirstCut.ALONG, "across", FirstCut.ACROSS));
 
   private final List<StockRow> stock;
   private final Cells cells;
@@ -32,6 +41,7 @@ final class RoughReader {
     Rough rough =
         new Rough(
             thickness,
+            first(),
             planed,
             new Allowance(
                 allowance("rough-length"), allowance("rough-width"), allowance("jointing")));
@@ -63,8 +73,25 @@ final class RoughReader {
     return same(column, rows, read).orElse(Length.ZERO);
   }
 
+  private Optional<FirstCut> first() {
+    List<StockRow> stated =
+        stock.stream().filter(row -> !row.line().cell(FIRST).isEmpty()).toList();
+    List<StockRow> rows = new ArrayList<>();
+    List<FirstCut> read = new ArrayList<>();
+    for (StockRow row : stated) {
+      cells
+          .word(FIRST, row.line().cell(FIRST), FirstCut.EITHER, FIRST_CUTS)
+          .ifPresent(
+              first -> {
+                rows.add(row);
+                read.add(first);
+              });
+    }
+    return same(FIRST, rows, read);
+  }
+
   /** Parts may come from any of the boards, so that there is one answer for all. */
-  private Optional<Length> same(String column, List<StockRow> rows, List<Length> read) {
+  private <T> Optional<T> same(String column, List<StockRow> rows, List<T> read) {
     for (int i = 1; i < read.size(); i++) {
       if (!read.get(i).equals(read.getFirst())) {
         cells.wrong(

@@ -44,7 +44,8 @@ record StockRow(
           Column.optional("rough-length"),
           Column.optional("rough-width"),
           Column.optional("rough-thickness"),
-          Column.optional("jointing"));
+          Column.optional("jointing"),
+          Column.optional("first-cut"));
 
   private static final Map<String, Wanted.Kind> KINDS =
       new TreeMap<>(Map.of("sheet", Wanted.Kind.SHEETS, "board", Wanted.Kind.BOARDS));

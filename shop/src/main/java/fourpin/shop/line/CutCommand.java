@@ -46,7 +46,7 @@ import picocli.CommandLine.Parameters;
           + " count,",
       "price, kind, supply, worth, thickness, rough-length, rough-width, rough-thickness,"
           + " jointing,",
-      "defects. What they mean stands in docs/cutting.md; examples/tool-rack-parts.csv and",
+      "first-cut, defects. What they mean stands in docs/cutting.md; examples/tool-rack-parts.csv and",
       "examples/tool-rack-stock.csv are two to start from."
     })
 public final class CutCommand extends Errand {

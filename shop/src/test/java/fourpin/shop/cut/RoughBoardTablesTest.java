@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.cutting.Grain;
 import fourpin.cutting.Part;
+import fourpin.cutting.SawLimits.FirstCut;
 import fourpin.measure.Length;
 import fourpin.plan.Finished;
 import fourpin.plan.Wanted;
@@ -135,6 +136,24 @@ class RoughBoardTablesTest {
         .contains("s:3:", "an earlier line of 'ash' says otherwise");
     assertThat(problems(SIDE.replace("ply", "ash"), ROUGH + "ash,8 ft,1 ft,board,,,,1 in,\n"))
         .contains("less than the thickness of the boards");
+  }
+
+  /** In one line of a material or in several alike, for sheets and boards. */
+  @Test
+  void theFirstCutIsStatedForAMaterial() {
+    String columns = "material,length,width,kind,first-cut\n";
+    String ash = SIDE.replace("ply", "ash");
+    String two = columns + "ash,8 ft,1 ft,board,Across\nash,6 ft,1 ft,board,\n";
+    assertThat(good(ash, two, Optional.empty()).wanted().getFirst().first())
+        .contains(FirstCut.ACROSS);
+    assertThat(good(SIDE, columns + "ply,8 ft,4 ft,,along\n", Optional.empty()).wanted())
+        .allMatch(wanted -> wanted.first().equals(Optional.of(FirstCut.ALONG)));
+    assertThat(good(SIDE, columns + "ply,8 ft,4 ft,,\n", Optional.empty()).wanted())
+        .allMatch(wanted -> wanted.first().isEmpty());
+    assertThat(problems(ash, two.replace("board,\n", "board,either\n")))
+        .contains("s:3:21: error: first-cut 'either': an earlier line of 'ash' says otherwise");
+    assertThat(problems(ash, two.replace("Across", "rip")))
+        .contains("s:2:", "first-cut 'rip': it is one of across, along, either");
   }
 
   private static Finished finished(Wanted wanted, String mark) {
