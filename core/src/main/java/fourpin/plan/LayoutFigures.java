@@ -20,8 +20,14 @@ import java.util.stream.Stream;
  * @param id "job/oak-ply/sheets"
  * @param what "oak-ply, sheets"
  * @param cost whether the prices are money or areas
+ * @param before the number of the last sheet of earlier cuttings
  */
-public record LayoutFigures(String id, String what, QuantityUnit cost) {
+public record LayoutFigures(String id, String what, QuantityUnit cost, int before) {
+
+  /** Of a first cutting. */
+  public LayoutFigures(String id, String what, QuantityUnit cost) {
+    this(id, what, cost, 0);
+  }
 
   /** The symbol of what stock on hand is worth, in a gap. */
   static final String WORTH = "W";
@@ -65,9 +71,12 @@ public record LayoutFigures(String id, String what, QuantityUnit cost) {
         id, what, Quantity.count(layout.sheets()), "n1 + n2 + ..., at least L", inputs, COUNTED);
   }
 
-  private static Input number(int layout, SheetPattern pattern) {
+  private Input number(int layout, SheetPattern pattern) {
     return new Input(
-        "n" + layout, "cut as layout S" + layout, Quantity.count(pattern.quantity()), COUNTED);
+        "n" + layout,
+        "cut as layout S" + (before + layout),
+        Quantity.count(pattern.quantity()),
+        COUNTED);
   }
 
   private static Input fewestNeeded(Layout layout) {

@@ -39,6 +39,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
    *
    * @param title "sheets", "boards 5 1/2 in wide, cut to length", "boards, cut to length and width"
    * @param holds what the shop can hold while it is cut
+   * @param before the number of the last sheet of earlier cuttings of the material; zero for none
    * @param near how much it takes and comes to, and how near that is to the least
    * @param kept offcuts that are worth keeping, in the order of cutting
    * @param small names of pieces too small to be held safely when they are cut, or when they come
@@ -50,6 +51,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
       SheetProblem problem,
       Layout layout,
       HoldLimits holds,
+      int before,
       HowNear near,
       List<Kept> kept,
       List<String> small,
@@ -61,7 +63,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
 
     /** The set-ups for each sheet that is cut in its own way, in the order of the layout. */
     public List<List<SetUp>> setUps() {
-      return setUps(layout, problem.saw(), holds);
+      return setUps(layout, before, problem.saw(), holds);
     }
 
     /**
@@ -70,14 +72,24 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
      * @param number of the pattern, from 1
      */
     List<SetUp> setUps(int number) {
-      return CuttingOrder.of(layout.patterns().get(number - 1), number, problem.saw(), holds);
+      return CuttingOrder.of(
+          layout.patterns().get(number - 1), before + number, problem.saw(), holds);
     }
 
-    static List<List<SetUp>> setUps(Layout layout, Saw saw, HoldLimits holds) {
+    static List<List<SetUp>> setUps(Layout layout, int before, Saw saw, HoldLimits holds) {
       List<SheetPattern> patterns = layout.patterns();
       return IntStream.range(0, patterns.size())
-          .mapToObj(i -> CuttingOrder.of(patterns.get(i), i + 1, saw, holds))
+          .mapToObj(i -> CuttingOrder.of(patterns.get(i), before + i + 1, saw, holds))
           .toList();
+    }
+
+    /**
+     * The name of one sheet at the saw, "S5".
+     *
+     * @param number of the pattern in this layout, from 1
+     */
+    public String name(int number) {
+      return "S" + (before + number);
     }
 
     /**
@@ -86,7 +98,7 @@ public record MaterialPlan(Material material, List<StockLayout> layouts, List<St
      * @param number of the pattern, from 1
      */
     public List<String> small(int number) {
-      String sheet = "S" + number;
+      String sheet = name(number);
       return small.stream()
           .filter(piece -> piece.equals(sheet) || piece.startsWith(sheet + "-"))
           .toList();

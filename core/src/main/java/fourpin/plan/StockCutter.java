@@ -156,7 +156,8 @@ final class StockCutter {
         new LayoutFigures(
             Figure.id("job", level(wanted.material()), level(lot.level)),
             wanted.material() + ", " + lot.title,
-            costs);
+            costs,
+            wanted.before());
     Optional<FoundLayouts.Found> found =
         search.found.of(problem).filter(f -> VirtualSaw.check(problem, f.layout()).isEmpty());
     Layout layout =
@@ -168,13 +169,14 @@ final class StockCutter {
                         .cut(problem));
     check(problem, layout);
     layout.patterns().forEach(p -> taken.merge(p.sheet().name(), (long) p.quantity(), Long::sum));
-    List<List<SetUp>> setUps = StockLayout.setUps(layout, lot.saw, aims.holds());
+    List<List<SetUp>> setUps = StockLayout.setUps(layout, wanted.before(), lot.saw, aims.holds());
     layouts.add(
         new StockLayout(
             lot.title,
             problem,
             layout,
             aims.holds(),
+            wanted.before(),
             figures.of(layout),
             kept(layout, setUps),
             small(setUps),

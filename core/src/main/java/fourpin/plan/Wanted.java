@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param spares how many of a part are spare, by its mark; they are among its count
  * @param thickness of the boards as they are sold, where it is stated
  * @param first which way the first cut runs, where it is stated for this material
+ * @param before the number of the last sheet of earlier cuttings, on from which sheets are numbered
  * @param finished of parts that are worked to size after cutting or glued from strips, by mark;
  *     their parts and spares count the pieces to be cut
  */
@@ -32,6 +33,7 @@ public record Wanted(
     Map<String, Integer> spares,
     Optional<Length> thickness,
     Optional<FirstCut> first,
+    int before,
     Map<String, Finished> finished) {
 
   private static final Length SIXTEENTH = Length.inches(1, 16);
@@ -55,8 +57,12 @@ public record Wanted(
     return unit.customary() ? SIXTEENTH : MILLIMETRE;
   }
 
-  /** What of it is still to be cut. */
-  public Wanted after(SoFar soFar) {
+  /**
+   * What of it is still to be cut.
+   *
+   * @param last number of a sheet of the earlier cuttings
+   */
+  public Wanted after(SoFar soFar, int last) {
     List<Part> left = soFar.parts(parts, ties);
     List<Stock> lessStock = stock.stream().flatMap(s -> s.after(soFar).stream()).toList();
     return new Wanted(
@@ -68,6 +74,7 @@ public record Wanted(
         spares,
         thickness,
         first,
+        last,
         finished);
   }
 
@@ -82,6 +89,7 @@ public record Wanted(
         Map.of(),
         Optional.empty(),
         Optional.empty(),
+        0,
         Map.of());
   }
 }

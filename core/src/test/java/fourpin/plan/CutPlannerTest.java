@@ -154,6 +154,7 @@ class CutPlannerTest {
             plain.spares(),
             plain.thickness(),
             Optional.of(FirstCut.ACROSS),
+            0,
             plain.finished());
     assertThat(only(CutPlanner.plan(along, List.of(across))).layout().sheets()).isEqualTo(1);
   }

@@ -43,6 +43,7 @@ class NotLaidOutTest {
         Map.of(),
         Optional.empty(),
         Optional.empty(),
+        0,
         Map.of());
   }
 

@@ -53,6 +53,7 @@ class YieldTest {
         Map.of(),
         thickness,
         Optional.empty(),
+        0,
         Map.of());
   }
 
@@ -165,6 +166,7 @@ class YieldTest {
             Map.of(),
             Optional.of(Length.inches(1)),
             Optional.empty(),
+            0,
             Map.of(strips.mark(), new Finished(top, Optional.of(in("3/4")))));
     Yield yield = CutPlanner.plan(job(), List.of(wanted)).yields().getFirst();
     double sawn = strips.count() * area(strips.length(), strips.width()) / 144;
@@ -198,6 +200,7 @@ class YieldTest {
             Map.of(),
             Optional.of(in("1")),
             Optional.empty(),
+            0,
             Map.of("1 top", new Finished(top, Optional.of(in("3/4")))));
     CutPlan plan = CutPlanner.plan(job(), List.of(wanted));
     assertThat(plan.complete()).isFalse();

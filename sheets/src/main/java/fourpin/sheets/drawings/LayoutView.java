@@ -69,7 +69,7 @@ public final class LayoutView {
   }
 
   /**
-   * @param number of the pattern in its layout, from 1
+   * @param number of the pattern among all of its material, from 1
    * @param title of the material and stock
    * @param rests pieces that are left over, by their names at the saw
    */

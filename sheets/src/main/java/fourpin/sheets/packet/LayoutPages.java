@@ -311,12 +311,12 @@ final class LayoutPages {
         new LayoutView(
             words.fullPage().wide(width).high(VIEW_HEIGHT),
             pattern,
-            number,
+            layout.before() + number,
             title,
             rests(layout, setUps));
     String count = pattern.quantity() == 1 ? "" : ", cut " + pattern.quantity() + " alike";
     List<Block> page = new ArrayList<>();
-    page.add(new Block.Heading(title + ", layout S" + number + count));
+    page.add(new Block.Heading(title + ", layout " + layout.name(number) + count));
     Block figure =
         new Block.Figure(
             view.draw(),

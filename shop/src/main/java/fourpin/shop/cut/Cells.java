@@ -53,7 +53,7 @@ final class Cells {
     }
     Reading<Length> reading =
         new LengthReader(bare.orElse(Unit.MILLIMETRE))
-            .read(cell.text())
+            .read(cell.number())
             .then(length -> within(length, least, most));
     return good(column, cell, reading);
   }
@@ -110,7 +110,7 @@ final class Cells {
   }
 
   Optional<BigDecimal> price(String column, Cell cell) {
-    if (!MONEY.matcher(cell.text()).matches()) {
+    if (!MONEY.matcher(cell.number()).matches()) {
       wrong(
           column,
           cell,
@@ -118,7 +118,7 @@ final class Cells {
           "write digits, with a point before cents, and no sign of money");
       return Optional.empty();
     }
-    return Optional.of(new BigDecimal(cell.text()));
+    return Optional.of(new BigDecimal(cell.number()));
   }
 
   /** One of a few words, or the first of them where nothing stands. */

@@ -59,7 +59,7 @@ final class CsvTable {
 
     /** The cell, empty where the table does not have the column. */
     Cell cell(String column) {
-      return cells.getOrDefault(column, new Cell("", place));
+      return cells.getOrDefault(column, new Cell("", place, Cell.Decimals.POINT));
     }
   }
 
@@ -176,7 +176,7 @@ final class CsvTable {
     places.goTo(line.getStartingLineNumber());
     List<Cell> cells = new ArrayList<>();
     for (String field : line.getFields()) {
-      cells.add(new Cell(field.strip(), places.next()));
+      cells.add(new Cell(field.strip(), places.next(), places.decimals()));
     }
     return cells;
   }

@@ -42,6 +42,11 @@ final class CsvText {
     return place;
   }
 
+  /** A comma that parts no cells is a decimal one. */
+  Cell.Decimals decimals() {
+    return separator == ',' ? Cell.Decimals.POINT : Cell.Decimals.POINT_OR_COMMA;
+  }
+
   /** Where a quote was opened that is never closed. */
   Optional<Place> open() {
     return open;

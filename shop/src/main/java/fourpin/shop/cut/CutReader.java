@@ -225,6 +225,7 @@ public final class CutReader {
         spares,
         blanks.thickness(),
         its.first(),
+        0,
         finished);
   }
 }

@@ -21,7 +21,7 @@ final class DefectCells {
   static List<Defect> read(Cell cell, Cells cells) {
     List<Defect> defects = new ArrayList<>();
     for (String text : cell.isEmpty() ? new String[0] : cell.text().split(";")) {
-      defect(new Cell(text.strip(), cell.place()), cells).ifPresent(defects::add);
+      defect(cell.part(text), cells).ifPresent(defects::add);
     }
     return defects;
   }
@@ -38,7 +38,7 @@ final class DefectCells {
     }
     List<Length> read = new ArrayList<>();
     for (int end = 1; end <= ends.groupCount(); end++) {
-      Cell one = new Cell(ends.group(end).strip(), cell.place());
+      Cell one = cell.part(ends.group(end));
       cells.length("defects", one, "0 mm", "8 m").ifPresent(read::add);
     }
     if (read.size() < ends.groupCount()) {

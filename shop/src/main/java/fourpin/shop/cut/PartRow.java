@@ -134,7 +134,7 @@ record PartRow(
   }
 
   private static Optional<Length> strip(String text, Cell cell, Cells cells) {
-    return cells.length("glue-up", new Cell(text.strip(), cell.place()), "10 mm", "1 m");
+    return cells.length("glue-up", cell.part(text), "10 mm", "1 m");
   }
 
   String material() {

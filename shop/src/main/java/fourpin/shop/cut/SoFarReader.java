@@ -18,6 +18,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -68,6 +70,9 @@ public final class SoFarReader {
 
   private static final String LEAVE = "leave all cells of a line before state as they were";
 
+  /** The name of a layout; of other names no number is known. */
+  private static final Pattern SHEET = Pattern.compile("S(\\d{1,6})");
+
   /** Sizes are printed in so many millimetres. */
   private static final double SAME = 0.01;
 
@@ -90,10 +95,12 @@ public final class SoFarReader {
     /**
      * @param byMaterial what is cut and used of each material; where some of its sheets are, the
      *     others are taken to be bought, and whole
+     * @param last number of a sheet of each material
      * @param changed in words: parts that were cut in a size that is no longer asked for, and
      *     sheets of stock that is no longer there
      */
-    record Good(Map<String, SoFar> byMaterial, List<String> changed) implements Outcome {}
+    record Good(Map<String, SoFar> byMaterial, Map<String, Integer> last, List<String> changed)
+        implements Outcome {}
 
     /** All that is wrong in either file. */
     record Refused(List<Problem> ofLayouts, List<Problem> ofProgress) implements Outcome {}
@@ -160,7 +167,7 @@ public final class SoFarReader {
     }
     soFar.replaceAll((material, its) -> its.and(whole.getOrDefault(material, SoFar.NOTHING)));
     return problems.isEmpty() && ofLayouts.isEmpty()
-        ? new Outcome.Good(soFar, changed)
+        ? new Outcome.Good(soFar, last(laid.keySet()), changed)
         : new Outcome.Refused(List.copyOf(ofLayouts), List.copyOf(problems));
   }
 
@@ -203,6 +210,17 @@ public final class SoFarReader {
                   + gone.getFirst(),
               "put the lines back, with nothing under state where a sheet is whole"));
     }
+  }
+
+  private static Map<String, Integer> last(Set<List<String>> layouts) {
+    Map<String, Integer> last = new LinkedHashMap<>();
+    for (List<String> layout : layouts) {
+      Matcher number = SHEET.matcher(layout.getLast());
+      if (number.matches()) {
+        last.merge(layout.getFirst(), Integer.parseInt(number.group(1)), Math::max);
+      }
+    }
+    return last;
   }
 
   private void onceEach(CsvTable.Row row, Set<List<String>> sheets) {
@@ -254,7 +272,7 @@ public final class SoFarReader {
 
   private double number(Cell cell) {
     try {
-      return Double.parseDouble(cell.text());
+      return Double.parseDouble(cell.number());
     } catch (NumberFormatException e) {
       new Cells(Optional.empty(), ofLayouts)
           .wrong("size", cell, "it is a number of millimetres", "leave layouts.csv as it was");

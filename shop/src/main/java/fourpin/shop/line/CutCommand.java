@@ -211,7 +211,11 @@ public final class CutCommand extends Errand {
     Map<String, SoFar> soFar = found.soFar();
     List<Wanted> left =
         wanted.stream()
-            .map(each -> each.after(soFar.getOrDefault(each.material(), SoFar.NOTHING)))
+            .map(
+                each ->
+                    each.after(
+                        soFar.getOrDefault(each.material(), SoFar.NOTHING),
+                        found.last().getOrDefault(each.material(), 0)))
             .filter(each -> !each.parts().isEmpty())
             .toList();
     left.forEach(this::tellBought);

@@ -23,6 +23,7 @@ final class EarlierCuttings {
   private final List<Wanted> wanted;
   private final List<String> wrong;
   private final Map<String, SoFar> soFar = new LinkedHashMap<>();
+  private final Map<String, Integer> last = new LinkedHashMap<>();
   private final List<String> told = new ArrayList<>();
   private final List<Path> bare = new ArrayList<>();
 
@@ -30,9 +31,10 @@ final class EarlierCuttings {
    * What they came to.
    *
    * @param soFar by material
+   * @param last number of a sheet of each material
    * @param told what the maker should know of them
    */
-  record Found(Map<String, SoFar> soFar, List<String> told) {}
+  record Found(Map<String, SoFar> soFar, Map<String, Integer> last, List<String> told) {}
 
   /**
    * @param wanted what the tables ask for now
@@ -51,7 +53,7 @@ final class EarlierCuttings {
     if (wrong.size() == before && !folders.isEmpty()) {
       withoutNotes(folders);
     }
-    return new Found(soFar, told);
+    return new Found(soFar, last, told);
   }
 
   private void read(Path folder, int place) {
@@ -59,7 +61,8 @@ final class EarlierCuttings {
     Optional<byte[]> progress = open(folder.resolve(PROGRESS));
     if (layouts.isPresent() && progress.isPresent()) {
       switch (SoFarReader.read(wanted, place, layouts.get(), progress.get())) {
-        case SoFarReader.Outcome.Good(var byMaterial, var changed) -> {
+        case SoFarReader.Outcome.Good(var byMaterial, var numbers, var changed) -> {
+          numbers.forEach((material, number) -> last.merge(material, number, Math::max));
           byMaterial.forEach((material, its) -> soFar.merge(material, its, SoFar::then));
           told.addAll(changed);
           if (byMaterial.isEmpty()) {

@@ -103,7 +103,7 @@ final class CutTables {
               List.of(
                   material.material(),
                   layout.title(),
-                  "S" + (i + 1),
+                  layout.name(i + 1),
                   Integer.toString(pattern.quantity()),
                   pattern.sheet().name());
           Stream.concat(pattern.parts().stream(), pattern.offcuts().stream())
@@ -147,7 +147,7 @@ final class CutTables {
                     Integer.toString(cutting),
                     material.material(),
                     layout.title(),
-                    "S" + (i + 1),
+                    layout.name(i + 1),
                     Integer.toString(sheet),
                     patterns.get(i).sheet().name(),
                     "",
@@ -166,7 +166,7 @@ final class CutTables {
       for (StockLayout layout : material.layouts()) {
         List<List<SetUp>> setUps = layout.setUps();
         for (int sheet = 0; sheet < setUps.size(); sheet++) {
-          List<String> start = List.of(material.material(), layout.title(), "S" + (sheet + 1));
+          List<String> start = List.of(material.material(), layout.title(), layout.name(sheet + 1));
           Set<String> small = Set.copyOf(layout.small(sheet + 1));
           lines.addAll(passes(start, setUps.get(sheet), small));
         }

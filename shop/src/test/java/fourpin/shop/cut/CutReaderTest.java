@@ -1,6 +1,7 @@
 package fourpin.shop.cut;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import fourpin.cutting.Grain;
 import fourpin.cutting.Matched;
@@ -156,6 +157,39 @@ class CutReaderTest {
     assertThat(read.style()).isEqualTo(LengthStyle.MILLIMETRES);
     assertThat(read.wanted().getFirst().parts())
         .containsExactly(new Part("1 side", Length.mm(720), Length.mm(280), 1, Grain.FIXED));
+  }
+
+  /** With a unit, bare, and as an amount of money; a point holds there too. */
+  @Test
+  void readsDecimalCommasWhereSemicolonsPartTheCells() {
+    CutReader.Outcome.Good read =
+        good(
+            "part;material;length;width\nside;ply;720,25 mm;280,5\nshelf;ply;1.25 m;30,5 cm\n",
+            "material;length;width;price\nply;2500;1250,0;92,5\n",
+            Optional.of(Unit.MILLIMETRE));
+    Wanted wanted = read.wanted().getFirst();
+    assertThat(wanted.parts())
+        .extracting(part -> part.length().mm(), part -> part.width().mm())
+        .containsExactly(tuple(720.25, 280.5), tuple(1250.0, 305.0));
+    assertThat(wanted.stock().getFirst().price()).contains(new BigDecimal("92.5"));
+  }
+
+  /** There a comma parts cells, or is one in quotes; nor is one a mark of thousands. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          part,material,length,width#side,ply,720 mm,"280,5 mm"   | width '280,5 mm': a comma in a length
+          part,material,length,width#side,ply,720 mm,280,5 mm     | '5 mm': there are more cells than columns
+          part;material;length;width#side;ply;720 mm;1.280,5 mm   | width '1.280,5 mm': a comma in a length
+          part;material;length;width#side;ply;1,200 mm;280 mm     | length '1,200 mm': it is from
+          """)
+  void refusesCommasThatMayMeanAnythingElse(String parts, String rule) {
+    assertThat(problems(parts.replace("#", "\n") + "\n", "material,length,width\nply,8 ft,4 ft\n"))
+        .startsWith("p:2:")
+        .contains(rule);
   }
 
   @Test

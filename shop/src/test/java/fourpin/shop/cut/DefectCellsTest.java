@@ -18,7 +18,7 @@ class DefectCellsTest {
   private final List<Problem> problems = new ArrayList<>();
 
   private List<Defect> read(String text) {
-    Cell cell = new Cell(text, new Place(2, 5));
+    Cell cell = new Cell(text, new Place(2, 5), Cell.Decimals.POINT);
     return DefectCells.read(cell, new Cells(Optional.empty(), problems));
   }
 

@@ -76,6 +76,50 @@ class CutAfterTest {
         .contains("parts.cutting-3");
   }
 
+  /** Two cuttings later no two sheets in the shop bear the same name, nor do their pieces. */
+  @Test
+  void laterSheetsAreNumberedOn() throws IOException {
+    Path first = laidOut();
+    assertThat(names(first, "layouts.csv", 2)).containsExactly("S1", "S2");
+    note(first, "cut,1", "spoilt,1", ",");
+    Path second = shop.resolve("second");
+    assertThat(again(first, second)).startsWith("0");
+    assertThat(names(second, "layouts.csv", 2)).startsWith("S3").doesNotContain("S1", "S2");
+    assertThat(names(second, "progress.csv", 3))
+        .containsExactlyElementsOf(names(second, "layouts.csv", 2));
+    assertThat(names(second, "cutting-order.csv", 2))
+        .containsExactlyElementsOf(names(second, "layouts.csv", 2));
+    assertThat(Files.readString(second.resolve("cutting-order.csv"))).doesNotContain("S1", "S2");
+    assertThat(second.resolve("drawings").toFile().list()).noneMatch(d -> d.endsWith("-1.svg"));
+    note(second, "spoilt,", "cut,");
+    Path third = shop.resolve("third");
+    assertThat(
+            run(
+                shop.resolve("parts.csv"),
+                shop.resolve("rack.csv"),
+                "--out",
+                third,
+                "--after",
+                first,
+                "--after",
+                second))
+        .startsWith("0");
+    List<String> before = names(second, "layouts.csv", 2);
+    assertThat(names(third, "layouts.csv", 2))
+        .isNotEmpty()
+        .doesNotContain("S1", "S2")
+        .doesNotContainAnyElementsOf(before);
+  }
+
+  /** What stands in a column, each once, in order. */
+  private static List<String> names(Path folder, String table, int column) throws IOException {
+    return Files.readAllLines(folder.resolve(table)).stream()
+        .skip(1)
+        .map(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)")[column])
+        .distinct()
+        .toList();
+  }
+
   @Test
   void partsOfANewSizeAreCutAgainAndThoseOfTheOldOneStay() throws IOException {
     Path first = laidOut();
