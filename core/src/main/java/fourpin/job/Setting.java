@@ -366,7 +366,7 @@ public enum Setting {
       "44",
       "0",
       "500",
-      "push forward that a case should stand without being fastened to the wall, N; 0 asks for none",
+      "push forward or sideways that a case should stand without being fastened to the wall, N; 0 asks for none",
       new Source(
           "ASTM F2057-23, 9.2.2",
           "10 lbf at 56 in or the highest hand-hold; of clothing storage, bookcases are outside its scope",
@@ -393,6 +393,15 @@ public enum Setting {
       "how far the floor falls towards the room, or carpet gives under the front, mm on each metre of depth",
       memory(
           "old floors fall by 5 mm on a metre and more; shims take it out where they are not forgotten")),
+  FLOOR_SLOPE_SIDEWAYS(
+      "floor-slope-sideways",
+      Kind.NUMBER,
+      "5",
+      "5",
+      "0",
+      "50",
+      "how far the floor falls to one side of a case, or carpet gives under it, mm on each metre of width",
+      memory("as towards the room; shims take it out where they are not forgotten")),
   DOOR_PULL(
       "door-pull",
       Kind.NUMBER,

@@ -177,7 +177,41 @@ record Balance(List<Weight> weights) {
 
   /** Things reach half an opening up with their middles. */
   private static Weight contents(BuiltCase built, BaySpace bay, Part floor, double back) {
-    double line = ShelfLoad.of(built.order(), bay.number()).perMm(floor.box().size(Axis.Y));
+    double line = line(built, bay, floor);
+    return new Weight(
+        Of.CONTENTS, line * bay.clear().size(Axis.X).mm(), back, up(built, bay, floor));
+  }
+
+  private static double line(BuiltCase built, BaySpace bay, Part floor) {
+    return ShelfLoad.of(built.order(), bay.number()).perMm(floor.box().size(Axis.Y));
+  }
+
+  /**
+   * What stands on one floor of a bay, spread evenly from side to side.
+   *
+   * @param low left end, mm
+   * @param high right end, mm
+   * @param perMm N for each mm
+   * @param up from the floor to its middle, mm
+   */
+  record Spread(double low, double high, double perMm, double up) {}
+
+  /** All that stands in a case but its drawers. */
+  static List<Spread> spread(BuiltCase built) {
+    return built.bays().stream()
+        .flatMap(bay -> floors(built, bay).stream().map(floor -> spread(built, bay, floor)))
+        .toList();
+  }
+
+  private static Spread spread(BuiltCase built, BaySpace bay, Part floor) {
+    return new Spread(
+        bay.clear().low().x().mm(),
+        bay.clear().high().x().mm(),
+        line(built, bay, floor),
+        up(built, bay, floor));
+  }
+
+  private static double up(BuiltCase built, BaySpace bay, Part floor) {
     double top = floor.box().high().z().mm();
     double next =
         floors(built, bay).stream()
@@ -185,7 +219,7 @@ record Balance(List<Weight> weights) {
             .filter(z -> z > top)
             .min()
             .orElse(bay.clear().high().z().mm());
-    return new Weight(Of.CONTENTS, line * bay.clear().size(Axis.X).mm(), back, (top + next) / 2);
+    return (top + next) / 2;
   }
 
   /** In the middle of the depth of their shelf; deeper things stand against its back. */

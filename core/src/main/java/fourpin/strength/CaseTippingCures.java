@@ -20,7 +20,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 
-/** What keeps a case, or one on another, from falling forward, each worked out anew. */
+/** What keeps a case, or one on another, from tipping, each worked out anew. */
 final class CaseTippingCures {
 
   private static final double MM_PER_M = 1000;
@@ -48,9 +48,24 @@ final class CaseTippingCures {
     this.now = falling.held(UnaryOperator.identity());
   }
 
+  /** Which way something tips. */
+  enum Way {
+    FORWARD(Setting.FLOOR_SLOPE, "its front"),
+    SIDEWAYS(Setting.FLOOR_SLOPE_SIDEWAYS, "its lower side");
+
+    private final Setting slope;
+    private final String low;
+
+    Way(Setting slope, String low) {
+      this.slope = slope;
+      this.low = low;
+    }
+  }
+
   /**
-   * What falls forward.
+   * What tips.
    *
+   * @param way which way
    * @param orders its cases
    * @param held what keeps it standing with its cases ordered otherwise, N·mm about its foot
    * @param enough what ends the finding is more than this, N·mm
@@ -60,6 +75,7 @@ final class CaseTippingCures {
    * @param height over all, mm
    */
   record Falling(
+      Way way,
       List<CaseOrder> orders,
       ToDoubleFunction<UnaryOperator<CaseOrder>> held,
       double enough,
@@ -158,12 +174,13 @@ final class CaseTippingCures {
   private Optional<Tried> level() {
     return Optional.of(
         tried(
-            "level it with shims under its front, and set floor-slope to 0 when that is done",
+            "level it with shims under %s, and set %s to 0 when that is done"
+                .formatted(falling.way().low, falling.way().slope.key()),
             Optional.of(0.0),
             "care",
             order ->
                 order.with(
-                    order.settings().with(Setting.FLOOR_SLOPE, new SettingValue.OfNumber(0)))));
+                    order.settings().with(falling.way().slope, new SettingValue.OfNumber(0)))));
   }
 
   private Optional<Tried> narrowDoors() {

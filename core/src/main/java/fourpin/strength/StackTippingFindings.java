@@ -9,6 +9,7 @@ import fourpin.measure.Figure;
 import fourpin.measure.LazyList;
 import fourpin.strength.Balance.Load;
 import fourpin.strength.CaseTippingCures.Falling;
+import fourpin.strength.CaseTippingCures.Way;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -134,6 +135,7 @@ final class StackTippingFindings {
 
   private Falling falling(ToDoubleFunction<StackTipping> held, double enough) {
     return new Falling(
+        Way.FORWARD,
         stack.opening().orders(),
         change -> held.applyAsDouble(stack.ordered(change)),
         enough,

@@ -114,6 +114,7 @@ public final class StackedCase {
     Figure screw = screw(below);
     List<Figure> all = new ArrayList<>(List.of(slides(), pull, screw, screws(pull, screw)));
     all.addAll(tipping(below).figures());
+    all.addAll(new SidewaysTipping(job, List.of(below, upper)).figures());
     all.addAll(uprights(below).figures());
     return all;
   }
@@ -138,6 +139,8 @@ public final class StackedCase {
   private List<Finding> findings(BuiltCase below) {
     List<Finding> all = new ArrayList<>(List.of(gap().isPositive() ? raised(below) : loose(below)));
     new StackTippingFindings(job, tipping(below)).finding().ifPresent(all::add);
+    SidewaysFindings sideways = new SidewaysFindings(job, List.of(below, upper));
+    sideways.byItself().or(sideways::pushedOver).ifPresent(all::add);
     if (overhangs(below)) {
       all.add(
           finding(

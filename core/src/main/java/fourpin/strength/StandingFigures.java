@@ -62,6 +62,7 @@ final class StandingFigures {
     List<Figure> all = new ArrayList<>();
     tipping.loads().forEach(load -> all.addAll(balance(load)));
     all.addAll(tipping.all());
+    all.addAll(new SidewaysTipping(job, List.of(built)).figures());
     Figure pull = pull();
     Figure screw = screw();
     Figure screws = screws(pull, screw);
@@ -79,11 +80,18 @@ final class StandingFigures {
   /** Of a case that carries another, as it stands before that is put on it. */
   List<Finding> findings() {
     TippingFindings findings = new TippingFindings(job, built, foot(), tipping, used());
-    List<Finding> tips = findings.all();
+    SidewaysFindings sideways = new SidewaysFindings(job, List.of(built));
+    List<Finding> tips = new ArrayList<>(findings.all());
+    boolean forward = tips.isEmpty();
+    sideways.byItself().ifPresent(tips::add);
     if (above > 0) {
       return tips.stream().map(StandingFigures::alone).toList();
     }
-    return tips.isEmpty() && standsAlone() ? findings.pushedOver().stream().toList() : tips;
+    if (standsAlone()) {
+      findings.pushedOver().filter(_ -> forward).ifPresent(tips::add);
+      sideways.pushedOver().ifPresent(tips::add);
+    }
+    return tips;
   }
 
   /** A case that is not yet stacked, or not yet screwed down, is not yet in use. */

@@ -14,6 +14,7 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.strength.Balance.Load;
 import fourpin.strength.CaseTippingCures.Falling;
+import fourpin.strength.CaseTippingCures.Way;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -167,6 +168,7 @@ final class TippingFindings {
 
   private Falling falling(ToDoubleFunction<TippingFigures> held, double enough) {
     return new Falling(
+        Way.FORWARD,
         List.of(built.order()),
         change ->
             held.applyAsDouble(

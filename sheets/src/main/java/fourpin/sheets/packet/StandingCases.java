@@ -15,7 +15,7 @@ final class StandingCases {
 
   private static final String RULES =
       "Worked out for a case that stands free on a floor that falls forward as its rows say, doors shut and as heavy as if they were of the "
-          + "case's material, things in the middle of their shelves, unless a row says otherwise; a child that climbs the shelves and earthquakes are not counted. Tops are judged only under a case that stands on them: what else "
+          + "case's material, things in the middle of their shelves, unless a row says otherwise; nothing is taken to stand beside it, whatever alcove or row of cases it is planned for, until it is fastened there; a child that climbs the shelves and earthquakes are not counted. Tops are judged only under a case that stands on them: what else "
           + "is put on top, no job states. Drawers count where the job states them, full and pulled out in front; Fourpin does not plan how they are made. In the United States, 16 CFR 1261 and ASTM "
           + "F2057 cover clothing storage and leave bookcases and built-in units out; ASTM F3096 covers restraints alone. "
           + "In Europe, EN 14749 and EN 16121 with the tests of EN 16122 cover storage furniture, and units above 1 m are tested; their "
