@@ -35,10 +35,14 @@ public record Job(
     Shop shop) {
 
   public Job {
-    materials = List.copyOf(materials);
+    materials = among(List.copyOf(materials));
     sheets = List.copyOf(sheets);
     boards = List.copyOf(boards);
     cases = List.copyOf(cases);
+  }
+
+  private static List<Material> among(List<Material> materials) {
+    return materials.stream().map(m -> m.among(materials)).toList();
   }
 
   /** The same job under another title. */

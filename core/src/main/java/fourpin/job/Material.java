@@ -30,6 +30,11 @@ public record Material(
     Optional<Quantity> density,
     List<Layer> layers) {
 
+  /** A box has a rib along each of its edges at the least. */
+  private static final long LEAST_RIBS = 2;
+
+  private static final double ROUNDING = 1e-9;
+
   /**
    * A layer of a material that is glued up.
    *
@@ -37,9 +42,55 @@ public record Material(
    * @param share of the width that it fills: 1, or less for ribs
    * @param turn how its grain lies to the panel's
    * @param cutFrom the material of the job that the plan cuts it from; none if it is not cut here
+   * @param rib how thick one of its ribs is: what they are cut from; none of a whole layer, or
+   *     where nothing says so
    */
   public record Layer(
-      String of, Length thickness, double share, Turn turn, Optional<String> cutFrom) {
+      String of,
+      Length thickness,
+      double share,
+      Turn turn,
+      Optional<String> cutFrom,
+      Optional<Length> rib) {
+
+    /** A layer whose ribs, if it is of ribs, are as thick as the job's material. */
+    public Layer(String of, Length thickness, double share, Turn turn, Optional<String> cutFrom) {
+      this(of, thickness, share, turn, cutFrom, Optional.empty());
+    }
+
+    /** Whether it is of ribs with hollows between, which run as their grain does. */
+    public boolean isRibs() {
+      return share < 1;
+    }
+
+    /** From the middle of one rib to the middle of the next at the most, mm. */
+    public Optional<Double> pitch() {
+      return rib.map(thick -> thick.mm() / share);
+    }
+
+    /**
+     * How many ribs stand over a width, one along each edge of it and none farther from the next
+     * than the pitch.
+     */
+    public long ribCount(Length width) {
+      double thick = rib.orElseThrow().mm();
+      double between = (width.mm() - thick) * share / thick;
+      return LEAST_RIBS + Math.max(0, (long) Math.ceil(between - ROUNDING) - 1);
+    }
+
+    private Layer from(List<Material> materials) {
+      return new Layer(
+          of,
+          thickness,
+          share,
+          turn,
+          cutFrom,
+          materials.stream()
+              .filter(m -> isRibs() && cutFrom.equals(Optional.of(m.name())))
+              .findFirst()
+              .map(Material::thickness)
+              .or(() -> rib));
+    }
 
     /** A layer that the plan does not cut. */
     public Layer(String of, Length thickness, double share, Turn turn) {
@@ -81,6 +132,22 @@ public record Material(
   public enum Grain {
     LENGTHWISE,
     NONE
+  }
+
+  /** With ribs as thick as what they are cut from. */
+  Material among(List<Material> materials) {
+    return layers.isEmpty()
+        ? this
+        : new Material(
+            name,
+            kind,
+            of,
+            nominal,
+            measured,
+            grain,
+            stiffness,
+            density,
+            layers.stream().map(layer -> layer.from(materials)).toList());
   }
 
   /** Whether the plan cuts all its layers, and has them glued up. */

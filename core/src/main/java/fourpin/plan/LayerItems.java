@@ -18,16 +18,13 @@ import java.util.List;
  */
 record LayerItems(Job job, Settings settings, CutItem panel) {
 
-  /** A box has a rib along each of its edges at the least. */
-  private static final long LEAST_RIBS = 2;
-
   /** Nothing where the panel is of one piece, or its layers are not cut by the plan. */
   List<CutItem> all() {
     Material material = job.material(panel.material());
     List<CutItem> items = new ArrayList<>();
     if (material.isCutInLayers()) {
       for (Layer layer : material.layers()) {
-        items.add(layer.share() < 1 ? ribs(layer, items.size()) : sheet(layer, items.size()));
+        items.add(layer.isRibs() ? ribs(layer, items.size()) : sheet(layer, items.size()));
       }
     }
     return items;
@@ -47,7 +44,7 @@ record LayerItems(Job job, Settings settings, CutItem panel) {
   /** Ripped to the height of the layer, as thick as what they are ripped from. */
   private CutItem ribs(Layer layer, int before) {
     Length thickness = cutFrom(layer).thickness();
-    long count = ribCount(layer, across(layer).total(), thickness);
+    long count = layer.ribCount(across(layer).total());
     return item(
         layer,
         "rib in layer " + (before + 1) + " of " + panel.name(),
@@ -56,10 +53,6 @@ record LayerItems(Job job, Settings settings, CutItem panel) {
         Sum.of("rib", layer.thickness()),
         thickness,
         before);
-  }
-
-  private static long ribCount(Layer layer, Length width, Length thickness) {
-    return Math.max(LEAST_RIBS, (long) Math.ceil(width.mm() * layer.share() / thickness.mm()));
   }
 
   private CutSizes sizes() {

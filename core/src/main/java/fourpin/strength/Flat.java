@@ -42,11 +42,22 @@ public record Flat(Sourced along, Sourced across, Sourced shear, Sourced poisson
         of.title(), of.place() + (of.place().isEmpty() ? "" : "; ") + EITHER_WAY, of.standing());
   }
 
-  /** Less stiff along. */
-  Flat lessened(double times) {
-    Sourced less =
-        new Sourced(Quantity.of(along.number() / times, QuantityUnit.STRESS), along.source());
-    return new Flat(less, across, shear, poisson);
+  /**
+   * Less stiff each way, and in twist as the one that loses more.
+   *
+   * @param times by which it is divided along, {@code deep} across
+   */
+  Flat lessened(double times, double deep) {
+    double narrows = poisson.number() * Math.min(1, Math.sqrt(deep / times));
+    return new Flat(
+        divided(along, times),
+        divided(across, deep),
+        divided(shear, Math.max(times, deep)),
+        new Sourced(Quantity.of(narrows, QuantityUnit.RATIO), poisson.source()));
+  }
+
+  private static Sourced divided(Sourced modulus, double by) {
+    return new Sourced(Quantity.of(modulus.number() / by, QuantityUnit.STRESS), modulus.source());
   }
 
   /** As a plate. @param thickness mm */

@@ -132,7 +132,7 @@ final class KickBottoms {
     Layer whole =
         new Layer(
             "bottom", Matters.of(job.material(bottom().material())), depth(), thickness, 0, 0);
-    return new Section(List.of(whole)).asPlate(span(bay)).layers().getFirst();
+    return new Section(List.of(whole)).asPlate(span(bay), depth()).layers().getFirst();
   }
 
   private Figure load(BaySpace bay) {

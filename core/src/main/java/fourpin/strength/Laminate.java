@@ -1,19 +1,28 @@
 package fourpin.strength;
 
+import fourpin.job.Material.Turn;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * A panel of layers that are glued on each other and bend as one, top to bottom (classical theory
- * of laminates). Layers that fill part of the width only, such as the ribs of a torsion box, count
- * by their share; that ribs shear between the faces where the panel bends across them is left out.
+ * of laminates). Layers of ribs, such as those of a torsion box, count by their share, and along
+ * themselves only. Across ribs the layers above and below act as the chords of a Vierendeel girder
+ * with the ribs as its posts; where it is not known how far those stand apart, nothing holds the
+ * layers together that way, and each bends for itself.
  *
- * @param plies at least one
+ * @param plies at least one; the outermost fill the whole width
  */
 public record Laminate(List<Ply> plies) {
 
   private static final double[] GAUSS_PLACES = {-Math.sqrt(0.6), 0, Math.sqrt(0.6)};
   private static final double[] GAUSS_WEIGHTS = {5.0 / 9, 8.0 / 9, 5.0 / 9};
+
+  /** For shear in a rectangle: the n of the handbook's battens. */
+  private static final double SHEARED = 1.2;
 
   /**
    * One layer; moduli in MPa.
@@ -23,9 +32,58 @@ public record Laminate(List<Ply> plies) {
    * @param density kg/m³
    * @param thickness mm
    * @param share of the width that it fills, more than 0 to 1
+   * @param ribs if it is of ribs
    */
   public record Ply(
-      double along, double across, double shear, double density, double thickness, double share) {}
+      double along,
+      double across,
+      double shear,
+      double density,
+      double thickness,
+      double share,
+      Optional<Ribs> ribs) {
+
+    /** A layer that is whole, or of ribs along the panel of which no more is known. */
+    public Ply(
+        double along, double across, double shear, double density, double thickness, double share) {
+      this(
+          along,
+          across,
+          shear,
+          density,
+          thickness,
+          share,
+          Optional.of(new Ribs(Turn.ALONG, Optional.empty(), across, shear))
+              .filter(_ -> share < 1));
+    }
+
+    private boolean isPosts() {
+      return ribs.filter(r -> r.way() == Turn.ACROSS).isPresent();
+    }
+
+    private boolean isWhole() {
+      return ribs.isEmpty();
+    }
+
+    private Ply turned() {
+      return new Ply(across, along, shear, density, thickness, share, ribs.map(Ribs::turned));
+    }
+  }
+
+  /**
+   * Ribs of a layer.
+   *
+   * @param way which they run
+   * @param thick one of them, mm; nothing where nobody says
+   * @param upright modulus of elasticity up and down, as they bend between the faces, MPa
+   * @param rolling shear modulus in a rib's cross section, MPa
+   */
+  public record Ribs(Turn way, Optional<Double> thick, double upright, double rolling) {
+
+    private Ribs turned() {
+      return new Ribs(way == Turn.ALONG ? Turn.ACROSS : Turn.ALONG, thick, upright, rolling);
+    }
+  }
 
   public Laminate {
     plies = List.copyOf(plies);
@@ -35,23 +93,54 @@ public record Laminate(List<Ply> plies) {
     return plies.stream().mapToDouble(Ply::thickness).sum();
   }
 
+  /** The same seen the other way. */
+  public Laminate turned() {
+    return new Laminate(plies.stream().map(Ply::turned).toList());
+  }
+
+  /** Whether anything is known to hold its layers together as it bends along. */
+  public boolean isJoined() {
+    return plies.stream()
+        .filter(Ply::isPosts)
+        .allMatch(p -> p.ribs().flatMap(Ribs::thick).isPresent());
+  }
+
   /** The modulus along of a solid panel as thick that bends as much, MPa. */
   public double bendingAlong() {
-    return bending(Ply::along);
+    return isJoined() ? bending(Laminate::stiff) : apart(Laminate::stiff);
   }
 
   public double bendingAcross() {
-    return bending(Ply::across);
+    return turned().bendingAlong();
   }
 
-  /** The shear modulus of a solid panel as thick that twists as much, MPa. */
+  /** The shear modulus of a solid panel as thick that twists as much by its whole layers, MPa. */
   public double twisting() {
-    return bending(Ply::shear);
+    return isJoined() && turned().isJoined()
+        ? bending(p -> p.isWhole() ? p.shear() : 0)
+        : apart(p -> p.isWhole() ? p.shear() : 0);
+  }
+
+  /** Each layer for itself. */
+  private double apart(ToDoubleFunction<Ply> of) {
+    return plies.stream()
+            .mapToDouble(p -> of.applyAsDouble(p) * p.share() * Math.pow(p.thickness(), 3))
+            .sum()
+        / cubed();
   }
 
   /** The modulus along of a solid panel as thick that stretches as much, MPa. */
   public double stretching() {
-    return stretch(Ply::along) / thickness();
+    return stretch(Laminate::stiff) / thickness();
+  }
+
+  /** Ribs stand apart: they pass nothing on across themselves. */
+  static double stiff(Ply ply) {
+    return ply.isPosts() ? 0 : ply.along();
+  }
+
+  private double cubed() {
+    return Math.pow(thickness(), 3);
   }
 
   /** That of the outermost layers along, the stiffer of both, MPa. */
@@ -60,23 +149,80 @@ public record Laminate(List<Ply> plies) {
   }
 
   /**
-   * The shear modulus through the thickness of a solid panel as thick that gives way as much, MPa.
-   * Faces and ribs give way one after the other: the work of Jourawski's shear stresses, {@code 1 /
-   * (G A') = Σ ∫ Q² / (G s) dz / (E I)²}, Q what E s has as its first moment beyond z.
+   * The shear modulus through the thickness of a solid panel as thick that gives way as much, MPa:
+   * its layers by their shear, and those between which ribs run across as a Vierendeel girder too.
    */
   public double shearing() {
-    double axis = axis(Ply::along);
+    double gives = layersGive() + (isJoined() ? postsGive() : 0);
+    return 1 / gives / (Section.SHEAR_AREA * thickness());
+  }
+
+  /**
+   * Layers and ribs along give way one after the other: the work of Jourawski's shear stresses,
+   * {@code 1 / (G A') = Σ ∫ Q² / (G s) dz / (E I)²}, Q what E s has as its first moment beyond z.
+   */
+  private double layersGive() {
+    double axis = axis(Laminate::stiff);
     double top = 0;
     double beyond = 0;
     double gives = 0;
     for (Ply ply : plies) {
-      gives += gives(ply, beyond, axis - top);
+      gives += ply.isPosts() ? 0 : gives(ply, beyond, axis - top);
       beyond += moment(ply, ply.thickness(), axis - top);
       top += ply.thickness();
     }
-    double all = thickness();
-    double bends = bendingAlong() * all * all * all / 12;
-    return bends * bends / gives / (Section.SHEAR_AREA * all);
+    double bends = bending(Laminate::stiff) * cubed() / 12;
+    return gives / (bends * bends);
+  }
+
+  /**
+   * How much a unit of width slants under 1 N of shear across ribs, 1 / (N/mm): chords bend between
+   * posts, {@code s² / (12 Σ E I)}, posts bend, {@code s h / (12 E I)}, and shear, {@code 1.2 s /
+   * (h G t)}, s apart and h high (Timoshenko and Gere, Theory of Elastic Stability, 2nd ed., 1961,
+   * art. 2.18, columns with batten plates, without the push of those; from memory).
+   */
+  private double postsGive() {
+    double apart = plies.stream().filter(Ply::isPosts).mapToDouble(Laminate::pitch).max().orElse(0);
+    double posts = IntStream.range(0, plies.size()).mapToDouble(this::postGives).sum();
+    return apart * apart / (12 * chords()) + posts;
+  }
+
+  private double postGives(int at) {
+    Ply ply = plies.get(at);
+    if (!ply.isPosts()) {
+      return 0;
+    }
+    Ribs ribs = ply.ribs().orElseThrow();
+    double thick = ribs.thick().orElseThrow();
+    double high =
+        ply.thickness() + (plies.get(at - 1).thickness() + plies.get(at + 1).thickness()) / 2;
+    double bends = ribs.upright() * Math.pow(thick, 3) / 12;
+    return pitch(ply) * (high / (12 * bends) + SHEARED / (high * ribs.rolling() * thick));
+  }
+
+  /** From the middle of one rib to that of the next, mm. */
+  private static double pitch(Ply ribs) {
+    return ribs.ribs().flatMap(Ribs::thick).orElseThrow() / ribs.share();
+  }
+
+  /** E I of a unit of width of what lies between ribs across, each for itself, N·mm. */
+  private double chords() {
+    double sum = 0;
+    List<Ply> chord = new ArrayList<>();
+    for (Ply ply : plies) {
+      if (ply.isPosts()) {
+        sum += own(chord);
+        chord.clear();
+      } else {
+        chord.add(ply);
+      }
+    }
+    return sum + own(chord);
+  }
+
+  private static double own(List<Ply> chord) {
+    Laminate alone = new Laminate(chord);
+    return chord.isEmpty() ? 0 : alone.bending(Laminate::stiff) * alone.cubed() / 12;
   }
 
   /** Its part of the integral: three places by Gauss are exact for the square of a parabola. */
@@ -91,7 +237,7 @@ public record Laminate(List<Ply> plies) {
 
   /** First moment of E s of the uppermost part of a layer whose top lies an arm above the axis. */
   private static double moment(Ply ply, double deep, double arm) {
-    return ply.along() * ply.share() * deep * (arm - deep / 2);
+    return stiff(ply) * ply.share() * deep * (arm - deep / 2);
   }
 
   public double density() {

@@ -6,6 +6,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.job.Material;
+import fourpin.job.Material.Turn;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
 import fourpin.measure.Quantity;
@@ -16,6 +17,7 @@ import fourpin.strength.Section.Matter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is to be known of panels that the maker glues up of layers. */
 final class LayeredPanels {
@@ -28,7 +30,30 @@ final class LayeredPanels {
 
   /** One for each such material: whether the plan cuts its layers, and how it bends. */
   List<Finding> findings() {
-    return job.materials().stream().filter(m -> !m.layers().isEmpty()).map(this::gluedUp).toList();
+    List<Material> layered = job.materials().stream().filter(m -> !m.layers().isEmpty()).toList();
+    return Stream.concat(
+            layered.stream().map(this::gluedUp),
+            layered.stream().filter(LayeredPanels::isUnknown).map(this::unknown))
+        .toList();
+  }
+
+  /** Whether it is not known how far its ribs stand apart. */
+  private static boolean isUnknown(Material material) {
+    return material.layers().stream().anyMatch(l -> l.isRibs() && l.pitch().isEmpty());
+  }
+
+  private Finding unknown(Material material) {
+    return new Finding(
+        Severity.ERROR,
+        "ribs-unknown",
+        "'%s' has ribs of which nothing says how thick they are, and so how far apart: across them its layers are taken to bend each for itself, and what its faces do between them is not worked out"
+            .formatted(material.name()),
+        figures(material),
+        Place.JOB,
+        List.of(
+            new Remedy(
+                "state what each of its layers is cut from (cut-from): its ribs are as thick as that",
+                "nothing")));
   }
 
   private Finding gluedUp(Material material) {
@@ -72,8 +97,20 @@ final class LayeredPanels {
 
   private String words(Material.Layer layer) {
     String part =
-        layer.share() < 1 ? " over " + Math.round(100 * layer.share()) + " % of the width" : "";
+        layer.isRibs()
+            ? layer.turn() == Turn.ALONG
+                ? " in ribs along it" + apart(layer)
+                : " in ribs across it" + apart(layer)
+            : "";
     return job.style().text(layer.thickness()) + " of " + layer.of() + part;
+  }
+
+  private String apart(Material.Layer layer) {
+    return layer
+        .pitch()
+        .map(mm -> Quantity.of(mm, QuantityUnit.LENGTH).text(job.unit()))
+        .map(far -> ", at most " + far + " from middle to middle")
+        .orElse(", " + Math.round(100 * layer.share()) + " % of the width");
   }
 
   private static List<Figure> figures(Material material) {
@@ -84,7 +121,9 @@ final class LayeredPanels {
             "layers-along",
             "modulus of a solid panel that bends as much along, ",
             matter.flat().along().number(),
-            "12 Σ E s (t³ / 12 + t (z - z₀)²) / T³, z₀ = Σ E s t z / Σ E s t"),
+            Matters.laminate(material).isJoined()
+                ? "12 Σ E s (t³ / 12 + t (z - z₀)²) / T³, z₀ = Σ E s t z / Σ E s t"
+                : "Σ E s t³ / T³"),
         figure(
             material,
             "layers-stretch",
@@ -115,8 +154,8 @@ final class LayeredPanels {
       inputs.add(
           new Input(
               "E",
-              "modulus of elasticity along the panel, " + of,
-              Quantity.of(ply.along(), QuantityUnit.STRESS),
+              "modulus of elasticity along the panel, none of ribs across it, " + of,
+              Quantity.of(Laminate.stiff(ply), QuantityUnit.STRESS),
               table));
       inputs.add(
           new Input(

@@ -1,7 +1,10 @@
 package fourpin.strength;
 
+import fourpin.measure.Sourced;
 import fourpin.strength.Beam.Bent;
 import fourpin.strength.Beam.Load;
+import fourpin.strength.ShelfOnSupports.Bearing;
+import fourpin.strength.ShelfOnSupports.Bearing.Count;
 import java.util.List;
 
 /**
@@ -63,8 +66,19 @@ public record LoadedShelf(Section section, double span, double overhang, double 
   }
 
   /** What a plate that only bends is made of. */
-  Section asPlate() {
-    return section.asPlate(span);
+  Section asPlate(Bearing bearing) {
+    return section.asPlate(span, between(bearing));
+  }
+
+  /** From one row of supports to the next, or over its whole depth, mm. */
+  double between(Bearing bearing) {
+    return switch (bearing) {
+      case Bearing.WholeEnd() -> section.depth();
+      case Bearing.Rows(Sourced front, Sourced back, Count count) -> {
+        double rows = section.depth() - front.number() - back.number();
+        yield count == Count.THREE ? rows / 2 : rows;
+      }
+    };
   }
 
   private Bent bent() {

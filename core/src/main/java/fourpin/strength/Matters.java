@@ -4,6 +4,7 @@ import fourpin.job.Material;
 import fourpin.job.Material.Grain;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
+import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
@@ -16,9 +17,11 @@ import fourpin.reference.Reference;
 import fourpin.reference.Substance;
 import fourpin.reference.Substance.Family;
 import fourpin.strength.Laminate.Ply;
+import fourpin.strength.Laminate.Ribs;
 import fourpin.strength.Section.Matter;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What the job's materials are made of, from the job and the reference tables. */
 final class Matters {
@@ -65,31 +68,59 @@ final class Matters {
     Substance substance = Reference.substances().get(layer.of());
     Flat flat = flat(modulusOf(substance), substance);
     boolean turned = layer.turn() == Material.Turn.ACROSS;
+    Optional<Ribs> ribs =
+        Optional.of(layer)
+            .filter(Material.Layer::isRibs)
+            .map(l -> ribs(l, flat, substance.family()));
     return new Ply(
         (turned ? flat.across() : flat.along()).number(),
         (turned ? flat.along() : flat.across()).number(),
         flat.shear().number(),
         substance.density().typical().value(),
         layer.thickness().mm(),
-        layer.share());
+        layer.share(),
+        ribs);
+  }
+
+  /** On edge: their height lies across their grain. */
+  private static Ribs ribs(Material.Layer layer, Flat flat, Family family) {
+    double rolling =
+        switch (family) {
+          case PARTICLEBOARD, FIBREBOARD, GLASS -> 1;
+          case SOLID_WOOD, LAMINATED_WOOD, PLYWOOD, STRAND_BOARD ->
+              Reference.constant("rolling shear of wood").value();
+        };
+    return new Ribs(
+        layer.turn(),
+        layer.rib().map(Length::mm),
+        flat.across().number(),
+        rolling * flat.shear().number());
   }
 
   private static Matter ofLayers(Laminate laminate, Material material) {
     double along = laminate.bendingAlong();
-    Sourced poisson = flat(modulusOf(substance(material)), substance(material)).poisson();
+    double across = laminate.bendingAcross();
     return new Matter(
         new Flat(
             layered(along, QuantityUnit.STRESS),
-            layered(laminate.bendingAcross(), QuantityUnit.STRESS),
+            layered(across, QuantityUnit.STRESS),
             layered(laminate.twisting(), QuantityUnit.STRESS),
-            poisson),
+            poisson(material, along, across)),
         layered(laminate.shearing(), QuantityUnit.STRESS),
+        layered(laminate.turned().shearing(), QuantityUnit.STRESS),
         material
             .density()
             .map(Sourced::stated)
             .orElseGet(() -> layered(laminate.density(), QuantityUnit.DENSITY)),
         laminate.stretching() / along,
         laminate.outer() / along);
+  }
+
+  /** That of its faces; what is far stiffer across than along narrows less. */
+  private static Sourced poisson(Material material, double along, double across) {
+    Sourced ofFaces = flat(modulusOf(substance(material)), substance(material)).poisson();
+    double times = Math.min(1, Math.sqrt(along / across));
+    return new Sourced(Quantity.of(times * ofFaces.number(), QuantityUnit.RATIO), ofFaces.source());
   }
 
   private static Sourced layered(double value, QuantityUnit unit) {
@@ -105,6 +136,12 @@ final class Matters {
             .map(Sourced::stated)
             .orElse(new Sourced(substance.density().typical(), substance.source()));
     return new Matter(flat(along, substance), shear(substance, along), density);
+  }
+
+  /** As the tables have it. */
+  static Flat tabled(String of) {
+    Substance substance = Reference.substances().get(of);
+    return flat(modulusOf(substance), substance);
   }
 
   private static Sourced modulusOf(Substance substance) {

@@ -48,7 +48,7 @@ final class PlateFigures {
     this.shelf = shelf;
     this.verdict = verdict;
     this.plate = plate;
-    Section section = shelf.section().asPlate(shelf.span().value().value());
+    Section section = shelf.loaded().asPlate(shelf.bearing());
     this.panel = section.layers().getFirst();
     this.stiffness = new PlateStiffness(shelf, section);
   }

@@ -7,6 +7,7 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import fourpin.strength.Section.Layer;
+import fourpin.strength.Section.Matter;
 import fourpin.strength.plate.Rigidity;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,6 +49,7 @@ final class PlateStiffness {
   List<Figure> all() {
     List<Figure> all = new ArrayList<>();
     shear().ifPresent(all::add);
+    shearAcross().ifPresent(all::add);
     all.addAll(List.of(along(), across(), twist()));
     return all;
   }
@@ -114,18 +116,46 @@ final class PlateStiffness {
                 "sag by shear for each part by bending, by which its layers count as less stiff"
                     + " along",
                 Quantity.of(
-                    shelf.section().shearShare(shelf.span().value().value()), QuantityUnit.RATIO),
+                    shelf.section().panel().shearShare(shelf.span().value().value()),
+                    QuantityUnit.RATIO),
                 "384 E I / (40 G A L²)",
                 List.of(
-                    stiffness("E I", "shelf", shelf.section().bendingStiffness()),
+                    stiffness("E I", panel.name(), shelf.section().panel().bendingStiffness()),
                     new Input(
                         "G A",
-                        "shear stiffness of the shelf",
-                        force(shelf.section().shearStiffness()),
+                        "shear stiffness of the " + panel.name(),
+                        force(shelf.section().panel().shearStiffness()),
                         Matters.LAYERS),
                     new Input("L", "span", shelf.span().value(), shelf.span().source())),
                 SHEAR))
         : Optional.empty();
+  }
+
+  private Optional<Figure> shearAcross() {
+    return panel.matter().isSandwich() ? Optional.of(ofShearAcross()) : Optional.empty();
+  }
+
+  private Figure ofShearAcross() {
+    Matter matter = shelf.section().layers().getFirst().matter();
+    double deep = shelf.loaded().between(shelf.bearing());
+    return figure(
+        "plate-shear-across",
+        "sag by shear for each part by bending, from front to back, by which its layers count as less"
+            + " stiff that way; in twist they do by the greater of both",
+        Quantity.of(matter.shearShareAcross(panel.thickness(), deep), QuantityUnit.RATIO),
+        "384 E₂ t² / (12 × 40 (5 / 6) G D²)",
+        List.of(
+            matter.flat().across().input("E₂", "modulus of elasticity across, as layers joined"),
+            new Input("t", "thickness", length(panel.thickness()), Source.GEOMETRY),
+            matter.shearAcross().input("G", "shear modulus through the thickness that way"),
+            new Input("D", "between the rows of supports", length(deep), Source.GEOMETRY)),
+        SHEAR);
+  }
+
+  private String modulusAcross() {
+    return panel.matter().isSandwich()
+        ? "modulus of elasticity across, divided by 1 and the part of shear that way"
+        : "modulus of elasticity across";
   }
 
   private String modulusAlong() {
@@ -155,7 +185,7 @@ final class PlateStiffness {
         formula,
         List.of(
             flat.along().input("E₁", modulusAlong()),
-            flat.across().input("E₂", "modulus of elasticity across"),
+            flat.across().input("E₂", modulusAcross()),
             flat.poisson().input("ν", "Poisson ratio"),
             new Input("t", "thickness", length(panel.thickness()), Source.GEOMETRY)),
         RIGIDITY);

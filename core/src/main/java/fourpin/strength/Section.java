@@ -4,6 +4,7 @@ import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -47,8 +48,8 @@ public record Section(List<Layer> layers) {
       return new Layer(name, matter, otherWidth, thickness, otherFront, top);
     }
 
-    private Layer lessened(double times) {
-      return of(matter.lessened(times));
+    private Layer lessened(double times, double deep) {
+      return of(matter.lessened(times, deep));
     }
 
     Layer of(Matter other) {
@@ -82,17 +83,23 @@ public record Section(List<Layer> layers) {
    * What a rectangle is made of.
    *
    * @param flat how it bends both ways
-   * @param shearModulus through the thickness, MPa
+   * @param shearModulus through the thickness as it bends along, MPa
+   * @param shearAcross likewise from front to back
    * @param density kg/m³
    * @param stretch modulus in stretching over that in bending: 1 but for panels of layers
    * @param outer modulus of its outermost layer over that in bending: 1 but for panels of layers
    */
   public record Matter(
-      Flat flat, Sourced shearModulus, Sourced density, double stretch, double outer) {
+      Flat flat,
+      Sourced shearModulus,
+      Sourced shearAcross,
+      Sourced density,
+      double stretch,
+      double outer) {
 
     /** Of one piece. */
     public Matter(Flat flat, Sourced shearModulus, Sourced density) {
-      this(flat, shearModulus, density, 1, 1);
+      this(flat, shearModulus, shearModulus, density, 1, 1);
     }
 
     /**
@@ -103,8 +110,21 @@ public record Section(List<Layer> layers) {
       return stretch < 1 - ROUNDING;
     }
 
-    private Matter lessened(double times) {
-      return new Matter(flat.lessened(times), shearModulus, density, stretch, outer);
+    private Matter lessened(double times, double deep) {
+      return new Matter(
+          flat.lessened(times, deep), shearModulus, shearAcross, density, stretch, outer);
+    }
+
+    /**
+     * How much more it sags from front to back by shear than by bending alone, as a strip that is
+     * evenly loaded.
+     *
+     * @param deep between what carries it, mm
+     */
+    double shearShareAcross(double thickness, double deep) {
+      double bends = flat.across().number() * thickness * thickness * thickness / 12;
+      double gives = SHEAR_AREA * shearAcross.number() * thickness;
+      return SHEAR_OVER_BENDING * bends / (gives * deep * deep);
     }
 
     /**
@@ -114,13 +134,11 @@ public record Section(List<Layer> layers) {
     Matter eitherWay() {
       Flat weaker = flat.eitherWay();
       double less = weaker.along().number() / flat.along().number();
-      Quantity shear = Quantity.of(less * shearModulus.number(), QuantityUnit.STRESS);
-      return new Matter(
-          weaker,
-          new Sourced(shear, Flat.eitherWay(shearModulus.source())),
-          density,
-          stretch,
-          Math.max(outer, 1));
+      double least = Math.min(less * shearModulus.number(), shearAcross.number());
+      Sourced shear =
+          new Sourced(
+              Quantity.of(least, QuantityUnit.STRESS), Flat.eitherWay(shearModulus.source()));
+      return new Matter(weaker, shear, shear, density, stretch, Math.max(outer, 1));
     }
 
     /** Modulus of elasticity along the span, MPa. */
@@ -175,16 +193,27 @@ public record Section(List<Layer> layers) {
   }
 
   /**
-   * As a plate that only bends takes it: where the panel is a sandwich, with moduli along that let
-   * it sag by bending as much as it does by bending and shear (apparent moduli, such as tables give
-   * for wood in one piece). That leaves stresses as they are.
+   * As a plate that only bends takes it: where the panel is a sandwich, with moduli each way that
+   * let it sag by bending as much as it does by bending and shear (apparent moduli, such as tables
+   * give for wood in one piece). That leaves stresses as they are.
+   *
+   * @param deep between what carries it in front and at the back, mm
    */
-  public Section asPlate(double span) {
-    if (!layers.getFirst().matter().isSandwich()) {
+  public Section asPlate(double span, double deep) {
+    Layer panel = layers.getFirst();
+    if (!panel.matter().isSandwich()) {
       return this;
     }
-    double times = 1 + shearShare(span);
-    return new Section(layers.stream().map(layer -> layer.lessened(times)).toList());
+    double times = 1 + panel().shearShare(span);
+    double across = 1 + panel.matter().shearShareAcross(panel.thickness(), deep);
+    List<Layer> lessened = new ArrayList<>(layers);
+    lessened.set(0, panel.lessened(times, across));
+    return new Section(lessened);
+  }
+
+  /** Without its strips: these bear their own shear, and none of the panel's. */
+  Section panel() {
+    return new Section(layers.subList(0, 1));
   }
 
   /** The largest bending stress in a rectangle of this section under a moment in N·mm, in MPa. */

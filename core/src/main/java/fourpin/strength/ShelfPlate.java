@@ -73,7 +73,7 @@ record ShelfPlate(Plate plate, List<Layer> layers, List<PlateLoad> own) {
     }
     List<Support> all = new ArrayList<>(ends);
     all.addAll(props(prop, length(shelf, bearing) / 2, depth));
-    return Optional.of(of(shelf.asPlate().layers(), plate(shelf, bearing, all)));
+    return Optional.of(of(shelf.asPlate(bearing).layers(), plate(shelf, bearing, all)));
   }
 
   private static ShelfPlate of(List<Layer> layers, Plate plate) {
@@ -101,7 +101,7 @@ record ShelfPlate(Plate plate, List<Layer> layers, List<PlateLoad> own) {
   }
 
   private static Plate plate(LoadedShelf shelf, Bearing bearing, List<Support> supports) {
-    List<Layer> layers = shelf.asPlate().layers();
+    List<Layer> layers = shelf.asPlate(bearing).layers();
     return new Plate(
         length(shelf, bearing),
         layers.stream()

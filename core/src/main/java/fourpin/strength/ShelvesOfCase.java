@@ -104,7 +104,18 @@ final class ShelvesOfCase {
     Verdict verdict = verdict(shelf);
     List<Figure> inSides =
         shelf.role() == Part.Role.FIXED_SHELF ? joints(shelf).all() : carried(shelf, verdict).all();
-    return new ShelfFigures(reader.read(shelf), verdict).rest(inSides);
+    return new ShelfFigures(reader.read(shelf), verdict)
+        .rest(with(hollow(shelf, verdict), inSides));
+  }
+
+  private List<Figure> hollow(Part shelf, Verdict verdict) {
+    return new HollowShelves(
+            job, List.of(shelf), reader.read(shelf), verdict, supports.pin(shelf, reader))
+        .figures();
+  }
+
+  private static List<Figure> with(List<Figure> more, List<Figure> figures) {
+    return Stream.concat(figures.stream(), more.stream()).toList();
   }
 
   private SupportFigures carried(Part shelf, Verdict verdict) {
@@ -178,6 +189,7 @@ final class ShelvesOfCase {
                 pin,
                 new SupportFindings.Ways(ofSupports, ofSlipping))
             .all());
+    all.addAll(new HollowShelves(job, alike, read, verdict, pin).findings());
     if (first.role() == Part.Role.FIXED_SHELF) {
       all.addAll(new JointFindings(job, built.order().name(), alike, joints(first)).all());
     }

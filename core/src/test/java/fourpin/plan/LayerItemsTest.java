@@ -88,15 +88,16 @@ class LayerItemsTest {
     assertThat(skins.getLast().cutLength().total()).isEqualTo(panel.cutWidth().total().plus(trim));
   }
 
-  /** Enough ribs for the stated share of the width: here 13 % of about 11 in, in ribs of 3/4 in. */
+  /** One along each edge, and none farther from the next than 3/4 in over 13 % is: 5.8 in. */
   @Test
-  void ribsFillTheirShareOfTheWidth() {
+  void ribsStandNoFartherApartThanStated() {
     Plan plan = torsionBox();
     CutItem panel = of(plan, "box").getFirst();
     CutItem ribs = of(plan, "rib").getFirst();
-    double width = ribs.quantity() / (double) panel.quantity() * 0.75;
-    assertThat(width).isGreaterThanOrEqualTo(0.13 * panel.cutWidth().total().inches());
-    assertThat(width - 0.75).isLessThan(Math.max(0.75, 0.13 * panel.cutWidth().total().inches()));
+    long count = ribs.quantity() / panel.quantity();
+    double width = panel.cutWidth().total().inches() - 0.75;
+    assertThat(width / (count - 1)).isLessThanOrEqualTo(0.75 / 0.13);
+    assertThat(width / (count - 2)).isGreaterThan(0.75 / 0.13);
     assertThat(ribs.cutWidth().total()).isEqualTo(in("1"));
     assertThat(ribs.thickness()).isEqualTo(in("3/4"));
   }

@@ -1,12 +1,14 @@
 package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
+import static fourpin.measure.Inputs.input;
 import static fourpin.strength.Shelving.check;
 import static fourpin.strength.Shelving.ofKind;
 import static fourpin.strength.Shelving.withMaterial;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import fourpin.casework.Finding;
 import fourpin.job.Bay;
 import fourpin.job.Edging;
 import fourpin.job.Material;
@@ -14,6 +16,7 @@ import fourpin.job.Material.Layer;
 import fourpin.job.Material.Turn;
 import fourpin.job.SampleJobs;
 import fourpin.measure.CommaDecimals;
+import fourpin.measure.Figure;
 import fourpin.strength.Section.Matter;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +32,18 @@ class LayeredPanelsTest {
   private static final String PLY = "plywood, veneer core";
 
   private static Layer layer(String of, String thickness, double share) {
-    return new Layer(of, in(thickness), share, Turn.ALONG);
+    return layer(of, thickness, share, Turn.ALONG);
+  }
+
+  /** Ribs 3/4 in thick. */
+  private static Layer layer(String of, String thickness, double share, Turn turn) {
+    return new Layer(
+        of,
+        in(thickness),
+        share,
+        turn,
+        Optional.of("ribs").filter(_ -> share < 1),
+        Optional.of(in("3/4")).filter(_ -> share < 1));
   }
 
   private static Material panel(String thickness, Layer... layers) {
@@ -63,6 +77,114 @@ class LayeredPanelsTest {
     ShelfAnswer solid = shelf(panel("1 1/2"), List.of(SampleJobs.strip("3/4", "2")));
     assertThat(strips.sagNow().value().value())
         .isCloseTo(solid.sagNow().value().value(), withPercentage(1e-6));
+  }
+
+  private static Laminate box(String face, String ribs, double share, Turn turn) {
+    return Matters.laminate(
+        panel("2", layer(PLY, face, 1), layer(PLY, ribs, share, turn), layer(PLY, face, 1)));
+  }
+
+  /**
+   * Chords between rigid posts: {@code S = 24 E I / s²}, I of one face, s from post to post; each
+   * half of a chord bends as a cantilever {@code V / 2 (s / 2)³ / (3 E I)}, twice in s (any statics
+   * of the Vierendeel girder). Ribs that bend and shear take a tenth or so of it besides.
+   */
+  @ParameterizedTest
+  @CsvSource({"1/8, 1, 0.05", "1/8, 1 1/2, 0.1", "1/4, 1, 0.04"})
+  void acrossItsRibsABoxIsAVierendeelGirder(String face, String ribs, double share) {
+    Laminate box = box(face, ribs, share, Turn.ACROSS);
+    double t = in(face).mm();
+    double apart = in("3/4").mm() / share;
+    double chord = box.plies().getFirst().along() * t * t * t / 12;
+    double cantilever = Math.pow(apart / 2, 3) / (3 * chord) / 2;
+    double girder = apart / (2 * cantilever);
+    assertThat(24 * chord / (apart * apart)).isCloseTo(girder, withPercentage(1e-9));
+    double stiff = 5.0 / 6 * box.shearing() * box.thickness();
+    assertThat(stiff).isLessThan(girder).isGreaterThan(0.7 * girder);
+  }
+
+  /** Ribs pass nothing on across themselves: only the faces bend, (T³ - c³) / T³ of a solid. */
+  @Test
+  void ribsCountAlongThemselvesOnly() {
+    Laminate box = box("1/4", "1", 0.13, Turn.ACROSS);
+    double along = box.plies().getFirst().along();
+    assertThat(box.bendingAlong() / along)
+        .isCloseTo(1 - Math.pow(1 / 1.5, 3), withPercentage(1e-9));
+    assertThat(box.turned().turned()).isEqualTo(box);
+    assertThat(box.turned().shearing()).isGreaterThan(20 * box.shearing());
+    assertThat(box.bendingAcross()).isGreaterThan(box.turned().bendingAlong() * (1 - 1e-12));
+  }
+
+  /** Where nobody says how far apart they stand: two boards that slide on each other. */
+  @Test
+  void ribsOfWhichNothingIsKnownJoinNothingAcross() {
+    Layer face = layer(PLY, "1/4", 1);
+    Layer ribs = new Layer(PLY, in("1"), 0.13, Turn.ACROSS);
+    Material unknown = panel("1 1/2", face, ribs, face);
+    Laminate box = Matters.laminate(unknown);
+    assertThat(box.bendingAlong() / box.plies().getFirst().along())
+        .isCloseTo(2 * Math.pow(0.25 / 1.5, 3), withPercentage(1e-9));
+    assertThat(sag(unknown)).isGreaterThan(20 * sag(panel("1 1/2")));
+    Strength strength = check(withMaterial(unknown, SampleJobs.bay(1)));
+    assertThat(ofKind(strength, "ribs-unknown"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.severity()).isEqualTo(Finding.Severity.ERROR));
+  }
+
+  /** The same box with its ribs turned sags far more, with a strip on its front too. */
+  @Test
+  void ribsAcrossSagMoreThanRibsAlong() {
+    Layer face = layer(PLY, "1/8", 1);
+    Material along = panel("1 3/4", face, layer(PLY, "1 1/2", 0.13), face);
+    Material across = panel("1 3/4", face, layer(PLY, "1 1/2", 0.13, Turn.ACROSS), face);
+    List<Edging> strip = List.of(SampleJobs.strip("1/4", "2"));
+    double sagAlong = figure(shelf(along, List.of()), "plate-middle");
+    double sagAcross = figure(shelf(across, List.of()), "plate-middle");
+    assertThat(sagAcross).isGreaterThan(4 * sagAlong);
+    assertThat(figure(shelf(across, strip), "plate-back")).isGreaterThan(0.5 * sagAcross);
+    assertThat(figure(shelf(along, List.of()), "plate-shear-across"))
+        .isGreaterThan(figure(shelf(along, List.of()), "plate-shear"));
+  }
+
+  /** {@code 5 p l⁴ / (384 E I)} of a strip, and where it hardly bends nothing is said. */
+  @Test
+  void facesBendBetweenRibs() {
+    Layer thin = layer(PLY, "1/8", 1);
+    Layer thick = layer(PLY, "1/2", 1);
+    Material skin = panel("1 1/4", thin, layer(PLY, "1", 0.1), thin);
+    Material stout = panel("2", thick, layer(PLY, "1", 0.2), thick);
+    ShelfAnswer shelf = shelf(skin, List.of());
+    double apart = in("3/4").mm() * (1 / 0.1 - 1);
+    Figure sag = PlateShelving.find(shelf, "face-sag").orElseThrow();
+    double p = input(sag, "q") / input(sag, "D") + input(sag, "g") / 1000;
+    double stiff = input(sag, "E") * Math.pow(in("1/8").mm(), 3) / 12;
+    assertThat(input(sag, "E")).isEqualTo(3500);
+    assertThat(sag.value().value())
+        .isCloseTo(5 * p * Math.pow(apart, 4) / (384 * stiff), withPercentage(1e-6));
+    assertThat(ofKind(checked(skin), "face-sags")).isNotEmpty();
+    assertThat(ofKind(checked(stout), "face-sags")).isEmpty();
+  }
+
+  private static Strength checked(Material panel) {
+    Bay bay = Shelving.bay(Shelving.shelves("panel", List.of()), SampleJobs.pins());
+    return check(withMaterial(panel, bay, bay));
+  }
+
+  /** Ribs across, one along each end, lie over pins that reach no farther; ribs along do not. */
+  @Test
+  void supportsNeedARibOverThem() {
+    Layer face = layer(PLY, "1/4", 1);
+    Material along = panel("1 1/2", face, layer(PLY, "1", 0.13), face);
+    Material across = panel("1 1/2", face, layer(PLY, "1", 0.13, Turn.ACROSS), face);
+    Finding told = ofKind(checked(along), "hollow-over-support").getFirst();
+    assertThat(told.remedies().getFirst().what()).contains("solid block");
+    Figure gives = told.figures().getFirst();
+    double l = in("3/4").mm() * (1 / 0.13 - 1);
+    double inertia = input(gives, "b") * Math.pow(in("1/4").mm(), 3) / 12;
+    assertThat(gives.value().value())
+        .isCloseTo(input(gives, "r") * l * l * l / (48 * 3500 * inertia), withPercentage(1e-6));
+    assertThat(ofKind(checked(across), "hollow-over-support")).isEmpty();
+    assertThat(ofKind(checked(panel("1 1/2")), "hollow-over-support")).isEmpty();
   }
 
   /** Faces carry the bending: (T³ - c³ (1 - s)) / T³ of the solid panel, c the ribs' height. */

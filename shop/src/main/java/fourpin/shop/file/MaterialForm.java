@@ -67,10 +67,13 @@ final class MaterialForm {
           "share",
           Words.whole(1, PER_CENT),
           "100",
-          "how much of the width it fills, per cent: ribs of 3/4 in every 6 in along the panel are 13");
+          "of ribs: the thickness of one over the way from the middle of one to that of the next, per cent: ribs 3/4 in thick, 6 in from middle to middle, are 13; one runs along each edge, and as many between as that takes");
   private static final Key<Material.Turn> TURN =
       Key.optional(
-          "grain", Words.choice(Material.Turn.class), "along", "how its grain lies to the panel's");
+          "grain",
+          Words.choice(Material.Turn.class),
+          "along",
+          "how its grain lies to the panel's; ribs run as their grain does: along, from end to end of a shelf, or across, from front to back");
   private static final Key<String> CUT_FROM =
       Key.optional(
           "cut-from",
@@ -135,6 +138,12 @@ final class MaterialForm {
           .refuse(
               "its layers are not as thick together as it is",
               "state every layer, or the thickness that they give");
+    }
+    if (!layers.isEmpty() && (layers.getFirst().isRibs() || layers.getLast().isRibs())) {
+      return v.spot(LAYERS)
+          .refuse(
+              "its uppermost or lowest layer is of ribs",
+              "state a whole layer above its ribs and one below");
     }
     return Optional.of(
         new Material(
