@@ -263,6 +263,30 @@ class StackTest {
     assertThat(input(find(stack("36", "36"), "base/sway"), "B")).isGreaterThan(2 * before);
   }
 
+  /** By hand: the whole upper case leans the legs of the lower one, as high as they are. */
+  @Test
+  void theLegsOfTheLowerOneCarryBoth() {
+    Job alone = SampleJobs.job(base("36"));
+    Strength free = StrengthChecker.check(alone, CaseworkBuilder.build(alone).cases());
+    Strength strength = stack("36", "36");
+    Figure legs = find(strength, "base/sway");
+    double above = input(find(strength, "base/floor-load"), "F₂");
+    assertThat(input(legs, "D"))
+        .isCloseTo(input(find(free, "base/sway"), "D") + above * input(legs, "l"), within(1e-3));
+  }
+
+  /** An upper case on a kick of its own stands on legs as well. */
+  @Test
+  void anUpperOneOnAKickHasLegs() {
+    CaseDraft raised = CaseDraft.of(upper("36"));
+    raised.kick = new CaseDraft().kick;
+    raised.bottomJoint = new CaseDraft().bottomJoint;
+    Strength strength = stack(raised.order().standingOn(Optional.of("Base")), base("36"));
+    assertThat(find(strength, "upper/sway-legs-stiffness").value().value()).isPositive();
+    assertThat(stack("36", "36").cases().getFirst().racking())
+        .noneMatch(f -> f.id().equals("upper/sway-legs-stiffness"));
+  }
+
   @Test
   void anUpperCaseThatIsWiderIsAnError() {
     Finding wide = ofKind(stack("48", "36"), "stack-overhangs").getFirst();

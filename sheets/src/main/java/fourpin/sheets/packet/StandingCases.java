@@ -40,7 +40,7 @@ final class StandingCases {
   private static final String STACKED =
       "Middle over middle, backs in line. A case on another one needs a fixing of its own: screws from inside through its "
           + "bottom into the top below, and the lower case fastened to the wall as well. Both together are judged as one body that "
-          + "turns about the front foot of the lower one.";
+          + "turns about the front foot of the lower one, or about the foot of one of its sides.";
 
   private final Plan plan;
   private final Words words;
