@@ -16,6 +16,9 @@ import java.util.Optional;
  */
 final class EurocodeMargins {
 
+  /** What {@link #load} is, in words. */
+  static final String LARGER = "margin for loads that may be larger than stated";
+
   private EurocodeMargins() {}
 
   /**

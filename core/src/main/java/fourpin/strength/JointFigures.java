@@ -5,8 +5,6 @@ import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Joint;
-import fourpin.job.Material;
-import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
@@ -18,14 +16,9 @@ import fourpin.measure.Sourced;
 import fourpin.reference.Constant;
 import fourpin.reference.PanelProduct;
 import fourpin.reference.Reference;
-import fourpin.reference.Substance.Family;
 import fourpin.reference.Wood;
-import fourpin.strength.wood.DowelBearing;
-import fourpin.strength.wood.Embedment;
-import fourpin.strength.wood.YieldedDowel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -35,21 +28,8 @@ import java.util.stream.IntStream;
  */
 final class JointFigures {
 
-  private static final double MM_PER_INCH = 25.4;
-
-  /** Specific gravity of a panel from its density at the moisture of rooms, 12 % by mass. */
-  private static final double DENSITY_OF_ONE = 1120;
-
-  private static final String LARGER = "margin for loads that may be larger than stated";
-
   private static final Source STATICS =
       new Source("statics; glue not counted on", "", Standing.DERIVED);
-
-  private static final Source YIELD =
-      new Source(
-          "Johansen's theory of yield, the least of its six ways",
-          "NDS 2018, Table 12.3.1A; EN 1995-1-1:2004, 8.2.2; wedging and rope left out",
-          Standing.DERIVED);
 
   private final Job job;
   private final Settings settings;
@@ -82,8 +62,7 @@ final class JointFigures {
       case DADO, RABBET -> all.addAll(List.of(bearing(), allowedBearing()));
       case BUTT -> {
         all.add(screwLoad());
-        nds().ifPresent(all::add);
-        ec5().ifPresent(all::add);
+        all.addAll(allowedScrew());
       }
     }
     return all;
@@ -176,7 +155,7 @@ final class JointFigures {
     Sourced duration = EurocodeMargins.duration(wood, air).orElseThrow();
     Sourced margin = EurocodeMargins.material();
     Sourced larger = EurocodeMargins.load();
-    double density = density(job.material(shelf.material()));
+    double density = Matters.characteristicDensity(job.material(shelf.material()));
     return figure(
         "joint-bearing-allowed",
         "pressure allowed across the grain of the shelf, by Eurocode 5",
@@ -191,7 +170,7 @@ final class JointFigures {
                 wood.source()),
             duration.input("k_mod", air.words()),
             margin.input("γ_M", "margin for solid wood"),
-            larger.input("γ_Q", LARGER)),
+            larger.input("γ_Q", EurocodeMargins.LARGER)),
         crush.source());
   }
 
@@ -261,161 +240,13 @@ final class JointFigures {
         STATICS);
   }
 
+  /** What codes allow on one screw of the end. */
+  List<Figure> allowedScrew() {
+    return new ScrewAllowances(job, settings, read.prefix(), shelf, side).all();
+  }
+
   private static Input place(double screw) {
     return new Input("yᵢ", "from the front edge to a screw", length(screw), Source.GEOMETRY);
-  }
-
-  /** Nothing for boards of particles and fibres, of which the NDS says nothing. */
-  Optional<Figure> nds() {
-    return gravity(side.material())
-        .flatMap(of -> gravity(shelf.material()).map(into -> nds(of, into)));
-  }
-
-  private Figure nds(double sideGravity, double shelfGravity) {
-    double shank = settings.length(Setting.SCREW_DIAMETER).mm();
-    double inches = shank / MM_PER_INCH;
-    Sourced duration = Reference.constant("NDS duration for permanent loads").sourced();
-    Sourced wet = air.wetService();
-    Sourced end = Reference.constant("NDS end grain").sourced();
-    double steel = number("NDS bending yield of screws");
-    double root = root();
-    YieldedDowel screw =
-        new YieldedDowel(
-            root,
-            side.thickness().mm(),
-            grip(),
-            DowelBearing.nds(sideGravity, shank, 0),
-            DowelBearing.nds(shelfGravity, shank, 90),
-            steel * root * root * root / 6);
-    double reduction = PinAllowances.reduction(inches).number();
-    return figure(
-        "joint-screw-nds",
-        "load allowed on one screw in end grain, by the NDS",
-        force(screw.yieldsAt() * duration.number() * wet.number() * end.number() / reduction),
-        "Z C_D C_M C_eg / R_d",
-        List.of(
-            new Input("Z", "push at which screw or wood yields", force(screw.yieldsAt()), YIELD),
-            new Input("d", "root of the screw", length(root), rootSource()),
-            new Input("t", "through the side", length(screw.side()), Source.GEOMETRY),
-            grip("p"),
-            new Input("F₁", "bearing of the side", stress(screw.sideBearing()), YIELD),
-            new Input("F₂", "bearing of the shelf", stress(screw.mainBearing()), YIELD),
-            duration.input("C_D", "for loads that stay"),
-            wet.input("C_M", air.wetWords()),
-            end.input("C_eg", "for end grain"),
-            PinAllowances.reduction(inches).input("R_d", "from yield to what is allowed")),
-        YIELD);
-  }
-
-  /** Nothing where either is a board that is not for such air. */
-  Optional<Figure> ec5() {
-    return EurocodeMargins.duration(
-            Matters.substance(job.material(side.material())),
-            Matters.substance(job.material(shelf.material())),
-            air)
-        .map(this::ec5);
-  }
-
-  private Figure ec5(Sourced duration) {
-    Sourced margin = EurocodeMargins.material();
-    Sourced larger = EurocodeMargins.load();
-    Sourced end = Reference.constant("EC5 end grain").sourced();
-    double effective = root() * number("EC5 effective diameter of screws");
-    Embedment ofSide = embedment(side, effective);
-    Embedment ofShelf = embedment(shelf, effective);
-    YieldedDowel screw =
-        new YieldedDowel(
-            effective,
-            side.thickness().mm(),
-            grip(),
-            ofSide.mpa(),
-            ofShelf.mpa(),
-            number("EC5 yield moment") * Math.pow(effective, 2.6));
-    return figure(
-        "joint-screw-ec5",
-        "load allowed on one screw in end grain, by Eurocode 5, a third as in secondary structures",
-        force(
-            screw.yieldsAt()
-                * duration.number()
-                * end.number()
-                / (margin.number() * larger.number())),
-        "F k_mod k_e / (γ_M γ_Q)",
-        List.of(
-            new Input("F", "push at which screw or wood yields", force(screw.yieldsAt()), YIELD),
-            new Input("d", "1.1 times the root of the screw", length(effective), rootSource()),
-            new Input("t", "through the side", length(screw.side()), Source.GEOMETRY),
-            grip("p"),
-            embedment("f₁", "side", ofSide),
-            embedment("f₂", "shelf", ofShelf),
-            duration.input("k_mod", air.words() + "; of two materials √(k₁ k₂)"),
-            end.input("k_e", "for end grain"),
-            margin.input("γ_M", "margin for connections"),
-            larger.input("γ_Q", LARGER)),
-        YIELD);
-  }
-
-  private static Input embedment(String symbol, String of, Embedment embedment) {
-    return new Input(
-        symbol,
-        "characteristic embedment of the " + of + ", " + embedment.words(),
-        stress(embedment.mpa()),
-        embedment.source());
-  }
-
-  private Embedment embedment(Part part, double diameter) {
-    Material material = job.material(part.material());
-    return switch (Matters.substance(material)) {
-      case Wood _ -> Embedment.ofWood(density(material), diameter);
-      case PanelProduct panel ->
-          switch (panel.family()) {
-            case LAMINATED_WOOD, SOLID_WOOD -> Embedment.ofWood(density(material), diameter);
-            case PLYWOOD, GLASS -> Embedment.ofPlywood(density(material), diameter);
-            case PARTICLEBOARD, FIBREBOARD, STRAND_BOARD ->
-                Embedment.ofBoard(diameter, material.thickness().mm());
-          };
-    };
-  }
-
-  /** The mean over 1.2 for wood, the low end of the range for panels. */
-  private static double density(Material material) {
-    return switch (Matters.substance(material)) {
-      case Wood wood ->
-          wood.density().typical().value() / number("mean over characteristic density");
-      case PanelProduct panel -> panel.density().low().value();
-    };
-  }
-
-  private Optional<Double> gravity(String name) {
-    return switch (Matters.substance(job.material(name))) {
-      case Wood wood -> Optional.of(wood.specificGravity());
-      case PanelProduct panel ->
-          Optional.of(panel.density().low().value() / DENSITY_OF_ONE)
-              .filter(
-                  _ ->
-                      List.of(Family.PLYWOOD, Family.LAMINATED_WOOD, Family.STRAND_BOARD)
-                          .contains(panel.family()));
-    };
-  }
-
-  private double root() {
-    return settings.length(Setting.SCREW_DIAMETER).mm() * number("screw root over shank");
-  }
-
-  private static Source rootSource() {
-    return Reference.constant("screw root over shank").source();
-  }
-
-  private double grip() {
-    return settings.length(Setting.SCREW_GRIP).mm();
-  }
-
-  private Input grip(String symbol) {
-    return new Sourced(length(grip()), settings.source(Setting.SCREW_GRIP))
-        .input(symbol, Setting.SCREW_GRIP.meaning());
-  }
-
-  private static double number(String constant) {
-    return Reference.constant(constant).value();
   }
 
   private Figure figure(

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Fixed shelves whose joints carry more than wood and screws are allowed. */
 final class JointFindings {
@@ -65,7 +64,7 @@ final class JointFindings {
   /** Over both codes it fails; over one of them it is a doubt. */
   private Optional<Finding> screws() {
     Figure load = figures.screwLoad();
-    List<Figure> allowed = Stream.concat(figures.nds().stream(), figures.ec5().stream()).toList();
+    List<Figure> allowed = figures.allowedScrew();
     long over = allowed.stream().filter(a -> value(load) > value(a)).count();
     return over == 0
         ? Optional.empty()

@@ -13,9 +13,11 @@ import fourpin.measure.Sourced;
 import fourpin.reference.Constant;
 import fourpin.reference.CreepFactor;
 import fourpin.reference.ElasticRatios;
+import fourpin.reference.PanelProduct;
 import fourpin.reference.Reference;
 import fourpin.reference.Substance;
 import fourpin.reference.Substance.Family;
+import fourpin.reference.Wood;
 import fourpin.strength.Laminate.Ply;
 import fourpin.strength.Laminate.Ribs;
 import fourpin.strength.Section.Matter;
@@ -181,6 +183,18 @@ final class Matters {
 
   static Substance substance(Material material) {
     return Reference.substances().get(material.of());
+  }
+
+  /**
+   * That nearly all of it passes: the mean over 1.2 for wood, the low end of the range for panels.
+   */
+  static double characteristicDensity(Material material) {
+    return switch (substance(material)) {
+      case Wood wood ->
+          wood.density().typical().value()
+              / Reference.constant("mean over characteristic density").value();
+      case PanelProduct panel -> panel.density().low().value();
+    };
   }
 
   /** Sag after years over sag at first, for a shelf of this material. */

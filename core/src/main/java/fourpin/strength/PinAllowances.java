@@ -125,8 +125,8 @@ final class PinAllowances {
     inputs.add(
         gravity.input(
             "G",
-            "specific gravity of the side; for panels the low end of its range, in the formula for solid"
-                + " wood, since the table of the NDS for plywood was not found"));
+            "specific gravity of the side; for panels the low end of its range, in the formula for"
+                + " solid wood, since the table of the NDS for plywood was not found"));
     inputs.addAll(sizes(in));
     inputs.add(duration.input("C_D", "for loads that stay"));
     inputs.add(wet.input("C_M", in.air().wetWords()));
@@ -236,7 +236,7 @@ final class PinAllowances {
     inputs.addAll(sizes(in));
     inputs.add(duration.input("k_mod", in.air().words() + ", in what the side is of"));
     inputs.add(material.input("γ_M", "margin for connections"));
-    inputs.add(load.input("γ_Q", "margin for loads that may be larger than stated"));
+    inputs.add(load.input("γ_Q", EurocodeMargins.LARGER));
     return figure(
         "support-allowed-ec5",
         "load allowed on a support, by Eurocode 5",
@@ -268,9 +268,9 @@ final class PinAllowances {
         in.depth().input("t", "its depth in the wood"),
         new Input(
             "e",
-            "from the side to the middle of what lies on the pin, (r + g) / 2: a shelf that sags bears"
-                + " on the tip first, at r, but a pin that is about to yield has turned further than"
-                + " the end of the shelf, and is borne upon nearer the side",
+            "from the side to the middle of what lies on the pin, (r + g) / 2: a shelf that sags"
+                + " bears on the tip first, at r, but a pin that is about to yield has turned"
+                + " further than the end of the shelf, and is borne upon nearer the side",
             length(in.lever()),
             STATICS),
         in.reach().input("r", "reach of the pin"),
