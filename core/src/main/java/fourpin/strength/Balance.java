@@ -116,11 +116,12 @@ record Balance(List<Weight> weights) {
                         middle(part))));
     for (BaySpace bay : built.bays()) {
       for (Part floor : floors(built, bay)) {
+        LoadCases of = LoadCases.of(built.order(), bay.number(), floor.box().size(Axis.Y));
         if (counts(load, floor, built)) {
-          weights.add(contents(built, bay, floor, middle(built, bay, floor.box())));
+          weights.add(contents(built, bay, floor, middle(floor, of, of.asStated())));
         }
         if (load == Load.FORWARD) {
-          Weight row = contents(built, bay, floor, inFront(built, bay, floor));
+          Weight row = contents(built, bay, floor, middle(floor, of, of.forward()));
           Stream.of(row).filter(forward).forEach(weights::add);
         }
       }
@@ -135,14 +136,6 @@ record Balance(List<Weight> weights) {
 
   private Balance and(List<Weight> others) {
     return new Balance(Stream.concat(weights.stream(), others.stream()).toList());
-  }
-
-  /** Of a row at the front edge; of what fills the depth, in its middle. */
-  private static double inFront(BuiltCase built, BaySpace bay, Part floor) {
-    return ShelfLoad.depthOfRow(built.order(), bay.number(), floor.box().size(Axis.Y))
-        .filter(deep -> deep.number() < floor.box().size(Axis.Y).mm())
-        .map(deep -> floor.box().low().y().mm() + deep.number() / 2)
-        .orElseGet(() -> middle(built, bay, floor.box()));
   }
 
   /** All of them at the height of the highest. */
@@ -222,13 +215,9 @@ record Balance(List<Weight> weights) {
     return (top + next) / 2;
   }
 
-  /** In the middle of the depth of their shelf; deeper things stand against its back. */
-  private static double middle(BuiltCase built, BaySpace bay, Box floor) {
-    double half =
-        ShelfLoad.depthOfThings(built.order(), bay.number())
-            .map(deep -> Math.max(deep.number(), floor.size(Axis.Y).mm()) / 2)
-            .orElse(floor.size(Axis.Y).mm() / 2);
-    return floor.high().y().mm() - half;
+  /** Where the middle of things on a floor comes to lie, behind the front of the sides. */
+  private static double middle(Part floor, LoadCases of, LoadCase lying) {
+    return floor.box().low().y().mm() + lying.middle(of.depth());
   }
 
   private static List<Part> floors(BuiltCase built, BaySpace bay) {

@@ -33,15 +33,10 @@ record Beyond(List<String> limits, String checked) {
       return "with its load spread evenly; a load in a row or on one half was not checked";
     }
     String ways =
-        shelf.loaded().stream().map(of -> of.place(unit)).collect(Collectors.joining(", "));
-    return "its load " + ways + (falls(shelf) ? "; against the back it falls: not checked" : "");
-  }
-
-  private static boolean falls(Candidate shelf) {
-    return shelf
-        .standing()
-        .filter(deep -> deep.number() >= 2 * ShelfPlate.depth(shelf.beam()))
-        .isPresent();
+        shelf.cases().loaded().stream().map(of -> of.place(unit)).collect(Collectors.joining(", "));
+    return "its load "
+        + ways
+        + (shelf.cases().fall() ? "; against the back it falls: not checked" : "");
   }
 
   private static List<String> lying(Verdict verdict, Limit limit, Unit unit) {

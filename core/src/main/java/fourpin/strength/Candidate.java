@@ -3,7 +3,6 @@ package fourpin.strength;
 import fourpin.measure.Sourced;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.ShelfPlate.Prop;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,32 +37,9 @@ record Candidate(
         supports);
   }
 
-  /** Those under its load, the ones that take least work first. */
-  List<LoadCase> loaded() {
-    List<LoadCase> cases = new ArrayList<>(List.of(LoadCase.EVEN));
-    row().ifPresent(cases::add);
-    cases.add(LoadCase.ONE_HALF);
-    return cases;
-  }
-
-  /**
-   * Things less deep than the shelf may all stand in front; deeper ones stand out over the edge.
-   * Nothing of those that fill the depth, and of those that fall off it.
-   */
-  Optional<LoadCase> row() {
-    return standing.flatMap(deep -> row(deep, ShelfPlate.depth(beam)));
-  }
-
-  private static Optional<LoadCase> row(Sourced deep, double depth) {
-    double bears = 2 * depth - deep.number();
-    return bears > depth
-        ? Optional.of(new LoadCase.FrontRow(deep))
-        : Optional.<LoadCase>of(new LoadCase.OverEdge(deep, bears))
-            .filter(_ -> 0 < bears && bears < depth);
-  }
-
-  LoadCase empty() {
-    return new LoadCase.Hand(hand);
+  /** All ways in which it is loaded. */
+  LoadCases cases() {
+    return new LoadCases(standing, ShelfPlate.depth(beam), hand);
   }
 
   Optional<ShelfPlate> plate() {

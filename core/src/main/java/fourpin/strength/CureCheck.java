@@ -120,14 +120,14 @@ final class CureCheck {
   private static boolean tips(Candidate candidate) {
     return candidate.prop() != ShelfPlate.Prop.FRONT_AND_BACK
         && candidate.bearing() instanceof Bearing.Rows rows
-        && Stream.concat(candidate.loaded().stream(), Stream.of(candidate.empty()))
+        && candidate.cases().all().stream()
             .map(of -> Resting.of(candidate, of).middle())
             .anyMatch(middle -> middle < CLEARLY * rows.front().number());
   }
 
   private boolean isFarRoughly(Candidate candidate) {
     Verdict rough = new Verdict(candidate, plates.rough());
-    return Stream.concat(Stream.of(LoadCase.EVEN), candidate.row().stream())
+    return Stream.concat(Stream.of(LoadCase.EVEN), candidate.cases().row().stream())
         .flatMap(of -> rough.uses(of, candidate.beam().load()))
         .anyMatch(use -> use.share() > FAR && (use.isBy(Limit.SAG) || isAsked(use)));
   }

@@ -34,7 +34,7 @@ final class LargestLoad {
   Most find() {
     double load = shelf.beam().load() > 0 ? shelf.beam().load() : SOME;
     Most most = new Most(Double.POSITIVE_INFINITY, worst(LoadCase.EVEN, load));
-    for (LoadCase of : shelf.loaded()) {
+    for (LoadCase of : shelf.cases().loaded()) {
       if (isOver(of, most.number())) {
         double found = most(q -> worst(of, q).share(), Math.min(load, most.number()));
         most = new Most(found, governing(of, found));

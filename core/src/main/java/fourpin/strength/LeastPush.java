@@ -23,8 +23,7 @@ final class LeastPush {
   }
 
   private static double of(Candidate shelf, Bearing.Rows rows) {
-    return shelf.loaded().stream()
-        .filter(of -> !of.equals(LoadCase.ONE_HALF))
+    return shelf.cases().loadedAllOver().stream()
         .map(of -> Resting.of(shelf, of))
         .mapToDouble(resting -> resting.all() / ENDS * share(shelf, rows, resting))
         .max()

@@ -41,6 +41,25 @@ sealed interface LoadCase {
   LoadCase EVEN = new Even();
   LoadCase ONE_HALF = new OneHalf();
 
+  /** How much of it there is. @param all of the load, N */
+  default double newton(double all) {
+    return switch (this) {
+      case Even(), FrontRow(_), OverEdge(_, _) -> all;
+      case OneHalf() -> all / 2;
+      case Hand(Sourced push) -> push.number();
+    };
+  }
+
+  /** Its middle behind the front of what bears it. @param depth of that, mm */
+  default double middle(double depth) {
+    return switch (this) {
+      case Even(), OneHalf() -> depth / 2;
+      case FrontRow(Sourced deep) -> deep.number() / 2;
+      case OverEdge(_, double bears) -> bears / 2;
+      case Hand(_) -> 0;
+    };
+  }
+
   /** How its load lies, after "with". */
   default String words(Unit unit) {
     return switch (this) {

@@ -23,7 +23,8 @@ final class PlateFigures {
 
   static final Source PLATE =
       new Source(
-          "thin plate on points that only push, solved by bicubic rectangles of Bogner, Fox and Schmit, "
+          "thin plate on points that only push, solved by bicubic rectangles of Bogner, Fox and"
+              + " Schmit, "
               + PlateSolver.MESH,
           "Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. (1959), art. 85;"
               + " checked as docs/plate-convergence.md shows",
@@ -36,7 +37,8 @@ final class PlateFigures {
   private static final Source STATICS =
       new Source("statics of the bent plate", "", Standing.DERIVED);
   static final String BENDING =
-      " of Dx w,xxxx + 2 (D1 + 2 Dxy) w,xxyy + Dy w,yyyy = p, D1 = ν Dy, w = 0 where a support pushes";
+      " of Dx w,xxxx + 2 (D1 + 2 Dxy) w,xxyy + Dy w,yyyy = p, D1 = ν Dy, w = 0 where a support"
+          + " pushes";
 
   private final ShelfOnSupports shelf;
   private final Verdict verdict;
@@ -62,11 +64,11 @@ final class PlateFigures {
   List<Figure> all() {
     List<Figure> all = new ArrayList<>();
     verdict.bends().ifPresent(bends -> all.addAll(loaded(bends)));
-    verdict.shelf().row().ifPresent(row -> all.addAll(unevenly(row).inRow()));
+    verdict.shelf().cases().row().ifPresent(row -> all.addAll(unevenly(row).inRow()));
     all.addAll(unevenly(LoadCase.ONE_HALF).onOneHalf());
     rocking().ifPresent(rocking -> all.addAll(rocking.all()));
-    verdict.under(verdict.shelf().empty()).ifPresent(hand -> all.addAll(hand(hand)));
-    unevenly(verdict.shelf().empty()).stress().ifPresent(all::add);
+    verdict.under(verdict.shelf().cases().empty()).ifPresent(hand -> all.addAll(hand(hand)));
+    unevenly(verdict.shelf().cases().empty()).stress().ifPresent(all::add);
     all.addAll(stiffness.all());
     return all;
   }
@@ -197,7 +199,7 @@ final class PlateFigures {
 
   private Figure push(LoadCase hardest) {
     List<Input> inputs = new ArrayList<>();
-    for (LoadCase of : verdict.shelf().loaded()) {
+    for (LoadCase of : verdict.shelf().cases().loaded()) {
       verdict.under(of).map(bends -> push(of, bends.push())).ifPresent(inputs::add);
     }
     return figure(

@@ -57,7 +57,7 @@ final class PlateFindings {
   }
 
   private Finding tips(LoadCase under) {
-    String empty = under.equals(verdict.shelf().empty()) ? ", empty," : "";
+    String empty = under.equals(verdict.shelf().cases().empty()) ? ", empty," : "";
     return alike.finding(
         Severity.ERROR,
         "shelf-tips",

@@ -17,15 +17,8 @@ record Resting(double load, double at, double own, double centre) {
     double banding = beam.section().depth() - depth;
     double own = beam.section().weight() * beam.length();
     double centre = beam.section().centreOfWeight();
-    double load = beam.load() * beam.length();
-    return switch (of) {
-      case LoadCase.FrontRow(var deep) ->
-          new Resting(load, banding + deep.number() / 2, own, centre);
-      case LoadCase.OverEdge(_, var bears) -> new Resting(load, banding + bears / 2, own, centre);
-      case LoadCase.Hand(var push) -> new Resting(push.number(), banding, own, centre);
-      case LoadCase.Even() -> new Resting(load, banding + depth / 2, own, centre);
-      case LoadCase.OneHalf() -> new Resting(load / 2, banding + depth / 2, own, centre);
-    };
+    double load = of.newton(beam.load() * beam.length());
+    return new Resting(load, banding + of.middle(depth), own, centre);
   }
 
   /** Of both, N. */

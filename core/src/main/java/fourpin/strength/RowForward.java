@@ -82,7 +82,7 @@ final class RowForward {
   private Length farthest() {
     Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
     double most =
-        Stream.concat(now.shelf().loaded().stream(), Stream.of(now.shelf().empty()))
+        now.shelf().cases().all().stream()
             .map(of -> Resting.of(now.shelf(), of).middle())
             .min(Comparator.naturalOrder())
             .orElseThrow();

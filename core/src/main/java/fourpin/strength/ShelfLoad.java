@@ -43,7 +43,7 @@ public record ShelfLoad(String what, Sourced given) {
   }
 
   /** How deep the things are that stand in a bay, where the job names them. */
-  static Optional<Sourced> depthOfThings(CaseOrder order, int bay) {
+  private static Optional<Sourced> depthOfThings(CaseOrder order, int bay) {
     return order.bays().get(bay - 1).load().or(order::load).stream()
         .filter(Load.Holds.class::isInstance)
         .map(load -> Reference.things().get(((Load.Holds) load).thing()))

@@ -133,11 +133,7 @@ final class ShelfReader {
   }
 
   private Doubt doubt() {
-    return new Doubt(
-        setback(Setting.LOW_SUPPORT, Length.ZERO),
-        new Sourced(
-            Quantity.of(settings.number(Setting.HAND_PUSH), QuantityUnit.FORCE),
-            settings.source(Setting.HAND_PUSH)));
+    return new Doubt(setback(Setting.LOW_SUPPORT, Length.ZERO), LoadCases.hand(settings));
   }
 
   private Sourced glassStress() {

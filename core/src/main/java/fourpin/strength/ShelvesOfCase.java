@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** What the shelves of one case do, and what is wrong with them. */
 final class ShelvesOfCase {
@@ -175,8 +174,7 @@ final class ShelvesOfCase {
     List<Finding> all = new ArrayList<>();
     all.addAll(new ShelfFindings(job, reader, alike, verdict, ofShelf).all());
     all.addAll(new PlateFindings(job, alike, read, verdict, ofTipping).all());
-    Stream.concat(
-            verdict.shelf().row().stream(), Stream.of(LoadCase.ONE_HALF, verdict.shelf().empty()))
+    verdict.shelf().cases().uneven().stream()
         .map(of -> new UnevenFindings(job, alike, read, verdict, of, ofShelf))
         .forEach(uneven -> all.addAll(uneven.all()));
     all.addAll(

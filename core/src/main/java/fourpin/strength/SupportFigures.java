@@ -90,7 +90,7 @@ final class SupportFigures {
   }
 
   private Figure handPush(Bearing.Rows rows, double push) {
-    Resting hand = Resting.of(verdict.shelf(), verdict.shelf().empty());
+    Resting hand = Resting.of(verdict.shelf(), verdict.shelf().cases().empty());
     return figure(
         "hand-push",
         "load on a front support, a hand on the front edge above it and nothing on the shelf",
@@ -153,8 +153,9 @@ final class SupportFigures {
             in.stem()
                 .input(
                     "s",
-                    "diameter of the pin; its modulus s³ / 6 is plastic, as in the codes' yield model of"
-                        + " pins; by the elastic one, π s³ / 32, it would be 1.7 times as much")),
+                    "diameter of the pin; its modulus s³ / 6 is plastic, as in the codes' yield"
+                        + " model of pins; by the elastic one, π s³ / 32, it would be 1.7 times as"
+                        + " much")),
         PinAllowances.YIELD);
   }
 
@@ -162,8 +163,8 @@ final class SupportFigures {
     double diameters = in.edge() / in.diameter().number();
     return figure(
         "edge-diameters",
-        "diameters from the middle of the front holes to the side's front edge; 1.5 are asked by the"
-            + " NDS, 3 by Eurocode 5",
+        "diameters from the middle of the front holes to the side's front edge; 1.5 are asked by"
+            + " the NDS, 3 by Eurocode 5",
         Quantity.of(diameters, QuantityUnit.RATIO),
         "x / d",
         List.of(
@@ -191,8 +192,8 @@ final class SupportFigures {
             apart.creep().input("k", "bow of the sides after years over bow at first"),
             new Input(
                 "b",
-                "bow of either side at first where it stands free, at its most, since shelves may be"
-                    + " moved there",
+                "bow of either side at first where it stands free, at its most, since shelves may"
+                    + " be moved there",
                 length(apart.bow()),
                 STATICS),
             new Input(

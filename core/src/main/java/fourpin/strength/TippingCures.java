@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What keeps a shelf from tipping off its back supports, each worked out anew. */
 final class TippingCures {
@@ -110,9 +109,7 @@ final class TippingCures {
   }
 
   private List<LoadCase> tipping() {
-    return Stream.concat(now.loaded().stream(), Stream.of(now.empty()))
-        .filter(verdict::tips)
-        .toList();
+    return now.cases().all().stream().filter(verdict::tips).toList();
   }
 
   /** Above the back row, at both ends alike; the front row then carries all. */
@@ -138,7 +135,7 @@ final class TippingCures {
   /** Under its load; a hand's is told apart, since it is held against more. */
   private double frontPush(Bearing.Rows rows) {
     return tipping().stream()
-        .filter(of -> !of.equals(now.empty()))
+        .filter(of -> !of.equals(now.cases().empty()))
         .map(of -> Resting.of(now, of))
         .map(r -> (r.load() + r.own() + r.heldDown(front(rows), between(rows), 1)) / 2)
         .max(Comparator.naturalOrder())
@@ -156,12 +153,13 @@ final class TippingCures {
 
   /** Of things in a row in front; a hand may push whatever stands there. */
   private Optional<Remedy> lessInFront(Bearing.Rows rows) {
-    return now.row()
+    return now.cases()
+        .row()
         .filter(LoadCase.FrontRow.class::isInstance)
         .filter(row -> tipping().equals(List.of(row)))
         .map(row -> SHORT_OF_TIPPING * Resting.of(now, row).most(front(rows)) / now.beam().length())
         .filter(load -> load >= LEAST_SHARE * now.beam().load())
-        .filter(load -> now.row().stream().noneMatch(row -> tips(row, load)))
+        .filter(load -> now.cases().row().stream().noneMatch(row -> tips(row, load)))
         .map(
             load ->
                 new Remedy(

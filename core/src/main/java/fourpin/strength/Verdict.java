@@ -115,7 +115,7 @@ final class Verdict {
 
   /** How hard the support pushes most that carries it in the middle of its span, N. */
   double propPush() {
-    return shelf.loaded().stream()
+    return shelf.cases().loaded().stream()
         .flatMap(of -> under(of).stream())
         .map(Bends::pushes)
         .flatMap(p -> p.subList(p.size() - props(), p.size()).stream())
@@ -130,14 +130,14 @@ final class Verdict {
 
   /** How its load presses hardest on a support; nothing if it is no plate, or tips however. */
   Optional<LoadCase> pressing() {
-    return shelf.loaded().stream()
+    return shelf.cases().loaded().stream()
         .filter(of -> under(of).isPresent())
         .reduce((one, other) -> push(other) > push(one) ? other : one);
   }
 
   /** How its load sags it most; nothing if it is no plate, or tips however. */
   Optional<LoadCase> sagging() {
-    return shelf.loaded().stream()
+    return shelf.cases().loaded().stream()
         .filter(of -> under(of).isPresent())
         .reduce((one, other) -> sag(other) > sag(one) ? other : one);
   }
@@ -177,8 +177,7 @@ final class Verdict {
 
   /** The same of another load. */
   Stream<Use> uses(double load) {
-    return Stream.concat(
-        shelf.loaded().stream().flatMap(of -> uses(of, load)), uses(shelf.empty(), load));
+    return shelf.cases().all().stream().flatMap(of -> uses(of, load));
   }
 
   /**
@@ -232,7 +231,7 @@ final class Verdict {
   }
 
   private double handPush(Bearing.Rows rows) {
-    Resting hand = Resting.of(shelf, shelf.empty());
+    Resting hand = Resting.of(shelf, shelf.cases().empty());
     double back = shelf.beam().section().depth() - rows.back().number();
     double own = Math.max(0, back - hand.centre()) * hand.own() / 2;
     return ((back - hand.at()) * hand.load() + own) / (back - rows.front().number());
@@ -240,7 +239,7 @@ final class Verdict {
 
   /** How hard it presses on a support in the way in which it uses a limit of them, N. */
   double push(Use use) {
-    return use.of().equals(shelf.empty()) ? handPush().orElse(0.0) : push(use.of());
+    return use.of().equals(shelf.cases().empty()) ? handPush().orElse(0.0) : push(use.of());
   }
 
   /** What is asked once, for the search of a load, is not remembered. */

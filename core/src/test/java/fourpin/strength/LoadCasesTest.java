@@ -99,7 +99,7 @@ class LoadCasesTest {
     for (int i = 0; i < 20; i++) {
       Verdict verdict = verdict(any(random));
       double load = random.nextDouble(0.01, 2);
-      for (LoadCase of : verdict.shelf().loaded()) {
+      for (LoadCase of : verdict.shelf().cases().loaded()) {
         List<Use> less = verdict.uses(of, load).toList();
         List<Use> more = verdict.uses(of, 1.1 * load).toList();
         assertThat(more.stream().map(Use::share).toList())
@@ -119,7 +119,7 @@ class LoadCasesTest {
     for (int i = 0; i < 30; i++) {
       Verdict verdict = verdict(any(random));
       double front = ((Bearing.Rows) verdict.shelf().bearing()).front().number();
-      for (LoadCase of : List.of(LoadCase.EVEN, LoadCase.ONE_HALF, verdict.shelf().empty())) {
+      for (LoadCase of : List.of(LoadCase.EVEN, LoadCase.ONE_HALF, verdict.shelf().cases().empty())) {
         boolean before = Resting.of(verdict.shelf(), of).middle() < front;
         assertThat(verdict.tips(of)).isEqualTo(before);
         seen.add(before);
@@ -144,7 +144,7 @@ class LoadCasesTest {
   }
 
   private static List<Use> loaded(Verdict verdict, double load) {
-    return verdict.shelf().loaded().stream().flatMap(of -> verdict.uses(of, load)).toList();
+    return verdict.shelf().cases().loaded().stream().flatMap(of -> verdict.uses(of, load)).toList();
   }
 
   /** Each length that is named as the longest holds, bent anew; one 2 % longer does not. */
