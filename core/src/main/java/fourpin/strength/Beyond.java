@@ -33,7 +33,9 @@ record Beyond(List<String> limits, String checked) {
       return "with its load spread evenly; a load in a row or on one half was not checked";
     }
     String ways =
-        shelf.cases().loaded().stream().map(of -> of.place(unit)).collect(Collectors.joining(", "));
+        shelf.cases().loaded().stream()
+            .map(of -> of.exactly(unit))
+            .collect(Collectors.joining(", "));
     return "its load "
         + ways
         + (shelf.cases().fall() ? "; against the back it falls: not checked" : "");

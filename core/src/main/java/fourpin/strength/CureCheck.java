@@ -159,7 +159,7 @@ final class CureCheck {
     double sag = verdict.under(most.of()).orElseThrow().sag();
     double years = sag * verdict.shelf().limits().creep().number();
     return "sag %s now, %s after years".formatted(text(sag), text(years))
-        + (most.of().equals(LoadCase.EVEN) ? "" : " with the load " + most.of().brief())
+        + (most.of().equals(LoadCase.EVEN) ? "" : " with the load " + most.of().place())
         + crushing(verdict).map(use -> crushed(verdict, use)).orElse("")
         + rocking.by(verdict);
   }
@@ -172,7 +172,7 @@ final class CureCheck {
   private String crushed(Verdict verdict, Use use) {
     double push = verdict.push(use);
     return "; a support then still carries %s, load %s: cure that too"
-        .formatted(Quantity.of(push, QuantityUnit.FORCE).text(job.unit()), use.of().brief());
+        .formatted(Quantity.of(push, QuantityUnit.FORCE).text(job.unit()), use.of().place());
   }
 
   private String text(double mm) {

@@ -111,7 +111,7 @@ final class JointFigures {
     EndLoad of = pressing();
     return figure(
         "joint-bearing",
-        "pressure of the shelf on the lower wall of its dado, the load " + of.of().brief(),
+        "pressure of the shelf on the lower wall of its dado, the load " + of.of().place(),
         stress(of.onLine(along()) / depth()),
         of.onLineFormula(along()),
         List.of(
@@ -233,7 +233,7 @@ final class JointFigures {
     screws().stream().map(JointFigures::place).forEach(inputs::add);
     return figure(
         "joint-screw",
-        "load on the most loaded screw of the joint, the load " + of.of().brief(),
+        "load on the most loaded screw of the joint, the load " + of.of().place(),
         force(of.onScrew(screws())),
         EndLoad.onScrewFormula(screws()),
         inputs,

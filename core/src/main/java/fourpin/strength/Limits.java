@@ -64,7 +64,7 @@ final class Limits {
     return Optional.of(
         new Input(
             symbol,
-            what + " then, load " + by.of().brief(),
+            what + " then, load " + by.of().place(),
             Quantity.of(by.share() * allowed, unit),
             source));
   }

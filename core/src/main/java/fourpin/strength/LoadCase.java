@@ -1,7 +1,5 @@
 package fourpin.strength;
 
-import fourpin.measure.Quantity;
-import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import fourpin.measure.Unit;
 
@@ -60,46 +58,37 @@ sealed interface LoadCase {
     };
   }
 
-  /** How its load lies, after "with". */
+  /** How it is loaded, after "with"; as findings say it. */
   default String words(Unit unit) {
     return switch (this) {
-      case Even() -> "its load spread evenly";
-      case FrontRow(Sourced deep) ->
-          "its load in a row " + deep.value().text(unit) + " deep along the front edge";
-      case OverEdge(Sourced deep, _) ->
-          "its load in things "
-              + deep.value().text(unit)
-              + " deep standing out over the front edge";
-      case OneHalf() -> "its load on one half of its length alone";
       case Hand(Sourced push) ->
           "a hand that pushes " + push.value().text(unit) + " on the front edge";
+      case Even(), FrontRow(_), OverEdge(_, _), OneHalf() -> "its load " + exactly(unit);
     };
   }
 
-  /** Where it lies, after "its load". */
-  default String place(Unit unit) {
+  /** Where its load lies, with sizes, after "its load". */
+  default String exactly(Unit unit) {
     return switch (this) {
-      case FrontRow(Sourced deep) -> "in a row " + deep.value().text(unit) + " deep in front";
-      case OverEdge(_, double bears) ->
-          "against the back, its middle "
-              + Quantity.of(bears / 2, QuantityUnit.LENGTH).text(unit)
-              + " behind the front edge";
-      case Even(), OneHalf(), Hand(_) -> brief();
+      case FrontRow(Sourced deep) ->
+          "in a row " + deep.value().text(unit) + " deep along the front edge";
+      case OverEdge(Sourced deep, _) ->
+          "in things "
+              + deep.value().text(unit)
+              + " deep against the back, standing out over the front edge";
+      case Even(), OneHalf(), Hand(_) -> place();
     };
   }
 
-  /** The same in short, after "load". */
-  default String brief() {
+  /** The same without sizes, after "the load"; as figures and pages say it. */
+  default String place() {
     return switch (this) {
-      case Even() -> "spread evenly";
-      case FrontRow(_) -> "in a row in front";
-      case OverEdge(_, _) -> "standing out over the front edge";
-      case OneHalf() -> "on one half";
       case Hand(_) -> "of a hand";
+      case Even(), FrontRow(_), OverEdge(_, _), OneHalf() -> lying().place();
     };
   }
 
-  /** For a table of spans. */
+  /** For tables of spans and drawings. */
   default SpanTable.Lying lying() {
     return switch (this) {
       case FrontRow(_) -> SpanTable.Lying.IN_A_ROW;

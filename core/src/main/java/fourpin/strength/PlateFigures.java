@@ -204,7 +204,7 @@ final class PlateFigures {
     }
     return figure(
         "support-push",
-        "load on the most loaded support, the load " + hardest.brief(),
+        "load on the most loaded support, the load " + hardest.place(),
         force(verdict.push()),
         "max r",
         inputs,
@@ -212,7 +212,7 @@ final class PlateFigures {
   }
 
   private static Input push(LoadCase of, double most) {
-    return new Input("r", "on the most loaded support, the load " + of.brief(), force(most), PLATE);
+    return new Input("r", "on the most loaded support, the load " + of.place(), force(most), PLATE);
   }
 
   /** The same with the load spread evenly; nothing for a shelf in joints either. */

@@ -98,7 +98,7 @@ final class ShelfFigures {
     Optional<UnevenLoad> load =
         plate.filter(_ -> !of.equals(LoadCase.EVEN)).map(p -> p.unevenly(of));
     return new WorstSag(
-        of.brief(),
+        of.place(),
         load.flatMap(UnevenLoad::sag).orElse(even),
         load.flatMap(UnevenLoad::years).orElseGet(() -> sagYears(even)));
   }

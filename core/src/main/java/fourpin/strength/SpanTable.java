@@ -47,10 +47,21 @@ public record SpanTable(
 
   /** How a load lies. */
   public enum Lying {
-    EVENLY,
-    IN_A_ROW,
-    OVER_THE_EDGE,
-    ON_ONE_HALF
+    EVENLY("spread evenly"),
+    IN_A_ROW("in a row along the front edge"),
+    OVER_THE_EDGE("against the back, standing out over the front edge"),
+    ON_ONE_HALF("on one half of its length alone");
+
+    private final String place;
+
+    Lying(String place) {
+      this.place = place;
+    }
+
+    /** In words, after "load". */
+    public String place() {
+      return place;
+    }
   }
 
   public SpanTable {

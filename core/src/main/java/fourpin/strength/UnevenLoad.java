@@ -94,7 +94,7 @@ final class UnevenLoad {
         b ->
             figure(
                 id(),
-                "sag at the most, the load " + of.brief(),
+                "sag at the most, the load " + of.place(),
                 Quantity.of(b.sag(), QuantityUnit.LENGTH),
                 "max w(x, y)"));
   }
@@ -121,7 +121,7 @@ final class UnevenLoad {
   Optional<Figure> stress() {
     return bends
         .filter(_ -> shelf.limits().stress().isPresent())
-        .map(b -> plate.stress(id() + "-stress", b, "the load " + of.brief()))
+        .map(b -> plate.stress(id() + "-stress", b, "the load " + of.place()))
         .or(this::heldDown);
   }
 
@@ -138,7 +138,7 @@ final class UnevenLoad {
     double moment = shelf.loaded().momentUnder(push.number());
     return new Figure(
         shelf.prefix() + "/" + id() + "-stress",
-        "largest bending stress, as a beam, the load " + of.brief() + ", kept from tipping",
+        "largest bending stress, as a beam, the load " + of.place() + ", kept from tipping",
         Quantity.of(section.stress(layer, moment), QuantityUnit.STRESS),
         "E t (F L / 4 + g L² / 8) / (2 E I)",
         List.of(
@@ -170,7 +170,7 @@ final class UnevenLoad {
             b ->
                 figure(
                     id() + "-push",
-                    "load on the most loaded support, the load " + of.brief(),
+                    "load on the most loaded support, the load " + of.place(),
                     Quantity.of(b.push(), QuantityUnit.FORCE),
                     "max r"));
   }

@@ -31,8 +31,8 @@ record Use(LoadCase of, Limit by, double share) {
     return by == limit;
   }
 
-  /** What sets an end to more: "sag, load in a row in front". */
+  /** What sets an end to more: "sag, load in a row along the front edge". */
   String words() {
-    return by.words + ", load " + of.brief();
+    return by.words + ", load " + of.place();
   }
 }

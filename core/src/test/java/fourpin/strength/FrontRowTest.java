@@ -102,7 +102,8 @@ class FrontRowTest {
     assertThat(find(shelf, "plate-front-row")).contains(drawn.now());
     assertThat(find(shelf, "plate-front-row-years")).contains(drawn.years());
     assertThat(shelf.most())
-        .isEqualTo(new ShelfAnswer.WorstSag("in a row in front", drawn.now(), drawn.years()));
+        .isEqualTo(
+            new ShelfAnswer.WorstSag("in a row along the front edge", drawn.now(), drawn.years()));
     assertThat(Collections.max(drawn.sags().get(Spot.FRONT)))
         .isCloseTo(drawn.now().value().value(), withPercentage(1))
         .isGreaterThan(shelf.sagNow().value().value())
@@ -274,7 +275,8 @@ class FrontRowTest {
     assertThat(ofKind(strength, "row-sags")).isEmpty();
     assertThat(ofKind(strength, "support-crushes")).noneMatch(f -> f.what().contains("in a row"));
     assertThat(first(strength).beyond()).noneMatch(beyond -> beyond.contains("in a row"));
-    assertThat(first(strength).checked()).isEqualTo("its load spread evenly, on one half");
+    assertThat(first(strength).checked())
+        .isEqualTo("its load spread evenly, on one half of its length alone");
   }
 
   private static Strength stated(double newtonPerMm, Length deep) {
@@ -293,7 +295,9 @@ class FrontRowTest {
     assertThat(value(stated, "plate-front-row-push"))
         .isEqualTo(value(books, "plate-front-row-push"));
     assertThat(stated.checked())
-        .isEqualTo("its load spread evenly, in a row 6.5 in deep in front, on one half");
+        .isEqualTo(
+            "its load spread evenly, in a row 6.5 in deep along the front edge, on one half of its length"
+                + " alone");
   }
 
   /**
@@ -320,7 +324,7 @@ class FrontRowTest {
                 / 2,
             withPercentage(2))
         .isGreaterThan(1.5 * value(shelf, "plate-load-front"));
-    assertThat(shelf.checked()).contains("against the back, its middle");
+    assertThat(shelf.checked()).contains("against the back, standing out over the front edge");
   }
 
   /** Which is why nothing is said of a load on one half that the even load does not say. */

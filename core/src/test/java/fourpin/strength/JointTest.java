@@ -119,7 +119,7 @@ class JointTest {
   @Test
   void aRowInFrontPullsAtTheFrontScrew() {
     Figure screw = find(of(d -> joined(d, Joint.Kind.BUTT)), "joint-screw");
-    assertThat(screw.title()).endsWith("the load in a row in front");
+    assertThat(screw.title()).endsWith("the load in a row along the front edge");
     double back = input(screw, "y₀") + input(screw, "y₁ - y₀");
     assertThat(screw.value().value())
         .isCloseTo(

@@ -119,7 +119,8 @@ class LoadCasesTest {
     for (int i = 0; i < 30; i++) {
       Verdict verdict = verdict(any(random));
       double front = ((Bearing.Rows) verdict.shelf().bearing()).front().number();
-      for (LoadCase of : List.of(LoadCase.EVEN, LoadCase.ONE_HALF, verdict.shelf().cases().empty())) {
+      for (LoadCase of :
+          List.of(LoadCase.EVEN, LoadCase.ONE_HALF, verdict.shelf().cases().empty())) {
         boolean before = Resting.of(verdict.shelf(), of).middle() < front;
         assertThat(verdict.tips(of)).isEqualTo(before);
         seen.add(before);
@@ -298,6 +299,7 @@ class LoadCasesTest {
     assertThat(governs.by()).isEqualTo(Limit.SAG);
     assertThat(governs.of().words(Unit.INCH)).startsWith("its load in a row 6.5 in deep");
     assertThat(Shelving.named(strength.shelves().getFirst(), "largest-load").title())
-        .isEqualTo("largest load within the limits however it lies (sag, load in a row in front)");
+        .isEqualTo(
+            "largest load within the limits however it lies (sag, load in a row along the front edge)");
   }
 }

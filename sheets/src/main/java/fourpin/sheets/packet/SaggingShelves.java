@@ -55,16 +55,7 @@ final class SaggingShelves {
     return new Block.Figure(
         new SagView(words.fullPage().wide(WIDTH), name, shape, limit).draw(),
         "From the front, under %s %s and its own weight, at once: the way in which it sags most."
-            .formatted(words.value(first.load()), lying(shape.load())));
-  }
-
-  private static String lying(Lying load) {
-    return switch (load) {
-      case EVENLY -> "spread evenly";
-      case IN_A_ROW -> "in a row along the front edge";
-      case OVER_THE_EDGE -> "against the back, standing out over the front edge";
-      case ON_ONE_HALF -> "on one half of its length alone";
-    };
+            .formatted(words.value(first.load()), shape.load().place()));
   }
 
   /** The drawing's own figures, where those of an even load are others. */

@@ -19,7 +19,7 @@ class SummaryTest {
             .filter(line -> line.startsWith("  worst sag"))
             .findFirst()
             .orElseThrow();
-    assertThat(worst).endsWith(", the load in a row in front");
+    assertThat(worst).endsWith(", the load in a row along the front edge");
     assertThat(plan.shelves())
         .filteredOn(shelf -> worst.contains(shelf.caseName() + ", " + shelf.mark()))
         .first()
