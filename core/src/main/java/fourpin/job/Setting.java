@@ -402,6 +402,12 @@ public enum Setting {
       "50",
       "how far the floor falls to one side of a case, or carpet gives under it, mm on each metre of width",
       memory("as towards the room; shims take it out where they are not forgotten")),
+  BEHIND_KICK(
+      "behind-kick",
+      List.of("nothing", "blocks", "board"),
+      "nothing",
+      "what carries a bottom behind its kick: nothing, blocks under each partition, or a second board from side to side; in no cut list",
+      practice("many kicks are one board in front; what stands behind them is easily forgotten")),
   DOOR_PULL(
       "door-pull",
       Kind.NUMBER,

@@ -18,7 +18,7 @@ record EndLoad(LoadCase of, double newton, double middle) {
   static final String MIDDLE = "from the front edge to the middle of load and weight";
 
   static List<EndLoad> all(Candidate shelf) {
-    return shelf.cases().loadedAllOver().stream().map(of -> of(shelf, of)).toList();
+    return shelf.cases().onBothEnds().stream().map(of -> of(shelf, of)).toList();
   }
 
   private static EndLoad of(Candidate shelf, LoadCase of) {

@@ -6,10 +6,10 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
+import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.casework.Place;
 import fourpin.job.Job;
-import fourpin.job.Kick;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
@@ -18,14 +18,12 @@ import fourpin.measure.LazyList;
 import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
-import fourpin.measure.Source;
 import fourpin.measure.Sourced;
-import fourpin.strength.Section.Layer;
 import fourpin.strength.plate.Bent;
 import fourpin.strength.plate.MirroredPlate;
 import fourpin.strength.plate.Plate;
-import fourpin.strength.plate.Plate.Edges;
 import fourpin.strength.plate.Plate.Hold;
+import fourpin.strength.plate.PlateLoad;
 import fourpin.strength.plate.PlateSolver;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,10 +33,10 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * How far the bottom of each bay sags that stands on a kick: a plate that rests on the uprights at
- * its ends and on the kick in front, its back edge free. What it stands over in front of the kick
- * is left out; so is the back, which may hold the back edge up. Partitions are taken to stand on
- * something: they are told of where they do not.
+ * How far the bottom of each bay sags that stands on a kick, however its load lies: a plate that
+ * rests on the uprights at its ends and on the kick in front; its back edge is free, unless the job
+ * states a second board. Partitions are taken to stand on something here; {@link PartitionedBottom}
+ * tells what comes of it where they do not.
  */
 final class KickBottoms {
 
@@ -47,9 +45,13 @@ final class KickBottoms {
   private final Settings settings;
 
   /** Of bays alike once; whoever looks into cures may do so at the same time. */
-  private final Map<Bending, Double> bent = new ConcurrentHashMap<>();
+  private final Map<Loaded, Sag> bent = new ConcurrentHashMap<>();
 
-  private record Bending(double span, double pressure, Layer layer, Hold back) {}
+  /** What is bent, and what it carries along it besides its own weight, N/mm. */
+  private record Loaded(BottomPlate plate, double line, List<BottomLoad> ways) {}
+
+  /** How its load lies when it sags most, and by how much, mm. */
+  private record Sag(BottomLoad of, double mm) {}
 
   KickBottoms(Job job, BuiltCase built) {
     this.job = job;
@@ -63,15 +65,11 @@ final class KickBottoms {
   }
 
   List<Finding> findings() {
-    return bays().stream().filter(bay -> !holds(bay, sag(bay))).map(this::sags).toList();
+    return bays().stream().filter(bay -> !holds(bay, sag(bay).mm())).map(this::sags).toList();
   }
 
   private List<BaySpace> bays() {
-    return kick().isPresent() ? built.bays() : List.of();
-  }
-
-  private Optional<Kick> kick() {
-    return built.order().kick().filter(kick -> kick.height().isPositive());
+    return BottomPlate.kick(built).isPresent() ? built.bays() : List.of();
   }
 
   private Part bottom() {
@@ -86,53 +84,39 @@ final class KickBottoms {
     return bay.clear().size(Axis.X).mm();
   }
 
-  private double recess() {
-    return kick().map(Kick::recess).map(Length::mm).orElse(0.0);
+  private Sag sag(BaySpace bay) {
+    return sag(bay, thickness(), BottomPlate.back(built));
   }
 
-  /** Behind the front of the kick. */
-  private double depth() {
-    return bottom().box().size(Axis.Y).mm() - recess();
-  }
-
-  private double sag(BaySpace bay) {
-    return sag(bay, thickness(), Hold.FREE);
-  }
-
-  private double sag(BaySpace bay, double thickness, Hold back) {
+  private Sag sag(BaySpace bay, double thickness, Hold back) {
+    Length depth = bottom().box().size(Axis.Y);
+    List<BottomLoad> ways = BottomLoad.all(LoadCases.of(built.order(), bay.number(), depth));
+    BottomPlate plate = BottomPlate.of(job, built, span(bay), thickness, back);
     return bent.computeIfAbsent(
-        new Bending(span(bay), pressure(bay, thickness), layer(bay, thickness), back), this::sag);
+        new Loaded(plate, load(bay).value().value(), ways), KickBottoms::most);
   }
 
-  /** Its own weight with it, N/mm². */
-  private double pressure(BaySpace bay, double thickness) {
-    double line = load(bay).value().value() * depth() / bottom().box().size(Axis.Y).mm();
-    return (line + new Section(List.of(layer(bay, thickness))).weight()) / depth();
-  }
-
-  private double sag(Bending of) {
-    Plate plate =
-        Plate.even(
-            of.span(),
-            depth(),
-            of.layer().matter().flat().plate(of.layer().thickness()),
-            new Edges(Hold.HINGED, Hold.HINGED, Hold.HINGED, of.back()),
-            List.of());
-    return new MirroredPlate(plate, PlateSolver.PARTS)
-        .under(List.of(plate.evenly(of.pressure())))
-        .map(bent -> most(plate, bent))
+  /** Of those that sag it alike, the first. */
+  private static Sag most(Loaded of) {
+    Plate plate = of.plate().plate();
+    MirroredPlate solver = new MirroredPlate(plate, PlateSolver.PARTS);
+    return of.ways().stream()
+        .map(way -> new Sag(way, sag(of, way, plate, solver)))
+        .reduce((one, other) -> other.mm() > one.mm() ? other : one)
         .orElseThrow();
   }
 
-  private static double most(Plate plate, Bent bent) {
-    return Math.max(bent.deepest(), bent.deflection(plate.length() / 2, plate.depth()));
-  }
-
-  private Layer layer(BaySpace bay, double thickness) {
-    Layer whole =
-        new Layer(
-            "bottom", Matters.of(job.material(bottom().material())), depth(), thickness, 0, 0);
-    return new Section(List.of(whole)).asPlate(span(bay), depth()).layers().getFirst();
+  private static double sag(Loaded of, BottomLoad way, Plate plate, MirroredPlate solver) {
+    BottomPlate bottom = of.plate();
+    List<PlateLoad> own = List.of(plate.evenly(bottom.own() / bottom.depth()));
+    List<PlateLoad> all = new ArrayList<>(own);
+    Optional<PlateLoad> load = way.on(of.line(), 0, bottom.length(), bottom.behind());
+    load.ifPresent(all::add);
+    Optional<? extends Bent> bent =
+        way.of().equals(LoadCase.ONE_HALF) && load.isPresent()
+            ? solver.underLeftOf(own, load.get())
+            : solver.under(all);
+    return BottomPlate.most(bent.orElseThrow());
   }
 
   private Figure load(BaySpace bay) {
@@ -158,36 +142,23 @@ final class KickBottoms {
   }
 
   private Figure now(BaySpace bay) {
+    Sag sag = sag(bay);
     return new Figure(
         id(bay, "sag"),
-        "sag of the bottom of bay "
-            + bay.number()
-            + " between the uprights, behind the kick, its back edge free",
-        mm(sag(bay)),
-        "max w(x, y)" + PlateFigures.BENDING + ", and along three edges",
-        inputs(bay),
+        "sag of the bottom of bay %s between the uprights, behind the kick, %s, the load %s"
+            .formatted(bay.number(), BottomPlate.held(built), sag.of().place()),
+        mm(sag.mm()),
+        BottomPlate.BENDING + BottomLoad.PRESSURE,
+        inputs(bay, sag.of()),
         PlateFigures.PLATE);
   }
 
-  private List<Input> inputs(BaySpace bay) {
+  private List<Input> inputs(BaySpace bay, BottomLoad way) {
     Figure load = load(bay);
-    Layer layer = layer(bay, thickness());
-    Flat flat = layer.matter().flat();
     List<Input> inputs = new ArrayList<>();
     inputs.add(new Input("q", load.title(), load.value(), load.source()));
-    inputs.add(
-        new Input(
-            "g",
-            "its own weight",
-            Quantity.of(new Section(List.of(layer)).weight(), QuantityUnit.LINE_LOAD),
-            PlateFigures.PLATE));
-    inputs.add(new Input("L", "clear width of the bay", mm(span(bay)), Source.GEOMETRY));
-    inputs.add(new Input("D", "depth behind the front of the kick", mm(depth()), Source.GEOMETRY));
-    inputs.add(new Input("t", "thickness", mm(thickness()), Source.GEOMETRY));
-    inputs.add(flat.along().input("E₁", "modulus of elasticity along"));
-    inputs.add(flat.across().input("E₂", "modulus of elasticity across"));
-    inputs.add(flat.shear().input("G", "shear modulus in its plane"));
-    inputs.add(flat.poisson().input("ν", "Poisson ratio"));
+    inputs.addAll(way.inputs());
+    inputs.addAll(BottomPlate.of(job, built, span(bay)).inputs("clear width of the bay"));
     return inputs;
   }
 
@@ -205,20 +176,21 @@ final class KickBottoms {
   }
 
   private Finding sags(BaySpace bay) {
-    Quantity now = mm(sag(bay));
-    Quantity years = mm(sag(bay) * creep().number());
+    Sag most = sag(bay);
+    Quantity now = mm(most.mm());
+    Quantity years = mm(most.mm() * creep().number());
     Quantity first = mm(limit(bay, Setting.SAG_LIMIT));
     Quantity last = mm(limit(bay, Setting.SAG_LIMIT_YEARS));
     return new Finding(
         Severity.DOUBT,
         "bottom-sags",
-        ("the bottom of bay "
-                + bay.number()
-                + " sags by %s now and %s after years between the uprights behind its kick, the back"
-                + " not counted on; %s and %s are allowed")
+        "the bottom of bay %s sags by %s now and %s after years between the uprights behind its kick, %s, with %s, the back not counted on; %s and %s are allowed"
             .formatted(
+                bay.number(),
                 now.textBeside(first, job.unit()),
                 years.textBeside(last, job.unit()),
+                BottomPlate.held(built),
+                most.of().words(job.unit()),
                 first.textBeside(now, job.unit()),
                 last.textBeside(years, job.unit())),
         List.of(now(bay), years(bay)),
@@ -231,30 +203,37 @@ final class KickBottoms {
   }
 
   private List<Remedy> cures(BaySpace bay) {
-    List<Remedy> all = new ArrayList<>(List.of(kickBehind(bay)));
+    List<Remedy> all = new ArrayList<>();
+    if (BottomPlate.back(built) == Hold.FREE) {
+      all.add(kickBehind(bay));
+    }
     thicker(bay).stream()
         .mapToObj(
             thick ->
                 new Remedy(
                     "make the bottom at least %s thick, of the same material: it then sags %s"
-                        .formatted(text(thick), words(sag(bay, thick, Hold.FREE))),
+                        .formatted(
+                            text(thick), words(sag(bay, thick, BottomPlate.back(built)).mm())),
                     "wood and weight"))
         .forEach(all::add);
     return all;
   }
 
   private Remedy kickBehind(BaySpace bay) {
-    double then = sag(bay, thickness(), Hold.HINGED);
+    double then = sag(bay, thickness(), Hold.HINGED).mm();
     return new Remedy(
-        "stand a second kick board under its back edge from upright to upright: it then sags %s, %s"
+        "stand a second kick board under its back edge from side to side, and set behind-kick to board: it then sags %s, %s"
             .formatted(
                 words(then), holds(bay, then) ? "which is allowed" : "which is still too much"),
-        "a board, in no cut list");
+        "a board, in no cut list",
+        Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board")));
   }
 
   private OptionalDouble thicker(BaySpace bay) {
     return LeastThickness.above(
-        thickness(), job.unit(), thick -> holds(bay, sag(bay, thick, Hold.FREE)));
+        thickness(),
+        job.unit(),
+        thick -> holds(bay, sag(bay, thick, BottomPlate.back(built)).mm()));
   }
 
   private String text(double mm) {

@@ -53,6 +53,11 @@ record LoadCases(Optional<Sourced> things, double depth, Sourced hand) {
     return loaded().stream().filter(of -> !of.equals(LoadCase.ONE_HALF)).toList();
   }
 
+  /** Those that bring half of themselves to each end, a hand in the middle among them. */
+  List<LoadCase> onBothEnds() {
+    return all().stream().filter(of -> !of.equals(LoadCase.ONE_HALF)).toList();
+  }
+
   /** All but its load spread evenly. */
   List<LoadCase> uneven() {
     return all().stream().filter(of -> !of.equals(LoadCase.EVEN)).toList();

@@ -71,17 +71,17 @@ final class ShelfReader {
             section(shelf), span.value().value(), overhang(shelf, span), load.value().value()),
         span,
         load,
-        standing(shelf),
+        standing(shelf, space(shelf)),
         bearing(shelf),
         limits(material(shelf)),
         doubt());
   }
 
-  private Optional<Sourced> standing(Part shelf) {
-    return ShelfLoad.depthOfRow(built.order(), space(shelf).number(), shelf.box().size(Axis.Y));
+  private Optional<Sourced> standing(Part shelf, BaySpace bay) {
+    return ShelfLoad.depthOfRow(built.order(), bay.number(), shelf.box().size(Axis.Y));
   }
 
-  /** The bottom of one bay, its ends in joints, its load spread evenly. */
+  /** The bottom of one bay, its ends in joints. */
   ShelfOnSupports bottom(Part bottom, BaySpace bay) {
     String prefix = Figure.id(built.order().name(), "bottom-" + bay.number());
     Figure span =
@@ -102,7 +102,7 @@ final class ShelfReader {
         new LoadedShelf(section(bottom), span.value().value(), 0, load.value().value()),
         span,
         load,
-        Optional.empty(),
+        standing(bottom, bay),
         new Bearing.WholeEnd(),
         limits(material(bottom)),
         doubt());

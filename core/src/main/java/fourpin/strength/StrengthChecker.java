@@ -40,7 +40,8 @@ public final class StrengthChecker {
     answers.addAll(shelves.answers());
     findings.addAll(shelves.findings());
     PartitionFeet feet = new PartitionFeet(job, built, reader, stack.standing());
-    findings.addAll(feet.findings());
+    PartitionedBottom parted = new PartitionedBottom(job, built, feet);
+    parted.finding().ifPresent(findings::add);
     KickBottoms bottoms = new KickBottoms(job, built);
     findings.addAll(bottoms.findings());
     BottomJoints joints = new BottomJoints(job, built, reader);
@@ -56,7 +57,9 @@ public final class StrengthChecker {
             built.order().name(),
             climate.figures(),
             bow.all(),
-            Stream.of(feet.all(), bottoms.all(), joints.all()).flatMap(List::stream).toList(),
+            Stream.of(feet.all(), parted.all(), bottoms.all(), joints.all())
+                .flatMap(List::stream)
+                .toList(),
             racking,
             standing.all(),
             stack.figures(),

@@ -16,6 +16,8 @@ import fourpin.job.Joint;
 import fourpin.job.Load;
 import fourpin.job.Material;
 import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
@@ -87,5 +89,109 @@ class KickBottomsTest {
     Strength strength = check(flat, "3/4");
     assertThat(ofKind(strength, "bottom-sags")).isEmpty();
     assertThat(strength.cases().getFirst().feet()).isEmpty();
+  }
+
+  /**
+   * Average books, less deep than the bottom, may stand against the back, where nothing holds it.
+   */
+  @Test
+  void aRowAgainstTheBackBendsABottomMost() {
+    CaseDraft draft = low();
+    draft.load = Optional.of(new Load.Holds("books, average"));
+    Strength strength = check(draft, "3/4");
+    Figure sag = figure(strength, "bottom-1-sag");
+    assertThat(sag.title()).endsWith("the load in a row against the back");
+    assertThat(sag.value().value()).isCloseTo(ritz(sag, 1), withPercentage(1));
+    assertThat(ofKind(strength, "bottom-sags").getFirst().what())
+        .contains("with its load in a row 6.5 in deep against the back");
+  }
+
+  /** What partitions bring down bends it from side to side; the plate is held against a series. */
+  @Test
+  void aPartitionOnNothingBendsTheWholeBottom() {
+    Strength strength = check(parted(), "3/4");
+    Figure sag = figure(strength, "bottom-sag");
+    assertThat(sag.value().value()).isCloseTo(ritz(sag, 2), withPercentage(1));
+    assertThat(sag.value().value()).isGreaterThan(5 * mm(strength, "bottom-1-sag"));
+    Finding found = ofKind(strength, "partition-sinks").getFirst();
+    assertThat(found.severity()).isEqualTo(Severity.DOUBT);
+    assertThat(found.remedies()).extracting(Remedy::what).anyMatch(c -> c.endsWith("is allowed"));
+    assertThat(ofKind(strength, "partition-foot")).isEmpty();
+  }
+
+  /** As its cures say: blocks carry partitions, a board carries the back edge as well. */
+  @Test
+  void whatStandsBehindTheKickCarries() {
+    Strength blocks = check(behind("blocks"), "3/4");
+    assertThat(ofKind(blocks, "partition-sinks")).isEmpty();
+    Strength board = check(behind("board"), "3/4");
+    assertThat(ofKind(board, "partition-sinks")).isEmpty();
+    assertThat(mm(board, "bottom-1-sag")).isLessThan(mm(blocks, "bottom-1-sag") / 5);
+    assertThat(ofKind(board, "bottom-sags")).isEmpty();
+  }
+
+  private static CaseDraft parted() {
+    CaseDraft draft = low();
+    draft.bays = List.of(SampleJobs.bay(2), SampleJobs.bay(2));
+    draft.load = Optional.of(new Load.Holds("books, average"));
+    return draft;
+  }
+
+  private static CaseDraft behind(String what) {
+    CaseDraft draft = parted();
+    draft.settings = draft.settings.with(Setting.BEHIND_KICK, new SettingValue.OfChoice(what));
+    return draft;
+  }
+
+  private static Figure figure(Strength strength, String end) {
+    return strength.cases().getFirst().figures().stream()
+        .filter(f -> f.id().endsWith("/" + end))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Double> inputs(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(i -> i.symbol().equals(symbol))
+        .map(i -> i.value().value())
+        .toList();
+  }
+
+  private static double input(Figure figure, String symbol) {
+    return inputs(figure, symbol).getFirst();
+  }
+
+  /** From the inputs that the figure prints; between partitions lie the bays. */
+  private static double ritz(Figure sag, int bays) {
+    double depth = input(sag, "D");
+    double length = input(sag, "L");
+    List<BottomRitz.Patch> patches = new ArrayList<>();
+    patches.add(new BottomRitz.Patch(input(sag, "g") / depth, 0, length, 0, depth));
+    for (int i = 0; i < bays; i++) {
+      double from = inputs(sag, "y₁").get(i);
+      double to = inputs(sag, "y₂").get(i);
+      double cut = to - depth;
+      double left = i == 0 ? 0 : inputs(sag, "b").get(i - 1);
+      double right = i == bays - 1 ? length : inputs(sag, "a").get(i);
+      double line = inputs(sag, "q").get(i);
+      patches.add(new BottomRitz.Patch(line / (to - from), left, right, from - cut, to - cut));
+      if (i < bays - 1) {
+        double wide = inputs(sag, "b").get(i) - right;
+        double shelves = inputs(sag, "R").get(i) / wide / (to - from);
+        double rest = inputs(sag, "T").get(i) / wide / input(sag, "y₀");
+        patches.add(new BottomRitz.Patch(shelves, right, right + wide, from - cut, to - cut));
+        patches.add(new BottomRitz.Patch(rest, right, right + wide, 0, depth));
+      }
+    }
+    return new BottomRitz(
+            length,
+            depth,
+            input(sag, "t"),
+            input(sag, "E₁"),
+            input(sag, "E₂"),
+            input(sag, "G"),
+            input(sag, "ν"),
+            patches)
+        .backEdge(length / 2);
   }
 }
