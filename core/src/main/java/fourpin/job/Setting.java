@@ -234,6 +234,25 @@ public enum Setting {
       Source.published(
           "a state architect's weighing of 7.5 ft book stacks, structural engineers' mail archive",
           "25 lb/ft")),
+  TOP_LOAD(
+      "top-load",
+      Kind.LINE_LOAD,
+      "25 lb/ft",
+      "37 kg/m",
+      "0.1 kg/m",
+      "300 kg/m",
+      "load on tops on which no case of the job stands, and which can be reached",
+      practice(
+          "a row of books, as on shelves that state no load; no standard for bookcases asks for one")),
+  TOP_REACH(
+      "top-reach",
+      Kind.LENGTH,
+      "84 in",
+      "2100 mm",
+      "0 mm",
+      "4 m",
+      "height above the floor up to which things come to stand on a top; higher ones are taken to carry nothing",
+      practice("about as high as people put something up without a step")),
   ROW_DEPTH(
       "row-depth",
       Kind.LENGTH,

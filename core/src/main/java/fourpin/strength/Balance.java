@@ -8,6 +8,7 @@ import fourpin.casework.Part;
 import fourpin.job.Drawers;
 import fourpin.job.Job;
 import fourpin.measure.Gravity;
+import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -126,6 +127,9 @@ record Balance(List<Weight> weights) {
         }
       }
     }
+    if (load == Load.FORWARD && OpenTop.isOpen(job, built.order())) {
+      Stream.of(onTop(built)).filter(forward).forEach(weights::add);
+    }
     built
         .order()
         .drawers()
@@ -136,6 +140,16 @@ record Balance(List<Weight> weights) {
 
   private Balance and(List<Weight> others) {
     return new Balance(Stream.concat(weights.stream(), others.stream()).toList());
+  }
+
+  /** What is taken to stand on the top, as far forward as it may, and as high as it is deep. */
+  private static Weight onTop(BuiltCase built) {
+    Part top = built.part("T");
+    Length depth = top.box().size(Axis.Y);
+    LoadCases of = LoadCases.ofTop(built.order(), depth);
+    double newton = ShelfLoad.ofTop(built.order()).perMm(depth) * built.outside().size(Axis.X).mm();
+    double up = top.box().high().z().mm() + of.forward().middle(depth.mm());
+    return new Weight(Of.CONTENTS, newton, middle(top, of, of.forward()), up);
   }
 
   /** All of them at the height of the highest. */

@@ -12,6 +12,7 @@ import java.util.List;
  *     move between them
  * @param sides how far the sides bow under their shelves
  * @param feet what partitions bring down to the bottom, and how far that sags behind its kick
+ * @param top how its top carries what is taken to stand on it; nothing where nothing is
  * @param racking how far its top sways sideways, with the back and without
  * @param standing centre of gravity, pushes that tip it, anchors, load on the floor
  * @param stacked what a case that stands on another one does there; nothing for one on the floor
@@ -22,6 +23,7 @@ public record CaseAnswer(
     List<Figure> climate,
     List<Figure> sides,
     List<Figure> feet,
+    List<Figure> top,
     List<Figure> racking,
     List<Figure> standing,
     List<Figure> stacked,
@@ -31,6 +33,7 @@ public record CaseAnswer(
     climate = List.copyOf(climate);
     sides = List.copyOf(sides);
     feet = List.copyOf(feet);
+    top = List.copyOf(top);
     racking = List.copyOf(racking);
     standing = List.copyOf(standing);
     stacked = List.copyOf(stacked);
@@ -42,6 +45,7 @@ public record CaseAnswer(
     List<Figure> all = new ArrayList<>(climate);
     all.addAll(sides);
     all.addAll(feet);
+    all.addAll(top);
     all.addAll(racking);
     all.addAll(standing);
     all.addAll(stacked);

@@ -76,10 +76,7 @@ final class JointFigures {
   Figure load() {
     return figure(
         "joint-load",
-        "load on one end of the "
-            + (shelf.role() == Part.Role.BOTTOM
-                ? "bottom, its kick not counted on"
-                : "fixed shelf"),
+        "load on one end of the " + named(),
         force(read.loaded().reaction()),
         "(q + g) l / 2",
         List.of(
@@ -91,6 +88,14 @@ final class JointFigures {
                 STATICS),
             new Input("l", "span", read.span().value(), read.span().source())),
         STATICS);
+  }
+
+  private String named() {
+    return switch (shelf.role()) {
+      case BOTTOM -> "bottom, its kick not counted on";
+      case TOP -> "top";
+      default -> "fixed shelf";
+    };
   }
 
   /** How deep the shelf stands in the side. */

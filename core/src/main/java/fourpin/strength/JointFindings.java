@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Fixed shelves whose joints carry more than wood and screws are allowed. */
+/** Fixed shelves, bottoms and tops whose joints carry more than wood and screws are allowed. */
 final class JointFindings {
 
   private final Job job;
@@ -45,7 +45,7 @@ final class JointFindings {
         ? Optional.empty()
         : Optional.of(
             finding(
-                isBottom() ? Severity.DOUBT : Severity.ERROR,
+                isEnd() ? Severity.DOUBT : Severity.ERROR,
                 "%s: %sthe end presses on its dado with %s; %s are allowed"
                     .formatted(
                         names(),
@@ -78,7 +78,7 @@ final class JointFindings {
     List<Figure> shown = new ArrayList<>(List.of(load));
     shown.addAll(allowed);
     return finding(
-        isBottom() ? Severity.DOUBT : severity,
+        isEnd() ? Severity.DOUBT : severity,
         "%s: %sthe most loaded screw of an end carries %s; in end grain, for loads that stay, %s are allowed"
             .formatted(names(), lying(figures.pulling()), text(load), limits),
         shown,
@@ -138,16 +138,29 @@ final class JointFindings {
     return load.of().equals(LoadCase.EVEN) ? "" : "with " + load.of().words(job.unit()) + ", ";
   }
 
-  private boolean isBottom() {
-    return shelves.getFirst().role() == Part.Role.BOTTOM;
+  /** Of a bottom, which a kick carries too, and of a top, whose load is assumed: a doubt. */
+  private boolean isEnd() {
+    return role() == Part.Role.BOTTOM || role() == Part.Role.TOP;
+  }
+
+  private Part.Role role() {
+    return shelves.getFirst().role();
   }
 
   private String key() {
-    return isBottom() ? "bottom" : "fixed-shelves";
+    return switch (role()) {
+      case BOTTOM -> "bottom";
+      case TOP -> "top";
+      default -> "fixed-shelves";
+    };
   }
 
   private String names() {
-    return isBottom() ? "the bottom, its kick not counted on" : fixed();
+    return switch (role()) {
+      case BOTTOM -> "the bottom, its kick not counted on";
+      case TOP -> "the top, under the load that top-load assumes";
+      default -> fixed();
+    };
   }
 
   private String fixed() {

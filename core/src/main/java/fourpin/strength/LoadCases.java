@@ -27,6 +27,12 @@ record LoadCases(Optional<Sourced> things, double depth, Sourced hand) {
         ShelfLoad.depthOfRow(order, bay, depth), depth.mm(), hand(order.settings()));
   }
 
+  /** Of what is taken to stand on a top. */
+  static LoadCases ofTop(CaseOrder order, Length depth) {
+    return new LoadCases(
+        ShelfLoad.depthOfUnnamedRow(order, depth), depth.mm(), hand(order.settings()));
+  }
+
   static Sourced hand(Settings settings) {
     return new Sourced(
         Quantity.of(settings.number(Setting.HAND_PUSH), QuantityUnit.FORCE),

@@ -6,6 +6,7 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The cross section of a shelf: rectangles that bend as one, each with its own stiffness
@@ -77,6 +78,15 @@ public record Section(List<Layer> layers) {
     double outer() {
       return modulus() * matter.outer();
     }
+  }
+
+  /** The same with a panel, its first layer, of another thickness, mm. */
+  Section withPanel(double thickness) {
+    Layer panel = layers.getFirst();
+    Layer other =
+        new Layer(
+            panel.name(), panel.matter(), panel.width(), thickness, panel.front(), panel.top());
+    return new Section(Stream.concat(Stream.of(other), layers.stream().skip(1)).toList());
   }
 
   /**

@@ -56,13 +56,21 @@ public record ShelfLoad(String what, Sourced given) {
    * deeper than the shelf.
    */
   static Optional<Sourced> depthOfRow(CaseOrder order, int bay, Length shelf) {
+    return depthOfThings(order, bay).or(() -> depthOfUnnamedRow(order, shelf));
+  }
+
+  static Optional<Sourced> depthOfUnnamedRow(CaseOrder order, Length shelf) {
     Length usual = order.settings().length(Setting.ROW_DEPTH);
-    return depthOfThings(order, bay)
-        .or(
-            () ->
-                Optional.of(
-                        new Sourced(Quantity.of(usual), order.settings().source(Setting.ROW_DEPTH)))
-                    .filter(_ -> usual.isLessThan(shelf)));
+    return Optional.of(new Sourced(Quantity.of(usual), order.settings().source(Setting.ROW_DEPTH)))
+        .filter(_ -> usual.isLessThan(shelf));
+  }
+
+  /** Of a top, of which no job states what stands there. */
+  static ShelfLoad ofTop(CaseOrder order) {
+    return new ShelfLoad(
+        "load taken to stand on it, which no job states",
+        new Sourced(
+            order.settings().load(Setting.TOP_LOAD), order.settings().source(Setting.TOP_LOAD)));
   }
 
   private static ShelfLoad unstated(CaseOrder order) {

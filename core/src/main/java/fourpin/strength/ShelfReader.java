@@ -83,7 +83,28 @@ final class ShelfReader {
 
   /** The bottom of one bay, its ends in joints. */
   ShelfOnSupports bottom(Part bottom, BaySpace bay) {
-    String prefix = Figure.id(built.order().name(), "bottom-" + bay.number());
+    return inJoints(
+        bottom,
+        bay,
+        "bottom-" + bay.number(),
+        ShelfLoad.of(built.order(), bay.number()),
+        standing(bottom, bay));
+  }
+
+  /** The top of one bay likewise, under what is taken to stand on it. */
+  ShelfOnSupports top(BaySpace bay) {
+    Part top = built.part("T");
+    return inJoints(
+        top,
+        bay,
+        "top",
+        ShelfLoad.ofTop(built.order()),
+        ShelfLoad.depthOfUnnamedRow(built.order(), top.box().size(Axis.Y)));
+  }
+
+  private ShelfOnSupports inJoints(
+      Part part, BaySpace bay, String name, ShelfLoad carries, Optional<Sourced> standing) {
+    String prefix = Figure.id(built.order().name(), name);
     Figure span =
         new Figure(
             prefix + "/span",
@@ -92,19 +113,17 @@ final class ShelfReader {
             "W",
             List.of(input("W", "clear width of the bay", bay.clear().size(Axis.X))),
             Source.GEOMETRY);
-    Figure load =
-        ShelfLoad.of(built.order(), bay.number())
-            .figure(prefix + "/load", bottom.box().size(Axis.Y));
+    Figure load = carries.figure(prefix + "/load", part.box().size(Axis.Y));
     return new ShelfOnSupports(
         built.order().name(),
-        bottom.mark(),
+        part.mark(),
         prefix,
-        new LoadedShelf(section(bottom), span.value().value(), 0, load.value().value()),
+        new LoadedShelf(section(part), span.value().value(), 0, load.value().value()),
         span,
         load,
-        standing(bottom, bay),
+        standing,
         new Bearing.WholeEnd(),
-        limits(material(bottom)),
+        limits(material(part)),
         doubt());
   }
 

@@ -7,6 +7,7 @@ import fourpin.measure.Figure;
 import fourpin.measure.LazyList;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** From casework to what it carries. */
@@ -46,6 +47,8 @@ public final class StrengthChecker {
     findings.addAll(bottoms.findings());
     BottomJoints joints = new BottomJoints(job, built, reader);
     findings.addAll(joints.findings());
+    Optional<OpenTop> top = OpenTop.of(job, built, reader, plates);
+    top.map(OpenTop::findings).ifPresent(findings::addAll);
     findings.addAll(TallSides.of(job, built, bow.all()));
     findings.addAll(climate.findings());
     StandingFigures standing = new StandingFigures(job, built, stack);
@@ -60,6 +63,7 @@ public final class StrengthChecker {
             Stream.of(feet.all(), parted.all(), bottoms.all(), joints.all())
                 .flatMap(List::stream)
                 .toList(),
+            top.map(OpenTop::all).orElse(List.of()),
             racking,
             standing.all(),
             stack.figures(),

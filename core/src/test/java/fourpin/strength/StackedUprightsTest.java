@@ -18,9 +18,12 @@ import fourpin.job.JobDraft;
 import fourpin.job.Joint;
 import fourpin.job.Material;
 import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
+import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +50,9 @@ class StackedUprightsTest {
   }
 
   private static CaseOrder base(String width, int bays) {
-    return draft("Base", width, "30", bays(bays)).order();
+    CaseDraft draft = draft("Base", width, "30", bays(bays));
+    draft.settings = draft.settings.with(Setting.TOP_REACH, new SettingValue.OfLength(Length.ZERO));
+    return draft.order();
   }
 
   private static CaseOrder standing(CaseDraft draft) {

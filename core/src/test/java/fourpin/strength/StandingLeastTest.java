@@ -24,6 +24,7 @@ import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
+import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -45,7 +46,11 @@ class StandingLeastTest {
     draft.bays = List.of(SampleJobs.bay(4));
     draft.load = Optional.of(new Load.Holds("books, paperback"));
     draft.kick = Optional.of(new Kick(in("3 1/2"), in(recess), "ply"));
-    draft.settings = draft.settings.with(Setting.FLOOR_SLOPE, new SettingValue.OfNumber(5));
+    draft.settings =
+        draft
+            .settings
+            .with(Setting.FLOOR_SLOPE, new SettingValue.OfNumber(5))
+            .with(Setting.TOP_REACH, new SettingValue.OfLength(Length.ZERO));
     draft.doors = perBay == 0 ? Optional.empty() : Optional.of(doors(perBay));
     return SampleJobs.job(draft.order());
   }

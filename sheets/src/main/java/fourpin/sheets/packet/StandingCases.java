@@ -15,8 +15,8 @@ final class StandingCases {
 
   private static final String RULES =
       "Worked out for a case that stands free on a floor that falls forward as its rows say, doors shut and as heavy as if they were of the "
-          + "case's material, things in the middle of their shelves, unless a row says otherwise; nothing is taken to stand beside it, whatever alcove or row of cases it is planned for, until it is fastened there; a child that climbs the shelves and earthquakes are not counted. Tops are judged only under a case that stands on them: what else "
-          + "is put on top, no job states. Drawers count where the job states them, full and pulled out in front; Fourpin does not plan how they are made. In the United States, 16 CFR 1261 and ASTM "
+          + "case's material, things in the middle of their shelves, unless a row says otherwise; nothing is taken to stand beside it, whatever alcove or row of cases it is planned for, until it is fastened there; a child that climbs the shelves and earthquakes are not counted. What stands on tops no job states: what is taken "
+          + "to stand there can tip a case too where it turns it forward. Drawers count where the job states them, full and pulled out in front; Fourpin does not plan how they are made. In the United States, 16 CFR 1261 and ASTM "
           + "F2057 cover clothing storage and leave bookcases and built-in units out; ASTM F3096 covers restraints alone. "
           + "In Europe, EN 14749 and EN 16121 with the tests of EN 16122 cover storage furniture, and units above 1 m are tested; their "
           + "forces are not printed here. No standard that was found asks for a strength of a bookcase's anchors. What holds a "
@@ -37,6 +37,14 @@ final class StandingCases {
           + "Stiffness of joints and the push are cautious settings, not tests; face frame and doors are not counted on, nor "
           + "is a thin back that buckles.";
 
+  private static final String TOP =
+      "No job states what comes to stand on a top. This one is judged as a shelf in joints over the widest bay, its going on "
+          + "over partitions and the back not counted on, under the load that top-load says (common practice, not a standard), spread "
+          + "evenly, in a row along the front edge and on one half of its length alone, and under a hand on its front edge. Nobody may sit or stand on it.";
+
+  private static final String NO_TOP =
+      "Nothing is taken to stand on its top: another case does, which is judged with what it brings, or it is higher than top-reach.";
+
   private static final String STACKED =
       "Middle over middle, backs in line. A case on another one needs a fixing of its own: screws from inside through its "
           + "bottom into the top below, and the lower case fastened to the wall as well. Both together are judged as one body that "
@@ -56,6 +64,8 @@ final class StandingCases {
       blocks.add(new Block.Heading(answer.caseName() + ": standing and wall"));
       blocks.add(table(Stream.concat(answer.standing().stream(), answer.feet().stream()).toList()));
       blocks.add(Block.Paragraph.of(ANCHORS));
+      blocks.add(new Block.Heading(answer.caseName() + ": top"));
+      blocks.addAll(top(answer));
       if (!answer.stacked().isEmpty()) {
         blocks.add(new Block.Heading(answer.caseName() + ": on the case below"));
         blocks.add(Block.Paragraph.of(STACKED));
@@ -73,6 +83,13 @@ final class StandingCases {
     }
     blocks.add(Block.Paragraph.of(RULES));
     return blocks;
+  }
+
+  /** What was taken to stand there is said, since no job states it. */
+  private List<Block> top(CaseAnswer answer) {
+    return answer.top().isEmpty()
+        ? List.of(Block.Paragraph.of(NO_TOP))
+        : List.of(Block.Paragraph.of(TOP), table(answer.top()));
   }
 
   private Table table(List<Figure> figures) {
