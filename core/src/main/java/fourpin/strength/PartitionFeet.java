@@ -124,7 +124,8 @@ final class PartitionFeet {
     return new Finding(
         Severity.NOTE,
         "partition-foot",
-        words() + " the kick holds it up in front alone, and it bends within what is allowed",
+        words()
+            + ", which stands off the floor; the kick holds it up in front alone, and it bends within what is allowed",
         all(),
         place(),
         List.of(block()));
@@ -133,8 +134,7 @@ final class PartitionFeet {
   /** What they do, at the beginning of what is said of it. */
   String words() {
     double most = all().stream().mapToDouble(f -> f.value().value()).max().orElse(0);
-    return "a partition brings up to %s down to the bottom, which stands off the floor;"
-        .formatted(force(most).text(job.unit()));
+    return "a partition brings up to %s down to the bottom".formatted(force(most).text(job.unit()));
   }
 
   Place place() {
@@ -144,7 +144,7 @@ final class PartitionFeet {
 
   static Remedy block() {
     return new Remedy(
-        "stand a block under the bottom behind the kick, below each partition, and set behind-kick to blocks",
+        "stand a block behind the kick below each partition, and set behind-kick to blocks",
         "a scrap for each, in no cut list",
         Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "blocks")));
   }

@@ -26,7 +26,6 @@ import fourpin.strength.plate.PlateSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The bottom of a case with partitions that stands on a kick: a partition stands on the kick in
@@ -186,7 +185,8 @@ final class PartitionedBottom {
   private Figure now() {
     return figure(
         "bottom-sag",
-        "sag of the bottom from side to side under its partitions and what stands on it, behind the kick, its back edge free, the load "
+        "sag of the bottom from side to side under its partitions, %s, the load "
+                .formatted(BottomPlate.held(built))
             + sag.get().of().place(),
         sag.get().mm(),
         BottomPlate.BENDING + PRESSURE,
@@ -237,7 +237,7 @@ final class PartitionedBottom {
     return new Finding(
         Severity.DOUBT,
         "partition-sinks",
-        "%s behind the kick nothing but the bottom carries that: with %s it bends by %s now and %s after years from side to side, the back not counted on, and what stands on it sinks along; %s and %s are allowed, as over the narrowest bay"
+        "%s, which nothing carries behind the kick: with %s it bends by %s now and %s after years from side to side, the back not counted on; %s and %s are allowed, as over the narrowest bay"
             .formatted(
                 feet.words(),
                 sag.get().of().words(job.unit()),
@@ -245,7 +245,7 @@ final class PartitionedBottom {
                 years.textBeside(last, job.unit()),
                 first.textBeside(now, job.unit()),
                 last.textBeside(years, job.unit())),
-        Stream.concat(feet.all().stream(), all().stream()).toList(),
+        all(),
         feet.place(),
         LazyList.of(this::cures));
   }
@@ -257,7 +257,7 @@ final class PartitionedBottom {
   private Remedy kickBehind() {
     double then = sag(thickness(), Hold.HINGED).mm();
     return new Remedy(
-        "stand a second kick board under its back edge from side to side, and set behind-kick to board: it then bends %s, %s"
+        "stand a second kick board under its back edge, and set behind-kick to board: it then bends %s, %s"
             .formatted(words(then), holds(then) ? "which is allowed" : "which is still too much"),
         "a board, in no cut list",
         Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board")));

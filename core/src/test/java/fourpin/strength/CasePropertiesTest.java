@@ -43,10 +43,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 @ExtendWith(CommaDecimals.class)
 class CasePropertiesTest {
 
-  private static final int JOBS = 8;
+  private static final int JOBS = 12;
 
   /** Of figures, so that what is refused does not leave nothing to hold. */
-  private static final int LEAST_HELD = 10;
+  private static final int LEAST_HELD = 20;
 
   /** Rounding of sums, and of meshes that do not lie alike. */
   private static final double SAME = 1e-6;
