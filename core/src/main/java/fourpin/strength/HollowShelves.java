@@ -291,6 +291,7 @@ final class HollowShelves {
     double depth = read.section().depth();
     return verdict
         .shelf()
+        .cases()
         .row()
         .map(
             row ->
