@@ -35,7 +35,6 @@ final class OpenTop {
   private final Job job;
   private final BuiltCase built;
   private final ShelfReader reader;
-  private final BaySpace bay;
   private final ShelfOnSupports read;
   private final Verdict verdict;
   private final ShelfAnswer answer;
@@ -45,7 +44,6 @@ final class OpenTop {
     this.job = job;
     this.built = built;
     this.reader = reader;
-    this.bay = bay;
     this.read = reader.top(bay);
     this.verdict = new Verdict(Candidate.of(read, List.of()), plates);
     ShelfFigures figures = new ShelfFigures(read, verdict);
