@@ -165,7 +165,7 @@ final class JointFigures {
         "joint-bearing-allowed",
         "pressure allowed across the grain of the shelf, by Eurocode 5",
         stress(crush.value() * density * duration.number() / (margin.number() * larger.number())),
-        "c ρ k_mod / (γ_M γ_Q)",
+        "c ρ k_mod / (γ_M γ_Q), ρ in kg/m³",
         List.of(
             crush.sourced().input("c", "characteristic strength over density"),
             new Input(
