@@ -32,9 +32,12 @@ record BottomLoad(LoadCase of, End end, double from, double to) {
     BACK
   }
 
-  /** All of them; a hand on the front edge presses on the kick. */
+  /**
+   * All that may bend it most. On one half alone a load bends it nowhere more than spread evenly,
+   * since what lies on the other half lifts nothing; a hand on the front edge presses on the kick.
+   */
   static List<BottomLoad> all(LoadCases cases) {
-    return cases.loaded().stream().flatMap(of -> of(of, cases.depth())).toList();
+    return cases.loadedAllOver().stream().flatMap(of -> of(of, cases.depth())).toList();
   }
 
   private static Stream<BottomLoad> of(LoadCase of, double depth) {

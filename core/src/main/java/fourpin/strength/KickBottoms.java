@@ -19,7 +19,6 @@ import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
-import fourpin.strength.plate.Bent;
 import fourpin.strength.plate.MirroredPlate;
 import fourpin.strength.plate.Plate;
 import fourpin.strength.plate.Plate.Hold;
@@ -108,15 +107,9 @@ final class KickBottoms {
 
   private static double sag(Loaded of, BottomLoad way, Plate plate, MirroredPlate solver) {
     BottomPlate bottom = of.plate();
-    List<PlateLoad> own = List.of(plate.evenly(bottom.own() / bottom.depth()));
-    List<PlateLoad> all = new ArrayList<>(own);
-    Optional<PlateLoad> load = way.on(of.line(), 0, bottom.length(), bottom.behind());
-    load.ifPresent(all::add);
-    Optional<? extends Bent> bent =
-        way.of().equals(LoadCase.ONE_HALF) && load.isPresent()
-            ? solver.underLeftOf(own, load.get())
-            : solver.under(all);
-    return BottomPlate.most(bent.orElseThrow());
+    List<PlateLoad> all = new ArrayList<>(List.of(plate.evenly(bottom.own() / bottom.depth())));
+    way.on(of.line(), 0, bottom.length(), bottom.behind()).ifPresent(all::add);
+    return solver.under(all).map(BottomPlate::most).orElseThrow();
   }
 
   private Figure load(BaySpace bay) {

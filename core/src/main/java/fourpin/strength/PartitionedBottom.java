@@ -103,13 +103,8 @@ final class PartitionedBottom {
         .orElseThrow();
   }
 
-  /** Loaded on one half alone it bends less. */
   private List<BottomLoad> ways() {
-    return built.bays().stream()
-        .flatMap(bay -> ways(bay).stream())
-        .filter(way -> !way.of().equals(LoadCase.ONE_HALF))
-        .distinct()
-        .toList();
+    return built.bays().stream().flatMap(bay -> ways(bay).stream()).distinct().toList();
   }
 
   private List<BottomLoad> ways(BaySpace bay) {

@@ -24,8 +24,11 @@ import fourpin.measure.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Bottoms that a kick carries in front and nothing at the back. */
 @ExtendWith(CommaDecimals.class)
@@ -128,6 +131,36 @@ class KickBottomsTest {
     assertThat(ofKind(board, "partition-sinks")).isEmpty();
     assertThat(mm(board, "bottom-1-sag")).isLessThan(mm(blocks, "bottom-1-sag") / 5);
     assertThat(ofKind(board, "bottom-sags")).isEmpty();
+  }
+
+  /** Which is why no bottom is bent by it: what lies on the other half lifts nothing. */
+  @ParameterizedTest
+  @ValueSource(longs = {2, 23})
+  void onOneHalfALoadBendsItNowhereMore(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < 10; i++) {
+      double length = random.nextDouble(200, 1200);
+      double depth = random.nextDouble(100, 500);
+      double across = random.nextDouble(500, 9000);
+      BottomRitz evenly = loaded(length, depth, across, length);
+      BottomRitz half = loaded(length, depth, across, length / 2);
+      for (int at = 1; at < 20; at++) {
+        double x = length * at / 20;
+        assertThat(half.backEdge(x)).isPositive().isLessThan(evenly.backEdge(x));
+      }
+    }
+  }
+
+  private static BottomRitz loaded(double length, double depth, double across, double to) {
+    return new BottomRitz(
+        length,
+        depth,
+        18,
+        9000,
+        across,
+        600,
+        0.1,
+        List.of(new BottomRitz.Patch(0.001, 0, to, 0, depth)));
   }
 
   private static CaseDraft parted() {
