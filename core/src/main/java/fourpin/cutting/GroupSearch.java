@@ -78,11 +78,14 @@ final class GroupSearch {
     }
   }
 
+  /** Where a sheet of several groups is not found again, they choose their own. */
   private void take(Attempted next, Searches how) {
     Layout layout = cut(next, how);
     if (next.parting.suits(layout)) {
       found.add(layout);
       best = Ascent.isBetter(layout, best.layout) ? new Shared(next, layout) : best;
+    } else {
+      take(new Attempted(next.parting.placed(layout), next.way), how);
     }
   }
 

@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -29,6 +31,12 @@ final class Merging {
 
   /** The same where time is up and parts have no place yet. */
   private static final int MOST_HURRIED = 10;
+
+  /**
+   * Groups that are found no place on a sheet beside others, after which it counts as full: with
+   * many groups one sheet would use up the tries for all.
+   */
+  private static final int FULL = 3;
 
   private static final long COVER_STEPS = 5_000_000;
 
@@ -133,9 +141,10 @@ final class Merging {
 
   private List<Together> filling(List<Together> left, StockSheet sheet) {
     List<Together> filling = new ArrayList<>();
+    int before = failures;
     for (Together group : left) {
       filling.add(group);
-      if (!fits(filling, sheet)) {
+      if (failures - before >= FULL || !fits(filling, sheet)) {
         filling.removeLast();
       }
     }
@@ -162,10 +171,10 @@ final class Merging {
   }
 
   private boolean found(List<Together> its, StockSheet sheet) {
-    if (tries >= MOST_TRIES || failures >= (watch.enough() ? MOST_HURRIED : MOST_FAILURES)) {
+    if (tries >= MOST_TRIES || failures >= mostFailures()) {
       return false;
     }
-    List<Part> parts = its.stream().flatMap(group -> parts(group).stream()).toList();
+    List<Part> parts = parts(its);
     Ties ties = problem.ties().ofMatched().among(parts);
     List<StockSheet> one = List.of(sheet.with(Supply.of(1)));
     boolean fits =
@@ -175,8 +184,21 @@ final class Merging {
     return fits;
   }
 
+  /** Enough to fill a sheet for every other group. */
+  private int mostFailures() {
+    int most = watch.enough() ? MOST_HURRIED : MOST_FAILURES;
+    return isOfFew(problem) ? most : Math.max(most, FULL * groups.size() / 2);
+  }
+
   private List<Part> parts(Together group) {
-    return problem.parts().stream().filter(p -> group.marks().contains(p.mark())).toList();
+    return parts(List.of(group));
+  }
+
+  /** In the problem's order, in which they are laid out again: another may not fit. */
+  private List<Part> parts(List<Together> its) {
+    Set<String> marks =
+        its.stream().flatMap(group -> group.marks().stream()).collect(Collectors.toSet());
+    return problem.parts().stream().filter(p -> marks.contains(p.mark())).toList();
   }
 
   private double area(List<Together> its) {

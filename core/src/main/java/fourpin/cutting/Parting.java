@@ -24,6 +24,11 @@ record Parting(List<Company> companies) {
       groups = List.copyOf(groups);
     }
 
+    private boolean isLeftOut(Layout layout) {
+      return groups.size() > 1
+          && layout.unplaced().stream().map(Unplaced::mark).anyMatch(merged().marks()::contains);
+    }
+
     /** Named after its first group, which is a group of its own no longer. */
     private Together merged() {
       return new Together(
@@ -58,11 +63,12 @@ record Parting(List<Company> companies) {
 
   /** Whether no groups are left out together, one of which may have found a place. */
   boolean suits(Layout layout) {
-    Set<String> out = layout.unplaced().stream().map(Unplaced::mark).collect(Collectors.toSet());
-    return companies.stream()
-        .filter(company -> company.groups.size() > 1)
-        .flatMap(company -> company.merged().marks().stream())
-        .noneMatch(out::contains);
+    return companies.stream().noneMatch(company -> company.isLeftOut(layout));
+  }
+
+  /** Without those left out together: their groups choose sheets of their own. */
+  Parting placed(Layout layout) {
+    return new Parting(companies.stream().filter(c -> !c.isLeftOut(layout)).toList());
   }
 
   /** For each sheet that several groups share, the same without it: they choose their own. */

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Groups that must each lie on one sheet, several of them on the same. */
 class SharedSheetsTest {
@@ -83,6 +84,29 @@ class SharedSheetsTest {
     Layout layout = new ThoroughCutter(Examples.AIMS, Limit.WATCH, hurried).cut(problem);
     assertThat(VirtualSaw.check(problem, layout)).isEmpty();
     assertThat(layout.unplaced()).isEmpty();
+  }
+
+  /** Forty groups of four to ten parts, a fifth of a sheet each. */
+  private static SheetProblem forty(long seed) {
+    Random random = new Random(seed);
+    List<Part> parts = new ArrayList<>();
+    for (int group = 0; group < 40; group++) {
+      for (int i = 3 + random.nextInt(7); i >= 0; i--) {
+        parts.add(random("G" + group + " " + i, random));
+      }
+    }
+    return problem(parts, List.of(sheet("ply", 2440, 1220, Supply.unlimited(), 6000)), 40);
+  }
+
+  /** No more than one sheet in three is given away to keep groups together, by the area alone. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2})
+  void manyGroupsShareSheetsToo(long seed) {
+    SheetProblem problem = forty(seed);
+    Layout layout = CUTTER.cut(problem);
+    assertThat(VirtualSaw.check(problem, layout)).isEmpty();
+    assertThat(layout.unplaced()).isEmpty();
+    assertThat(layout.sheets()).isLessThanOrEqualTo(Math.ceilDiv(3 * layout.bound().sheets(), 2));
   }
 
   /** Three to five groups of one to three parts, on sheets of two sizes and prices. */
