@@ -9,7 +9,6 @@ import java.util.Map;
  * asked once. Every answer starts from those below it.
  */
 final class Ladder implements Starts {
-  private final Stricter.Limits limits;
   private final Search search;
   private final Map<SheetProblem, Layout> answers = new HashMap<>();
 
@@ -19,15 +18,13 @@ final class Ladder implements Starts {
     Layout answer(SheetProblem problem, Starts starts);
   }
 
-  Ladder(Stricter.Limits limits, Search search) {
-    this.limits = limits;
+  Ladder(Search search) {
     this.search = search;
   }
 
   @Override
   public List<Layout> of(SheetProblem problem) {
-    return Stricter.answers(
-        problem, limits, this::answer, apart -> search.answer(apart, Starts.NONE));
+    return Stricter.answers(problem, this::answer, apart -> search.answer(apart, Starts.NONE));
   }
 
   private Layout answer(SheetProblem problem) {

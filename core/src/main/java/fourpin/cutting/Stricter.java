@@ -1,6 +1,5 @@
 package fourpin.cutting;
 
-import fourpin.cutting.SawLimits.FirstCut;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,20 +10,13 @@ import java.util.stream.Stream;
 /**
  * Problems that allow less than one, so that their answers are answers to it: a search that starts
  * from them never makes a layout worse because more is allowed. Parts that may be turned lie
- * straight; cuts go through fewer stages; the first one runs one way; parts as wide as some boards
- * are cut from these, and the rest from what boards are left.
+ * straight; cuts go through fewer stages; parts as wide as some boards are cut from these, and the
+ * rest from what boards are left.
  */
 final class Stricter {
 
-  /** Of more parts the layouts with other limits take longer than a maker at the page waits. */
+  /** Of more parts the layouts with fewer stages take longer than a maker at the page waits. */
   private static final long MOST_PARTS = 150;
-
-  /** Which limits of the saw stricter problems have more of. */
-  enum Limits {
-    STAGES,
-    /** And one way of the first cut, where either is allowed. */
-    STAGES_AND_FIRST_CUT
-  }
 
   private final SheetProblem problem;
   private final SheetCutter cutter;
@@ -37,42 +29,24 @@ final class Stricter {
   /**
    * Layouts that keep to a problem. Their bounds hold for stricter ones.
    *
-   * @param whole for the problem in which nothing is turned, and for those with other limits
+   * @param whole for the problem in which nothing is turned, and for that with fewer stages of cuts
    * @param apart for each of two goes; does not part them further
    */
-  static List<Layout> answers(
-      SheetProblem problem, Limits more, SheetCutter whole, SheetCutter apart) {
+  static List<Layout> answers(SheetProblem problem, SheetCutter whole, SheetCutter apart) {
     Stricter stricter = new Stricter(problem, whole);
-    List<Layout> answers =
-        Stream.of(stricter.inFewerStages(), stricter.straight(), Apart.answer(problem, apart))
-            .flatMap(Optional::stream)
-            .map(stricter::asStated)
-            .toList();
-    return more == Limits.STAGES || answers.stream().anyMatch(stricter::isTheLeast)
-        ? answers
-        : Stream.concat(answers.stream(), stricter.withOneFirstCut().map(stricter::asStated))
-            .toList();
+    return Stream.of(stricter.inFewerStages(), stricter.straight(), Apart.answer(problem, apart))
+        .flatMap(Optional::stream)
+        .map(stricter::asStated)
+        .toList();
   }
 
   /** With fewer stages of cuts, unless the parts are many. */
   private Optional<Layout> inFewerStages() {
-    return problem.saw().limits().fewerStages().flatMap(this::within);
-  }
-
-  /** Ripped first and crosscut first, where either is allowed, unless the parts are many. */
-  private Stream<Layout> withOneFirstCut() {
-    SawLimits limits = problem.saw().limits();
-    return limits.first() == FirstCut.EITHER
-        ? Stream.of(FirstCut.ALONG, FirstCut.ACROSS)
-            .flatMap(first -> within(limits.withFirst(first)).stream())
-        : Stream.empty();
-  }
-
-  private Optional<Layout> within(SawLimits stricter) {
     Saw saw = problem.saw();
     long parts = problem.parts().stream().mapToLong(Part::count).sum();
-    return Optional.of(stricter)
-        .filter(_ -> parts <= MOST_PARTS)
+    return saw.limits()
+        .fewerStages()
+        .filter(limits -> parts <= MOST_PARTS)
         .map(limits -> new Saw(saw.kerf(), saw.trim(), limits))
         .map(less -> new SheetProblem(problem.parts(), problem.stock(), less, problem.ties()))
         .map(cutter::cut)
@@ -83,10 +57,6 @@ final class Stricter {
   static List<Layout> straight(SheetProblem problem, SheetCutter cutter) {
     Stricter stricter = new Stricter(problem, cutter);
     return stricter.straight().map(stricter::asStated).stream().toList();
-  }
-
-  private boolean isTheLeast(Layout layout) {
-    return Bounds.ofPlaced(problem, List.of()).reachedBy(layout.price(), layout.sheets());
   }
 
   /** The same sheets as the problem names them. */

@@ -42,7 +42,6 @@ public final class ThoroughCutter implements SheetCutter {
   private final Merit.Aims aims;
   private final Limit limit;
   private final Watch watch;
-  private final Stricter.Limits stricter;
 
   /** What ends a search whose answer is not proven to be the best. */
   public enum Limit {
@@ -68,22 +67,9 @@ public final class ThoroughCutter implements SheetCutter {
    * @param watch hears of better layouts, and may end the search
    */
   public ThoroughCutter(Merit.Aims aims, Limit limit, Watch watch) {
-    this(
-        aims,
-        limit,
-        watch,
-        limit == Limit.WORK ? Stricter.Limits.STAGES_AND_FIRST_CUT : Stricter.Limits.STAGES);
-  }
-
-  /**
-   * @param stricter what is searched before, for a start; where time is short it is better spent on
-   *     the problem itself
-   */
-  private ThoroughCutter(Merit.Aims aims, Limit limit, Watch watch, Stricter.Limits stricter) {
     this.aims = aims;
     this.limit = limit;
     this.watch = watch;
-    this.stricter = stricter;
   }
 
   @Override
@@ -109,7 +95,7 @@ public final class ThoroughCutter implements SheetCutter {
   }
 
   private ThoroughCutter quiet(Limit its) {
-    return new ThoroughCutter(aims, its, Watch.until(watch::enough), Stricter.Limits.STAGES);
+    return new ThoroughCutter(aims, its, Watch.until(watch::enough));
   }
 
   private Layout best(SheetProblem problem, List<Layout> layouts) {
@@ -128,8 +114,7 @@ public final class ThoroughCutter implements SheetCutter {
 
   private List<Layout> stricter(SheetProblem problem) {
     ThoroughCutter quiet = quiet(Limit.WORK);
-    return new Ladder(stricter, (less, starts) -> best(less, quiet.found(less, starts)))
-        .of(problem);
+    return new Ladder((less, starts) -> best(less, quiet.found(less, starts))).of(problem);
   }
 
   /**

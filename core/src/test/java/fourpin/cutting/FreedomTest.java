@@ -84,8 +84,7 @@ class FreedomTest {
     List<Part> parts = parts(seed);
     Saw saw = new Saw(Examples.KERF, Trim.NONE);
     SheetProblem turned = new SheetProblem(parts, stock(SheetGrain.NONE), saw);
-    List<Layout> starts =
-        Stricter.answers(turned, Stricter.Limits.STAGES, new StripCutter(), new StripCutter());
+    List<Layout> starts = Stricter.answers(turned, new StripCutter(), new StripCutter());
     assertThat(starts).hasSize(2);
     starts.forEach(start -> requireDraftedAgain(turned, start));
   }

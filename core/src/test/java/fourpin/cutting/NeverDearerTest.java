@@ -15,8 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What allows more never costs more: of few parts because everything is tried, of more because the
- * layouts with fewer stages of cuts, and with the first one along or across, are among those that a
- * search starts from.
+ * layout with fewer stages of cuts is among those that a search starts from.
  */
 class NeverDearerTest {
   private static final int[] STAGES = {2, 3, 4, SawLimits.FREE};
@@ -115,18 +114,6 @@ class NeverDearerTest {
     SheetProblem thick = few(seed);
     Saw thin = new Saw(Length.mm(1), TRIM);
     requireNoDearer(new SheetProblem(thick.parts(), thick.stock(), thin), thick);
-  }
-
-  /** Not proven to be the least, so that it hangs on the starts. */
-  @ParameterizedTest
-  @ValueSource(longs = {0, 3})
-  void eitherFirstCutThanOneOfManyParts(long seed) {
-    Random random = new Random(seed);
-    List<Part> parts = parts(random, 6 + random.nextInt(12), 4);
-    SheetProblem free = new SheetProblem(parts, stock(), new Saw(KERF, TRIM));
-    for (FirstCut first : List.of(FirstCut.ALONG, FirstCut.ACROSS)) {
-      requireNoDearer(free, with(free, SawLimits.NONE.withFirst(first)));
-    }
   }
 
   /** The first came out dearer free than in three stages, before these were a start. */
