@@ -343,7 +343,8 @@ final class SupportCures {
     Use most =
         Verdict.worst(
             borne.uses().stream()
-                .filter(u -> u.isBy(Limit.SUPPORTS) && !u.of().equals(borne.shelf().cases().empty())));
+                .filter(
+                    u -> u.isBy(Limit.SUPPORTS) && !u.of().equals(borne.shelf().cases().empty())));
     double allowed =
         borne.shelf().supports().stream().mapToDouble(l -> l.most().value()).min().orElseThrow();
     return new Remedy(

@@ -25,7 +25,8 @@ record Manifest(Map<String, String> digests) {
 
   static final String NAME = "manifest.txt";
 
-  private static final String TITLE = "Fourpin packet; notes go into progress.csv, files of your own elsewhere";
+  private static final String TITLE =
+      "Fourpin packet; notes go into progress.csv, files of your own elsewhere";
 
   /** How it began before; packets that began so are known as well. */
   private static final String FORMER_TITLE =
