@@ -230,10 +230,17 @@ final class Start {
             IntStream.rangeClosed(1, bays).mapToObj(bay -> bay % 2 == 0 ? back : plain).toList());
   }
 
+  /** What partitions bring down goes on to the floor by blocks behind the kick. */
   private Value settings(int bays) {
     return bays == 1
         ? words("hole-depth", startText("hole-depth"))
-        : words("hole-depth", startText("hole-depth"), "front-row", startText("front-row"));
+        : words(
+            "hole-depth",
+            startText("hole-depth"),
+            "front-row",
+            startText("front-row"),
+            Setting.BEHIND_KICK.key(),
+            "blocks");
   }
 
   private Value shelves(Strips strips) {

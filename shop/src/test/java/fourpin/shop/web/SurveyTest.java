@@ -41,11 +41,19 @@ class SurveyTest {
     return ((JobReader.Outcome.Good) read).job();
   }
 
+  /** Tall and shallow, it has to be fastened to the wall, as its doubt says; nothing else is. */
   @Test
-  void noAnswersAtAllGiveACaseWithoutAnythingWrongOrDoubtful() {
+  void noAnswersAtAllGiveACaseThatOnlyHasToBeFastened() {
     for (String unit : List.of("inch", "mm")) {
       Plan plan = Planner.plan(jobs(new Survey(Map.of("unit", unit))).getFirst());
-      assertThat(Judgement.of(plan)).as("%s", plan.findings()).isEqualTo(new Judgement(0, 0));
+      assertThat(Judgement.of(plan)).as("%s", plan.findings()).isEqualTo(new Judgement(0, 1));
+      assertThat(plan.findings())
+          .filteredOn(finding -> finding.kind().equals("case-tips"))
+          .singleElement()
+          .satisfies(
+              finding ->
+                  assertThat(finding.remedies().getFirst().what())
+                      .startsWith("fasten it to the wall"));
       assertThat(plan.cases()).hasSize(1);
     }
   }
