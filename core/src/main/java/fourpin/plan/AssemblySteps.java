@@ -10,6 +10,7 @@ import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
 import fourpin.job.Job;
+import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.ArrayList;
@@ -48,6 +49,7 @@ final class AssemblySteps {
     steps.add(assemble());
     backs.onPartitions().ifPresent(steps::add);
     kick().ifPresent(steps::add);
+    kickPart().flatMap(this::behindKick).ifPresent(steps::add);
     faceFrame().ifPresent(steps::add);
     return steps;
   }
@@ -135,6 +137,49 @@ final class AssemblySteps {
         List.of(),
         "Its lower edge is level with the feet of the sides.",
         List.of(Cautions.DRILL));
+  }
+
+  /** What strength counts on there has to be made, though no cut list has it. */
+  private Optional<PlannedStep> behindKick(Part kick) {
+    return switch (built.order().settings().choice(Setting.BEHIND_KICK)) {
+      case "blocks" -> Optional.of(partitions()).filter(p -> !p.isEmpty()).map(this::blocks);
+      case "board" -> Optional.of(secondBoard(kick));
+      default -> Optional.empty();
+    };
+  }
+
+  private List<String> partitions() {
+    return built.parts().stream().filter(p -> p.role() == Role.PARTITION).map(Part::mark).toList();
+  }
+
+  private PlannedStep blocks(List<String> partitions) {
+    return behindKick(
+        partitions,
+        "Glue and screw a block under the bottom below each partition, from the kick to the back"
+            + " edge, "
+            + job.style().text(built.part("B").box().low().z())
+            + " high. Cut them from what is left: no cut list has them.",
+        "Case upside down, a straightedge over both sides lies on every block.");
+  }
+
+  private PlannedStep secondBoard(Part kick) {
+    return behindKick(
+        List.of(kick.mark()),
+        "Put a second board, as long and as high as the kick, between the sides under the back edge"
+            + " of the bottom, and screw it to both sides as the kick is. Cut it from what is left: no"
+            + " cut list has it.",
+        "Its lower edge is level with the feet of the sides.");
+  }
+
+  private PlannedStep behindKick(List<String> marks, String words, String check) {
+    return new PlannedStep(
+        Stage.ASSEMBLE,
+        built.order().name(),
+        marks,
+        words,
+        List.of(),
+        check,
+        List.of(Cautions.SAW, Cautions.DRILL));
   }
 
   private Length overSides(Axis axis) {
