@@ -23,7 +23,6 @@ import java.util.stream.Stream;
 /** What keeps a case, or one on another, from tipping, each worked out anew. */
 final class CaseTippingCures {
 
-  private static final double MM_PER_M = 1000;
   private static final double KG_PER_LB = 0.45359237;
 
   /** As many as a step asks for to lift one thing: what is heavier is no cure. */
@@ -48,20 +47,6 @@ final class CaseTippingCures {
     this.now = falling.held(UnaryOperator.identity());
   }
 
-  /** Which way something tips. */
-  enum Way {
-    FORWARD(Setting.FLOOR_SLOPE, "its front"),
-    SIDEWAYS(Setting.FLOOR_SLOPE_SIDEWAYS, "its lower side");
-
-    private final Setting slope;
-    private final String low;
-
-    Way(Setting slope, String low) {
-      this.slope = slope;
-      this.low = low;
-    }
-  }
-
   /**
    * What tips.
    *
@@ -75,7 +60,7 @@ final class CaseTippingCures {
    * @param height over all, mm
    */
   record Falling(
-      Way way,
+      FloorSlope.To way,
       List<CaseOrder> orders,
       ToDoubleFunction<UnaryOperator<CaseOrder>> held,
       double enough,
@@ -101,8 +86,8 @@ final class CaseTippingCures {
   static double lever(BuiltCase built, double foot) {
     Part bottom = built.part("B");
     double middle = (bottom.box().low().y().mm() + bottom.box().high().y().mm()) / 2;
-    double slope = built.order().settings().number(Setting.FLOOR_SLOPE) / MM_PER_M;
-    return middle - foot - slope * bottom.box().high().z().mm();
+    FloorSlope slope = FloorSlope.of(FloorSlope.To.FRONT, built.order().settings());
+    return middle - foot - slope.at(bottom.box().high().z().mm());
   }
 
   /** The same case, parts as they are, ordered otherwise. */
@@ -175,12 +160,12 @@ final class CaseTippingCures {
     return Optional.of(
         tried(
             "level it with shims under %s, and set %s to 0 when that is done"
-                .formatted(falling.way().low, falling.way().slope.key()),
+                .formatted(falling.way().low(), falling.way().setting().key()),
             Optional.of(0.0),
             "care",
             order ->
                 order.with(
-                    order.settings().with(falling.way().slope, new SettingValue.OfNumber(0)))));
+                    order.settings().with(falling.way().setting(), new SettingValue.OfNumber(0)))));
   }
 
   private Optional<Tried> narrowDoors() {

@@ -24,8 +24,6 @@ import java.util.List;
  */
 record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) {
 
-  private static final double MM_PER_M = 1000;
-
   private static final Source STATICS =
       new Source(
           "statics: a case that turns about its front foot, full drawers a load that moves out in front",
@@ -85,11 +83,11 @@ record DrawerFigures(BuiltCase built, Drawers drawers, Rest rest, String floor) 
 
   /** How far the slope brings a drawer forward. */
   private double fall() {
-    return slope().number() / MM_PER_M * (drawers.height().mm() + rest.under());
+    return slope().at(drawers.height().mm() + rest.under());
   }
 
-  private Sourced slope() {
-    return Matters.ratio(Setting.FLOOR_SLOPE, built.order().settings());
+  private FloorSlope slope() {
+    return FloorSlope.of(FloorSlope.To.FRONT, built.order().settings());
   }
 
   private Sourced lean() {

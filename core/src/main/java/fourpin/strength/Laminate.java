@@ -1,6 +1,7 @@
 package fourpin.strength;
 
 import fourpin.job.Material.Turn;
+import fourpin.reference.Reference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,7 @@ public record Laminate(List<Ply> plies) {
   private static final double[] GAUSS_WEIGHTS = {5.0 / 9, 8.0 / 9, 5.0 / 9};
 
   /** For shear in a rectangle: the n of the handbook's battens. */
-  private static final double SHEARED = 1.2;
+  private static final double SHEARED = 1 / Reference.constant("shear area of a rectangle").value();
 
   /**
    * One layer; moduli in MPa.

@@ -35,6 +35,9 @@ final class Matters {
               + " materials for one way",
           Standing.DERIVED);
 
+  /** Specific gravity of a panel from its density at the moisture of rooms, 12 % by mass. */
+  private static final double DENSITY_OF_ONE = 1120;
+
   private Matters() {}
 
   /**
@@ -179,6 +182,16 @@ final class Matters {
 
   private static Sourced times(Sourced along, double ratio, Source source) {
     return new Sourced(Quantity.of(along.number() * ratio, QuantityUnit.STRESS), source);
+  }
+
+  /** Specific gravity, for panels of the low end of their range. */
+  static Sourced specificGravity(Substance substance) {
+    double gravity =
+        switch (substance) {
+          case Wood wood -> wood.specificGravity();
+          case PanelProduct panel -> panel.density().low().value() / DENSITY_OF_ONE;
+        };
+    return new Sourced(Quantity.of(gravity, QuantityUnit.RATIO), substance.source());
   }
 
   static Substance substance(Material material) {

@@ -32,9 +32,6 @@ final class PinAllowances {
   private static final double LARGE_INCHES = 0.25;
   private static final double SMALL_INCHES = 0.17;
 
-  /** Specific gravity of a panel from its density at the moisture of rooms, 12 % by mass. */
-  private static final double DENSITY_OF_ONE = 1120;
-
   static final Source YIELD =
       new Source(
           "Johansen's theory of yield, a stiff dowel that turns in its hole",
@@ -154,20 +151,10 @@ final class PinAllowances {
   /** The NDS says nothing of boards of particles and fibres. */
   private static Optional<Sourced> gravity(PinInSide in) {
     Substance substance = Matters.substance(in.side());
-    return switch (substance) {
-      case Wood wood ->
-          Optional.of(
-              new Sourced(Quantity.of(wood.specificGravity(), QuantityUnit.RATIO), wood.source()));
-      case PanelProduct panel ->
-          switch (panel.family()) {
-            case PLYWOOD, LAMINATED_WOOD, STRAND_BOARD, SOLID_WOOD ->
-                Optional.of(
-                    new Sourced(
-                        Quantity.of(
-                            panel.density().low().value() / DENSITY_OF_ONE, QuantityUnit.RATIO),
-                        panel.source()));
-            case PARTICLEBOARD, FIBREBOARD, GLASS -> Optional.empty();
-          };
+    return switch (substance.family()) {
+      case PLYWOOD, LAMINATED_WOOD, STRAND_BOARD, SOLID_WOOD ->
+          Optional.of(Matters.specificGravity(substance));
+      case PARTICLEBOARD, FIBREBOARD, GLASS -> Optional.empty();
     };
   }
 
@@ -249,17 +236,10 @@ final class PinAllowances {
         YIELD);
   }
 
-  /** The mean over 1.2 for wood, the low end of the range for panels. */
   private static Sourced characteristic(PinInSide in) {
-    Substance substance = Matters.substance(in.side());
-    double density =
-        switch (substance) {
-          case Wood wood ->
-              wood.density().typical().value()
-                  / Reference.constant("mean over characteristic density").value();
-          case PanelProduct panel -> panel.density().low().value();
-        };
-    return new Sourced(Quantity.of(density, QuantityUnit.DENSITY), substance.source());
+    return new Sourced(
+        Quantity.of(Matters.characteristicDensity(in.side()), QuantityUnit.DENSITY),
+        Matters.substance(in.side()).source());
   }
 
   private static List<Input> sizes(PinInSide in) {

@@ -10,6 +10,7 @@ import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Length;
+import fourpin.reference.Reference;
 import fourpin.strength.Balance.Load;
 import fourpin.strength.frame.Legs;
 import fourpin.strength.wood.Slip;
@@ -23,9 +24,6 @@ import java.util.stream.Stream;
  * to be fastened to it.
  */
 final class RackedLegs {
-
-  /** As much wood as the screw is thick on either side of it: common practice. */
-  private static final double THICK_FOR_SCREW = 3;
 
   private static final int ENDS = 2;
 
@@ -135,7 +133,7 @@ final class RackedLegs {
   }
 
   private Optional<Brace> brace(Part kick, Material material) {
-    return material.thickness().mm() < THICK_FOR_SCREW * screw()
+    return material.thickness().mm() < Reference.constant("wood for a screw").value() * screw()
         ? Optional.empty()
         : Optional.of(braced(kick, material));
   }

@@ -14,7 +14,7 @@ import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.reference.PanelProduct;
 import fourpin.reference.Reference;
-import fourpin.reference.Substance.Family;
+import fourpin.reference.Substance;
 import fourpin.reference.Wood;
 import fourpin.strength.wood.DowelBearing;
 import fourpin.strength.wood.Embedment;
@@ -30,9 +30,6 @@ import java.util.stream.Stream;
 final class ScrewAllowances {
 
   private static final double MM_PER_INCH = 25.4;
-
-  /** Specific gravity of a panel from its density at the moisture of rooms, 12 % by mass. */
-  private static final double DENSITY_OF_ONE = 1120;
 
   private static final Source YIELD =
       new Source(
@@ -179,14 +176,11 @@ final class ScrewAllowances {
   }
 
   private Optional<Double> gravity(String name) {
-    return switch (Matters.substance(job.material(name))) {
-      case Wood wood -> Optional.of(wood.specificGravity());
-      case PanelProduct panel ->
-          Optional.of(panel.density().low().value() / DENSITY_OF_ONE)
-              .filter(
-                  _ ->
-                      List.of(Family.PLYWOOD, Family.LAMINATED_WOOD, Family.STRAND_BOARD)
-                          .contains(panel.family()));
+    Substance substance = Matters.substance(job.material(name));
+    return switch (substance.family()) {
+      case SOLID_WOOD, PLYWOOD, LAMINATED_WOOD, STRAND_BOARD ->
+          Optional.of(Matters.specificGravity(substance).number());
+      case PARTICLEBOARD, FIBREBOARD, GLASS -> Optional.empty();
     };
   }
 

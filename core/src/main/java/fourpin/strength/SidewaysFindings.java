@@ -8,7 +8,6 @@ import fourpin.casework.Place;
 import fourpin.job.Job;
 import fourpin.measure.LazyList;
 import fourpin.strength.CaseTippingCures.Falling;
-import fourpin.strength.CaseTippingCures.Way;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -91,7 +90,7 @@ final class SidewaysFindings {
 
   private Falling falling(double enough) {
     return new Falling(
-        Way.SIDEWAYS,
+        FloorSlope.To.SIDE,
         tipping.orders(),
         change -> tipping.ordered(change).held(),
         enough,

@@ -12,7 +12,6 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
-import fourpin.measure.Sourced;
 import fourpin.strength.SidewaysBalance.Load;
 import fourpin.strength.SidewaysBalance.Side;
 import fourpin.strength.SidewaysBalance.Stand;
@@ -27,8 +26,6 @@ import java.util.stream.Stream;
  * is taken to stand beside it, whatever the room or the job's other cases.
  */
 final class SidewaysTipping {
-
-  private static final double MM_PER_M = 1000;
 
   /** Sides that differ by no more than rounding are alike. */
   private static final double ALIKE = 1e-9;
@@ -88,7 +85,7 @@ final class SidewaysTipping {
 
   private double held(Load load, Side side) {
     return balance(load, side).weights().stream()
-        .mapToDouble(w -> w.newton() * (w.from() - slope().number() / MM_PER_M * w.up()))
+        .mapToDouble(w -> w.newton() * (w.from() - slope().at(w.up())))
         .sum();
   }
 
@@ -113,7 +110,7 @@ final class SidewaysTipping {
     List<Weight> all = new ArrayList<>();
     double under = 0;
     for (BuiltCase built : cases) {
-      Stand stand = new Stand(side, inwards(built), under, slope().number() / MM_PER_M);
+      Stand stand = new Stand(side, inwards(built), under, slope().share());
       all.addAll(SidewaysBalance.of(job, built, load, stand).weights());
       under += height(built);
     }
@@ -124,15 +121,12 @@ final class SidewaysTipping {
     return (SidewaysBalance.width(cases.getFirst()) - SidewaysBalance.width(built)) / 2;
   }
 
-  private Sourced slope() {
-    return Matters.ratio(Setting.FLOOR_SLOPE_SIDEWAYS, settings);
+  private FloorSlope slope() {
+    return FloorSlope.of(FloorSlope.To.SIDE, settings);
   }
 
   String floor() {
-    return slope().number() == 0
-        ? "on a level floor"
-        : "on a floor that falls to that side by %s mm on each metre"
-            .formatted(slope().value().text(job.unit()));
+    return slope().words(job.unit());
   }
 
   LightPush light() {
@@ -155,7 +149,7 @@ final class SidewaysTipping {
   double lever() {
     BuiltCase lowest = cases.getFirst();
     double up = lowest.part("B").box().high().z().mm();
-    return SidewaysBalance.width(lowest) / 2 - slope().number() / MM_PER_M * up;
+    return SidewaysBalance.width(lowest) / 2 - slope().at(up);
   }
 
   private boolean isStack() {
@@ -196,7 +190,7 @@ final class SidewaysTipping {
         new Input(
             "x", "its middle from the side about which it turns", mm(balance.from()), STATICS),
         new Input("z", "its middle above the floor", mm(balance.up()), STATICS),
-        slope().input("n", Setting.FLOOR_SLOPE_SIDEWAYS.meaning()),
+        slope().input(),
         new Input("H", "height over all", mm(height()), Source.GEOMETRY));
   }
 

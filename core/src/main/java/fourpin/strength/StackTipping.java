@@ -287,8 +287,7 @@ final class StackTipping {
         new Input("F₂", "weight of the lower case", force(below.newton()), STATICS),
         new Input("y₂", "its middle behind its front foot", mm(below.back() - foot), STATICS),
         new Input("z₂", "its middle above the floor", mm(below.up()), STATICS),
-        Matters.ratio(Setting.FLOOR_SLOPE, lower.order().settings())
-            .input("n", Setting.FLOOR_SLOPE.meaning()),
+        FloorSlope.of(FloorSlope.To.FRONT, lower.order().settings()).input(),
         new Input("H", "height of both", mm(height()), Source.GEOMETRY));
   }
 

@@ -9,7 +9,6 @@ import fourpin.measure.Figure;
 import fourpin.measure.LazyList;
 import fourpin.strength.Balance.Load;
 import fourpin.strength.CaseTippingCures.Falling;
-import fourpin.strength.CaseTippingCures.Way;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -135,7 +134,7 @@ final class StackTippingFindings {
 
   private Falling falling(ToDoubleFunction<StackTipping> held, double enough) {
     return new Falling(
-        Way.FORWARD,
+        FloorSlope.To.FRONT,
         stack.opening().orders(),
         change -> held.applyAsDouble(stack.ordered(change)),
         enough,

@@ -21,7 +21,6 @@ import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.reference.PowerLaw;
-import fourpin.reference.Wood;
 import fourpin.strength.Balance.Load;
 import fourpin.strength.wood.Withdrawal;
 import java.util.ArrayList;
@@ -33,8 +32,6 @@ import java.util.Optional;
  * its uprights press, and how both tip together. And, for the one below, what stands on it.
  */
 public final class StackedCase {
-
-  private static final double DENSITY_OF_ONE = 1120;
 
   private static final Source STATICS =
       new Source("statics: middle over middle, backs in line", "rigid cases", Standing.DERIVED);
@@ -273,10 +270,7 @@ public final class StackedCase {
   private Figure screw(BuiltCase below) {
     PowerLaw law = Withdrawal.woodScrew();
     Material top = job.material(below.order().material());
-    double gravity =
-        Matters.substance(top) instanceof Wood wood
-            ? wood.specificGravity()
-            : Matters.substance(top).density().low().value() / DENSITY_OF_ONE;
+    double gravity = Matters.specificGravity(Matters.substance(top)).number();
     double thread = thread(below).mm();
     double diameter = settings.length(Setting.SCREW_DIAMETER).mm();
     return new Figure(

@@ -31,8 +31,6 @@ import java.util.stream.Stream;
  */
 final class TippingFigures {
 
-  private static final double MM_PER_M = 1000;
-
   private static final String HELD = "F (y - n z / 1000)";
   private static final String DOORS = "G (m + n w / 1000)";
 
@@ -196,23 +194,18 @@ final class TippingFigures {
     return Stream.concat(open, out).max(Double::compare);
   }
 
-  Sourced slope() {
-    return new Sourced(
-        Quantity.of(settings.number(Setting.FLOOR_SLOPE), QuantityUnit.RATIO),
-        settings.source(Setting.FLOOR_SLOPE));
+  private FloorSlope slope() {
+    return FloorSlope.of(FloorSlope.To.FRONT, settings);
   }
 
   /** On which floor its figures take it to stand. */
   String floor() {
-    return slope().number() == 0
-        ? "on a level floor"
-        : "on a floor that falls forward by %s mm on each metre"
-            .formatted(slope().value().text(job.unit()));
+    return slope().words(job.unit());
   }
 
   /** How far the slope brings forward what is so high over the case's foot, mm. */
   private double fall(double up) {
-    return slope().number() / MM_PER_M * (up + under);
+    return slope().at(up + under);
   }
 
   /** What keeps it standing so loaded, shut, N·mm about the front foot. */
@@ -377,7 +370,7 @@ final class TippingFigures {
         new Input("F", weight, force(balance.newton()), STATICS),
         new Input("y", "its middle behind the front foot", mm(balance.back() - foot), STATICS),
         new Input("z", "its middle above the floor", mm(balance.up()), STATICS),
-        slope().input("n", Setting.FLOOR_SLOPE.meaning()),
+        slope().input(),
         new Input("H", "height", mm(height()), Source.GEOMETRY));
   }
 

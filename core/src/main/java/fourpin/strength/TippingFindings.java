@@ -14,7 +14,6 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.strength.Balance.Load;
 import fourpin.strength.CaseTippingCures.Falling;
-import fourpin.strength.CaseTippingCures.Way;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -168,7 +167,7 @@ final class TippingFindings {
 
   private Falling falling(ToDoubleFunction<TippingFigures> held, double enough) {
     return new Falling(
-        Way.FORWARD,
+        FloorSlope.To.FRONT,
         List.of(built.order()),
         change ->
             held.applyAsDouble(
