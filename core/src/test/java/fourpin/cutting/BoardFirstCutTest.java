@@ -53,10 +53,6 @@ class BoardFirstCutTest {
     return new Defect(Length.mm(x), Length.mm(y), Length.mm(length), Length.mm(width));
   }
 
-  private static Part part(String mark, int length, int width, int count) {
-    return new Part(mark, Length.mm(length), Length.mm(width), count, Grain.FIXED);
-  }
-
   /** Random widths; some parts are as wide as a board, some as long as its trimmed length. */
   private static SheetProblem random(long seed, int markedOfThree) {
     Random random = new Random(seed);
@@ -84,7 +80,7 @@ class BoardFirstCutTest {
     for (int i = 0; i < 2 + random.nextInt(7); i++) {
       int width = random.nextBoolean() ? 30 + random.nextInt(150) : WIDTHS[random.nextInt(4)];
       int length = random.nextInt(5) == 0 ? 1750 : 150 + random.nextInt(1500);
-      parts.add(part("P" + i, length, width, 1 + random.nextInt(4)));
+      parts.add(Examples.part("P" + i, length, width, 1 + random.nextInt(4)));
     }
     return new SheetProblem(parts, stock, saw(FirstCut.EITHER));
   }
@@ -130,7 +126,7 @@ class BoardFirstCutTest {
   void rippedFirstAShelfAsWideAsItsBoardHasOneOfItsOwn() {
     SheetProblem problem =
         new SheetProblem(
-            List.of(part("shelf", 1000, 150, 1), part("rail", 900, 60, 2)),
+            List.of(Examples.part("shelf", 1000, 150, 1), Examples.part("rail", 900, 60, 2)),
             List.of(board("board", 2400, 150, Supply.unlimited(), List.of())),
             saw(FirstCut.ACROSS));
     assertThat(sound(problem).sheets()).isEqualTo(1);
@@ -142,7 +138,7 @@ class BoardFirstCutTest {
   void crosscutFirstAStripAsLongAsItsBoardHasOneOfItsOwn() {
     SheetProblem problem =
         new SheetProblem(
-            List.of(part("long", 2350, 60, 1), part("short", 700, 60, 3)),
+            List.of(Examples.part("long", 2350, 60, 1), Examples.part("short", 700, 60, 3)),
             List.of(board("board", 2400, 150, Supply.unlimited(), List.of())),
             saw(FirstCut.ALONG));
     assertThat(sound(problem).sheets()).isEqualTo(1);
@@ -155,7 +151,7 @@ class BoardFirstCutTest {
   void whatIsCutOneWayOnlyIsFree(FirstCut first) {
     SheetProblem problem =
         new SheetProblem(
-            List.of(part("shelf", 1000, 150, 2), part("strip", 2350, 70, 2)),
+            List.of(Examples.part("shelf", 1000, 150, 2), Examples.part("strip", 2350, 70, 2)),
             List.of(board("board", 2400, 150, Supply.unlimited(), List.of())),
             saw(first));
     Layout layout = sound(problem);
@@ -168,7 +164,7 @@ class BoardFirstCutTest {
   void theVirtualSawTellsTheOtherOrder() {
     SheetProblem across =
         new SheetProblem(
-            List.of(part("shelf", 1000, 150, 1), part("rail", 900, 60, 2)),
+            List.of(Examples.part("shelf", 1000, 150, 1), Examples.part("rail", 900, 60, 2)),
             List.of(board("board", 2400, 150, Supply.unlimited(), List.of())),
             saw(FirstCut.ACROSS));
     Layout layout = sound(across);

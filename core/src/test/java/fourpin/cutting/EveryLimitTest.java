@@ -146,10 +146,6 @@ class EveryLimitTest {
     return groups;
   }
 
-  private static Part part(String mark, int length, int width, int count) {
-    return new Part(mark, Length.mm(length), Length.mm(width), count, Grain.FIXED);
-  }
-
   private static StockSheet stock(int length, int width, int roughEdge) {
     return new StockSheet(
         "stock",
@@ -172,12 +168,12 @@ class EveryLimitTest {
   void aSheetThatMayNotBeRippedFirstIsNot() {
     List<Part> parts =
         List.of(
-            part("A", 400, 144, 1).with(Grain.FREE),
-            part("B", 132, 241, 1).with(Grain.FREE),
-            part("C", 132, 241, 1),
-            part("D", 353, 209, 1),
-            part("E", 557, 300, 2),
-            part("F", 275, 212, 1));
+            Examples.part("A", 400, 144, 1).with(Grain.FREE),
+            Examples.part("B", 132, 241, 1).with(Grain.FREE),
+            Examples.part("C", 132, 241, 1),
+            Examples.part("D", 353, 209, 1),
+            Examples.part("E", 557, 300, 2),
+            Examples.part("F", 275, 212, 1));
     SawLimits across = SawLimits.NONE.withFirst(FirstCut.ACROSS);
     Layout layout =
         requireKept(new SheetProblem(parts, List.of(stock(1200, 400, 0)), with(across)));
@@ -192,7 +188,7 @@ class EveryLimitTest {
     SawLimits narrow =
         new SawLimits(
             Optional.empty(), Optional.of(Length.mm(149)), FirstCut.EITHER, SawLimits.FREE);
-    Part part = part("A", length, width, 1).with(grain);
+    Part part = Examples.part("A", length, width, 1).with(grain);
     Layout layout =
         requireKept(new SheetProblem(List.of(part), List.of(stock(2400, 150, 3)), with(narrow)));
     assertThat(layout.unplaced()).containsExactly(new Unplaced("A", 1, Unplaced.Reason.SAW_LIMITS));

@@ -37,6 +37,18 @@ final class Examples {
     return sheet("plywood", 96, 48, Supply.unlimited(), 6000);
   }
 
+  /** Its sizes in millimetres. */
+  static StockSheet metric(String name, int length, int width, Supply supply, long price) {
+    return new StockSheet(
+        name,
+        Length.mm(length),
+        Length.mm(width),
+        SheetGrain.ALONG_LENGTH,
+        supply,
+        price,
+        Origin.TO_BUY);
+  }
+
   static StockSheet sheet(String name, int length, int width, Supply supply, long price) {
     return new StockSheet(
         name,
@@ -46,6 +58,11 @@ final class Examples {
         supply,
         price,
         Origin.TO_BUY);
+  }
+
+  /** In millimetres. */
+  static Part part(String mark, int length, int width, int count) {
+    return part(mark, Length.mm(length), Length.mm(width), count);
   }
 
   static Part part(String mark, Length length, Length width, int count) {

@@ -41,10 +41,6 @@ class GapsTest {
     return new Defect(Length.mm(x), Length.mm(y), Length.mm(length), Length.mm(width));
   }
 
-  private static Part part(String mark, int length, int width, int count) {
-    return Examples.part(mark, Length.mm(length), Length.mm(width), count);
-  }
-
   /** Ripped at 94 mm and each strip crosscut beside its knot, one board holds all, by hand. */
   private static SheetProblem knotsAtBothEdges() {
     StockSheet knotty =
@@ -52,7 +48,7 @@ class GapsTest {
             "knotty", 2000, 150, Supply.of(1), 0, defect(900, 100, 100, 50), defect(25, 0, 35, 20));
     StockSheet clear = board("clear", 2000, 150, Supply.unlimited(), 2000);
     return new SheetProblem(
-        List.of(part("rail", 900, 90, 2), part("slat", 850, 45, 2)),
+        List.of(Examples.part("rail", 900, 90, 2), Examples.part("slat", 850, 45, 2)),
         List.of(knotty, clear),
         new Saw(Length.mm(3), new Trim(Length.ZERO, Length.ZERO, Length.mm(10), Length.mm(10))));
   }
@@ -108,7 +104,8 @@ class GapsTest {
     Arrays.setAll(defects, i -> defect(50 * random.nextInt(23), 20 * random.nextInt(7), 50, 20));
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
-      parts.add(part("P" + i, 50 * (6 + random.nextInt(8)), 20 * (1 + random.nextInt(4)), 1));
+      parts.add(
+          Examples.part("P" + i, 50 * (6 + random.nextInt(8)), 20 * (1 + random.nextInt(4)), 1));
     }
     StockSheet board =
         new StockSheet(
@@ -222,7 +219,7 @@ class GapsTest {
                 random.nextInt(180),
                 10 + random.nextInt(120),
                 10 + random.nextInt(60)));
-    Part part = part("P", 100 + random.nextInt(1700), 20 + random.nextInt(150), 1);
+    Part part = Examples.part("P", 100 + random.nextInt(1700), 20 + random.nextInt(150), 1);
     Grain grain = random.nextInt(3) == 0 ? Grain.FREE : Grain.FIXED;
     Saw saw =
         new Saw(Length.mm(random.nextInt(4)), Trim.ends(Length.mm(10)), limits(random.nextInt(4)));
@@ -298,7 +295,7 @@ class GapsTest {
 
   private static SheetProblem refused(int length, int width, Defect... defects) {
     return new SheetProblem(
-        List.of(part("P", length, width, 1)),
+        List.of(Examples.part("P", length, width, 1)),
         List.of(board("ash", 2000, 200, Supply.of(1), 0, defects)),
         new Saw(Length.mm(3), Trim.ends(Length.mm(10))));
   }
@@ -362,7 +359,7 @@ class GapsTest {
     SheetProblem one = knotsAtBothEdges();
     StockSheet other = board("split", 2000, 150, Supply.of(1), 0, defect(960, 0, 40, 150));
     List<Part> parts = new ArrayList<>(one.parts());
-    parts.add(part("wide", 900, 140, 2));
+    parts.add(Examples.part("wide", 900, 140, 2));
     List<StockSheet> stock = new ArrayList<>(one.stock());
     stock.add(other);
     SheetProblem problem = new SheetProblem(parts, stock, one.saw());

@@ -22,21 +22,6 @@ class SharedSheetsTest {
   private static final Saw SAW = new Saw(Length.mm(3), Trim.NONE);
   private static final ThoroughCutter CUTTER = new ThoroughCutter(Examples.AIMS);
 
-  private static Part part(String mark, int length, int width, int count) {
-    return Examples.part(mark, Length.mm(length), Length.mm(width), count);
-  }
-
-  private static StockSheet sheet(String name, int length, int width, Supply supply, long price) {
-    return new StockSheet(
-        name,
-        Length.mm(length),
-        Length.mm(width),
-        SheetGrain.ALONG_LENGTH,
-        supply,
-        price,
-        Origin.TO_BUY);
-  }
-
   /** Parts of one group have marks that begin with its name. */
   private static SheetProblem problem(List<Part> parts, List<StockSheet> stock, int groups) {
     List<Together> ties =
@@ -57,10 +42,10 @@ class SharedSheetsTest {
     };
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < sizes.length; i++) {
-      parts.add(part("G" + i + " large", sizes[i][0], sizes[i][1], 2));
-      parts.add(part("G" + i + " small", sizes[i][2], sizes[i][3], 2));
+      parts.add(Examples.part("G" + i + " large", sizes[i][0], sizes[i][1], 2));
+      parts.add(Examples.part("G" + i + " small", sizes[i][2], sizes[i][3], 2));
     }
-    return problem(parts, List.of(sheet("ply", 2440, 1220, supply, 6000)), sizes.length);
+    return problem(parts, List.of(Examples.metric("ply", 2440, 1220, supply, 6000)), sizes.length);
   }
 
   static Stream<Supply> supplies() {
@@ -95,7 +80,8 @@ class SharedSheetsTest {
         parts.add(random("G" + group + " " + i, random));
       }
     }
-    return problem(parts, List.of(sheet("ply", 2440, 1220, Supply.unlimited(), 6000)), 40);
+    return problem(
+        parts, List.of(Examples.metric("ply", 2440, 1220, Supply.unlimited(), 6000)), 40);
   }
 
   /** No more than one sheet in three is given away to keep groups together, by the area alone. */
@@ -121,13 +107,14 @@ class SharedSheetsTest {
     }
     List<StockSheet> stock =
         List.of(
-            sheet("large", 1200, 900, Supply.unlimited(), 100),
-            sheet("small", 900, 600, Supply.of(random.nextInt(4)), 35 + random.nextInt(30)));
+            Examples.metric("large", 1200, 900, Supply.unlimited(), 100),
+            Examples.metric(
+                "small", 900, 600, Supply.of(random.nextInt(4)), 35 + random.nextInt(30)));
     return problem(parts, stock, groups);
   }
 
   private static Part random(String mark, Random random) {
-    return part(mark, 150 + random.nextInt(550), 100 + random.nextInt(400), 1);
+    return Examples.part(mark, 150 + random.nextInt(550), 100 + random.nextInt(400), 1);
   }
 
   /** All partings of the groups, each set of them on the cheapest sheet that the cutter finds. */
@@ -240,9 +227,9 @@ class SharedSheetsTest {
     }
     List<StockSheet> stock =
         List.of(
-            sheet("rest", 1000, 700, Supply.of(2), 0),
-            sheet("large", 1500, 900, Supply.unlimited(), 100),
-            sheet("small", 900, 700, Supply.unlimited(), 55));
+            Examples.metric("rest", 1000, 700, Supply.of(2), 0),
+            Examples.metric("large", 1500, 900, Supply.unlimited(), 100),
+            Examples.metric("small", 900, 700, Supply.unlimited(), 55));
     return problem(parts, stock, groups);
   }
 

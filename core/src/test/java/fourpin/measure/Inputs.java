@@ -1,5 +1,7 @@
 package fourpin.measure;
 
+import java.util.List;
+
 /** What a figure was worked out from. */
 public final class Inputs {
 
@@ -12,5 +14,13 @@ public final class Inputs {
         .mapToDouble(input -> input.value().value())
         .findFirst()
         .orElseThrow();
+  }
+
+  /** The values of all inputs of a symbol. */
+  public static List<Double> inputs(Figure figure, String symbol) {
+    return figure.inputs().stream()
+        .filter(i -> i.symbol().equals(symbol))
+        .map(i -> i.value().value())
+        .toList();
   }
 }

@@ -1,6 +1,8 @@
 package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
+import static fourpin.measure.Inputs.input;
+import static fourpin.measure.Inputs.inputs;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -181,17 +183,6 @@ class KickBottomsTest {
         .filter(f -> f.id().endsWith("/" + end))
         .findFirst()
         .orElseThrow();
-  }
-
-  private static List<Double> inputs(Figure figure, String symbol) {
-    return figure.inputs().stream()
-        .filter(i -> i.symbol().equals(symbol))
-        .map(i -> i.value().value())
-        .toList();
-  }
-
-  private static double input(Figure figure, String symbol) {
-    return inputs(figure, symbol).getFirst();
   }
 
   /** From the inputs that the figure prints; between partitions lie the bays. */

@@ -54,6 +54,14 @@ final class Shelving {
     return strength.findings().stream().filter(f -> f.kind().equals(kind)).toList();
   }
 
+  /** A figure of any of the cases. */
+  static Optional<Figure> find(Strength strength, String id) {
+    return strength.cases().stream()
+        .flatMap(answer -> answer.figures().stream())
+        .filter(figure -> figure.id().equals(id))
+        .findFirst();
+  }
+
   static List<Figure> figures(ShelfAnswer shelf) {
     List<Figure> all =
         new ArrayList<>(

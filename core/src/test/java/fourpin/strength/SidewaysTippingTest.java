@@ -47,15 +47,8 @@ class SidewaysTippingTest {
     draft.settings = draft.settings.with(setting, new SettingValue.OfNumber(value));
   }
 
-  private static Optional<Figure> find(Strength strength, String id) {
-    return strength.cases().stream()
-        .flatMap(c -> c.figures().stream())
-        .filter(f -> f.id().equals(id))
-        .findFirst();
-  }
-
   private static Figure figure(Strength strength, String last) {
-    return find(strength, "north/tips-sideways-" + last).orElseThrow();
+    return Shelving.find(strength, "north/tips-sideways-" + last).orElseThrow();
   }
 
   private static double held(Figure tips) {
@@ -114,7 +107,7 @@ class SidewaysTippingTest {
     assertThat(held(turning)).isLessThan(held(figure(steep, "one-side")));
     assertThat(figure(steep, "pushed").title()).contains("only where things turn it");
     Strength level = of("12", d -> set(d, Setting.FLOOR_SLOPE_SIDEWAYS, 0));
-    assertThat(find(level, "north/tips-sideways-turning")).isEmpty();
+    assertThat(Shelving.find(level, "north/tips-sideways-turning")).isEmpty();
   }
 
   /** On either side of the push at which it falls. */
@@ -174,9 +167,9 @@ class SidewaysTippingTest {
             SampleJobs.job(
                 stacked("Base", "10", "30", Optional.empty()),
                 stacked("Upper", "8", "60", Optional.of("Base"))));
-    Figure empty = find(strength, "upper/stack-tips-sideways-empty").orElseThrow();
-    Figure base = find(strength, "base/tips-sideways-empty").orElseThrow();
-    Figure upper = find(strength, "upper/tips-sideways-empty").orElseThrow();
+    Figure empty = Shelving.find(strength, "upper/stack-tips-sideways-empty").orElseThrow();
+    Figure base = Shelving.find(strength, "base/tips-sideways-empty").orElseThrow();
+    Figure upper = Shelving.find(strength, "upper/tips-sideways-empty").orElseThrow();
     double weight = input(base, "F") + input(upper, "F");
     double up =
         (input(base, "F") * input(base, "z") + input(upper, "F") * (input(upper, "z") + 30 * MM))

@@ -75,11 +75,7 @@ class StackTest {
   }
 
   private static Figure find(Strength strength, String id) {
-    return strength.cases().stream()
-        .flatMap(c -> c.figures().stream())
-        .filter(f -> f.id().equals(id))
-        .findFirst()
-        .orElseThrow();
+    return Shelving.find(strength, id).orElseThrow();
   }
 
   /** Both weights balance the push about the front foot of the lower case. */

@@ -72,11 +72,7 @@ class StackedUprightsTest {
   }
 
   private static Figure find(Strength strength, String id) {
-    return strength.cases().stream()
-        .flatMap(c -> c.figures().stream())
-        .filter(f -> f.id().equals(id))
-        .findFirst()
-        .orElseThrow();
+    return Shelving.find(strength, id).orElseThrow();
   }
 
   private static double value(Strength strength, String id) {
