@@ -15,7 +15,7 @@ final class FrameSetter {
   private static final double SIGN_WIDTH = 11;
   private static final double FRAME_PAD = 2;
 
-  /** Millimetres; a longer callout goes on in another frame. */
+  /** Millimetres; what is higher goes on in another frame. */
   private static final double MOST_FRAMED = 150;
 
   private static final double SET_UP_GAP = 1.5;
@@ -23,18 +23,36 @@ final class FrameSetter {
   private FrameSetter() {}
 
   static List<Strip> callout(Block.Callout callout, Tag tag, Room room) {
-    Tag frame = tag.add(Tag.Role.FRAME);
-    Room inner = room.less(SIGN_WIDTH + FRAME_PAD);
-    List<Strip> inside =
-        new ArrayList<>(
-            Typesetter.lines(Prose.bold(callout.title()), frame.add(Tag.Role.PARAGRAPH), inner));
-    callout
-        .text()
-        .forEach(
-            prose -> inside.addAll(Typesetter.lines(prose, frame.add(Tag.Role.PARAGRAPH), inner)));
-    return Strip.inLots(inside, MOST_FRAMED).stream()
+    return frames(callout, tag.add(Tag.Role.FRAME), room.less(SIGN_WIDTH + FRAME_PAD)).stream()
+        .flatMap(frame -> Strip.inLots(frame, MOST_FRAMED).stream())
         .map(lot -> framed(callout.sign(), lot, room.width()))
         .toList();
+  }
+
+  /** Each under the title, and parted between texts where it can be: none is torn for a word. */
+  private static List<List<Strip>> frames(Block.Callout callout, Tag frame, Room inner) {
+    List<List<Strip>> frames = new ArrayList<>();
+    List<Strip> inside = titled(callout, frame, inner);
+    int title = inside.size();
+    for (Prose prose : callout.text()) {
+      List<Strip> text = Typesetter.lines(prose, frame.add(Tag.Role.PARAGRAPH), inner);
+      if (inside.size() > title && height(inside) + height(text) > MOST_FRAMED) {
+        frames.add(inside);
+        inside = titled(callout, frame, inner);
+      }
+      inside.addAll(text);
+    }
+    frames.add(inside);
+    return frames;
+  }
+
+  private static List<Strip> titled(Block.Callout callout, Tag frame, Room inner) {
+    return new ArrayList<>(
+        Typesetter.lines(Prose.bold(callout.title()), frame.add(Tag.Role.PARAGRAPH), inner));
+  }
+
+  private static double height(List<Strip> strips) {
+    return strips.stream().mapToDouble(Strip::height).sum();
   }
 
   private static Strip framed(Block.Sign sign, List<Strip> inside, double room) {

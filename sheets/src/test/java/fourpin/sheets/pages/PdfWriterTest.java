@@ -20,7 +20,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -217,7 +216,7 @@ class PdfWriterTest {
   @Test
   void pagesAndSvgShowTheSameLines() throws IOException {
     Drawing drawing = Samples.panel();
-    Booklet booklet = one(new Block.Figure(drawing, ""));
+    Booklet booklet = Samples.one(new Block.Figure(drawing, ""));
     List<Point> drawn = svgPoints(SvgWriter.write(drawing));
     try (PDDocument document = Loader.loadPDF(PdfWriter.write(booklet))) {
       List<Point> printed =
@@ -265,27 +264,16 @@ class PdfWriterTest {
             "A box.",
             Scale.FULL,
             List.of(Mark.Path.rectangle(new Box(0, 0, 90, 400), Pen.EDGE, Fill.NONE)));
-    assertThatThrownBy(() -> PdfWriter.write(one(new Block.Figure(wide, ""))))
+    assertThatThrownBy(() -> PdfWriter.write(Samples.one(new Block.Figure(wide, ""))))
         .isInstanceOf(OverflowException.class)
         .hasMessageContaining("wide");
-    assertThatThrownBy(() -> PdfWriter.write(one(new Block.Figure(high, ""))))
+    assertThatThrownBy(() -> PdfWriter.write(Samples.one(new Block.Figure(high, ""))))
         .isInstanceOf(OverflowException.class)
         .hasMessageContaining("too high");
     Table table = new Table(Collections.nCopies(30, Table.left("x".repeat(30))), List.of());
-    assertThatThrownBy(() -> PdfWriter.write(one(table)))
+    assertThatThrownBy(() -> PdfWriter.write(Samples.one(table)))
         .isInstanceOf(OverflowException.class)
         .hasMessageContaining("too wide");
-  }
-
-  private static Booklet one(Block block) {
-    return new Booklet(
-        "T",
-        "",
-        "job",
-        "1",
-        Optional.empty(),
-        Paper.A4,
-        List.of(new Booklet.Section("S", List.of(block))));
   }
 
   @Test
@@ -301,32 +289,9 @@ class PdfWriterTest {
 
   @Test
   void lettersThatTheFontLacksAreSeenToBeMissing() throws IOException {
-    Booklet booklet = one(Block.Paragraph.of("書 and \ud83d\udcda stand here"));
+    Booklet booklet = Samples.one(Block.Paragraph.of("書 and \ud83d\udcda stand here"));
     try (PDDocument document = Loader.loadPDF(PdfWriter.write(booklet))) {
       assertThat(text(document, 1)).contains("? and ? stand here");
-    }
-  }
-
-  @Test
-  void aWordWiderThanThePageIsBrokenAndNothingIsLost() throws IOException {
-    String word = "abcdefghij".repeat(30);
-    try (PDDocument document =
-        Loader.loadPDF(PdfWriter.write(one(Block.Paragraph.of("x " + word + " y"))))) {
-      assertThat(text(document, 1).replaceAll("\\s", "")).contains("x" + word + "y");
-    }
-  }
-
-  @Test
-  void whatIsHigherThanAPageGoesOnAndNothingIsLost() throws IOException {
-    List<String> words = IntStream.range(0, 2000).mapToObj(i -> "w" + i + "w").toList();
-    String text = String.join(" ", words);
-    Table row = new Table(List.of(Table.left("A"), Table.left("B")), List.of(Table.row(text, "b")));
-    Block.Callout callout = new Block.Callout(Block.Sign.NOTE, "Long", List.of(Prose.plain(text)));
-    for (Block block : List.of(row, callout, Block.Paragraph.of(text))) {
-      try (PDDocument document = Loader.loadPDF(PdfWriter.write(one(block)))) {
-        assertThat(document.getNumberOfPages()).isGreaterThan(1);
-        assertThat(new PDFTextStripper().getText(document)).containsSubsequence(words);
-      }
     }
   }
 
@@ -362,7 +327,7 @@ class PdfWriterTest {
         new Table(
             Collections.nCopies(5, Table.left("x")),
             List.of(Table.row(word, word, "1", "2", word)));
-    try (PDDocument document = Loader.loadPDF(PdfWriter.write(one(table)))) {
+    try (PDDocument document = Loader.loadPDF(PdfWriter.write(Samples.one(table)))) {
       assertThat(new PDFTextStripper().getText(document).replaceAll("[^Z]", "")).hasSize(600);
     }
   }

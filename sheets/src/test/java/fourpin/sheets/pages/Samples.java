@@ -83,6 +83,18 @@ final class Samples {
     return stations;
   }
 
+  /** Of one block alone. */
+  static Booklet one(Block block) {
+    return new Booklet(
+        "T",
+        "",
+        "job",
+        "1",
+        Optional.empty(),
+        Paper.A4,
+        List.of(new Booklet.Section("S", List.of(block))));
+  }
+
   static Booklet booklet(Paper paper) {
     return new Booklet(
         "Reading room bookcases",
