@@ -133,7 +133,9 @@ final class Browser implements AutoCloseable {
     return Objects.requireNonNull(driver.getCurrentUrl());
   }
 
+  /** An element that the page has, or will have when it is whole. */
   WebElement element(String css) {
+    await(css, () -> has(css));
     return driver.findElement(By.cssSelector(css));
   }
 
@@ -228,7 +230,7 @@ final class Browser implements AutoCloseable {
   void await(String what, BooleanSupplier so) {
     new WebDriverWait(driver, LONGEST_WAIT, BETWEEN_LOOKS)
         .ignoring(StaleElementReferenceException.class)
-        .withMessage(what)
+        .withMessage(() -> what + ", on " + address() + ", titled “" + driver.getTitle() + "”")
         .until(_ -> so.getAsBoolean());
   }
 
