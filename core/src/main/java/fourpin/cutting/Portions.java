@@ -1,6 +1,8 @@
 package fourpin.cutting;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -12,6 +14,9 @@ final class Portions {
   private final int[] demand;
   private final int[] ones;
   private final int all;
+
+  /** The portions of those that were asked for: they are asked for again for every panel. */
+  private final Map<Integer, int[]> known = new HashMap<>();
 
   /**
    * @param area of one of each kind
@@ -66,8 +71,13 @@ final class Portions {
   /**
    * Every portion of a portion, nothing and itself counted, from the smallest number to the
    * largest: the first and the last make up the whole, and so do the second and the last but one.
+   * For reading only.
    */
   int[] of(int portion) {
+    return known.computeIfAbsent(portion, this::found);
+  }
+
+  private int[] found(int portion) {
     int[] found = {0};
     for (int kind = 0; kind < demand.length; kind++) {
       found = times(found, count(portion, kind), ones[kind]);
@@ -76,8 +86,10 @@ final class Portions {
   }
 
   private static int[] times(int[] found, int most, int one) {
-    int[] more = new int[found.length * (most + 1)];
-    Arrays.setAll(more, i -> found[i % found.length] + i / found.length * one);
+    int[] more = Arrays.copyOf(found, found.length * (most + 1));
+    for (int i = found.length; i < more.length; i++) {
+      more[i] = more[i - found.length] + one;
+    }
     return more;
   }
 }
