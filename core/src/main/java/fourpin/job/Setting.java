@@ -260,7 +260,7 @@ public enum Setting {
       "165 mm",
       "10 mm",
       "2 m",
-      "depth of the things on shelves whose job names none, which may stand in a row in front",
+      "depth of the things on shelves whose job names none, which may stand in a row in front or against the back",
       practice("as deep as average books, the cover of a hardcover novel")),
   SAG_LIMIT(
       "sag-limit",

@@ -10,9 +10,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * What the ends of a bottom that stands off the floor do to their joints, however its load lies: a
- * row against the back, which a kick does not carry, does to them what one in front does. The kick,
- * which carries much in front, is not counted on, so that these carry no more.
+ * What the ends of a bottom that stands off the floor do to their joints, however its load lies.
+ * The kick, which carries much in front, is not counted on, so that these carry no more.
  */
 final class BottomJoints {
 

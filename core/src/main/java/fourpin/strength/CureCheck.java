@@ -79,10 +79,10 @@ final class CureCheck {
   }
 
   /** Where what only tips holds on a front row that stands farther forward. */
-  Optional<RowForward.Place> forward(ShelfReader reader, Part part, Candidate candidate) {
+  Optional<RowOutward.Place> forward(ShelfReader reader, Part part, Candidate candidate) {
     return bendsFar(candidate) || !tips(candidate)
         ? Optional.empty()
-        : new RowForward(job, reader, part, verdict(candidate), plates)
+        : new RowOutward(job, reader, part, Over.FRONT, verdict(candidate), plates)
             .find()
             .filter(place -> holds(place.there()));
   }
@@ -114,20 +114,27 @@ final class CureCheck {
   }
 
   /**
-   * By statics, well before its front row: the shorter a shelf, the less of its own weight holds it
-   * down. One that is carried under its front edge does not.
+   * By statics, well before its front row or behind its back row: the shorter a shelf, the less of
+   * its own weight holds it down. One that is carried under its edges does not.
    */
   private static boolean tips(Candidate candidate) {
-    return candidate.prop() != ShelfPlate.Prop.FRONT_AND_BACK
-        && candidate.bearing() instanceof Bearing.Rows rows
+    return switch (candidate.prop()) {
+      case FRONT_AND_BACK -> false;
+      case BACK -> tips(candidate, Over.FRONT);
+      case NONE -> tips(candidate, Over.FRONT) || tips(candidate, Over.BACK);
+    };
+  }
+
+  private static boolean tips(Candidate candidate, Over row) {
+    return candidate.bearing() instanceof Bearing.Rows rows
         && candidate.cases().all().stream()
-            .map(of -> Resting.of(candidate, of).middle())
-            .anyMatch(middle -> middle < CLEARLY * rows.front().number());
+            .map(of -> Resting.of(candidate, of).from(row, candidate).middle())
+            .anyMatch(middle -> middle < CLEARLY * row.setback(rows));
   }
 
   private boolean isFarRoughly(Candidate candidate) {
     Verdict rough = new Verdict(candidate, plates.rough());
-    return Stream.concat(Stream.of(LoadCase.EVEN), candidate.cases().row().stream())
+    return Stream.concat(Stream.of(LoadCase.EVEN), candidate.cases().rows().stream())
         .flatMap(of -> rough.uses(of, candidate.beam().load()))
         .anyMatch(use -> use.share() > FAR && (use.isBy(Limit.SAG) || isAsked(use)));
   }

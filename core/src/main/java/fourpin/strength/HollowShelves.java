@@ -268,8 +268,8 @@ final class HollowShelves {
         new Input("q", read.load().title(), read.load().value(), read.load().source()),
         new Input(
             "D",
-            "how deep the load stands, the row in front where it may all stand there",
-            Quantity.of(deep(), QuantityUnit.LENGTH),
+            "how deep the load stands, in a row where it may all stand in one",
+            Quantity.of(verdict.shelf().cases().stands(), QuantityUnit.LENGTH),
             Source.GEOMETRY),
         new Input(
             "g",
@@ -279,28 +279,12 @@ final class HollowShelves {
   }
 
   private double pressure(Face face) {
-    return read.load().value().value() / deep() + own(face);
+    return read.load().value().value() / verdict.shelf().cases().stands() + own(face);
   }
 
   private static double own(Face face) {
     double density = Reference.substances().get(face.of().of()).density().typical().value();
     return density * Gravity.STANDARD * face.thickness() / CUBIC_MM_PER_CUBIC_M;
-  }
-
-  private double deep() {
-    double depth = read.section().depth();
-    return verdict
-        .shelf()
-        .cases()
-        .row()
-        .map(
-            row ->
-                switch (row) {
-                  case LoadCase.FrontRow(Sourced deep) -> deep.number();
-                  case LoadCase.OverEdge(_, double bears) -> bears;
-                  default -> depth;
-                })
-        .orElse(depth);
   }
 
   private Figure figure(

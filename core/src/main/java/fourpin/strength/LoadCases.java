@@ -10,6 +10,7 @@ import fourpin.measure.Sourced;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * All ways in which something that carries things is loaded, in one list: plates, supports, joints,
@@ -49,7 +50,7 @@ record LoadCases(Optional<Sourced> things, double depth, Sourced hand) {
   /** Those under its load, the ones that take least work first. */
   List<LoadCase> loaded() {
     List<LoadCase> cases = new ArrayList<>(List.of(LoadCase.EVEN));
-    row().ifPresent(cases::add);
+    cases.addAll(rows());
     cases.add(LoadCase.ONE_HALF);
     return cases;
   }
@@ -70,11 +71,22 @@ record LoadCases(Optional<Sourced> things, double depth, Sourced hand) {
   }
 
   /**
-   * Things less deep than it may all stand in front; deeper ones stand out over the edge. Nothing
-   * of those that fill the depth, and of those that fall off it.
+   * Things less deep than it may all stand in front, or all against the back; deeper ones stand out
+   * over the edge. Nothing of those that fill the depth, and of those that fall off it.
    */
-  Optional<LoadCase> row() {
-    return placed().filter(of -> !fall());
+  List<LoadCase> rows() {
+    return placed().filter(of -> !fall()).stream().flatMap(LoadCases::rows).toList();
+  }
+
+  private static Stream<LoadCase> rows(LoadCase placed) {
+    return placed instanceof LoadCase.FrontRow(Sourced deep)
+        ? Stream.of(placed, new LoadCase.BackRow(deep))
+        : Stream.of(placed);
+  }
+
+  /** How much of the depth its load stands on where that is least, mm. */
+  double stands() {
+    return rows().stream().findFirst().orElse(LoadCase.EVEN).lies(depth).deep();
   }
 
   /** Nothing on it, and a hand on its front edge. */

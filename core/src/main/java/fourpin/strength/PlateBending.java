@@ -104,8 +104,8 @@ final class PlateBending {
   private Optional<? extends Bent> bent(LoadCase of, double load) {
     return switch (of) {
       case LoadCase.Even() -> with(shelf.evenly(load));
-      case LoadCase.FrontRow(Sourced deep) -> with(shelf.inFront(load, deep.number()));
-      case LoadCase.OverEdge(_, double bears) -> with(shelf.inFront(load, bears));
+      case LoadCase.FrontRow(_), LoadCase.BackRow(_), LoadCase.OverEdge(_, _) ->
+          with(shelf.between(load, of.lies(plate.depth())));
       case LoadCase.OneHalf() -> solver.underLeftOf(shelf.own(), shelf.evenly(load));
       case LoadCase.Hand(Sourced push) -> with(new Point(push.number(), plate.length() / 2, 0));
     };

@@ -64,7 +64,7 @@ final class PlateFigures {
   List<Figure> all() {
     List<Figure> all = new ArrayList<>();
     verdict.bends().ifPresent(bends -> all.addAll(loaded(bends)));
-    verdict.shelf().cases().row().ifPresent(row -> all.addAll(unevenly(row).inRow()));
+    verdict.shelf().cases().rows().forEach(row -> all.addAll(unevenly(row).inRow()));
     all.addAll(unevenly(LoadCase.ONE_HALF).onOneHalf());
     rocking().ifPresent(rocking -> all.addAll(rocking.all()));
     verdict.under(verdict.shelf().cases().empty()).ifPresent(hand -> all.addAll(hand(hand)));

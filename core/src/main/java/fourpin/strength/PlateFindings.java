@@ -10,10 +10,10 @@ import fourpin.measure.Gravity;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
-import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Shelves that tip or rock on their supports. */
 final class PlateFindings {
@@ -25,14 +25,18 @@ final class PlateFindings {
   private final Optional<Figure> tipping;
   private final Verdict verdict;
   private final Optional<PlateFigures> figures;
-  private final List<Remedy> ofTipping;
+  private final Function<Over, List<Remedy>> ofTipping;
 
   /**
    * @param shelves alike; at least one
-   * @param ofTipping what keeps them from tipping; looked into only where they tip
+   * @param ofTipping what keeps them from tipping over a row; looked into only where they tip
    */
   PlateFindings(
-      Job job, List<Part> shelves, ShelfOnSupports read, Verdict verdict, List<Remedy> ofTipping) {
+      Job job,
+      List<Part> shelves,
+      ShelfOnSupports read,
+      Verdict verdict,
+      Function<Over, List<Remedy>> ofTipping) {
     this.job = job;
     this.shelves = shelves;
     this.read = read;
@@ -45,18 +49,16 @@ final class PlateFindings {
 
   List<Finding> all() {
     List<Finding> findings = new ArrayList<>();
-    verdict.uses().stream()
-        .filter(use -> use.isBy(Limit.TIPPING))
-        .findFirst()
-        .map(use -> tips(use.of()))
-        .ifPresent(findings::add);
+    for (Over row : Over.values()) {
+      verdict.tipping(row).stream().findFirst().map(of -> tips(row, of)).ifPresent(findings::add);
+    }
     figures
         .flatMap(f -> f.rocking().filter(RockingFigures::rocks).map(r -> rocks(f, r)))
         .ifPresent(findings::add);
     return findings;
   }
 
-  private Finding tips(LoadCase under) {
+  private Finding tips(Over row, LoadCase under) {
     String empty = under.equals(verdict.shelf().cases().empty()) ? ", empty," : "";
     return alike.finding(
         Severity.ERROR,
@@ -64,10 +66,10 @@ final class PlateFindings {
         alike.names()
             + empty
             + (shelves.size() == 1 ? " tips" : " tip")
-            + " off the back supports under "
+            + " off the %s supports under ".formatted(row.off())
             + under.words(job.unit()),
-        tipping.stream().toList(),
-        ofTipping);
+        tipping.stream().filter(_ -> row == Over.FRONT).toList(),
+        ofTipping.apply(row));
   }
 
   /** One that rocks only while little stands on it is no fault. */

@@ -2,7 +2,7 @@ package fourpin.strength;
 
 /**
  * Where a load and the weight of a shelf rest, front to back: a shelf tips where the middle of both
- * lies before its front row.
+ * lies before its front row, and likewise behind its back row.
  *
  * @param load N
  * @param at its middle, from the front edge, mm
@@ -21,6 +21,15 @@ record Resting(double load, double at, double own, double centre) {
     return new Resting(load, banding + of.middle(depth), own, centre);
   }
 
+  /** The same with all places from another edge. */
+  Resting from(Over edge, Candidate shelf) {
+    double depth = shelf.beam().section().depth();
+    return switch (edge) {
+      case FRONT -> this;
+      case BACK -> new Resting(load, depth - at, own, depth - centre);
+    };
+  }
+
   /** Of both, N. */
   double all() {
     return load + own;
@@ -32,9 +41,9 @@ record Resting(double load, double at, double own, double centre) {
   }
 
   /**
-   * What holds the shelf down so far behind its front row, N.
+   * What holds the shelf down so far behind the row over which it tips, N.
    *
-   * @param front from the front edge to the front row, mm
+   * @param front from the edge to that row, mm
    * @param margin by which the load may be larger
    */
   double heldDown(double front, double behind, double margin) {

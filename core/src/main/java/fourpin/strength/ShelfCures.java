@@ -105,7 +105,7 @@ final class ShelfCures {
         .toList();
   }
 
-  private Cure forward(RowForward.Place place) {
+  private Cure forward(RowOutward.Place place) {
     return new Cure(
         place.words() + ": " + check.outcome(place.there()),
         Optional.of(0.0),

@@ -49,13 +49,9 @@ record ShelfPlate(Plate plate, List<Layer> layers, List<PlateLoad> own) {
     return plate.evenly(load / plate.depth());
   }
 
-  /**
-   * The same load in a row along the front edge.
-   *
-   * @param deep the row, mm
-   */
-  PlateLoad inFront(double load, double deep) {
-    return new PlateLoad.Patch(load / deep, 0, plate.length(), 0, deep);
+  /** The same load on part of its depth, over its whole length. */
+  PlateLoad between(double load, LoadCase.Lies lies) {
+    return new PlateLoad.Patch(load / lies.deep(), 0, plate.length(), lies.from(), lies.to());
   }
 
   static Optional<ShelfPlate> of(LoadedShelf shelf, Bearing bearing) {

@@ -326,9 +326,13 @@ final class ShelfReader {
     };
   }
 
-  /** The setting that says where the front row of a shelf on supports stands. */
-  Setting frontSetting(Part shelf) {
-    return support(shelf).map(ShelfReader::setting).map(List::getFirst).orElseThrow();
+  /** The setting that says where a row of a shelf on supports stands. */
+  Setting rowSetting(Part shelf, Over row) {
+    List<Setting> both = support(shelf).map(ShelfReader::setting).orElseThrow();
+    return switch (row) {
+      case FRONT -> both.getFirst();
+      case BACK -> both.getLast();
+    };
   }
 
   /** How much further back the rows of its bay stand than that. */

@@ -170,7 +170,7 @@ final class ShelvesOfCase {
     Afresh afresh = new Afresh();
     List<Remedy> ofShelf = afresh.list(s -> s.cures(first));
     List<Remedy> ofSupports = afresh.list(s -> s.supportCures(first));
-    List<Remedy> ofTipping = afresh.list(s -> s.tippingCures(first));
+    Function<Over, List<Remedy>> ofTipping = row -> afresh.list(s -> s.tippingCures(first, row));
     List<Remedy> ofSlipping = afresh.list(s -> s.slippingCures(first));
     List<Finding> all = new ArrayList<>();
     all.addAll(new ShelfFindings(job, reader, alike, verdict, ofShelf).all());
@@ -201,8 +201,8 @@ final class ShelvesOfCase {
     return new ShelfCures(job, reader, shelf, rocking.now(), check).all();
   }
 
-  private List<Remedy> tippingCures(Part shelf) {
-    return new TippingCures(job, reader, shelf, rocking(shelf), plates).all();
+  private List<Remedy> tippingCures(Part shelf, Over row) {
+    return new TippingCures(job, reader, shelf, row, rocking(shelf), plates).all();
   }
 
   private List<Remedy> supportCures(Part shelf) {

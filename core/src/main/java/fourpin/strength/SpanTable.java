@@ -49,6 +49,7 @@ public record SpanTable(
   public enum Lying {
     EVENLY("spread evenly"),
     IN_A_ROW("in a row along the front edge"),
+    AGAINST_THE_BACK("in a row against the back"),
     OVER_THE_EDGE("against the back, standing out over the front edge"),
     ON_ONE_HALF("on one half of its length alone");
 

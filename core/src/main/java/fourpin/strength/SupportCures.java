@@ -48,7 +48,7 @@ final class SupportCures {
   private final ShelfReader reader;
   private final SupportReader supports;
   private final Part part;
-  private final Optional<RowForward.Place> forward;
+  private final Optional<RowOutward.Place> forward;
   private final Verdict verdict;
   private final PlateBending.Memory plates;
   private final ShelfCures ofShelf;
@@ -73,9 +73,9 @@ final class SupportCures {
     this.part = part;
     this.forward =
         verdict.tips()
-            ? new RowForward(job, reader, part, verdict, plates).find()
+            ? new RowOutward(job, reader, part, Over.FRONT, verdict, plates).find()
             : Optional.empty();
-    this.verdict = forward.map(RowForward.Place::there).orElse(verdict);
+    this.verdict = forward.map(RowOutward.Place::there).orElse(verdict);
     this.plates = plates;
     this.ofShelf = ofShelf;
     this.rocking = rocking;
@@ -362,7 +362,7 @@ final class SupportCures {
   }
 
   private Optional<Stated> stated(Borne way) {
-    List<Stated.OfSetting> moved = forward.map(RowForward.Place::stated).stream().toList();
+    List<Stated.OfSetting> moved = forward.map(RowOutward.Place::stated).stream().toList();
     return way.stated()
         .map(others -> Stream.concat(moved.stream(), others.stream()).toList())
         .filter(all -> !all.isEmpty())

@@ -17,7 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** What keeps a shelf from tipping off its back supports, each worked out anew. */
+/** What keeps a shelf from tipping over one of its rows, each worked out anew. */
 final class TippingCures {
 
   /** Loads under this share of the stated one are no cure: nobody builds a shelf for them. */
@@ -29,6 +29,7 @@ final class TippingCures {
   private final Job job;
   private final ShelfReader reader;
   private final Part part;
+  private final Over row;
   private final Verdict verdict;
   private final Candidate now;
   private final PlateBending.Memory plates;
@@ -36,13 +37,20 @@ final class TippingCures {
   private final NewRocking rocking;
 
   /**
-   * @param rocking of the shelf as it is, which tips
+   * @param row over which it tips
+   * @param rocking of the shelf as it is
    */
   TippingCures(
-      Job job, ShelfReader reader, Part part, NewRocking rocking, PlateBending.Memory plates) {
+      Job job,
+      ShelfReader reader,
+      Part part,
+      Over row,
+      NewRocking rocking,
+      PlateBending.Memory plates) {
     this.job = job;
     this.reader = reader;
     this.part = part;
+    this.row = row;
     this.rocking = rocking;
     this.verdict = rocking.now();
     this.now = verdict.shelf();
@@ -51,34 +59,38 @@ final class TippingCures {
 
   List<Remedy> all() {
     List<Remedy> all = new ArrayList<>();
-    new RowForward(job, reader, part, verdict, plates)
+    new RowOutward(job, reader, part, row, verdict, plates)
         .find()
-        .map(this::forward)
+        .map(this::outward)
         .ifPresent(all::add);
     if (now.bearing() instanceof Bearing.Rows rows) {
       all.add(heldDown(rows));
-      lessInFront(rows).ifPresent(all::add);
+      lessInRow(rows).ifPresent(all::add);
     }
     thicker().ifPresent(all::add);
     return all;
   }
 
-  private Remedy forward(RowForward.Place place) {
+  private Remedy outward(RowOutward.Place place) {
     String most =
         place.setback().equals(place.farthest())
             ? ""
             : "; it tips from more than " + place.farthest() + " on";
     return new Remedy(
         place.words() + most + ": " + outcome(place.there()),
-        "less wood before the row",
+        "less wood between the row and the edge",
         Optional.of(place.stated()));
   }
 
   private String outcome(Verdict then) {
-    boolean bends = then.uses().stream().filter(u -> !u.isBy(Limit.SUPPORTS)).allMatch(Use::holds);
+    boolean bends =
+        then.uses().stream()
+            .filter(u -> u.isBy(Limit.SAG) || u.isBy(Limit.STRESS))
+            .allMatch(Use::holds);
     return carried(then.push())
         + underHand()
         + (bends ? "" : "; it still bends too far: cure that too")
+        + (then.tips() ? "; it still tips over its other row: cure that too" : "")
         + rocking.by(then);
   }
 
@@ -97,7 +109,7 @@ final class TippingCures {
 
   /** That presses on a front support as hard by each cure; nothing where that is allowed. */
   private String underHand() {
-    double push = verdict.handPush().orElse(0.0);
+    double push = verdict.handPush().filter(_ -> row == Over.FRONT).orElse(0.0);
     return now.supports().stream()
         .filter(limit -> push > limit.brief().value())
         .min(Comparator.comparingDouble(limit -> limit.brief().value()))
@@ -109,68 +121,87 @@ final class TippingCures {
   }
 
   private List<LoadCase> tipping() {
-    return now.cases().all().stream().filter(verdict::tips).toList();
+    return verdict.tipping(row);
   }
 
-  /** Above the back row, at both ends alike; the front row then carries all. */
+  /** Above the other row, at both ends alike; the one that it tips over then carries all. */
   private Remedy heldDown(Bearing.Rows rows) {
     double margin = EurocodeMargins.load().number();
     return new Remedy(
-        "hold the shelf down over its back row by a clip or a pin above it at each end, each good for %s, the load taken %s times as large: %s; how it then sags is not worked out"
+        "hold the shelf down over its %s row by a clip or a pin above it at each end, each good for %s, the load taken %s times as large: %s; how it then sags is not worked out"
             .formatted(
+                row.off(),
                 force(heldDown(rows, margin)),
                 Quantity.of(margin, QuantityUnit.RATIO).text(job.unit()),
-                carried(frontPush(rows)) + underHand()),
+                carried(rowPush(rows)) + underHand()),
         "two parts for each shelf");
   }
 
   /** Of one end, N. */
   private double heldDown(Bearing.Rows rows, double margin) {
     return tipping().stream()
-        .map(of -> Resting.of(now, of).heldDown(front(rows), between(rows), margin) / 2)
+        .map(of -> resting(of).heldDown(row.setback(rows), between(rows), margin) / 2)
         .max(Comparator.naturalOrder())
         .orElse(0.0);
   }
 
   /** Under its load; a hand's is told apart, since it is held against more. */
-  private double frontPush(Bearing.Rows rows) {
+  private double rowPush(Bearing.Rows rows) {
     return tipping().stream()
         .filter(of -> !of.equals(now.cases().empty()))
-        .map(of -> Resting.of(now, of))
-        .map(r -> (r.load() + r.own() + r.heldDown(front(rows), between(rows), 1)) / 2)
+        .map(this::resting)
+        .map(r -> (r.load() + r.own() + r.heldDown(row.setback(rows), between(rows), 1)) / 2)
         .max(Comparator.naturalOrder())
         .map(push -> Math.max(push, verdict.push()))
         .orElseGet(verdict::push);
   }
 
-  private static double front(Bearing.Rows rows) {
-    return rows.front().number();
+  /** From the edge before that row. */
+  private Resting resting(LoadCase of) {
+    return Resting.of(now, of).from(row, now);
   }
 
   private double between(Bearing.Rows rows) {
     return rows.between(now.beam().section().depth());
   }
 
-  /** Of things in a row in front; a hand may push whatever stands there. */
-  private Optional<Remedy> lessInFront(Bearing.Rows rows) {
-    return now.cases()
-        .row()
-        .filter(LoadCase.FrontRow.class::isInstance)
-        .filter(row -> tipping().equals(List.of(row)))
-        .map(row -> SHORT_OF_TIPPING * Resting.of(now, row).most(front(rows)) / now.beam().length())
-        .filter(load -> load >= LEAST_SHARE * now.beam().load())
-        .filter(load -> now.cases().row().stream().noneMatch(row -> tips(row, load)))
-        .map(
-            load ->
-                new Remedy(
-                    "keep what stands in a row in front to %s; spread evenly the load may be what it is"
-                        .formatted(
-                            Quantity.of(load, QuantityUnit.LINE_LOAD).textAtMost(job.unit())),
-                    "room for less"));
+  /** Of things in a row at that edge; a hand may push whatever stands there. */
+  private Optional<Remedy> lessInRow(Bearing.Rows rows) {
+    return tipping().stream()
+        .filter(this::isRow)
+        .filter(of -> tipping().equals(List.of(of)))
+        .flatMap(of -> lessInRow(rows, of).stream())
+        .findFirst();
   }
 
-  private boolean tips(LoadCase row, double load) {
-    return verdict.uses(row, load).anyMatch(use -> use.isBy(Limit.TIPPING));
+  private boolean isRow(LoadCase of) {
+    return switch (row) {
+      case FRONT -> of instanceof LoadCase.FrontRow;
+      case BACK -> of instanceof LoadCase.BackRow;
+    };
+  }
+
+  private Optional<Remedy> lessInRow(Bearing.Rows rows, LoadCase of) {
+    double load = SHORT_OF_TIPPING * resting(of).most(row.setback(rows)) / now.beam().length();
+    String most = Quantity.of(load, QuantityUnit.LINE_LOAD).textAtMost(job.unit());
+    return load < LEAST_SHARE * now.beam().load() || tips(of, load)
+        ? Optional.empty()
+        : Optional.of(
+            new Remedy(
+                "keep what stands %s to %s; spread evenly the load may be what it is"
+                    .formatted(inRow(), most),
+                "room for less"));
+  }
+
+  private String inRow() {
+    return switch (row) {
+      case FRONT -> "in a row in front";
+      case BACK -> "in a row against the back";
+    };
+  }
+
+  private boolean tips(LoadCase of, double load) {
+    return verdict.uses(of, load).anyMatch(use -> use.isBy(Limit.TIPPING));
   }
 
   /** The thinnest of the job's other materials whose weight keeps it down, as for what sags. */
@@ -190,7 +221,9 @@ final class TippingCures {
   private Optional<Remedy> thicker(Taken taken) {
     Made made = Made.plain(taken.of(), now.beam().section().depth(), Layers.ONE);
     Verdict then = new Verdict(now.made(made.section(), reader.limits(made.panel())), plates);
-    return Optional.of(then).filter(v -> !v.tips()).map(v -> thicker(taken, made, v).remedy(job));
+    return Optional.of(then)
+        .filter(v -> v.tipping(row).isEmpty())
+        .map(v -> thicker(taken, made, v).remedy(job));
   }
 
   private Cure thicker(Taken taken, Made made, Verdict then) {

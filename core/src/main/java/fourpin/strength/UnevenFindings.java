@@ -58,15 +58,30 @@ final class UnevenFindings {
     return all;
   }
 
+  /** Of rows in front and against the back the one that uses more of the limit is told. */
   private boolean isNew(Limit limit) {
-    return verdict.holds(LoadCase.EVEN, limit) && !verdict.holds(of, limit);
+    return verdict.holds(LoadCase.EVEN, limit)
+        && !verdict.holds(of, limit)
+        && (!isRow() || worstRow(limit).equals(of));
+  }
+
+  private boolean isRow() {
+    return verdict.shelf().cases().rows().contains(of);
+  }
+
+  private LoadCase worstRow(Limit limit) {
+    List<LoadCase> rows = verdict.shelf().cases().rows();
+    return Verdict.worst(
+            verdict.uses().stream().filter(use -> use.isBy(limit) && rows.contains(use.of())))
+        .of();
   }
 
   private String kind(String what) {
     return switch (of) {
       case LoadCase.OneHalf() -> "half-" + what;
       case LoadCase.Hand(_) -> "hand-" + what;
-      case LoadCase.FrontRow(_), LoadCase.OverEdge(_, _), LoadCase.Even() -> "row-" + what;
+      case LoadCase.FrontRow(_), LoadCase.BackRow(_), LoadCase.OverEdge(_, _), LoadCase.Even() ->
+          "row-" + what;
     };
   }
 

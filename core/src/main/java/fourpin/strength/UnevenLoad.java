@@ -39,6 +39,9 @@ final class UnevenLoad {
     if (of instanceof LoadCase.FrontRow(var deep)) {
       inputs.add(deep.input("d", "depth of the things, standing at the front edge"));
     }
+    if (of instanceof LoadCase.BackRow(var deep)) {
+      inputs.add(deep.input("d", "depth of the things, standing against the back"));
+    }
     if (of instanceof LoadCase.OverEdge(var deep, _)) {
       inputs.add(deep.input("d", "depth of the things, standing against the back"));
     }
@@ -47,6 +50,7 @@ final class UnevenLoad {
   private String where() {
     return switch (of) {
       case LoadCase.FrontRow(_) -> ", p = q / d from 0 to d," + PlateFigures.BENDING;
+      case LoadCase.BackRow(_) -> ", p = q / d from D - d to D," + PlateFigures.BENDING;
       case LoadCase.OverEdge(_, _) ->
           ", p = q / b from 0 to b = 2 D - d, on both sides of their middle,"
               + PlateFigures.BENDING;
@@ -60,6 +64,7 @@ final class UnevenLoad {
     return switch (of) {
       case LoadCase.OneHalf() -> "plate-half";
       case LoadCase.Hand(_) -> "hand";
+      case LoadCase.BackRow(_) -> "plate-back-row";
       case LoadCase.FrontRow(_), LoadCase.OverEdge(_, _), LoadCase.Even() -> "plate-front-row";
     };
   }

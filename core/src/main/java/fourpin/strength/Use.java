@@ -23,6 +23,13 @@ record Use(LoadCase of, Limit by, double share) {
     }
   }
 
+  /** What is more by less than this share is so by an error of the sums. */
+  private static final double CLEARLY = 1 + 1e-9;
+
+  static boolean isMore(double one, double other) {
+    return one > CLEARLY * other;
+  }
+
   boolean holds() {
     return share <= 1;
   }

@@ -6,6 +6,7 @@ import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.Use.Limit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -85,14 +86,18 @@ final class Verdict {
         .orElseGet(() -> Deflection.of(shelf.beam().under(load)));
   }
 
-  /** Whether it tips off its supports. */
-  boolean tips(LoadCase of) {
-    return plate.isPresent() && under(of).isEmpty();
-  }
-
   /** Whether it tips in some way in which it is loaded. */
   boolean tips() {
     return uses().stream().anyMatch(use -> use.isBy(Limit.TIPPING));
+  }
+
+  /** The ways in which it tips over a row. */
+  List<LoadCase> tipping(Over row) {
+    return uses().stream()
+        .filter(use -> use.isBy(Limit.TIPPING))
+        .map(Use::of)
+        .filter(of -> Over.of(shelf, of).filter(row::equals).isPresent())
+        .toList();
   }
 
   /** Whether it tips in no way in which it is loaded, and none of its supports carries too much. */
@@ -130,16 +135,21 @@ final class Verdict {
 
   /** How its load presses hardest on a support; nothing if it is no plate, or tips however. */
   Optional<LoadCase> pressing() {
-    return shelf.cases().loaded().stream()
-        .filter(of -> under(of).isPresent())
-        .reduce((one, other) -> push(other) > push(one) ? other : one);
+    return most(this::push);
   }
 
   /** How its load sags it most; nothing if it is no plate, or tips however. */
   Optional<LoadCase> sagging() {
+    return most(this::sag);
+  }
+
+  /** The first of those that come to most, but for errors of the sums. */
+  private Optional<LoadCase> most(ToDoubleFunction<LoadCase> by) {
     return shelf.cases().loaded().stream()
         .filter(of -> under(of).isPresent())
-        .reduce((one, other) -> sag(other) > sag(one) ? other : one);
+        .reduce(
+            (one, other) ->
+                Use.isMore(by.applyAsDouble(other), by.applyAsDouble(one)) ? other : one);
   }
 
   private double sag(LoadCase of) {
@@ -266,9 +276,10 @@ final class Verdict {
     return worst(uses().stream());
   }
 
-  /** The first of those that use most. */
+  /** The first of those that use most, but for errors of the sums. */
   static Use worst(Stream<Use> uses) {
-    return uses.reduce((one, other) -> other.share() > one.share() ? other : one).orElseThrow();
+    return uses.reduce((one, other) -> Use.isMore(other.share(), one.share()) ? other : one)
+        .orElseThrow();
   }
 
   boolean holds() {

@@ -6,15 +6,17 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 
 /**
- * A plate hinged along both ends and its front edge, free behind, by a series of Ritz: sines along
- * it and powers over its depth, which shares nothing with the program's elements. Energy of an
- * orthotropic plate: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. (1959),
- * art. 85.
+ * A plate hinged along both ends and maybe its front edge, free behind, by a series of Ritz: sines
+ * along it and powers over its depth, which shares nothing with the program's elements. Energy of
+ * an orthotropic plate: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed.
+ * (1959), art. 85.
  *
+ * @param front how its front edge is held
  * @param along modulus along, MPa; the others likewise
  * @param patches of even load
  */
 record BottomRitz(
+    Front front,
     double length,
     double depth,
     double thickness,
@@ -26,6 +28,18 @@ record BottomRitz(
 
   private static final int SINES = 41;
   private static final int POWERS = 7;
+
+  /** How a front edge is held. */
+  enum Front {
+    FREE(0),
+    HINGED(1);
+
+    private final int least;
+
+    Front(int least) {
+      this.least = least;
+    }
+  }
 
   /** MPa, from and to along and over the depth. */
   record Patch(double pressure, double fromX, double toX, double fromY, double toY) {}
@@ -44,12 +58,12 @@ record BottomRitz(
   private DMatrixRMaj terms(int m) {
     DMatrixRMaj energy = new DMatrixRMaj(POWERS, POWERS);
     DMatrixRMaj force = new DMatrixRMaj(POWERS, 1);
-    for (int i = 1; i <= POWERS; i++) {
-      for (int j = 1; j <= POWERS; j++) {
-        energy.set(i - 1, j - 1, energy(wave(m), i, j));
+    for (int i = 0; i < POWERS; i++) {
+      for (int j = 0; j < POWERS; j++) {
+        energy.set(i, j, energy(wave(m), i + front.least, j + front.least));
       }
-      int power = i;
-      force.set(i - 1, 0, patches.stream().mapToDouble(p -> force(p, wave(m), power)).sum());
+      int power = i + front.least;
+      force.set(i, 0, patches.stream().mapToDouble(p -> force(p, wave(m), power)).sum());
     }
     DMatrixRMaj terms = new DMatrixRMaj(POWERS, 1);
     CommonOps_DDRM.solve(energy, force, terms);

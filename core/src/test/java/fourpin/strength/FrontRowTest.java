@@ -35,7 +35,10 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Shelves that hold their load spread evenly, and not in a row along the front edge. */
+/**
+ * Shelves that hold their load spread evenly, and not in a row. They have a strip in front, so that
+ * a row against the back sags them most.
+ */
 @ExtendWith(CommaDecimals.class)
 class FrontRowTest {
 
@@ -98,15 +101,16 @@ class FrontRowTest {
   void itIsDrawnAsItSagsMost() {
     ShelfAnswer shelf = first(plain());
     ShelfShape drawn = shelf.shape().orElseThrow();
-    assertThat(drawn.load()).isEqualTo(Lying.IN_A_ROW);
-    assertThat(find(shelf, "plate-front-row")).contains(drawn.now());
-    assertThat(find(shelf, "plate-front-row-years")).contains(drawn.years());
+    assertThat(drawn.load()).isEqualTo(Lying.AGAINST_THE_BACK);
+    assertThat(find(shelf, "plate-back-row")).contains(drawn.now());
+    assertThat(find(shelf, "plate-back-row-years")).contains(drawn.years());
     assertThat(shelf.most())
         .isEqualTo(
-            new ShelfAnswer.WorstSag("in a row along the front edge", drawn.now(), drawn.years()));
-    assertThat(Collections.max(drawn.sags().get(Spot.FRONT)))
+            new ShelfAnswer.WorstSag("in a row against the back", drawn.now(), drawn.years()));
+    assertThat(Collections.max(drawn.sags().get(Spot.BACK)))
         .isCloseTo(drawn.now().value().value(), withPercentage(1))
         .isGreaterThan(shelf.sagNow().value().value())
+        .isGreaterThan(value(shelf, "plate-front-row"))
         .isGreaterThan(value(shelf, "plate-half"));
   }
 
@@ -143,7 +147,7 @@ class FrontRowTest {
     assertThat(first(between).beyond())
         .containsExactly(
             "presses more on a support than is allowed with its load in a row 5.31 in deep along the"
-                + " front edge");
+                + " front edge, and with its load in a row 5.31 in deep against the back");
     assertThat(ofKind(with(Setting.SUPPORT_RATING, 1.01 * row), "support-rating")).isEmpty();
   }
 
@@ -253,17 +257,17 @@ class FrontRowTest {
   void shelvesThatSagTooFarUnderTheRowAloneAreADoubt() {
     ShelfAnswer shelf = first(plain());
     double even = spanOver(shelf, "sag-now");
-    double row = spanOver(shelf, "plate-front-row");
+    double row = spanOver(shelf, "plate-back-row");
     assertThat(row).isLessThan(even);
     Strength between = with(Setting.SAG_LIMIT, (even + row) / 2);
     assertThat(ofKind(between, "sag")).isEmpty();
     List<Finding> sags = ofKind(between, "row-sags");
     assertThat(sags).isNotEmpty().allMatch(f -> f.severity() == Severity.DOUBT);
-    assertThat(sags.getFirst().what()).contains(" along the front edge it sags by ");
-    Figure years = find(first(between), "plate-front-row-years").orElseThrow();
+    assertThat(sags.getFirst().what()).contains(" against the back it sags by ");
+    Figure years = find(first(between), "plate-back-row-years").orElseThrow();
     assertThat(sags.getFirst().figures()).contains(years);
     assertThat(years.value().value()).isEqualTo(input(years, "k") * input(years, "s"));
-    assertThat(input(years, "s")).isEqualTo(value(first(between), "plate-front-row"));
+    assertThat(input(years, "s")).isEqualTo(value(first(between), "plate-back-row"));
     assertThat(first(between).beyond()).hasSize(1);
   }
 
@@ -296,8 +300,8 @@ class FrontRowTest {
         .isEqualTo(value(books, "plate-front-row-push"));
     assertThat(stated.checked())
         .isEqualTo(
-            "its load spread evenly, in a row 6.5 in deep along the front edge, on one half of its length"
-                + " alone");
+            "its load spread evenly, in a row 6.5 in deep along the front edge, in a row 6.5 in deep"
+                + " against the back, on one half of its length alone");
   }
 
   /**

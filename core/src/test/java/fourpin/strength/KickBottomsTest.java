@@ -155,6 +155,7 @@ class KickBottomsTest {
 
   private static BottomRitz loaded(double length, double depth, double across, double to) {
     return new BottomRitz(
+        BottomRitz.Front.HINGED,
         length,
         depth,
         18,
@@ -208,6 +209,7 @@ class KickBottomsTest {
       }
     }
     return new BottomRitz(
+            BottomRitz.Front.HINGED,
             length,
             depth,
             input(sag, "t"),

@@ -122,7 +122,7 @@ class LoadCasesTest {
       for (LoadCase of :
           List.of(LoadCase.EVEN, LoadCase.ONE_HALF, verdict.shelf().cases().empty())) {
         boolean before = Resting.of(verdict.shelf(), of).middle() < front;
-        assertThat(verdict.tips(of)).isEqualTo(before);
+        assertThat(verdict.under(of).isEmpty()).isEqualTo(before);
         seen.add(before);
       }
     }
@@ -300,6 +300,6 @@ class LoadCasesTest {
     assertThat(governs.of().words(Unit.INCH)).startsWith("its load in a row 6.5 in deep");
     assertThat(Shelving.named(strength.shelves().getFirst(), "largest-load").title())
         .isEqualTo(
-            "largest load within the limits however it lies (sag, load in a row along the front edge)");
+            "largest load within the limits however it lies (sag, load in a row against the back)");
   }
 }

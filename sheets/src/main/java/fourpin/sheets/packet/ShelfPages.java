@@ -29,6 +29,7 @@ final class ShelfPages {
           "plate-middle",
           "plate-back",
           "plate-front-row",
+          "plate-back-row",
           "plate-half",
           ROCKS_UNTIL,
           "low-support-closed");
@@ -103,7 +104,7 @@ final class ShelfPages {
         : List.of(
             new Block.Heading("Their supports in the sides"),
             Block.Paragraph.of(
-                "Load on the most loaded support, spread evenly and in front, and what two codes allow on it for loads that stay: the National Design "
+                "Load on the most loaded support, however the load lies, and what two codes allow on it for loads that stay: the National Design "
                     + "Specification and Eurocode 5, which rest on different tests and margins. No standard for shelf pins "
                     + "was found; supports other than pins are held to what their maker rates them for, where the job states it."),
             table);
@@ -155,6 +156,7 @@ final class ShelfPages {
             Table.right("Middle"),
             Table.right("Back edge"),
             Table.right("Most, load in front"),
+            Table.right("Most, load at the back"),
             Table.right("Most, load on one half"),
             Table.right("Rocks until"),
             Table.right("May lie low")),

@@ -15,8 +15,8 @@ final class SpanPages {
   private static final String ABOUT =
       "The longest span of shelves of this job's materials, as deep as the deepest shelf of the case (of the loose ones, if it has any) and on supports like its own, "
           + "within the job's limits of sag at once and after years, of stress in glass and of what a support may carry. The load lies spread "
-          + "evenly, on one half alone, and in a row along the front edge or, in things deeper than the shelf, out over it; the worst of them counts: "
-          + "r marks the row, o what stands out, h the half. Where supports like the case's own bear less than the shelf, the span on others that bear it "
+          + "evenly, on one half alone, and in a row along the front edge or against the back or, in things deeper than the shelf, out over the front edge; the worst of them counts: "
+          + "r marks the row in front, b the one against the back, o what stands out, h the half. Where supports like the case's own bear less than the shelf, the span on others that bear it "
           + "stands in brackets. Each way to make a shelf is bent as a plate; a strip in front "
           + "leaves the back edge as it is, so that it helps less than one thinks. Woods are averages: a board may bend a fifth more. "
           + "Between two loads take the shorter span; lengths hold to 1 per cent. Where 0 stands, no span of this depth holds: what is short enough for its supports may sag too much for it from front to back.";
@@ -73,6 +73,7 @@ final class SpanPages {
         switch (span.governs()) {
           case EVENLY -> "";
           case IN_A_ROW -> " r";
+          case AGAINST_THE_BACK -> " b";
           case OVER_THE_EDGE -> " o";
           case ON_ONE_HALF -> " h";
         };

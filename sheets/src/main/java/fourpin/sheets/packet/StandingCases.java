@@ -40,7 +40,7 @@ final class StandingCases {
   private static final String TOP =
       "No job states what comes to stand on a top. This one is judged as a shelf in joints over the widest bay, its going on "
           + "over partitions and the back not counted on, under the load that top-load says (common practice, not a standard), spread "
-          + "evenly, in a row along the front edge and on one half of its length alone, and under a hand on its front edge. Nobody may sit or stand on it.";
+          + "evenly, in a row along the front edge or against the back, and on one half of its length alone, and under a hand on its front edge. Nobody may sit or stand on it.";
 
   private static final String NO_TOP =
       "Nothing is taken to stand on its top: another case does, which is judged with what it brings, or it is higher than top-reach.";

@@ -230,6 +230,7 @@ class PacketTest {
         switch (load) {
           case EVENLY -> "spread evenly and its own weight, at once";
           case IN_A_ROW -> "in a row along the front edge and its own weight, at once";
+          case AGAINST_THE_BACK -> "in a row against the back and its own weight, at once";
           case OVER_THE_EDGE ->
               "against the back, standing out over the front edge and its own weight, at once";
           case ON_ONE_HALF -> "on one half of its length alone and its own weight, at once";

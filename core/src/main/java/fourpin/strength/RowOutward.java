@@ -16,8 +16,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** How far forward the front row has to stand for a shelf not to tip. */
-final class RowForward {
+/** How near to its edge a row has to stand for a shelf not to tip over it. */
+final class RowOutward {
 
   private static final Length STEP_INCHES = Length.inches(1, 16);
   private static final Length STEP_METRIC = Length.mm(1);
@@ -25,16 +25,19 @@ final class RowForward {
   private final Job job;
   private final ShelfReader reader;
   private final Part part;
+  private final Over row;
   private final Verdict now;
   private final PlateBending.Memory plates;
 
   /**
    * @param now the shelf as it is
    */
-  RowForward(Job job, ShelfReader reader, Part part, Verdict now, PlateBending.Memory plates) {
+  RowOutward(
+      Job job, ShelfReader reader, Part part, Over row, Verdict now, PlateBending.Memory plates) {
     this.job = job;
     this.reader = reader;
     this.part = part;
+    this.row = row;
     this.now = now;
     this.plates = plates;
   }
@@ -42,16 +45,18 @@ final class RowForward {
   /**
    * A row on which it does not tip.
    *
-   * @param setback from the front edge of the shelf
+   * @param row which
+   * @param setback from its edge of the shelf
    * @param farthest from there that it may stand
    * @param there the shelf on it
    * @param stated how the job says so
    */
-  record Place(String setback, String farthest, Verdict there, Stated.OfSetting stated) {
+  record Place(Over row, String setback, String farthest, Verdict there, Stated.OfSetting stated) {
 
     /** What to do. */
     String words() {
-      return "bring the front row to " + setback + " from the front edge of the shelves";
+      return "bring the %1$s row to %2$s from the %1$s edge of the shelves"
+          .formatted(row.row(), setback);
     }
   }
 
@@ -68,9 +73,9 @@ final class RowForward {
         Stream.of(farthest, usual())
             .filter(setback -> farthest.isAtLeast(setback))
             .distinct()
-            .filter(setback -> setback.mm() < rows.front().number())
+            .filter(setback -> setback.mm() < row.setback(rows))
             .flatMap(setback -> place(rows, farthest, setback).stream())
-            .filter(place -> !place.there().tips())
+            .filter(place -> place.there().tipping(row).isEmpty())
             .toList();
     return standing.stream()
         .filter(place -> place.there().isBorne())
@@ -83,25 +88,33 @@ final class RowForward {
     Length step = job.unit().customary() ? STEP_INCHES : STEP_METRIC;
     double most =
         now.shelf().cases().all().stream()
-            .map(of -> Resting.of(now.shelf(), of).middle())
+            .map(of -> Resting.of(now.shelf(), of).from(row, now.shelf()).middle())
             .min(Comparator.naturalOrder())
             .orElseThrow();
     return step.times((long) Math.floor(most / step.mm()));
   }
 
   private Length usual() {
-    return Settings.standard(job.unit())
-        .length(reader.frontSetting(part))
-        .plus(reader.rowsBack(part));
+    return Settings.standard(job.unit()).length(reader.rowSetting(part, row)).plus(inward());
   }
 
-  /** Nothing where the setting does not reach so far forward. */
+  /** How much further from its edge it stands than the setting says. */
+  private Length inward() {
+    Length back = reader.rowsBack(part);
+    return switch (row) {
+      case FRONT -> back;
+      case BACK -> back.negated();
+    };
+  }
+
+  /** Nothing where the setting does not reach so far. */
   private Optional<Place> place(Bearing.Rows rows, Length farthest, Length setback) {
-    Setting setting = reader.frontSetting(part);
-    String stated = job.style().text(setback.minus(reader.rowsBack(part)));
+    Setting setting = reader.rowSetting(part, row);
+    String stated = job.style().text(setback.minus(inward()));
     return SettingReader.read(setting, stated, job.unit()) instanceof Reading.Good<?>
         ? Optional.of(
             new Place(
+                row,
                 job.style().text(setback),
                 job.style().text(farthest),
                 there(rows, setting, setback),
@@ -109,14 +122,24 @@ final class RowForward {
         : Optional.empty();
   }
 
-  /** One setting says for standards and cleats where both rows stand. */
   private Verdict there(Bearing.Rows rows, Setting setting, Length setback) {
-    Sourced front = Sourced.stated(Quantity.of(setback));
-    Sourced back =
-        setting == Setting.FRONT_ROW
-            ? rows.back()
-            : Sourced.stated(Quantity.of(setback.minus(reader.rowsBack(part).times(2))));
-    Bearing moved = new Bearing.Rows(front, back, rows.count());
-    return new Verdict(now.shelf().on(moved, now.shelf().supports()), plates);
+    Sourced moved = Sourced.stated(Quantity.of(setback));
+    Sourced other = other(rows, setting, setback);
+    Bearing there =
+        switch (row) {
+          case FRONT -> new Bearing.Rows(moved, other, rows.count());
+          case BACK -> new Bearing.Rows(other, moved, rows.count());
+        };
+    return new Verdict(now.shelf().on(there, now.shelf().supports()), plates);
+  }
+
+  /** One setting says for standards and cleats where both rows stand. */
+  private Sourced other(Bearing.Rows rows, Setting setting, Length setback) {
+    return setting == Setting.STANDARD_SETBACK
+        ? Sourced.stated(Quantity.of(setback.minus(inward().times(2))))
+        : switch (row) {
+          case FRONT -> rows.back();
+          case BACK -> rows.front();
+        };
   }
 }
