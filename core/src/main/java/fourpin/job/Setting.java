@@ -577,7 +577,7 @@ public enum Setting {
       "glass",
       List.of("annealed", "tempered"),
       "tempered",
-      "glass to order for shelves",
+      "glass to order for shelves of 'glass' of which the material says no kind",
       practice("disputed: tempered in public places; some prefer annealed, which can be cut")),
   GLASS_STRESS(
       "glass-stress",

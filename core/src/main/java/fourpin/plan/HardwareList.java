@@ -235,7 +235,7 @@ final class HardwareList {
     for (Part part : built.parts()) {
       Material material = job.material(part.material());
       if (material.kind() == Material.Kind.GLASS) {
-        String kind = built.order().settings().choice(Setting.GLASS);
+        String kind = new GlassKinds(job, built).of(material);
         String size =
             style.number(part.length().total())
                 + " x "

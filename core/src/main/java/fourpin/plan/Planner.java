@@ -89,6 +89,7 @@ public final class Planner {
     findings.addAll(strength.findings());
     for (BuiltCase built : boring.cases()) {
       findings.addAll(ContentChecks.of(built, job.style()));
+      findings.addAll(new GlassKinds(job, built).findings());
     }
     BenchProgram program = BenchProgram.of(job, boring, ways.borings());
     findings.addAll(ProgramCheck.of(sound(boring.cases()), program));
