@@ -102,7 +102,7 @@ final class Climate {
     return caseAlone ? span * breath() : 0;
   }
 
-  /** Solid shelves that swell by more than the play at their back. */
+  /** Solid shelves that swell by more than the play at their back, and strips across their ends. */
   List<Finding> findings() {
     Length play = settings.length(Setting.BACK_PLAY);
     Stream<Finding> jams =
@@ -110,7 +110,8 @@ final class Climate {
             .filter(part -> part.role() == Part.Role.SHELF)
             .filter(part -> swells(part).value().value() > play.mm())
             .map(part -> jams(part, play));
-    return Stream.concat(isDamp(), jams).toList();
+    List<Finding> strips = new EndStrips(job, built.order().name(), this).of(built.parts());
+    return Stream.of(isDamp(), jams, strips.stream()).flatMap(all -> all).toList();
   }
 
   /** Wood creeps more in damp air; not every board may be used there. */
@@ -245,6 +246,11 @@ final class Climate {
         Moisture.EQUILIBRIUM,
         inputs,
         Moisture.source());
+  }
+
+  /** Nothing for what does not move. */
+  List<Figure> moving(Part part) {
+    return movement(part).map(_ -> movements(part)).orElse(List.of());
   }
 
   private List<Figure> movements(Part part) {

@@ -11,6 +11,7 @@ import fourpin.job.Setting;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import fourpin.measure.Unit;
+import fourpin.reference.Reference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -121,10 +122,21 @@ final class JointFindings {
     return set.isLessThan(least) ? Optional.empty() : Optional.of(job.style().text(set));
   }
 
-  private static Remedy cleat() {
+  /** On solid sides it lies across their grain, and they move over the year. */
+  private Remedy cleat() {
     return new Remedy(
-        "glue and screw a cleat to the sides under each end, front to back",
+        sidesMove()
+            ? "screw a cleat to the sides under each end, front to back: glue at its front end only,"
+                + " and the screws behind in slots along it, since solid sides move"
+            : "glue and screw a cleat to the sides under each end, front to back",
         "two cleats; they show, and take height below");
+  }
+
+  private boolean sidesMove() {
+    return job.cases().stream()
+        .filter(order -> order.name().equals(caseName))
+        .map(order -> job.material(order.material()).of())
+        .anyMatch(of -> Reference.movement().find(of).isPresent());
   }
 
   private Finding finding(

@@ -207,6 +207,30 @@ class JointTest {
     assertThat(ofKind(dadoed, "joint-carries")).isEmpty();
   }
 
+  /**
+   * A cleat lies across the grain of solid sides, which move over the year; plywood may be glued
+   * over its whole depth. Common practice.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "ply, 'glue and screw a cleat'",
+    "oak, 'glue at its front end only, and the screws behind in slots'"
+  })
+  void aCleatLetsSolidSidesMove(String sides, String words) {
+    Strength strength =
+        of(
+            d -> {
+              d.material = sides;
+              joined(d, Joint.Kind.BUTT);
+              loaded(d, 2.9);
+            });
+    assertThat(ofKind(strength, "joint-carries").getFirst().remedies())
+        .extracting(Finding.Remedy::what)
+        .filteredOn(what -> what.contains("cleat"))
+        .hasSize(1)
+        .allMatch(what -> what.contains(words));
+  }
+
   @Test
   void aShallowDadoCrushesUnderALoadOfStone() {
     Strength strength =
