@@ -168,6 +168,15 @@ final class StackTipping {
         : new Least("both " + loaded(), forwardHeld());
   }
 
+  /** Of all that findings tell of: someone leans on what is open, or pushes lightly. */
+  Least leastUsed() {
+    return reach().isPresent() && held() < pushed()
+        ? new Least(
+            "both %s, %s, and someone leaning on that".formatted(loaded(), opening().done()),
+            held())
+        : new Least("both %s, shut and lightly pushed".formatted(loaded()), pushed());
+  }
+
   double opened() {
     return opened(high) + opened(low);
   }

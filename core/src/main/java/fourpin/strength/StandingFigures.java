@@ -168,22 +168,24 @@ final class StandingFigures {
   }
 
   /**
-   * What anchors under the top have to hold of a push at it, the case loaded as it stands least on
-   * its floor; drawers and doors that are open pull as well. What stands on another case pulls with
-   * that and all that is open in it.
+   * What anchors under the top have to hold: a push at it, the case loaded as it stands least on
+   * its floor, drawers and doors open; or what else tips it, someone on one of them or a light
+   * push, where that turns it harder. One person does the one or the other. What stands on another
+   * case pulls with that and all that is open in it.
    */
   private Figure pull() {
     Sourced push = number(Setting.TIP_PUSH, QuantityUnit.FORCE);
     TippingFigures.Least least = stack.map(StackTipping::least).orElseGet(tipping::least);
+    TippingFigures.Least used = stack.map(StackTipping::leastUsed).orElseGet(tipping::leastUsed);
     double tall = stack.map(StackTipping::height).orElseGet(this::height);
     Figure anchors = anchors();
-    double moment = push.number() * tall - least.moment();
+    double moment = Math.max(push.number() * tall - least.moment(), -used.moment());
     return figure(
         "anchor-pull",
-        "pull on the anchors under the top, %sunder the push that is asked for, %s"
+        "pull on the anchors under the top, %sunder the push that is asked for, or under who leans on it, hangs on a door or pushes it lightly where that is more, %s"
             .formatted(holding(), tipping.floor()),
         force(Math.max(0, moment / anchors.value().value())),
-        "max(0, P H - M) / h",
+        "max(0, P H - M, -M₂) / h",
         List.of(
             push.input("P", Setting.TIP_PUSH.meaning()),
             new Input(
@@ -194,6 +196,13 @@ final class StandingFigures {
                     + least.words()
                     + "; below nothing it falls by itself",
                 Quantity.of(least.moment(), QuantityUnit.MOMENT),
+                STATICS),
+            new Input(
+                "M₂",
+                "what is left of that when it is used, least with "
+                    + used.words()
+                    + "; below nothing it falls",
+                Quantity.of(used.moment(), QuantityUnit.MOMENT),
                 STATICS),
             new Input("h", anchors.title(), anchors.value(), anchors.source())));
   }

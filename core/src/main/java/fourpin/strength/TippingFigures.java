@@ -17,6 +17,7 @@ import fourpin.measure.Sourced;
 import fourpin.strength.Balance.Load;
 import fourpin.strength.Balance.Weight;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -33,6 +34,9 @@ final class TippingFigures {
 
   private static final String HELD = "F (y - n z / 1000)";
   private static final String DOORS = "G (m + n w / 1000)";
+
+  private static final String HUNG = ", all doors open and someone hanging on one";
+  private static final String LEANT = ", one full drawer out and leant on";
 
   private static final Source STATICS =
       new Source("statics: a case that turns about its front foot", "", Standing.DERIVED);
@@ -170,13 +174,20 @@ final class TippingFigures {
 
   /** However it is loaded, shut or open. */
   Least least() {
-    return Stream.concat(loads().stream().map(this::shut), leastOpen().stream())
+    return Stream.concat(
+            loads().stream().map(load -> new Least(load.words(), held(load))), leastOpen().stream())
         .min(Least.FIRST)
         .orElseThrow();
   }
 
-  private Least shut(Load load) {
-    return new Least(load.words(), held(load));
+  /** Of all that findings tell of: someone hangs on a door, leans on a drawer, pushes lightly. */
+  Least leastUsed() {
+    String loaded = worst().words();
+    List<Least> all = new ArrayList<>();
+    all.add(new Least(loaded + ", shut and lightly pushed", pushed()));
+    built.order().doors().map(_ -> new Least(loaded + HUNG, hung())).ifPresent(all::add);
+    drawers().map(d -> new Least(loaded + LEANT, d.leantOn())).ifPresent(all::add);
+    return Collections.min(all, Least.FIRST);
   }
 
   /** Least of what keeps it standing with drawers out, or one out and leant on, N·mm. */

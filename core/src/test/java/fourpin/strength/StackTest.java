@@ -178,6 +178,22 @@ class StackTest {
         .contains("alone, before anything stands on it");
   }
 
+  /** By hand: someone who leans on a drawer turns both by more than the push on top does. */
+  @Test
+  void anchorsOfTheUpperOneHoldWhoLeans() {
+    CaseDraft lower = CaseDraft.of(withDrawers(base("36"), "10 kg"));
+    lower.settings = lower.settings.with(Setting.DOOR_PULL, new SettingValue.OfNumber(2000));
+    Strength strength = stack(upper("36"), lower.order());
+    Figure leant = find(strength, "upper/stack-tips-at-leant");
+    Figure pull = find(strength, "upper/anchor-pull");
+    double open =
+        input(leant, "F₁") * (input(leant, "y₁") - 0.005 * input(leant, "z₁"))
+            + input(leant, "F₂") * (input(leant, "y₂") - 0.005 * input(leant, "z₂"))
+            - input(leant, "M");
+    assertThat(pull.value().value())
+        .isCloseTo((2000 * input(leant, "e") - open) / input(pull, "h"), within(1e-6));
+  }
+
   /**
    * By hand: what keeps both standing, over 56 in; what tips both is told once, of both, and
    * neither case alone is pushed.

@@ -166,6 +166,50 @@ class TippingTest {
         .isCloseTo(input(tips, "F") * 0.020 * input(tips, "z") / input(pull, "h"), within(1e-6));
   }
 
+  /**
+   * By hand: who hangs on the open door of a low case turns it by more than the push that is asked
+   * for does: the anchors hold the force by which it lacks, at their height.
+   */
+  @ParameterizedTest
+  @CsvSource({"24, 600", "84, 2000"})
+  void anchorsHoldWhoHangsOnADoor(String height, double hangs) {
+    Strength strength =
+        of(
+            d -> {
+              tall(d, height);
+              doors(d, 1);
+              set(d, Setting.DOOR_PULL, hangs);
+            });
+    Figure hung = find(strength, "tips-at-hung");
+    Figure pull = find(strength, "anchor-pull");
+    double holds =
+        input(hung, "F") * (input(hung, "y") - input(hung, "n") * input(hung, "z") / 1000)
+            - input(hung, "G") * (input(hung, "m") + input(hung, "n") * input(hung, "w") / 1000);
+    double lacks =
+        hangs * (input(hung, "b") + input(hung, "a") + input(hung, "n") * input(hung, "c") / 1000)
+            - holds;
+    assertThat(lacks).isGreaterThan(input(pull, "P") * input(pull, "H") - holds);
+    assertThat(pull.value().value()).isCloseTo(lacks / input(pull, "h"), within(1e-6));
+    assertThat(pull.inputs()).anySatisfy(i -> assertThat(i.meaning()).contains("hanging on one"));
+  }
+
+  /** By hand: a light push that is harder than the push that is asked for. */
+  @Test
+  void anchorsHoldTheLightPush() {
+    Strength strength =
+        of(
+            d -> {
+              tall(d, "84");
+              set(d, Setting.TIP_PUSH, 10);
+              set(d, Setting.LIGHT_PUSH, 100);
+            });
+    Figure tips = find(strength, "tips-pushed");
+    Figure pull = find(strength, "anchor-pull");
+    double lacks = (100 - tips.value().value()) * 56 * 25.4;
+    assertThat(lacks).isPositive();
+    assertThat(pull.value().value()).isCloseTo(lacks / input(pull, "h"), within(1e-6));
+  }
+
   /** Doors and who hangs on them come forward as well, by the slope times their heights. */
   @Test
   void theFloorFallsUnderOpenDoors() {
@@ -344,6 +388,22 @@ class TippingTest {
         .isGreaterThan(value(drawers(3, "18", "1 kg", d -> {}), "anchor-pull"));
     assertThat(ofKind(drawers(3, "2", "1 kg", d -> set(d, Setting.DOOR_PULL, 0)), "case-tips"))
         .isEmpty();
+  }
+
+  /** Someone who leans on a drawer that is out, by hand from the figure that says what is left. */
+  @Test
+  void anchorsHoldWhoLeansOnADrawer() {
+    Strength strength = drawers(1, "18", "10 kg", d -> set(d, Setting.DOOR_PULL, 2000));
+    Figure leant = find(strength, "tips-at-leant");
+    Figure pull = find(strength, "anchor-pull");
+    double holds =
+        input(leant, "F") * (input(leant, "y") - input(leant, "n") * input(leant, "z") / 1000);
+    double falls = input(leant, "f") + input(leant, "n") * input(leant, "h") / 1000;
+    double lacks =
+        2000 * (input(leant, "e") + falls)
+            - holds
+            - input(leant, "W") * (input(leant, "l") / 2 - input(leant, "e") - falls);
+    assertThat(pull.value().value()).isCloseTo(lacks / input(pull, "h"), within(1e-6));
   }
 
   /** Shut, they weigh with what the case holds. */
