@@ -20,6 +20,7 @@ final class Knapsack {
   private int[] before = new int[256];
   private int links;
   private long capacity = 1;
+  private double cellsPerLength;
   private int highest;
   private long work;
 
@@ -34,6 +35,7 @@ final class Knapsack {
   /** Starts anew with nothing in a length above zero. */
   void open(long newCapacity) {
     capacity = newCapacity;
+    cellsPerLength = (cells - 1) / (double) newCapacity;
     Arrays.fill(value, NONE);
     value[0] = 0;
     length[0] = 0;
@@ -49,7 +51,8 @@ final class Knapsack {
    */
   void offer(int most, double worth, int[] choices, long[] sizes, int[] copiesPer, int count) {
     Arrays.fill(used, 0, highest + 1, 0);
-    for (int cell = 0; cell <= highest; cell++) {
+    long farthest = capacity - least(sizes, count);
+    for (int cell = 0; cell <= highest && !isLonger(cell, farthest); cell++) {
       boolean again = value[cell] >= 0;
       while (again && used[cell] < most) {
         again = false;
@@ -63,6 +66,28 @@ final class Knapsack {
   }
 
   /**
+   * Whether a filling is too long for the shortest choice, and so are all in the cells after it.
+   */
+  private boolean isLonger(int cell, long farthest) {
+    return value[cell] >= 0 && length[cell] > farthest;
+  }
+
+  private static long least(long[] sizes, int count) {
+    long least = sizes[0];
+    for (int i = 1; i < count; i++) {
+      least = Math.min(least, sizes[i]);
+    }
+    return least;
+  }
+
+  /** The share of the capacity that a length takes, in whole cells, without a slow division. */
+  private int cell(long reached) {
+    int about = (int) (reached * cellsPerLength);
+    long over = reached * (cells - 1) - about * capacity;
+    return over < 0 ? about - 1 : over >= capacity ? about + 1 : about;
+  }
+
+  /**
    * Adds to the filling of a cell; true when it grew within the cell, so that it can be extended
    * again.
    */
@@ -72,7 +97,7 @@ final class Knapsack {
       return false;
     }
     double worthThere = value[cell] + number * worth;
-    int there = (int) (reached * (cells - 1) / capacity);
+    int there = cell(reached);
     boolean better =
         worthThere > value[there] || (worthThere == value[there] && reached < length[there]);
     if (better) {
