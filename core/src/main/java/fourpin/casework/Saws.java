@@ -41,9 +41,10 @@ public record Saws(Settings settings) {
         SawLimits.FREE);
   }
 
-  /** What rip fence and mitre gauge hold. */
+  /** What rip fence and mitre gauge hold, and what has to be clamped. */
   public HoldLimits holds() {
     return new HoldLimits(
+        settings.length(Setting.SMALL_PIECE),
         settings.length(Setting.NARROW_RIP),
         settings.optionalLength(Setting.LONGEST_RIP),
         settings.optionalLength(Setting.WIDEST_CROSSCUT),

@@ -18,6 +18,13 @@ public enum Hold {
   FIRST_EDGE,
   /** A mitre gauge or sled, with a stop at the setting. */
   GAUGE,
+  /** The same, with the piece clamped to it: it is too small for a hand. */
+  CLAMPED_GAUGE,
+  /**
+   * Too small to go along the rip fence, and too small for a hand: clamped on a sled or in a jig,
+   * or cut with a hand saw.
+   */
+  JIG,
   /**
    * Too long for a mitre gauge: a mitre saw, or a hand-held saw along a straightedge, with both
    * ends supported.

@@ -8,8 +8,10 @@ import java.util.Optional;
  * the grain; what holds the piece follows its shape: at the rip fence lies what is at least as long
  * along the cut as across it, else it turns there and is thrown back; at a mitre gauge or sled what
  * has a short cut; what is too long for that at a mitre saw, and the rest is cut by a hand-held
- * saw.
+ * saw. What is small is clamped, whatever it lies at: no hand may hold it near a blade, and along
+ * the rip fence it turns.
  *
+ * @param small pieces whose longer side is shorter than this; zero for none
  * @param narrow least width between fence and blade; zero for none
  * @param longestRip of a piece that the saw rips; empty means that every length can be
  * @param widestCrosscut of a piece that the saw crosscuts; empty means that every width can be
@@ -17,6 +19,7 @@ import java.util.Optional;
  * @param longest piece, across the cut, that a gauge holds; empty means that it holds all
  */
 public record HoldLimits(
+    Length small,
     Length narrow,
     Optional<Length> longestRip,
     Optional<Length> widestCrosscut,
@@ -26,9 +29,15 @@ public record HoldLimits(
   /** By the shape alone. */
   public static final HoldLimits NONE =
       new HoldLimits(
-          Length.ZERO, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+          Length.ZERO,
+          Length.ZERO,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
 
   public HoldLimits {
+    Require.notNegative(small, "longer side of what is small");
     Require.notNegative(narrow, "least width between fence and blade");
   }
 
@@ -59,6 +68,19 @@ public record HoldLimits(
   }
 
   private Hold byShape(Placed piece, Direction way) {
+    Hold hold = ofLarge(piece, way);
+    return isSmall(piece) ? clamped(hold) : hold;
+  }
+
+  private boolean isSmall(Placed piece) {
+    return Length.max(piece.length(), piece.width()).isLessThan(small);
+  }
+
+  private static Hold clamped(Hold hold) {
+    return hold == Hold.GAUGE ? Hold.CLAMPED_GAUGE : Hold.JIG;
+  }
+
+  private Hold ofLarge(Placed piece, Direction way) {
     Length along = piece.across(way.other());
     Length across = piece.across(way);
     boolean leads = along.isAtLeast(across);

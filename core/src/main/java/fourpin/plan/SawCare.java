@@ -45,11 +45,15 @@ public final class SawCare {
 
   /** Whether pieces would be ripped at the fence by its name, but turn there by their shape. */
   public static boolean turns(SetUp setUp) {
-    return setUp.direction() == Direction.RIP && setUp.hold() == Hold.GAUGE;
+    return setUp.direction() == Direction.RIP && isAtGauge(setUp);
   }
 
   private static boolean isByStop(SetUp setUp) {
-    return setUp.hold() == Hold.GAUGE && setUp instanceof SetUp.CutTo;
+    return isAtGauge(setUp) && setUp instanceof SetUp.CutTo;
+  }
+
+  private static boolean isAtGauge(SetUp setUp) {
+    return setUp.hold() == Hold.GAUGE || setUp.hold() == Hold.CLAMPED_GAUGE;
   }
 
   /** Whether pieces are too large for fence and mitre gauge. */

@@ -33,6 +33,17 @@ class HoldLimitsTest {
   /** Fences of 1 1/2 in at least; at a gauge crosscuts of 24 in, and pieces of 120 in. */
   private static final HoldLimits LIMITS =
       new HoldLimits(
+          Length.ZERO,
+          Length.inches(3, 2),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.of(Length.inches(24)),
+          Optional.of(Length.inches(120)));
+
+  /** As these, and what is shorter than 12 in is small. */
+  private static final HoldLimits SMALL_12 =
+      new HoldLimits(
+          Length.inches(12),
           Length.inches(3, 2),
           Optional.empty(),
           Optional.empty(),
@@ -124,12 +135,14 @@ class HoldLimitsTest {
     HoldLimits short80 =
         new HoldLimits(
             Length.ZERO,
+            Length.ZERO,
             Optional.of(Length.inches(80)),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
     HoldLimits narrow40 =
         new HoldLimits(
+            Length.ZERO,
             Length.ZERO,
             Optional.empty(),
             Optional.of(Length.inches(40)),
@@ -138,6 +151,55 @@ class HoldLimitsTest {
     assertThat(short80.trim(placed(96, 48), trim(Edge.NEAR_EDGE))).isEqualTo(Hold.STRAIGHTEDGE);
     assertThat(narrow40.trim(placed(30, 48), trim(Edge.NEAR_END))).isEqualTo(Hold.STRAIGHTEDGE);
     assertThat(narrow40.trim(placed(96, 40), trim(Edge.NEAR_END))).isEqualTo(Hold.GAUGE);
+  }
+
+  /** Common practice: nothing shorter than 12 in goes along the rip fence, and no hand holds it. */
+  @ParameterizedTest
+  @CsvSource({
+    // at the fence by its shape
+    "RIP, 4, 11.875, 8, JIG",
+    "RIP, 4, 12, 8, FENCE",
+    "CROSSCUT, 4, 8, 11.875, JIG",
+    // a strip: the fence at what remains, or a band saw
+    "RIP, 0.5, 11, 8, JIG",
+    "RIP, 0.5, 11, 1.75, JIG",
+    "RIP, 0.5, 12, 8, FENCE_AT_REST",
+    // at the gauge
+    "CROSSCUT, 4, 11, 8, CLAMPED_GAUGE",
+    "RIP, 4, 8, 11, CLAMPED_GAUGE",
+    "CROSSCUT, 4, 12, 8, GAUGE",
+  })
+  void what_is_small_is_clamped(
+      Direction way, double size, double length, double width, Hold hold) {
+    assertThat(SMALL_12.cut(placed(length, width), cut(way, size), SHEET)).isEqualTo(hold);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "NEAR_EDGE, 11, 8, JIG",
+    "FAR_EDGE, 11, 8, JIG",
+    "NEAR_EDGE, 12, 8, FIRST_EDGE",
+    "FAR_EDGE, 12, 8, FENCE_AT_REST",
+    "NEAR_END, 11, 8, CLAMPED_GAUGE",
+    "NEAR_END, 12, 8, GAUGE",
+  })
+  void what_is_small_is_clamped_for_trimming(Edge edge, double length, double width, Hold hold) {
+    assertThat(SMALL_12.trim(placed(length, width), trim(edge))).isEqualTo(hold);
+  }
+
+  /** What a saw of little reach does not cut may be small too, and no hand holds that either. */
+  @Test
+  void what_is_small_and_beyond_the_saw_is_clamped_as_well() {
+    HoldLimits short8 =
+        new HoldLimits(
+            Length.inches(12),
+            Length.ZERO,
+            Optional.of(Length.inches(8)),
+            Optional.empty(),
+            Optional.of(Length.inches(6)),
+            Optional.empty());
+    assertThat(short8.trim(placed(10, 4), trim(Edge.NEAR_EDGE))).isEqualTo(Hold.JIG);
+    assertThat(short8.cut(placed(11, 7), cut(Direction.CROSSCUT, 4), SHEET)).isEqualTo(Hold.JIG);
   }
 
   @Test

@@ -70,6 +70,8 @@ class SawCareTest {
   void what_would_turn_at_the_fence_has_a_caution() {
     assertThat(care.cautions(List.of(rip(Hold.GAUGE))))
         .containsExactly(Cautions.TURNING, Cautions.STOP);
+    assertThat(care.cautions(List.of(rip(Hold.CLAMPED_GAUGE))))
+        .containsExactly(Cautions.TURNING, Cautions.STOP);
   }
 
   /** A trim is measured by no stop. */
@@ -112,6 +114,7 @@ class SawCareTest {
     assertThat(new Saws(JOB.settings()).holds())
         .isEqualTo(
             new HoldLimits(
+                in("12"),
                 Length.inches(3, 2),
                 Optional.empty(),
                 Optional.empty(),
@@ -120,6 +123,7 @@ class SawCareTest {
     assertThat(new Saws(with(Setting.WIDEST_CROSSCUT, "30").settings()).holds())
         .isEqualTo(
             new HoldLimits(
+                in("12"),
                 Length.inches(3, 2),
                 Optional.empty(),
                 Optional.of(in("30")),

@@ -26,6 +26,8 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
   private static final String MITRE_SAW =
       "at a mitre saw or " + STRAIGHTEDGE + ", both ends supported";
   private static final String BAND_SAW = "by band saw or hand";
+  private static final String CLAMPED = "clamped to the mitre gauge";
+  private static final String JIG = "clamped on a sled or in a jig, or with a hand saw";
 
   Table of(List<SetUp> setUps) {
     List<Table.Row> rows = new ArrayList<>();
@@ -83,6 +85,8 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
       case FENCE_AT_REST -> opposite(trim.edge()) + " at the fence, trim outside the blade";
       case BAND_SAW -> BAND_SAW;
       case GAUGE -> "at a mitre gauge";
+      case CLAMPED_GAUGE -> CLAMPED;
+      case JIG -> JIG;
       case MITRE_SAW -> MITRE_SAW;
       case STRAIGHTEDGE -> STRAIGHTEDGE;
       case FENCE -> throw new IllegalArgumentException("nothing is trimmed at the fence");
@@ -108,6 +112,8 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
               " strips of " + size + " outside the blade, fence set anew for each";
           case BAND_SAW -> " strips of " + size + " " + BAND_SAW;
           case GAUGE -> ", stop at " + size;
+          case CLAMPED_GAUGE -> ", stop at " + size + ", " + CLAMPED;
+          case JIG -> " at " + size + ", " + JIG;
           case MITRE_SAW -> " at " + size + ", " + MITRE_SAW;
           case STRAIGHTEDGE -> " at " + size + " " + STRAIGHTEDGE;
           case FIRST_EDGE -> throw new IllegalArgumentException("only edges are straightened");

@@ -219,6 +219,34 @@ class SetUpTableTest {
             """);
   }
 
+  /** Of a rest of 10 by 8 and a quarter. */
+  @Test
+  void whatIsSmallIsClamped() {
+    SawStep ripped =
+        step(piece("S1-T", "10", "8"), part("5 block", "10", "2"), piece("S1-W", "10", "5 7/8"));
+    SawStep crosscut =
+        step(piece("S1-T", "10", "8"), part("5 block", "3", "8"), piece("S1-W", "6 7/8", "8"));
+    SawStep trimmed =
+        step(piece("S1-T", "10", "8 1/4"), piece("S1-W", "10", "1/8"), piece("S1-T", "10", "8"));
+    assertThat(
+            text(
+                new SetUp.TrimEdge(Edge.NEAR_EDGE, in("1/4"), Hold.JIG, List.of(trimmed)),
+                new SetUp.TrimEdge(Edge.NEAR_END, in("1/4"), Hold.CLAMPED_GAUGE, List.of(trimmed)),
+                cut(Direction.RIP, "2", Hold.JIG, ripped),
+                cut(Direction.CROSSCUT, "3", Hold.CLAMPED_GAUGE, crosscut)))
+        .isEqualTo(
+            """
+            1 | trim near edge by 1/4, kerf included, clamped on a sled or in a jig, or with a hand \
+            saw (small: see the caution) | S1-T, small
+            2 | trim near end by 1/4, kerf included, clamped to the mitre gauge (small: see the \
+            caution) | S1-T, small
+            3 | rip at 2, clamped on a sled or in a jig, or with a hand saw (small: see the \
+            caution) | S1-T, small → [5 block] + S1-W
+            4 | crosscut, stop at 3, clamped to the mitre gauge (small: see the caution) | S1-T, \
+            small → [5 block] + S1-W
+            """);
+  }
+
   /** A block of 3 by 1 off a strip of 60. */
   @Test
   void smallPartsAreMarkedWhereTheyComeOff() {

@@ -230,9 +230,9 @@ final class CutTables {
   private static Optional<Length> stands(SetUp setUp, SawStep step) {
     return switch (setUp.hold()) {
       case FENCE_AT_REST -> Optional.of(setUp.rest(step));
-      case FENCE, GAUGE ->
+      case FENCE, GAUGE, CLAMPED_GAUGE ->
           setUp instanceof SetUp.CutTo cut ? Optional.of(cut.fence()) : Optional.empty();
-      case BAND_SAW, FIRST_EDGE, MITRE_SAW, STRAIGHTEDGE -> Optional.empty();
+      case BAND_SAW, FIRST_EDGE, JIG, MITRE_SAW, STRAIGHTEDGE -> Optional.empty();
     };
   }
 
@@ -241,11 +241,17 @@ final class CutTables {
       case FENCE -> "fence";
       case FENCE_AT_REST -> "fence, strip outside the blade";
       case BAND_SAW -> "band saw or hand";
-      case GAUGE -> setUp instanceof SetUp.CutTo ? "mitre gauge, stop" : "mitre gauge";
+      case GAUGE -> gauge(setUp);
+      case CLAMPED_GAUGE -> gauge(setUp) + ", clamped";
+      case JIG -> "clamped sled or jig, or hand saw";
       case MITRE_SAW -> "mitre saw, or straightedge and hand-held saw";
       case STRAIGHTEDGE -> "straightedge, hand-held saw";
       case FIRST_EDGE -> "straightedge and hand-held saw, sled, or jointer";
     };
+  }
+
+  private static String gauge(SetUp setUp) {
+    return setUp instanceof SetUp.CutTo ? "mitre gauge, stop" : "mitre gauge";
   }
 
   private static String is(Piece piece) {

@@ -115,9 +115,18 @@ class AtTheSawTest {
     assertThat(printed(out))
         .containsPattern("\\(small: see the caution\\)|, small: see the cautions\\)")
         .contains("S1, small", "S1-E, small →")
+        .contains("clamped on a sled or in a jig, or with a hand saw", "clamped to the mitre gauge")
+        .doesNotContain("fence at")
         .doesNotContain("Too small to be held safely when they are cut:");
     List<String> order = Files.readAllLines(out.resolve("cutting-order.csv"));
-    assertThat(order.subList(1, order.size())).isNotEmpty().allMatch(l -> l.contains(",small,"));
+    assertThat(order.subList(1, order.size()))
+        .isNotEmpty()
+        .allMatch(l -> l.contains(",small,"))
+        .allMatch(
+            l ->
+                l.contains(", clamped\",")
+                    || l.contains(",mitre gauge, clamped,")
+                    || l.contains(",\"clamped sled or jig, or hand saw\","));
   }
 
   /** A block off a long strip, by a stop: neither the strip nor the stop makes it large. */
