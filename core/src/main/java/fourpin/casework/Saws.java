@@ -46,6 +46,7 @@ public record Saws(Settings settings) {
     return new HoldLimits(
         settings.length(Setting.SMALL_PIECE),
         settings.length(Setting.NARROW_RIP),
+        Optional.of(settings.length(Setting.FENCE_REACH)),
         settings.optionalLength(Setting.LONGEST_RIP),
         settings.optionalLength(Setting.WIDEST_CROSSCUT),
         Optional.of(

@@ -13,6 +13,7 @@ import java.util.Optional;
  *
  * @param small pieces whose longer side is shorter than this; zero for none
  * @param narrow least width between fence and blade; zero for none
+ * @param reach farthest that the fence stands from the blade; empty means that it goes anywhere
  * @param longestRip of a piece that the saw rips; empty means that every length can be
  * @param widestCrosscut of a piece that the saw crosscuts; empty means that every width can be
  * @param gauge longest cut through what is longer across it; empty means that a gauge holds all
@@ -21,6 +22,7 @@ import java.util.Optional;
 public record HoldLimits(
     Length small,
     Length narrow,
+    Optional<Length> reach,
     Optional<Length> longestRip,
     Optional<Length> widestCrosscut,
     Optional<Length> gauge,
@@ -31,6 +33,7 @@ public record HoldLimits(
       new HoldLimits(
           Length.ZERO,
           Length.ZERO,
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
@@ -48,7 +51,7 @@ public record HoldLimits(
    */
   Hold cut(Placed piece, Node.Cut cut, StockSheet sheet) {
     Hold hold = byShape(piece, cut.direction());
-    return hold == Hold.FENCE && cut.fence().isLessThan(narrow) ? strip(piece, cut, sheet) : hold;
+    return hold == Hold.FENCE ? atFence(piece, cut, sheet) : hold;
   }
 
   /**
@@ -58,6 +61,12 @@ public record HoldLimits(
   Hold trim(Placed piece, Node.TrimOff trim) {
     Hold hold = byShape(piece, trim.edge().direction());
     return hold == Hold.FENCE ? atLeading(piece, trim) : hold;
+  }
+
+  private Hold atFence(Placed piece, Node.Cut cut, StockSheet sheet) {
+    return cut.fence().isLessThan(narrow)
+        ? strip(piece, cut, sheet)
+        : within(cut.fence(), Hold.FENCE);
   }
 
   private Hold atLeading(Placed piece, Node.TrimOff trim) {
@@ -107,7 +116,12 @@ public record HoldLimits(
   }
 
   private Hold atRest(Length rest) {
-    return rest.isAtLeast(narrow) ? Hold.FENCE_AT_REST : Hold.BAND_SAW;
+    return rest.isAtLeast(narrow) ? within(rest, Hold.FENCE_AT_REST) : Hold.BAND_SAW;
+  }
+
+  /** The fence, where it gets as far from the blade. */
+  private Hold within(Length stands, Hold fence) {
+    return isOver(reach, stands) ? Hold.STRAIGHTEDGE : fence;
   }
 
   /** Of a rough board only the near edge is straightened. */

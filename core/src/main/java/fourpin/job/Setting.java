@@ -1303,6 +1303,15 @@ public enum Setting {
       "8 m",
       "longest piece, across the cut, that a mitre gauge holds; what is longer is cut at a mitre saw or along a straightedge",
       practice("what stands out more than about 3 ft to a side of a mitre gauge tips and drags")),
+  FENCE_REACH(
+      "fence-reach",
+      Kind.LENGTH,
+      "30 in",
+      "760 mm",
+      "200 mm",
+      "3 m",
+      "how far from the blade the rip fence stands at most; what asks for more is cut along a straightedge",
+      memory("rails reach about 30 in to 52 in; the short ones are taken")),
   NARROW_RIP(
       "narrow-rip",
       Kind.LENGTH,

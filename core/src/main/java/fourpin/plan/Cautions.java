@@ -148,8 +148,9 @@ final class Cautions {
    *
    * @param longest cut that a mitre gauge can, with where that comes from, in words
    * @param beyond what else the saw does not reach, in words that begin with a comma; or empty
+   * @param reach of the rip fence, with where that comes from, in words
    */
-  static Caution large(String longest, String beyond) {
+  static Caution large(String longest, String beyond, String reach) {
     return new Caution(
         "large pieces",
         "Use a track saw, a panel saw, or a hand-held circular saw along a clamped straightedge"
@@ -157,7 +158,10 @@ final class Cautions {
             + longest
             + " through what is still larger across them"
             + beyond
-            + ". On a table saw it turns between fence and blade and is thrown back."
+            + ". On a table saw it turns between fence and blade and is thrown back. Cut so as"
+            + " well where the rip fence would stand farther out than "
+            + reach
+            + "."
             + " Support the piece and what comes off on both sides of every cut, long rips too, and"
             + " have a helper for a whole sheet, who carries and does not pull.");
   }

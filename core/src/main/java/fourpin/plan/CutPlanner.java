@@ -34,6 +34,7 @@ public final class CutPlanner {
           Setting.WIDEST_CROSSCUT,
           Setting.HELD_CROSSCUT,
           Setting.HELD_LENGTH,
+          Setting.FENCE_REACH,
           Setting.NARROW_RIP,
           Setting.FIRST_CUT,
           Setting.BOARD_FIRST_CUT,

@@ -22,6 +22,7 @@ public final class SawCare {
   private final Job job;
   private final Length widest;
   private final Length longest;
+  private final Length reach;
   private final Optional<Length> longestRip;
   private final Optional<Length> widestCrosscut;
 
@@ -34,6 +35,7 @@ public final class SawCare {
     this.longestRip = settings.optionalLength(Setting.LONGEST_RIP);
     this.widestCrosscut = settings.optionalLength(Setting.WIDEST_CROSSCUT);
     this.longest = settings.length(Setting.HELD_LENGTH);
+    this.reach = settings.length(Setting.FENCE_REACH);
     this.widest = widestCrosscut.orElseGet(() -> settings.length(Setting.HELD_CROSSCUT));
   }
 
@@ -98,7 +100,7 @@ public final class SawCare {
         longestRip.map(most -> ", and longer rips than " + told(most, "longest-rip")).orElse("");
     String origin =
         widestCrosscut.isPresent() ? "widest-crosscut" : "held-crosscut, common practice";
-    return Cautions.large(told(widest, origin), beyond);
+    return Cautions.large(told(widest, origin), beyond, told(reach, "fence-reach"));
   }
 
   private Caution longPieces() {

@@ -37,6 +37,18 @@ class HoldLimitsTest {
           Length.inches(3, 2),
           Optional.empty(),
           Optional.empty(),
+          Optional.empty(),
+          Optional.of(Length.inches(24)),
+          Optional.of(Length.inches(120)));
+
+  /** As these, with rails of 30 in. */
+  private static final HoldLimits REACH_30 =
+      new HoldLimits(
+          Length.ZERO,
+          Length.inches(3, 2),
+          Optional.of(Length.inches(30)),
+          Optional.empty(),
+          Optional.empty(),
           Optional.of(Length.inches(24)),
           Optional.of(Length.inches(120)));
 
@@ -45,6 +57,7 @@ class HoldLimitsTest {
       new HoldLimits(
           Length.inches(12),
           Length.inches(3, 2),
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.of(Length.inches(24)),
@@ -136,6 +149,7 @@ class HoldLimitsTest {
         new HoldLimits(
             Length.ZERO,
             Length.ZERO,
+            Optional.empty(),
             Optional.of(Length.inches(80)),
             Optional.empty(),
             Optional.empty(),
@@ -145,12 +159,37 @@ class HoldLimitsTest {
             Length.ZERO,
             Length.ZERO,
             Optional.empty(),
+            Optional.empty(),
             Optional.of(Length.inches(40)),
             Optional.empty(),
             Optional.empty());
     assertThat(short80.trim(placed(96, 48), trim(Edge.NEAR_EDGE))).isEqualTo(Hold.STRAIGHTEDGE);
     assertThat(narrow40.trim(placed(30, 48), trim(Edge.NEAR_END))).isEqualTo(Hold.STRAIGHTEDGE);
     assertThat(narrow40.trim(placed(96, 40), trim(Edge.NEAR_END))).isEqualTo(Hold.GAUGE);
+  }
+
+  /** Where the fence would stand: at the setting, at what remains, at what stays. */
+  @ParameterizedTest
+  @CsvSource({
+    "RIP, 30, 96, 48, FENCE",
+    "RIP, 30.125, 96, 48, STRAIGHTEDGE",
+    "CROSSCUT, 31, 40, 48, STRAIGHTEDGE",
+    "RIP, 1, 96, 31.125, FENCE_AT_REST",
+    "RIP, 1, 96, 31.25, STRAIGHTEDGE",
+    // not by a fence
+    "CROSSCUT, 31, 96, 12, GAUGE",
+    "RIP, 1, 96, 2.5, BAND_SAW",
+  })
+  void the_fence_stands_no_farther_than_it_reaches(
+      Direction way, double size, double length, double width, Hold hold) {
+    assertThat(REACH_30.cut(placed(length, width), cut(way, size), SHEET)).isEqualTo(hold);
+  }
+
+  @Test
+  void the_opposite_edge_of_what_is_wide_is_trimmed_along_the_straightedge_too() {
+    assertThat(REACH_30.trim(placed(96, 48), trim(Edge.NEAR_EDGE))).isEqualTo(Hold.FIRST_EDGE);
+    assertThat(REACH_30.trim(placed(96, 48), trim(Edge.FAR_EDGE))).isEqualTo(Hold.STRAIGHTEDGE);
+    assertThat(REACH_30.trim(placed(96, 30.25), trim(Edge.FAR_EDGE))).isEqualTo(Hold.FENCE_AT_REST);
   }
 
   /** Common practice: nothing shorter than 12 in goes along the rip fence, and no hand holds it. */
@@ -194,6 +233,7 @@ class HoldLimitsTest {
         new HoldLimits(
             Length.inches(12),
             Length.ZERO,
+            Optional.empty(),
             Optional.of(Length.inches(8)),
             Optional.empty(),
             Optional.of(Length.inches(6)),

@@ -88,7 +88,10 @@ class SawCareTest {
     SetUp end = new SetUp.TrimEdge(Edge.NEAR_END, in("1"), Hold.STRAIGHTEDGE, List.of());
     assertThat(care.cautions(List.of(end, rip(Hold.STRAIGHTEDGE))))
         .singleElement()
-        .satisfies(c -> assertThat(c.text()).contains("24 in", "common practice", "helper"));
+        .satisfies(
+            c ->
+                assertThat(c.text())
+                    .contains("24 in", "common practice", "30 in (fence-reach)", "helper"));
     assertThat(new SawCare(with(Setting.LONGEST_RIP, "80")).cautions(List.of(end)))
         .singleElement()
         .satisfies(c -> assertThat(c.text()).contains("80 in (longest-rip)"));
@@ -116,6 +119,7 @@ class SawCareTest {
             new HoldLimits(
                 in("12"),
                 Length.inches(3, 2),
+                Optional.of(in("30")),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(in("24")),
@@ -125,6 +129,7 @@ class SawCareTest {
             new HoldLimits(
                 in("12"),
                 Length.inches(3, 2),
+                Optional.of(in("30")),
                 Optional.empty(),
                 Optional.of(in("30")),
                 Optional.of(in("30")),

@@ -75,7 +75,12 @@ class AtTheSawTest {
   /** 5 off each edge: the first along a straightedge, the other with the fence at what stays. */
   @Test
   void noStripOfTrimLiesBetweenFenceAndBlade() throws IOException {
-    Path out = cut("part,material,length,width,count\npanel,ply,2000 mm,1000 mm,1\n", SHEET);
+    Path out =
+        cut(
+            "part,material,length,width,count\npanel,ply,2000 mm,1000 mm,1\n",
+            SHEET,
+            "--set",
+            "fence-reach=1300mm");
     assertThat(printed(out))
         .contains(
             "trim near edge by 5, kerf included, with a hand-held saw along a straightedge, on a"
@@ -89,6 +94,23 @@ class AtTheSawTest {
         .noneMatch(line -> line.contains(",fence,"))
         .anyMatch(l -> l.endsWith(",\"fence, strip outside the blade\",,1210,1210"))
         .anyMatch(l -> l.endsWith(",\"straightedge and hand-held saw, sled, or jointer\",,,"));
+  }
+
+  /** The same sheet with rails of the usual reach: 1000 and what stays, 1210, are beyond it. */
+  @Test
+  void whatIsWiderThanTheFenceReachesIsCutAlongAStraightedge() throws IOException {
+    Path out = cut("part,material,length,width,count\npanel,ply,2000 mm,1000 mm,1\n", SHEET);
+    assertThat(printed(out))
+        .contains(
+            "trim far edge, near end, far end by 5, kerf included, with a hand-held saw along a"
+                + " straightedge (large: see the caution)",
+            "rip at 1000 with a hand-held saw along a straightedge (large: see the caution)",
+            "where the rip fence would stand farther out than 760 mm (fence-reach)")
+        .doesNotContain("fence at");
+    assertThat(Files.readAllLines(out.resolve("cutting-order.csv")))
+        .filteredOn(line -> line.contains(",rip,1000,"))
+        .isNotEmpty()
+        .allMatch(line -> line.endsWith(",\"straightedge, hand-held saw\",,,"));
   }
 
   /** The near edge of a rough board never lies along the fence before it is straight. */
