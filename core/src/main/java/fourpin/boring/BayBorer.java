@@ -238,14 +238,7 @@ final class BayBorer {
   }
 
   private Length diameter() {
-    return switch (support) {
-      case Support.Pins pins ->
-          pins.diameter().plus(Length.nearestMm(settings().number(Setting.HOLE_ALLOWANCE)));
-      case Support.Sleeved sleeved -> sleeved.outside();
-      case Support.Standards standards ->
-          standards.width().plus(settings().length(Setting.GROOVE_PLAY));
-      case Support.Cleats cleats -> cleats.bore();
-    };
+    return support instanceof Support.Cleats cleats ? cleats.bore() : support.breadth(settings());
   }
 
   private Length depth() {

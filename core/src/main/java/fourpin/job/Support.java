@@ -5,6 +5,17 @@ import fourpin.measure.Length;
 /** What the adjustable shelves of a bay lie on. */
 public sealed interface Support {
 
+  /** What a hole, a groove or a strip in a row takes from front to back. */
+  default Length breadth(Settings settings) {
+    return switch (this) {
+      case Pins pins ->
+          pins.diameter().plus(Length.nearestMm(settings.number(Setting.HOLE_ALLOWANCE)));
+      case Sleeved sleeved -> sleeved.outside();
+      case Standards standards -> standards.width().plus(settings.length(Setting.GROOVE_PLAY));
+      case Cleats cleats -> cleats.width();
+    };
+  }
+
   /**
    * Pins in holes.
    *

@@ -110,12 +110,14 @@ final class MadeCures {
   private Optional<String> failsStripped() {
     Material sheet = sheets().getLast();
     Length height = step().times(tallest(sheet));
-    return Made.panel(board(), depth(), Stripped.FRONT_AND_BACK) <= 0
-        ? Optional.empty()
-        : fails(
-            "with strips %s high on both edges of '%s'"
-                .formatted(job.style().text(height), sheet.name()),
-            Made.stripped(sheet, board(), depth(), height, Stripped.FRONT_AND_BACK));
+    return board(Stripped.FRONT_AND_BACK)
+        .map(board -> Made.stripped(sheet, board, depth(), height, Stripped.FRONT_AND_BACK))
+        .flatMap(
+            made ->
+                fails(
+                    "with strips %s high on both edges of '%s'"
+                        .formatted(job.style().text(height), sheet.name()),
+                    made));
   }
 
   private Optional<String> fails(String made, Made by) {
@@ -232,25 +234,34 @@ final class MadeCures {
    * what the stock gives first.
    */
   private Optional<Cure> strip(Stripped edges) {
-    Material board = board();
-    return Made.panel(board, depth(), edges) <= 0
-        ? Optional.empty()
-        : sheets().stream()
-            .sorted(Comparator.comparing(sheet -> taken(sheet, board, step(), edges).given()))
-            .flatMap(sheet -> strip(sheet, board, edges).stream())
-            .findFirst();
+    return board(edges).flatMap(board -> strip(board, edges));
+  }
+
+  private Optional<Cure> strip(Material board, Stripped edges) {
+    return sheets().stream()
+        .sorted(Comparator.comparing(sheet -> taken(sheet, board, step(), edges).given()))
+        .flatMap(sheet -> strip(sheet, board, edges).stream())
+        .findFirst();
   }
 
   private Taken taken(Material sheet, Material board, Length height, Stripped edges) {
     return stock.stripped(sheet, Made.panel(board, depth(), edges), board, height);
   }
 
-  /** The first that the stock gives strips of. */
-  private Material board() {
-    return job.materials().stream()
-        .filter(m -> m.kind() == Kind.BOARD)
-        .min(Comparator.comparing(m -> stock.strip(m, step()).given()))
-        .orElseGet(this::standIn);
+  /**
+   * The first that the stock gives strips of, of those that leave a panel between them and the
+   * supports their place under it.
+   */
+  private Optional<Material> board(Stripped edges) {
+    StripRoom room = reader.stripRoom(part, base.bearing());
+    return boards()
+        .filter(board -> room.has(board, edges) && Made.panel(board, depth(), edges) > 0)
+        .min(Comparator.comparing(m -> stock.strip(m, step()).given()));
+  }
+
+  private Stream<Material> boards() {
+    List<Material> all = job.materials().stream().filter(m -> m.kind() == Kind.BOARD).toList();
+    return all.isEmpty() ? Stream.of(standIn()) : all.stream();
   }
 
   private Material standIn() {

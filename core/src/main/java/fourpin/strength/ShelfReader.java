@@ -186,6 +186,11 @@ final class ShelfReader {
     return shelf.role() == Part.Role.SHELF ? supportInBay(shelf) : Optional.empty();
   }
 
+  /** For strips that hang below a shelf like this. @param bearing that it then has */
+  StripRoom stripRoom(Part shelf, Bearing bearing) {
+    return StripRoom.of(bearing, support(shelf).map(s -> s.breadth(settings)).orElse(Length.ZERO));
+  }
+
   /** What carries the adjustable shelves of its bay, whatever carries it. */
   Optional<Support> supportInBay(Part shelf) {
     return bay(shelf).supports();

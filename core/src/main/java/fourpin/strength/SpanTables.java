@@ -72,17 +72,25 @@ final class SpanTables {
     Candidate on = Candidate.of(like, supports.limits(deepest, reader));
     return job.materials().stream()
         .filter(m -> m.kind() == Kind.GLASS || m.thickness().mm() >= THINNEST)
-        .map(m -> table(like, on, m, deepest.box().size(Axis.Y)))
+        .map(
+            m ->
+                table(
+                    like,
+                    on,
+                    reader.stripRoom(deepest, on.bearing()),
+                    m,
+                    deepest.box().size(Axis.Y)))
         .toList();
   }
 
-  private SpanTable table(ShelfOnSupports like, Candidate on, Material material, Length depth) {
+  private SpanTable table(
+      ShelfOnSupports like, Candidate on, StripRoom room, Material material, Length depth) {
     String id = Figure.id(like.caseName(), "spans", material.name());
     Figure wide = stated(id + "/depth", "depth of the shelf", Quantity.of(depth), Source.GEOMETRY);
     List<Figure> loads =
         Reference.loads().rows().stream().map(load -> load(id, load, wide)).toList();
     List<SpanTable.Row> rows = new ArrayList<>();
-    made(material, depth.mm()).forEach(way -> rows.add(row(id, way, on, loads)));
+    made(material, room, depth.mm()).forEach(way -> rows.add(row(id, way, on, loads)));
     return new SpanTable(
         like.caseName(),
         material.name(),
@@ -117,38 +125,43 @@ final class SpanTables {
   /** A way to make it. @param id at the end of its figures' ids */
   private record Way(String id, String words, Made made) {}
 
-  private List<Way> made(Material material, double depth) {
+  private List<Way> made(Material material, StripRoom room, double depth) {
     List<Way> ways = new ArrayList<>();
     ways.add(new Way("plain", "plain", Made.plain(material, depth, Layers.ONE)));
     if (material.kind() != Kind.GLASS) {
       if (material.layers().isEmpty()) {
         ways.add(new Way("doubled", "two layers glued", Made.plain(material, depth, Layers.TWO)));
       }
-      board().ifPresent(board -> ways.addAll(stripped(material, board, depth)));
+      board(room).ifPresent(board -> ways.addAll(stripped(material, board, room, depth)));
     }
     return ways;
   }
 
-  private Optional<Material> board() {
-    return job.materials().stream().filter(m -> m.kind() == Kind.BOARD).findFirst();
+  /** The first that leaves the supports their place. */
+  private Optional<Material> board(StripRoom room) {
+    return job.materials().stream()
+        .filter(m -> m.kind() == Kind.BOARD && room.has(m, Stripped.FRONT))
+        .findFirst();
   }
 
-  private List<Way> stripped(Material material, Material board, double depth) {
+  private List<Way> stripped(Material material, Material board, StripRoom room, double depth) {
     Length height = reader.settings().length(Setting.TABLE_STRIP);
     boolean fits =
         height.isMoreThan(material.thickness())
             && Made.panel(board, depth, Stripped.FRONT_AND_BACK) > 0;
-    return fits
-        ? List.of(
-            new Way(
-                "strip",
-                "a strip of %s %s high in front".formatted(board.name(), job.style().text(height)),
-                Made.stripped(material, board, depth, height, Stripped.FRONT)),
-            new Way(
-                "strips",
-                "one in front and one at the back",
-                Made.stripped(material, board, depth, height, Stripped.FRONT_AND_BACK)))
-        : List.of();
+    Way front =
+        new Way(
+            "strip",
+            "a strip of %s %s high in front".formatted(board.name(), job.style().text(height)),
+            Made.stripped(material, board, depth, height, Stripped.FRONT));
+    Way both =
+        new Way(
+            "strips",
+            "one in front and one at the back",
+            Made.stripped(material, board, depth, height, Stripped.FRONT_AND_BACK));
+    return !fits
+        ? List.of()
+        : room.has(board, Stripped.FRONT_AND_BACK) ? List.of(front, both) : List.of(front);
   }
 
   private SpanTable.Row row(String id, Way way, Candidate like, List<Figure> loads) {
