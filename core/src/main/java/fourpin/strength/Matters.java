@@ -1,5 +1,8 @@
 package fourpin.strength;
 
+import fourpin.casework.Axis;
+import fourpin.casework.Part;
+import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Material.Grain;
 import fourpin.job.Setting;
@@ -20,8 +23,10 @@ import fourpin.reference.Substance.Family;
 import fourpin.reference.Wood;
 import fourpin.strength.Laminate.Ply;
 import fourpin.strength.Laminate.Ribs;
+import fourpin.strength.Section.Layer;
 import fourpin.strength.Section.Matter;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -46,6 +51,17 @@ final class Matters {
    */
   static Matter of(Material material) {
     return isCutEitherWay(material) ? asLaid(material).eitherWay() : asLaid(material);
+  }
+
+  /** Of a part that bends along its grain. @param depth of what bends, front to back, mm */
+  static Section section(Job job, Part part, double depth) {
+    Matter matter = of(job.material(part.material()));
+    return new Section(List.of(new Layer(part.name(), matter, depth, part.thickness().mm(), 0, 0)));
+  }
+
+  /** Of all its depth. */
+  static Section section(Job job, Part part) {
+    return section(job, part, part.box().size(Axis.Y).mm());
   }
 
   /** With its grain along the part. */

@@ -16,6 +16,7 @@ import fourpin.strength.RackedLegs.Brace;
 import fourpin.strength.frame.Corner;
 import fourpin.strength.frame.Frame;
 import fourpin.strength.frame.FrameOnLegs;
+import fourpin.strength.frame.Member;
 import fourpin.strength.frame.ShearPanel;
 import fourpin.strength.frame.SwayFrame;
 import fourpin.strength.wood.Slip;
@@ -293,10 +294,8 @@ final class RackedCase {
 
   /** Its upright does not bend. */
   private Turning stiff(Turning at, Setting kind) {
-    Corner bends = at.corner();
     double joint = PER_MM * settings.number(kind) * at.depth();
-    return new Turning(
-        kind, at.depth(), new Corner(joint, bends.level(), bends.span(), bends.upright(), 0));
+    return new Turning(kind, at.depth(), new Corner(joint, at.corner().level(), Member.STIFF));
   }
 
   private double bottomJoints() {
@@ -326,10 +325,8 @@ final class RackedCase {
         depth,
         new Corner(
             PER_MM * settings.number(kind) * depth,
-            bending(level),
-            bay.clear().size(Axis.X).mm(),
-            bending(standing),
-            headroom()));
+            member(level, bay.clear().size(Axis.X).mm()),
+            member(standing, headroom())));
   }
 
   private static Setting stiffness(Joint joint) {
@@ -339,11 +336,9 @@ final class RackedCase {
     };
   }
 
-  private double bending(Part part) {
-    double thickness = part.thickness().mm();
-    double depth = part.box().size(Axis.Y).mm();
-    double modulus = Matters.of(job.material(part.material())).modulus().number();
-    return modulus * depth * thickness * thickness * thickness / 12;
+  private Member member(Part part, double length) {
+    Section section = Matters.section(job, part);
+    return new Member(length, section.bendingStiffness(), section.shearStiffness());
   }
 
   /** Under the push of the settings; nothing where it falls over. */

@@ -17,6 +17,7 @@ import fourpin.strength.frame.Corner;
 import fourpin.strength.frame.FrameOnLegs;
 import fourpin.strength.frame.FrameOnLegs.Lean;
 import fourpin.strength.frame.Legs;
+import fourpin.strength.frame.Member;
 import fourpin.strength.wood.Slip;
 import java.util.ArrayList;
 import java.util.List;
@@ -145,7 +146,7 @@ final class RackedLegFigures {
         "sway-legs-stiffness",
         "stiffness of the part below the bottom against leaning, each radian, " + words(),
         turn(frame.legs().leaning()),
-        "Q + W (S + U) / (S + U + W), U = 6 V / h, W = 6 N / l",
+        "Q + W (S + U) / (S + U + W), U = 2 / (h / (3 V) + 1 / (Y h)), W = 2 / (l / (3 N) + 1 / (Z l))",
         inputs);
   }
 
@@ -163,14 +164,20 @@ final class RackedLegFigures {
             turn(legs.above()),
             LEGS),
         new Input("W", "the same below the bottom", turn(legs.below()), LEGS),
-        new Input("V", "E I of a side above it", bending(under.sideAbove()), LEGS),
-        new Input("N", "E I of a side below it", bending(under.sideBelow()), LEGS),
+        RackingFigures.stiffness("V", "a side above it", above()),
+        RackingFigures.shear("Y", "a side above it", above()),
+        RackingFigures.stiffness("N", "a side below it", under.sideBelow()),
+        RackingFigures.shear("Z", "a side below it", under.sideBelow()),
         new Input(
             "h",
             "middle of the bottom to middle of the top",
             mm(frame.above().height()),
             Source.GEOMETRY),
         new Input("l", "floor to the middle of the bottom", mm(legs.height()), Source.GEOMETRY));
+  }
+
+  private Member above() {
+    return under.sideAbove(frame.above().height());
   }
 
   private Figure bottom() {
@@ -180,14 +187,17 @@ final class RackedLegFigures {
       inputs.add(Matters.ratio(at.kind(), settings).input("k", at.kind().meaning()));
       inputs.add(
           new Input("D", "length of the joint, front to back", mm(at.depth()), Source.GEOMETRY));
-      inputs.add(new Input("L", "the bottom's clear length", mm(corner.span()), Source.GEOMETRY));
-      inputs.add(new Input("E I", "stiffness of the bottom", bending(corner.level()), LEGS));
+      inputs.add(
+          new Input(
+              "L", "the bottom's clear length", mm(corner.level().length()), Source.GEOMETRY));
+      inputs.add(RackingFigures.stiffness("E I", "the bottom", corner.level()));
+      inputs.add(RackingFigures.shear("G A", "the bottom", corner.level()));
     }
     return figure(
         "sway-bottom-stiffness",
         "stiffness of the bottom's joints at both sides against being turned, each radian",
         turn(frame.legs().joints()),
-        "Σ 1 / (1 / (10 k D) + L / (6 E I))",
+        "Σ 1 / (1 / (10 k D) + L / (6 E I) + 2 / (G A L))",
         inputs);
   }
 
@@ -207,13 +217,14 @@ final class RackedLegFigures {
             "stiffness of one screw, the lower of both codes",
             Quantity.of(brace.slip(), QuantityUnit.SPRING),
             slipSource()));
-    inputs.add(new Input("b", "between the sides", mm(brace.span()), Source.GEOMETRY));
-    inputs.add(new Input("E I", "stiffness of the kick on edge", bending(brace.bending()), BRACE));
+    inputs.add(new Input("b", "between the sides", mm(brace.kick().length()), Source.GEOMETRY));
+    inputs.add(RackingFigures.stiffness("E I", "the kick on edge", brace.kick()));
+    inputs.add(RackingFigures.shear("G A", "the kick on edge", brace.kick()));
     return new Figure(
         Figure.id(built.order().name()) + "/sway-kick-stiffness",
         "stiffness of the kick against leaning of the sides below the bottom, each radian",
         turn(brace.stiffness()),
-        "2 / (1 / (k Σ r²) + b / (6 E I))",
+        "2 / (1 / (k Σ r²) + b / (6 E I) + 2 / (G A b))",
         inputs,
         BRACE);
   }
@@ -228,10 +239,6 @@ final class RackedLegFigures {
       String name, String title, Quantity value, String formula, List<Input> inputs) {
     return new Figure(
         Figure.id(built.order().name()) + "/" + name, title, value, formula, inputs, LEGS);
-  }
-
-  private static Quantity bending(double value) {
-    return Quantity.of(value, QuantityUnit.BENDING_STIFFNESS);
   }
 
   private static Quantity mm(double value) {

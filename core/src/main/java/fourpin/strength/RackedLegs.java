@@ -12,7 +12,9 @@ import fourpin.job.Settings;
 import fourpin.measure.Length;
 import fourpin.reference.Reference;
 import fourpin.strength.Balance.Load;
+import fourpin.strength.Section.Matter;
 import fourpin.strength.frame.Legs;
+import fourpin.strength.frame.Member;
 import fourpin.strength.wood.Slip;
 import java.util.List;
 import java.util.Optional;
@@ -32,11 +34,9 @@ final class RackedLegs {
    *
    * @param offsets of the screws of one end from their middle, mm
    * @param slip stiffness of one screw, N/mm
-   * @param span between the sides, mm
-   * @param bending E I of the kick on edge, N·mm²
+   * @param kick on edge, between the sides
    */
-  record Brace(List<Double> offsets, double slip, double span, double bending) {
-    private static final double BENT_IN_S = 6;
+  record Brace(List<Double> offsets, double slip, Member kick) {
 
     Brace {
       offsets = List.copyOf(offsets);
@@ -45,7 +45,7 @@ final class RackedLegs {
     /** Of both ends, N·mm for each radian. */
     double stiffness() {
       double end = slip * offsets.stream().mapToDouble(r -> r * r).sum();
-      return end == 0 ? 0 : ENDS / (1 / end + span / (BENT_IN_S * bending));
+      return end == 0 ? 0 : ENDS / (1 / end + kick.inS());
     }
   }
 
@@ -78,8 +78,8 @@ final class RackedLegs {
     return new Legs(
         height(),
         joints,
-        ENDS * Legs.bent(sideAbove(), head),
-        ENDS * Legs.bent(sideBelow(), height()),
+        ENDS / sideAbove(head).fromOneEnd(),
+        ENDS / sideBelow().fromOneEnd(),
         brace,
         burden());
   }
@@ -90,24 +90,26 @@ final class RackedLegs {
     return (bottom.box().low().z().mm() + bottom.box().high().z().mm()) / 2;
   }
 
-  double sideAbove() {
-    return bending(side().box().size(Axis.Y).mm());
+  /**
+   * @param head from the middle of the bottom to that of the top, mm
+   */
+  Member sideAbove(double head) {
+    return side(side().box().size(Axis.Y).mm(), head);
   }
 
   /** Notched for a kick that stands back. */
-  double sideBelow() {
+  Member sideBelow() {
     double recess = built.order().kick().map(Kick::recess).map(Length::mm).orElse(0.0);
-    return bending(side().box().size(Axis.Y).mm() - recess);
+    return side(side().box().size(Axis.Y).mm() - recess, height());
   }
 
   private Part side() {
     return built.part("L");
   }
 
-  private double bending(double depth) {
-    double thickness = side().thickness().mm();
-    double modulus = Matters.of(job.material(side().material())).modulus().number();
-    return modulus * depth * Math.pow(thickness, 3) / 12;
+  private Member side(double depth, double length) {
+    Section section = Matters.section(job, side(), depth);
+    return new Member(length, section.bendingStiffness(), section.shearStiffness());
   }
 
   /** Σ weight times height over the floor, no higher than the bottom, N·mm. */
@@ -139,13 +141,17 @@ final class RackedLegs {
   }
 
   private Brace braced(Part kick, Material material) {
+    return new Brace(offsets(kick), slip(material), onEdge(kick, Matters.of(material), material));
+  }
+
+  /** Layers then stretch more or less, and shear in their planes. */
+  private static Member onEdge(Part kick, Matter matter, Material material) {
     double high = kick.box().size(Axis.Z).mm();
-    double inertia = material.thickness().mm() * Math.pow(high, 3) / 12;
-    return new Brace(
-        offsets(kick),
-        slip(material),
+    double area = matter.stretch() * material.thickness().mm() * high;
+    return new Member(
         kick.box().size(Axis.X).mm(),
-        Matters.of(material).modulus().number() * inertia);
+        matter.modulus().number() * area * high * high / 12,
+        Section.SHEAR_AREA * matter.flat().shear().number() * area);
   }
 
   private List<Double> offsets(Part kick) {

@@ -16,6 +16,7 @@ import fourpin.strength.RackedCase.Turning;
 import fourpin.strength.frame.Corner;
 import fourpin.strength.frame.Frame;
 import fourpin.strength.frame.FrameOnLegs;
+import fourpin.strength.frame.Member;
 import fourpin.strength.frame.SwayFrame;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,7 +31,7 @@ final class RackingFigures {
 
   static final Source FRAME =
       new Source(
-          "a frame of panels bent in an S, joints and panels turning one after the other",
+          "a frame of panels bent in an S and sheared, joints and panels turning one after the other",
           "any structural analysis, approximate sway of frames; face frame and doors not counted on",
           Standing.DERIVED);
 
@@ -229,7 +230,7 @@ final class RackingFigures {
             ? "stiffness of all joints but the bottom's at the sides against leaning, each radian"
             : "stiffness of all joints against leaning, each radian",
         turn(frame.above().corners()),
-        "Σ n / (1 / (10 k D) + L / (6 E I₁) + h / (6 E I₂))",
+        "Σ n / (1 / (10 k D) + L / (6 E I₁) + 2 / (G A₁ L) + h / (6 E I₂) + 2 / (G A₂ h))",
         inputs);
   }
 
@@ -246,14 +247,27 @@ final class RackingFigures {
         new Input("n", "joints alike that turn", Quantity.count(count), Source.GEOMETRY),
         Matters.ratio(kind, settings).input("k", kind.meaning()),
         new Input("D", "length of such a joint, front to back", mm(of.depth()), Source.GEOMETRY),
-        new Input("L", "its panel that lies, clear", mm(corner.span()), Source.GEOMETRY),
+        new Input("L", "its panel that lies, clear", mm(corner.level().length()), Source.GEOMETRY),
         stiffness("E I₁", "its panel that lies", corner.level()),
-        stiffness("E I₂", "its upright", corner.upright()));
+        shear("G A₁", "its panel that lies", corner.level()),
+        stiffness("E I₂", "its upright", corner.upright()),
+        shear("G A₂", "its upright", corner.upright()));
   }
 
-  private static Input stiffness(String symbol, String what, double value) {
+  static Input stiffness(String symbol, String what, Member of) {
     return new Input(
-        symbol, "stiffness of " + what, Quantity.of(value, QuantityUnit.BENDING_STIFFNESS), FRAME);
+        symbol,
+        "stiffness of " + what,
+        Quantity.of(of.bending(), QuantityUnit.BENDING_STIFFNESS),
+        FRAME);
+  }
+
+  static Input shear(String symbol, String what, Member of) {
+    return new Input(
+        symbol,
+        "stiffness in shear of " + what + ", 5/6 of its area",
+        Quantity.of(of.shear(), QuantityUnit.FORCE),
+        FRAME);
   }
 
   private Figure figure(

@@ -14,7 +14,6 @@ import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.strength.Beam.Load;
-import fourpin.strength.Section.Layer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -183,18 +182,13 @@ final class SideBow {
   }
 
   private Section section(Part side) {
-    double depth = side.box().size(Axis.Y).mm();
-    return new Section(
-        List.of(
-            new Layer(
-                side.name(),
-                Matters.of(job.material(side.material())),
-                depth,
-                side.thickness().mm(),
-                0,
-                0)));
+    return Matters.section(job, side);
   }
 
+  /**
+   * By bending alone: between its ends moments make the same shear all along it, which slants it
+   * evenly and so bows it nowhere, hollow or not.
+   */
   static double bow(double height, Section section, List<Turn> turns) {
     double apart = APART * height;
     List<Load> loads = new ArrayList<>();

@@ -44,7 +44,7 @@ record StackedTop(
 
   private static final Source STATICS =
       new Source(
-          "beam on two supports, by singularity functions, at "
+          "beam on two supports that bends and shears, by singularity functions, at "
               + (STATIONS - 1)
               + " places along it; top below and bottom above bend alike, not glued",
           "any strength of materials; joints, backs and going on over partitions are not counted on",
@@ -105,7 +105,7 @@ record StackedTop(
         "stack-top-sag",
         "how far the top below bends under what stands on it, at its most between two uprights",
         mm(sag(span, thickness())),
-        "max w(x) of E I w,xxxx = Σ R δ(x - a) + q, w = w,xx = 0 at 0 and L",
+        "max (w + s)(x) of E I w,xxxx = -G A s,xx = Σ R δ(x - a) + q, w = w,xx = s = 0 at 0 and L",
         inputs(span));
   }
 
@@ -144,6 +144,13 @@ record StackedTop(
                 + (along(span) ? " and of the bottom above, each for itself" : ""),
             Quantity.of(stiffness(span, thickness()), QuantityUnit.BENDING_STIFFNESS),
             STATICS));
+    inputs.add(
+        new Input(
+            "G A",
+            "the same in shear, 5/6 of its area"
+                + (along(span) ? ", both as if of that which shears more" : ""),
+            Quantity.of(shear(span, thickness()), QuantityUnit.FORCE),
+            STATICS));
     return inputs;
   }
 
@@ -177,7 +184,7 @@ record StackedTop(
       loads.add(new Load.Even(evenly.perMm(), from, to));
     }
     Beam.Bent bent =
-        Beam.simple(span.length(), stiffness(span, thickness), Beam.NO_SHEAR).under(loads);
+        Beam.simple(span.length(), stiffness(span, thickness), shear(span, thickness)).under(loads);
     return IntStream.range(1, STATIONS)
         .mapToDouble(i -> bent.deflection(span.length() * i / STATIONS))
         .max()
@@ -195,13 +202,21 @@ record StackedTop(
   }
 
   private double stiffness(Span span, double thickness) {
-    double own = stiffness(top(), thickness);
-    return along(span) ? own + stiffness(bottom(), bottom().thickness().mm()) : own;
+    return sections(span, thickness).mapToDouble(Section::bendingStiffness).sum();
   }
 
-  private double stiffness(Part part, double thickness) {
-    double modulus = Matters.of(job.material(part.material())).modulus().number();
-    return modulus * part.box().size(Axis.Y).mm() * thickness * thickness * thickness / 12;
+  /** Two that bend alike are at the least as stiff as if both sheared as the one that does more. */
+  private double shear(Span span, double thickness) {
+    return stiffness(span, thickness)
+        * sections(span, thickness)
+            .mapToDouble(s -> s.shearStiffness() / s.bendingStiffness())
+            .min()
+            .orElseThrow();
+  }
+
+  private Stream<Section> sections(Span span, double thickness) {
+    Stream<Section> own = Stream.of(Matters.section(job, top()).withPanel(thickness));
+    return along(span) ? Stream.concat(own, Stream.of(Matters.section(job, bottom()))) : own;
   }
 
   /** Whether the bottom above bends along, from one upright to the next. */

@@ -300,7 +300,11 @@ class RackingTest {
     double end = input(kick, "k") * squares;
     assertThat(kick.value().value())
         .isCloseTo(
-            2 / (1 / end + input(kick, "b") / (6 * input(kick, "E I"))), withPercentage(1e-9));
+            2
+                / (1 / end
+                    + input(kick, "b") / (6 * input(kick, "E I"))
+                    + 2 / (input(kick, "b") * input(kick, "G A"))),
+            withPercentage(1e-9));
     assertThat(find(strength, "sway").orElseThrow().title()).contains("braced by the kick");
   }
 

@@ -177,7 +177,10 @@ class StackedUprightsTest {
     assertThat(ofKind(check(thicker), "stack-off-uprights")).hasSize(found);
   }
 
-  /** Two loads, each a from its end, bend the middle by R a (3 L² - 4 a²) / (24 E I) (AISC). */
+  /**
+   * Two loads, each a from its end, bend the middle by R a (3 L² - 4 a²) / (24 E I) (AISC), and
+   * shear.
+   */
   @Test
   void bothSidesOfANarrowerCaseBendTheTopBelow() {
     Strength strength =
@@ -190,7 +193,8 @@ class StackedUprightsTest {
     assertThat(sag.value().value())
         .isCloseTo(
             input(sag, "R") * a * (3 * span * span - 4 * a * a) / (24 * stiffness)
-                + 5 * input(sag, "q") * Math.pow(span, 4) / (384 * stiffness),
+                + 5 * input(sag, "q") * Math.pow(span, 4) / (384 * stiffness)
+                + (input(sag, "R") * a + input(sag, "q") * span * span / 8) / input(sag, "G A"),
             withPercentage(0.01));
     assertThat(ofKind(strength, "stack-off-uprights")).isNotEmpty();
   }

@@ -7,6 +7,7 @@ import fourpin.strength.frame.Corner;
 import fourpin.strength.frame.Frame;
 import fourpin.strength.frame.FrameOnLegs;
 import fourpin.strength.frame.Legs;
+import fourpin.strength.frame.Member;
 import fourpin.strength.frame.ShearPanel;
 import fourpin.strength.frame.SwayFrame;
 import fourpin.strength.wood.DowelBearing;
@@ -64,6 +65,22 @@ final class FrameChecks {
             "portal method, P h² (h / I + L / I) / (24 E)",
             "no bending half way along each part",
             FrameChecks::portal),
+        derived(
+            "panel bent in an S that gives by shear as much as it bends, its end's stiffness over E I / L",
+            "3",
+            "",
+            1e-9,
+            "6 / (1 + Φ), Φ = 12 E I / (G A L²) = 1",
+            "Przemieniecki, Theory of Matrix Structural Analysis (1968), ch. 5, from memory",
+            () -> 1 / new Member(1000, 1e9, 12 * 1e9 / 1e6).inS() / (1e9 / 1000)),
+        derived(
+            "the same turned at one end, the other hinged",
+            "2.4",
+            "",
+            1e-9,
+            "3 / (1 + Φ / 4), Φ = 1",
+            "Przemieniecki, Theory of Matrix Structural Analysis (1968), ch. 5, from memory",
+            () -> 1 / new Member(1000, 1e9, 12 * 1e9 / 1e6).fromOneEnd() / (1e9 / 1000)),
         derived(
             "stiff bar on a turning spring under half the load at which it falls, sway over that without a load",
             "2",
@@ -275,9 +292,13 @@ final class FrameChecks {
     double bending = 1e9;
     double above = 1200;
     double below = 500;
-    Legs legs = new Legs(below, 0, Legs.bent(bending, above), Legs.bent(bending, below), 0, 0);
+    Legs legs = new Legs(below, 0, fromOneEnd(above, bending), fromOneEnd(below, bending), 0, 0);
     Frame frame = new FrameOnLegs(new SwayFrame(above, STIFF * STIFF, 0, 0, 0), legs);
     return frame.sway(1).orElseThrow() / (below * below * (above + below) / (3 * bending));
+  }
+
+  private static double fromOneEnd(double length, double bending) {
+    return 1 / new Member(length, bending, Member.NO_SHEAR).fromOneEnd();
   }
 
   private static double square() {
@@ -292,7 +313,9 @@ final class FrameChecks {
   private static double frame(double span) {
     double height = 1000;
     double bending = 1e9;
-    double corners = 4 * new Corner(STIFF * STIFF, bending, span, bending, height).stiffness();
+    Member beam = new Member(span, bending, Member.NO_SHEAR);
+    Member column = new Member(height, bending, Member.NO_SHEAR);
+    double corners = 4 * new Corner(STIFF * STIFF, beam, column).stiffness();
     double push = 1;
     double sway = new SwayFrame(height, corners, 0, 0, 0).sway(push).orElseThrow();
     return sway / (push * height * height * height / bending);

@@ -16,13 +16,6 @@ package fourpin.strength.frame;
 public record Legs(
     double height, double joints, double above, double below, double brace, double burden) {
 
-  private static final double BENT_FROM_ONE_END = 3;
-
-  /** Of a bar that is turned at one end, its other end hinged, N·mm for each radian. */
-  public static double bent(double bending, double length) {
-    return BENT_FROM_ONE_END * bending / length;
-  }
-
   /** What they add to the frame above while they stand upright, N·mm for each radian. */
   public double upright() {
     return above * (joints + below) / turned();
