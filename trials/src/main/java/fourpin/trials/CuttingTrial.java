@@ -36,7 +36,7 @@ final class CuttingTrial implements Callable<Integer> {
   private static final Length KERF = Length.inches(1, 8);
 
   /** Work that takes about a second on a machine of 2025, or a little more. */
-  private static final long STEPS_PER_SECOND = 30_000_000;
+  private static final long STEPS_PER_SECOND = 60_000_000;
 
   private static final long BOARD_STEPS_PER_SECOND = 60_000_000;
 
