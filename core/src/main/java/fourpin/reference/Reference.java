@@ -31,6 +31,8 @@ public final class Reference {
   private static final Catalogue<TemperatureCurve> MOISTURE =
       table("equilibrium_moisture.csv", TemperatureCurve::of);
   private static final Catalogue<GlassStress> GLASS = table("glass_stresses.csv", GlassStress::of);
+  private static final Catalogue<GlassThickness> GLASS_THICKNESSES =
+      table("glass_thicknesses.csv", GlassThickness::of);
 
   private static final Catalogue<Colour> COLOURS = table("colours.csv", Colour::of);
 
@@ -132,6 +134,11 @@ public final class Reference {
 
   public static Catalogue<GlassStress> glassStresses() {
     return GLASS;
+  }
+
+  /** Thinnest first of each unit. */
+  public static Catalogue<GlassThickness> glassThicknesses() {
+    return GLASS_THICKNESSES;
   }
 
   /** Strengths of fasteners. */

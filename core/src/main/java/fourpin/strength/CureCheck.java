@@ -73,7 +73,8 @@ final class CureCheck {
     return bendsFar(candidate) || presses(candidate) || tips(candidate) || isFarRoughly(candidate);
   }
 
-  private static boolean bendsFar(Candidate candidate) {
+  /** By a beam's formula alone, which takes no plate. */
+  static boolean bendsFar(Candidate candidate) {
     return candidate.prop() == ShelfPlate.Prop.NONE
         && candidate.limits().use(candidate.beam()) > HOPELESS;
   }

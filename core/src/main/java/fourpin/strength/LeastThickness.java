@@ -5,6 +5,7 @@ import fourpin.measure.Unit;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** How thick a panel has to be at the least, in steps that makers name. */
 final class LeastThickness {
@@ -24,11 +25,14 @@ final class LeastThickness {
    * @param holds whether one of so many mm does
    */
   static OptionalDouble above(double now, Unit unit, DoublePredicate holds) {
-    double step = (unit.customary() ? STEP_INCHES : STEP_METRIC).mm();
-    double first = Math.floor(now / step) + 1;
-    return IntStream.range(0, (int) (MOST_TIMES * now / step))
-        .mapToDouble(i -> (first + i) * step)
-        .filter(holds)
-        .findFirst();
+    return steps(now, unit).mapToDouble(Length::mm).filter(holds).findFirst();
+  }
+
+  /** What is thicker than it is now, thinnest first. */
+  static Stream<Length> steps(double now, Unit unit) {
+    Length step = unit.customary() ? STEP_INCHES : STEP_METRIC;
+    int first = (int) Math.floor(now / step.mm()) + 1;
+    return IntStream.range(0, (int) (MOST_TIMES * now / step.mm()))
+        .mapToObj(i -> step.times(first + i));
   }
 }

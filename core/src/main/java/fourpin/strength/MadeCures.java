@@ -28,8 +28,8 @@ final class MadeCures {
   private static final Length STEP_METRIC = Length.mm(5);
   private static final int TALLEST_STRIP = 4;
 
-  /** For strips where the job has no boards: a usual hardwood at a usual thickness. */
-  private static final String STAND_IN = "oak, white";
+  /** Plates sag more by their edges than beams: so many thicknesses on, one that may hold does. */
+  private static final int BEYOND_BEAM = 6;
 
   private final Job job;
   private final ShelfReader reader;
@@ -87,13 +87,15 @@ final class MadeCures {
   }
 
   private Optional<Material> thickest() {
-    return thickerOnes().reduce((_, last) -> last);
+    Stream<Material> glass =
+        material.kind() == Kind.GLASS ? Thicknesses.above(material, job.unit()) : Stream.of();
+    return Stream.concat(thickerOnes(), glass).max(Comparator.comparing(Material::thickness));
   }
 
   private Optional<String> failsPlain(Material thick) {
     return fails(
         "made of '%s', %s,".formatted(thick.name(), job.style().text(thick.thickness())),
-        Made.plain(thick, depth(), Layers.ONE));
+        plain(thick));
   }
 
   private Optional<String> failsDoubled() {
@@ -168,13 +170,39 @@ final class MadeCures {
     return new Section(layers);
   }
 
-  /** The thinnest of the job's other materials that holds, of what the stock gives first. */
+  /**
+   * The thinnest of the job's other materials that holds, of what the stock gives first; else as
+   * thick as it has to be.
+   */
   private Optional<Cure> thicker() {
     return thickerOnes()
         .map(stock::plain)
         .sorted(Taken.READIEST)
         .flatMap(taken -> thicker(taken).stream())
+        .findFirst()
+        .or(this::unlisted);
+  }
+
+  /** Of the same material, where the job has nothing thicker that holds. */
+  private Optional<Cure> unlisted() {
+    return Thicknesses.above(material, job.unit())
+        .dropWhile(thick -> CureCheck.bendsFar(candidate(plain(thick))))
+        .limit(BEYOND_BEAM)
+        .flatMap(thick -> unlisted(thick).stream())
         .findFirst();
+  }
+
+  private Made plain(Material of) {
+    return Made.plain(of, depth(), Layers.ONE);
+  }
+
+  private Optional<Cure> unlisted(Material thick) {
+    return cure(
+            Thicknesses.words(thick, job.style().text(thick.thickness())) + byHand(),
+            plain(thick),
+            Optional.empty(),
+            new Taken(StockFit.Given.CUT, thick))
+        .map(Cure::unpriced);
   }
 
   private Stream<Material> thickerOnes() {
@@ -189,11 +217,7 @@ final class MadeCures {
     Material thick = taken.of();
     String what =
         "make it of '" + thick.name() + "', " + job.style().text(thick.thickness()) + byHand();
-    return cure(
-        what,
-        Made.plain(thick, depth(), Layers.ONE),
-        shelvesOf(Optional.of(thick.name()), Optional.empty()),
-        taken);
+    return cure(what, plain(thick), shelvesOf(Optional.of(thick.name()), Optional.empty()), taken);
   }
 
   /** Two layers of its own material, or of the first other sheet material with which it holds. */
@@ -254,26 +278,10 @@ final class MadeCures {
    */
   private Optional<Material> board(Stripped edges) {
     StripRoom room = reader.stripRoom(part, base.bearing());
-    return boards()
+    return stock
+        .boards()
         .filter(board -> room.has(board, edges) && Made.panel(board, depth(), edges) > 0)
         .min(Comparator.comparing(m -> stock.strip(m, step()).given()));
-  }
-
-  private Stream<Material> boards() {
-    List<Material> all = job.materials().stream().filter(m -> m.kind() == Kind.BOARD).toList();
-    return all.isEmpty() ? Stream.of(standIn()) : all.stream();
-  }
-
-  private Material standIn() {
-    return new Material(
-        STAND_IN,
-        Kind.BOARD,
-        STAND_IN,
-        job.unit().customary() ? Length.inches(3, 4) : Length.mm(20),
-        Optional.empty(),
-        Material.Grain.LENGTHWISE,
-        Optional.empty(),
-        Optional.empty());
   }
 
   private Optional<Cure> strip(Material sheet, Material board, Stripped edges) {

@@ -3,11 +3,18 @@ package fourpin.strength;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Material;
+import fourpin.job.Material.Kind;
 import fourpin.measure.Length;
 import fourpin.strength.StockFit.Given;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the stock gives for a shelf that is made otherwise, or shorter. */
 final class ShelfStock {
+
+  /** For strips where the job has no boards: a usual hardwood at a usual thickness. */
+  private static final String STAND_IN = "oak, white";
 
   private final Job job;
   private final StockFit fit;
@@ -42,6 +49,24 @@ final class ShelfStock {
    */
   Taken stripped(Material of, double panel, Material board, Length height) {
     return new Taken(fit.shelf(of, length, Length.nearestMm(panel)), of).and(strip(board, height));
+  }
+
+  /** Those that strips may be ripped from. */
+  Stream<Material> boards() {
+    List<Material> all = job.materials().stream().filter(m -> m.kind() == Kind.BOARD).toList();
+    return all.isEmpty() ? Stream.of(standIn()) : all.stream();
+  }
+
+  private Material standIn() {
+    return new Material(
+        STAND_IN,
+        Kind.BOARD,
+        STAND_IN,
+        job.unit().customary() ? Length.inches(3, 4) : Length.mm(20),
+        Optional.empty(),
+        Material.Grain.LENGTHWISE,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** A strip as thick as its board; one that the job does not know yet will be large enough. */

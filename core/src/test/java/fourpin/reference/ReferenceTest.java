@@ -33,6 +33,7 @@ class ReferenceTest {
             Reference.sleeves(),
             Reference.standards(),
             Reference.glassStresses(),
+            Reference.glassThicknesses(),
             Reference.powerLaws(),
             Reference.moisture(),
             Reference.colours())
