@@ -128,7 +128,7 @@ record Balance(List<Weight> weights) {
       }
     }
     if (load == Load.FORWARD && OpenTop.isOpen(job, built.order())) {
-      Stream.of(onTop(built)).filter(forward).forEach(weights::add);
+      Stream.of(onTop(job, built)).filter(forward).forEach(weights::add);
     }
     built
         .order()
@@ -143,13 +143,26 @@ record Balance(List<Weight> weights) {
   }
 
   /** What is taken to stand on the top, as far forward as it may, and as high as it is deep. */
-  private static Weight onTop(BuiltCase built) {
+  private static Weight onTop(Job job, BuiltCase built) {
     Part top = built.part("T");
     Length depth = top.box().size(Axis.Y);
     LoadCases of = LoadCases.ofTop(built.order(), depth);
-    double newton = ShelfLoad.ofTop(built.order()).perMm(depth) * built.outside().size(Axis.X).mm();
-    double up = top.box().high().z().mm() + of.forward().middle(depth.mm());
-    return new Weight(Of.CONTENTS, newton, middle(top, of, of.forward()), up);
+    double newton = OpenTop.newton(job, built);
+    return new Weight(Of.CONTENTS, newton, middle(top, of, of.forward()), upOnTop(built));
+  }
+
+  private static double upOnTop(BuiltCase built) {
+    Part top = built.part("T");
+    Length depth = top.box().size(Axis.Y);
+    LoadCase row = LoadCases.ofTop(built.order(), depth).forward();
+    return top.box().high().z().mm() + row.middle(depth.mm());
+  }
+
+  /** What is taken to stand on the top, spread evenly from side to side. */
+  static Spread spreadOnTop(Job job, BuiltCase built) {
+    Box top = built.part("T").box();
+    return new Spread(
+        top.low().x().mm(), top.high().x().mm(), OpenTop.perMm(job, built), upOnTop(built));
   }
 
   /** All of them at the height of the highest. */
@@ -203,7 +216,7 @@ record Balance(List<Weight> weights) {
    */
   record Spread(double low, double high, double perMm, double up) {}
 
-  /** All that stands in a case but its drawers. */
+  /** All that stands in a case but its drawers, and not on it. */
   static List<Spread> spread(BuiltCase built) {
     return built.bays().stream()
         .flatMap(bay -> floors(built, bay).stream().map(floor -> spread(built, bay, floor)))

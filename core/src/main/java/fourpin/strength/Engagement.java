@@ -15,11 +15,17 @@ record Engagement(PinInSide pin, double bow, double breath, double drawn) {
     return pin.reach().number() - pin.gap().number() - 2 * bow - breath - drawn;
   }
 
+  /** On another pin, which bows the sides otherwise. */
+  Engagement on(PinInSide other, double bows) {
+    return new Engagement(other, bows, breath, drawn);
+  }
+
   /**
-   * On another pin; what turns the side is the shelf's push times the pin's lever to its middle.
+   * How many times as much a shelf on another pin turns the side: by its push times the pin's lever
+   * to the side's middle.
    */
-  Engagement on(PinInSide other) {
-    return new Engagement(other, bow * turning(other) / turning(pin), breath, drawn);
+  double times(PinInSide other) {
+    return turning(other) / turning(pin);
   }
 
   private static double turning(PinInSide pin) {

@@ -66,6 +66,18 @@ final class OpenTop {
     return !carries && !up(job, order).isMoreThan(order.settings().length(Setting.TOP_REACH));
   }
 
+  /** What is taken to stand on the top of a case, N; nothing where nothing is. */
+  static double newton(Job job, BuiltCase built) {
+    return perMm(job, built) * built.outside().size(Axis.X).mm();
+  }
+
+  /** The same for each mm along it. */
+  static double perMm(Job job, BuiltCase built) {
+    return isOpen(job, built.order())
+        ? ShelfLoad.ofTop(built.order()).perMm(built.part("T").box().size(Axis.Y))
+        : 0;
+  }
+
   /** Of its top above the floor, what it stands on as high as stated. */
   private static Length up(Job job, CaseOrder order) {
     return order.standsOn().stream()

@@ -188,14 +188,8 @@ final class PartitionFeet {
   private double top(BaySpace left, BaySpace right) {
     Part top = built.part("T");
     double over = clear(left) + clear(right);
-    return weight(top) * over / 2 / top.box().size(Axis.X).mm() + onTop(top) * over / 2;
-  }
-
-  /** What is taken to stand on it where no case does, N/mm. */
-  private double onTop(Part top) {
-    return OpenTop.isOpen(job, built.order())
-        ? ShelfLoad.ofTop(built.order()).perMm(top.box().size(Axis.Y))
-        : 0;
+    return weight(top) * over / 2 / top.box().size(Axis.X).mm()
+        + OpenTop.perMm(job, built) * over / 2;
   }
 
   private static double clear(BaySpace bay) {

@@ -158,7 +158,11 @@ final class RackingFigures {
             "lean until the back holds, radians",
             Quantity.of(of.free(), QuantityUnit.RATIO),
             Source.GEOMETRY),
-        new Input("B", "Σ weight times height of case and contents", turn(of.burden()), FRAME));
+        new Input(
+            "B",
+            "Σ weight times height of case and contents, and of what stands or is taken to stand on it",
+            turn(of.burden()),
+            FRAME));
   }
 
   /** What makers measure. */

@@ -18,11 +18,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How far the left upright of a bay bows sideways, because its shelves stand on pins beside it: a
- * beam between the panels that are fixed to it, turned by each shelf; the back is not counted on.
+ * beam between the panels that are fixed to it, turned by each shelf and by the end of an open top;
+ * the back is not counted on.
  */
 final class SideBow {
 
@@ -57,7 +60,7 @@ final class SideBow {
     List<Figure> all = new ArrayList<>();
     for (BaySpace bay : built.bays()) {
       for (Opening opening : bay.openings()) {
-        List<Turn> turns = turns(opening);
+        List<Turn> turns = turnsMost(bay, opening, turns(opening));
         if (!turns.isEmpty()) {
           all.add(figure(bay, opening, turns));
         }
@@ -71,7 +74,16 @@ final class SideBow {
     return reader.space(shelf).openings().stream()
         .filter(opening -> opening.clear().overlaps(shelf.box()))
         .findFirst()
-        .map(o -> bows.computeIfAbsent(o, _ -> bow(reader.space(shelf), o)))
+        .map(o -> bows.computeIfAbsent(o, _ -> bow(reader.space(shelf), o, 1)))
+        .orElse(0.0);
+  }
+
+  /** The same with all shelves turning it so many times as much. */
+  double turned(Part shelf, double times) {
+    return reader.space(shelf).openings().stream()
+        .filter(opening -> opening.clear().overlaps(shelf.box()))
+        .findFirst()
+        .map(o -> bow(reader.space(shelf), o, times))
         .orElse(0.0);
   }
 
@@ -92,15 +104,18 @@ final class SideBow {
   private double divided(BaySpace bay, Opening opening, int parts) {
     double height = opening.clear().size(Axis.Z).mm() / parts;
     Section section = section(built.part(bay.left()));
-    return IntStream.range(0, parts)
-        .mapToDouble(part -> bow(height, section, within(opening, part * height, height)))
-        .max()
+    return Stream.of(turns(opening), turnsMost(bay, opening, turns(opening)))
+        .flatMap(
+            turns ->
+                IntStream.range(0, parts)
+                    .mapToObj(part -> bow(height, section, within(turns, part * height, height))))
+        .max(Double::compare)
         .orElseThrow();
   }
 
-  private List<Turn> within(Opening opening, double from, double height) {
-    return turns(opening).stream()
-        .filter(turn -> turn.at() > from && turn.at() < from + height)
+  private static List<Turn> within(List<Turn> turns, double from, double height) {
+    return turns.stream()
+        .filter(turn -> turn.at() > from && turn.at() <= from + height)
         .map(turn -> new Turn(turn.at() - from, turn.moment()))
         .toList();
   }
@@ -111,10 +126,40 @@ final class SideBow {
     return Matters.creep(job.material(side.material()), built.order().settings());
   }
 
-  private double bow(BaySpace bay, Opening opening) {
-    List<Turn> turns = turns(opening);
+  private double bow(BaySpace bay, Opening opening, double times) {
+    List<Turn> each =
+        turns(opening).stream().map(t -> new Turn(t.at(), times * t.moment())).toList();
+    List<Turn> turns = turnsMost(bay, opening, each);
     double height = opening.clear().size(Axis.Z).mm();
     return turns.isEmpty() ? 0 : bow(height, section(built.part(bay.left())), turns);
+  }
+
+  /** With what the top brings, with what is taken to stand there, or without: what bows it more. */
+  private List<Turn> turnsMost(BaySpace bay, Opening opening, List<Turn> turns) {
+    double height = opening.clear().size(Axis.Z).mm();
+    Section section = section(built.part(bay.left()));
+    return ofTop(bay, opening)
+        .filter(_ -> !turns.isEmpty())
+        .map(top -> Stream.concat(turns.stream(), Stream.of(top)).toList())
+        .filter(all -> bow(height, section, all) > bow(height, section, turns))
+        .orElse(turns);
+  }
+
+  /** One end of an open top; partitions carry the ends of two bays, which turn them little. */
+  private Optional<Turn> ofTop(BaySpace bay, Opening opening) {
+    double load = OpenTop.perMm(job, built);
+    return Optional.of(opening)
+        .filter(o -> o.above().equals("T") && bay.left().equals("L") && load > 0)
+        .map(o -> ofTop(bay, o, load + Matters.section(job, built.part("T")).weight()));
+  }
+
+  /** It lies on as much of the side as it stands in it. */
+  private Turn ofTop(BaySpace bay, Opening opening, double perMm) {
+    Part side = built.part(bay.left());
+    double end = perMm * bay.clear().size(Axis.X).mm() / 2;
+    double deep = side.box().high().x().minus(built.part("T").box().low().x()).mm();
+    double lever = (side.thickness().mm() - Math.max(0, deep)) / 2;
+    return new Turn(opening.clear().size(Axis.Z).mm(), end * lever);
   }
 
   /** What one shelf does. @param at above the opening's floor, mm @param moment N·mm */
@@ -160,13 +205,18 @@ final class SideBow {
       inputs.add(
           new Input(
               "M",
-              "of one shelf, load of one end times pin's lever and half the side's thickness",
+              turn.at() < height
+                  ? "of one shelf, load of one end times pin's lever and half the side's thickness"
+                  : "of the top, with what is taken to stand on it, load of one end times half of the"
+                      + " side's thickness less its joint's depth",
               Quantity.of(turn.moment(), QuantityUnit.MOMENT),
               SOURCE));
       inputs.add(
           new Input(
               "a",
-              "that shelf above the fixed panel",
+              turn.at() < height
+                  ? "that shelf above the fixed panel"
+                  : "the top above the fixed panel",
               Quantity.of(turn.at(), QuantityUnit.LENGTH),
               Source.GEOMETRY));
     }

@@ -9,9 +9,10 @@ import fourpin.measure.Gravity;
 import fourpin.strength.Balance.Spread;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * Weights of a case seen from the side about which it tips; doors shut.
+ * Weights of a case seen from the side about which it tips.
  *
  * @param weights each where its middle is
  */
@@ -42,8 +43,8 @@ record SidewaysBalance(List<Weight> weights) {
     NONE("empty", "empty"),
     ALL("loaded", "loaded as stated"),
     ONE_SIDE("one-side", "loaded on that side of its middle alone"),
-    /** Whatever turns it to that side where it stands, and nothing else. */
-    TURNING("turning", "loaded only where things turn it to that side");
+    /** Whatever turns it to that side where it stands, and nothing else; doors open or shut. */
+    TURNING("turning", "loaded only where things turn it to that side, doors open where they do");
 
     private final String id;
     private final String words;
@@ -91,11 +92,9 @@ record SidewaysBalance(List<Weight> weights) {
       weights.add(at(built, stand, masses.of(part) * Gravity.STANDARD, x, z));
     }
     for (DoorLeaf leaf : DoorLeaf.of(built)) {
-      double x = (leaf.shut().low().x().mm() + leaf.shut().high().x().mm()) / 2;
-      double z = (leaf.shut().low().z().mm() + leaf.shut().high().z().mm()) / 2;
-      weights.add(at(built, stand, doors.weight(leaf), x, z));
+      weights.add(door(built, stand, load, leaf, doors.weight(leaf)));
     }
-    Balance.spread(built).stream().map(of -> part(built, of, load, stand)).forEach(weights::add);
+    things(job, built, load).map(of -> part(built, of, load, stand)).forEach(weights::add);
     built
         .order()
         .drawers()
@@ -103,6 +102,26 @@ record SidewaysBalance(List<Weight> weights) {
         .map(drawers -> drawers(built, drawers, stand))
         .ifPresent(weights::add);
     return new SidewaysBalance(weights.stream().filter(w -> w.newton() > 0).toList());
+  }
+
+  /**
+   * Straight out from its hinges where that turns the case; how much further they go nobody says.
+   */
+  private static Weight door(
+      BuiltCase built, Stand stand, Load load, DoorLeaf leaf, double newton) {
+    double middle = (leaf.shut().low().x().mm() + leaf.shut().high().x().mm()) / 2;
+    double z = (leaf.shut().low().z().mm() + leaf.shut().high().z().mm()) / 2;
+    Weight shut = at(built, stand, newton, middle, z);
+    Weight open = at(built, stand, newton, leaf.shut().at(leaf.hinges()).mm(), z);
+    return load == Load.TURNING && open.from() < shut.from() ? open : shut;
+  }
+
+  /** What stands on its top holds it down but where it turns it. */
+  private static Stream<Spread> things(Job job, BuiltCase built, Load load) {
+    Stream<Spread> in = Balance.spread(built).stream();
+    return load == Load.TURNING
+        ? Stream.concat(in, Stream.of(Balance.spreadOnTop(job, built)))
+        : in;
   }
 
   private static Weight at(BuiltCase built, Stand stand, double newton, double x, double z) {

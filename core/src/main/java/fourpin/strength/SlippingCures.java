@@ -66,14 +66,13 @@ final class SlippingCures {
   private Optional<Remedy> closer() {
     Length play = supports.endPlay();
     return Stream.iterate(play.minus(step()), p -> p.isAtLeast(step()), p -> p.minus(step()))
-        .filter(p -> holds(now.on(now.pin().closer(stated(p)))))
+        .filter(p -> holds(on(now.pin().closer(stated(p)))))
         .findFirst()
         .map(
             p ->
                 new Remedy(
                     "cut the shelves closer, for an end-play of %s: then %s"
-                        .formatted(
-                            job.style().text(p), outcome(now.on(now.pin().closer(stated(p))))),
+                        .formatted(job.style().text(p), outcome(on(now.pin().closer(stated(p))))),
                     "care",
                     Optional.of(new Stated.OfSetting(Setting.END_PLAY, job.style().text(p)))));
   }
@@ -82,7 +81,7 @@ final class SlippingCures {
   private Optional<Remedy> farther() {
     double reach = now.pin().reach().number();
     return IntStream.iterate(1, n -> n * step().mm() <= (FARTHEST - 1) * reach, n -> n + 1)
-        .mapToObj(n -> now.on(now.pin().reaching(mm(reach + n * step().mm()))))
+        .mapToObj(n -> on(now.pin().reaching(mm(reach + n * step().mm()))))
         .filter(this::holds)
         .findFirst()
         .filter(then -> bears(then.pin()))
@@ -117,6 +116,10 @@ final class SlippingCures {
                         .formatted(
                             count == 1 ? "a shelf" : count + " shelves", outcome(divided(count))),
                     count == 1 ? "a shelf that can't be moved" : "shelves that can't be moved"));
+  }
+
+  private Engagement on(PinInSide pin) {
+    return now.on(pin, bow.turned(shelf, now.times(pin)) * bow.creep(shelf).number());
   }
 
   private Engagement divided(int count) {

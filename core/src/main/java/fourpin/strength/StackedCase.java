@@ -26,6 +26,7 @@ import fourpin.strength.wood.Withdrawal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A case on another one: what slides and tips it there, what screws between them then hold, where
@@ -85,20 +86,28 @@ public final class StackedCase {
     return upper.part("B").box().low().z();
   }
 
-  /** What stands on this case, loaded as stated, N. */
+  /** What stands on this case, loaded as stated, with what is taken to stand on that, N. */
   double above() {
+    return carried().mapToDouble(c -> Balance.of(job, c, Load.ALL).newton() + on(c).onTop()).sum();
+  }
+
+  private Stream<BuiltCase> carried() {
     return cases.stream()
-        .filter(c -> c.order().standsOn().filter(upper.order().name()::equals).isPresent())
-        .mapToDouble(c -> Balance.of(job, c, Load.ALL).newton())
-        .sum();
+        .filter(c -> c.order().standsOn().filter(upper.order().name()::equals).isPresent());
+  }
+
+  private StackedCase on(BuiltCase other) {
+    return new StackedCase(job, other, cases);
+  }
+
+  /** The same, or what is taken to stand on its top where no case does, N. */
+  double onTop() {
+    return above() + OpenTop.newton(job, upper);
   }
 
   /** The uprights of what stands on this case, with all that stands on them in turn. */
   List<StackedUprights> standing() {
-    return cases.stream()
-        .filter(c -> c.order().standsOn().filter(upper.order().name()::equals).isPresent())
-        .map(c -> new StackedUprights(job, c, upper, new StackedCase(job, c, cases).above()))
-        .toList();
+    return carried().map(c -> new StackedUprights(job, c, upper, on(c).onTop())).toList();
   }
 
   /** Nothing for a case on the floor. */
@@ -117,7 +126,7 @@ public final class StackedCase {
   }
 
   private StackedUprights uprights(BuiltCase below) {
-    return new StackedUprights(job, upper, below, above());
+    return new StackedUprights(job, upper, below, onTop());
   }
 
   /** Both together; nothing for a case on the floor. */

@@ -305,14 +305,25 @@ final class StandingFigures {
   private Figure floor() {
     double width = built.outside().size(Axis.X).mm();
     double depth = built.outside().size(Axis.Y).mm();
+    double onTop = OpenTop.newton(job, built);
     return figure(
         "floor-load",
-        "load on the floor under the case, loaded as stated",
-        Quantity.of((full() + above) / (width * depth) * MM2_PER_KPA, QuantityUnit.AREA_LOAD),
-        "(F + F₂) / (W D)",
+        "load on the floor under the case, loaded as stated, on its top too",
+        Quantity.of(
+            (full() + above + onTop) / (width * depth) * MM2_PER_KPA, QuantityUnit.AREA_LOAD),
+        "(F + F₂ + F₃) / (W D)",
         List.of(
             new Input("F", "weight of case and contents", force(full()), STATICS),
-            new Input("F₂", "weight of what stands on it", force(above), STATICS),
+            new Input(
+                "F₂",
+                "weight of cases that stand on it, and of what is taken to stand on them",
+                force(above),
+                STATICS),
+            new Input(
+                "F₃",
+                "what is taken to stand on its own top, by top-load",
+                force(onTop),
+                settings.source(Setting.TOP_LOAD)),
             new Input("W", "width of the case", mm(width), Source.GEOMETRY),
             new Input("D", "depth of the case", mm(depth), Source.GEOMETRY)));
   }

@@ -53,8 +53,8 @@ public final class StrengthChecker {
     findings.addAll(climate.findings());
     StandingFigures standing = new StandingFigures(job, built, stack);
     findings.addAll(standing.findings());
-    List<Figure> racking = new RackingFigures(job, built, stack.above()).all();
-    findings.addAll(new RackingFindings(job, built, stack.above()).all(racking));
+    List<Figure> racking = new RackingFigures(job, built, stack.onTop()).all();
+    findings.addAll(new RackingFindings(job, built, stack.onTop()).all(racking));
     cases.add(
         new CaseAnswer(
             built.order().name(),

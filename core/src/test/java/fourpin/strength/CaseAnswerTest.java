@@ -175,7 +175,7 @@ class CaseAnswerTest {
     Figure floor = find(of(SampleJobs.bay(3), SampleJobs.bay(3)), "floor-load");
     assertThat(floor.value().value())
         .isCloseTo(
-            (input(floor, "F") + input(floor, "F₂"))
+            (input(floor, "F") + input(floor, "F₂") + input(floor, "F₃"))
                 / (input(floor, "W") * input(floor, "D"))
                 * 1000,
             within(1e-9));

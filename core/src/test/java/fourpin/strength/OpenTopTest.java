@@ -1,6 +1,8 @@
 package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
+import static fourpin.measure.Inputs.input;
+import static fourpin.measure.Inputs.inputs;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -24,11 +26,13 @@ import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
+import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Unit;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -158,5 +162,79 @@ class OpenTopTest {
     CaseDraft draft = low("36");
     draft.bays = List.of(SampleJobs.bay(1), SampleJobs.bay(1));
     return draft;
+  }
+
+  /** What stands on no top that nobody reaches. */
+  private static CaseDraft bare(CaseDraft draft) {
+    return with(draft, Setting.TOP_REACH, new SettingValue.OfLength(Length.ZERO));
+  }
+
+  private static Figure figure(Strength strength, String end) {
+    var answer = strength.cases().getFirst();
+    return find(
+        Stream.of(answer.figures(), answer.racking(), answer.standing())
+            .flatMap(List::stream)
+            .toList(),
+        end);
+  }
+
+  /** All of it comes to the floor. */
+  @Test
+  void theFloorCarriesWhatStandsOnTheTop() {
+    Figure with = figure(check(loaded(low("48"), 0.8)), "/floor-load");
+    Figure without = figure(check(bare(loaded(low("48"), 0.8))), "/floor-load");
+    assertThat(input(with, "F₃")).isCloseTo(0.8 * input(with, "W"), within(1e-6));
+    assertThat(input(without, "F₃")).isZero();
+    assertThat(with.value().value() - without.value().value())
+        .isCloseTo(1000 * 0.8 / input(with, "D"), within(1e-9));
+  }
+
+  /** A case that leans takes it along, as far as its top goes. */
+  @Test
+  void whatStandsOnTheTopLeansTheCase() {
+    Figure with = figure(check(loaded(low("48"), 0.8)), "/sway");
+    Figure without = figure(check(bare(loaded(low("48"), 0.8))), "/sway");
+    double newton = input(figure(check(loaded(low("48"), 0.8)), "/floor-load"), "F₃");
+    assertThat(input(with, "B") - input(without, "B"))
+        .isCloseTo(newton * input(with, "h"), within(1e-3));
+    assertThat(with.value().value()).isGreaterThan(without.value().value());
+  }
+
+  /**
+   * A moment at the end of a beam bows it by M h² / (9 √3 E I) (any handbook of beams); the shelves
+   * bow it as much more or less as they do alone, at the most.
+   */
+  @Test
+  void theEndOfTheTopBowsASide() {
+    Figure with = figure(check(loaded(low("48"), 8)), "/bow-1-b");
+    Figure without = figure(check(bare(loaded(low("48"), 8))), "/bow-1-b");
+    double h = input(with, "h");
+    double moment = inputs(with, "M").getLast();
+    assertThat(inputs(with, "a").getLast()).isEqualTo(h);
+    assertThat(with.value().value())
+        .isCloseTo(
+            moment * h * h / (9 * Math.sqrt(3) * input(with, "E I")),
+            within(1.01 * without.value().value()))
+        .isGreaterThan(without.value().value());
+    double end = input(figure(check(loaded(low("48"), 8)), "top/joint-load"), "q");
+    assertThat(end).isCloseTo(8, within(1e-6));
+  }
+
+  /**
+   * Sideways only what lies beyond the plumb line over the foot turns the case: q x² / 2, x the
+   * length of the top beyond it, of which its foot is as far from the side's as the joint says.
+   */
+  @Test
+  void onlyWhatLiesBeyondTheFootTurnsItSideways() {
+    CaseDraft draft = with(low("20"), Setting.FLOOR_SLOPE_SIDEWAYS, new SettingValue.OfNumber(50));
+    double with = held(figure(check(loaded(draft, 0.8)), "/tips-sideways-turning"));
+    double without = held(figure(check(bare(draft)), "/tips-sideways-turning"));
+    double up = 40 * 25.4 + 165 / 2.0;
+    double beyond = 0.05 * up - (0.71875 - 0.375) * 25.4;
+    assertThat(without - with).isCloseTo(0.8 * beyond * beyond / 2, withPercentage(2));
+  }
+
+  private static double held(Figure tips) {
+    return input(tips, "F") * (input(tips, "x") - input(tips, "n") * input(tips, "z") / 1000);
   }
 }

@@ -13,6 +13,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
+import fourpin.job.Doors;
 import fourpin.job.Joint;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
@@ -20,6 +21,7 @@ import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
+import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -114,9 +116,13 @@ class SidewaysTippingTest {
   @ParameterizedTest
   @CsvSource({"0.01, 1", "-0.01, 0"})
   void aCaseThatALightPushTipsSidewaysIsTold(double more, int times) {
-    Figure pushed = figure(of("8", d -> {}), "pushed");
+    Consumer<CaseDraft> bare =
+        d ->
+            d.settings = d.settings.with(Setting.TOP_REACH, new SettingValue.OfLength(Length.ZERO));
+    Figure pushed = figure(of("8", bare), "pushed");
     assertThat(pushed.value().value() * 56 * MM).isCloseTo(held(pushed), within(1e-6));
-    Strength strength = of("8", d -> set(d, Setting.LIGHT_PUSH, pushed.value().value() + more));
+    Strength strength =
+        of("8", bare.andThen(d -> set(d, Setting.LIGHT_PUSH, pushed.value().value() + more)));
     assertThat(ofKind(strength, "case-tips"))
         .hasSize(times)
         .allSatisfy(
@@ -183,5 +189,37 @@ class SidewaysTippingTest {
     assertThat(tips.remedies())
         .extracting(Remedy::what)
         .anyMatch(cure -> cure.startsWith("weigh the bottom of Base down"));
+  }
+
+  /**
+   * By hand: a door that hangs on the side it tips over brings its weight from its middle there.
+   */
+  @Test
+  void anOpenDoorTurnsItTowardsItsHinges() {
+    Strength level =
+        of(
+            "12",
+            d -> {
+              set(d, Setting.FLOOR_SLOPE_SIDEWAYS, 0);
+              d.doors =
+                  Optional.of(
+                      new Doors(
+                          Doors.Kind.OVERLAY,
+                          1,
+                          in("3/4"),
+                          in("1/8"),
+                          List.of(),
+                          in("2"),
+                          in("2"),
+                          in("1/2")));
+            });
+    Figure turning = figure(level, "turning");
+    Figure shut = figure(level, "empty");
+    assertThat(turning.title()).contains("to the left", "doors open where they do");
+    assertThat(input(turning, "F")).isCloseTo(input(shut, "F"), within(1e-6));
+    double door = (input(shut, "x") - input(turning, "x")) * input(shut, "F") / (6 * MM);
+    double density = 550;
+    double volume = 12 * 80 * 0.75 * MM * MM * MM;
+    assertThat(door).isBetween(0.7 * volume * density * 9.81e-9, 1.3 * volume * density * 9.81e-9);
   }
 }

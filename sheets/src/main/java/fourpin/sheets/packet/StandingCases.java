@@ -29,7 +29,7 @@ final class StandingCases {
           + "screw a board across two studs, and the case to the board; masonry, and walls without studs, take anchors of their own.";
 
   private static final String SWAY =
-      "How far the top goes sideways when someone leans on it, the case loaded as stated and not fastened to anything. Joints "
+      "How far the top goes sideways when someone leans on it, the case loaded as stated, with what top-load says on a top that no case stands on, and not fastened to anything. Joints "
           + "turn a little, and a back turns them least; a back that lies loose in grooves holds only once its corners have "
           + "come to the grooves' floors. A case out of square shows in its diagonals, at inset doors, and at shelves that bind. "
           + "Where the bottom stands off the floor, the sides below it are legs: held by going on above, by the bottom's joints, and by "
