@@ -10,6 +10,7 @@ import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.job.Shop;
 import fourpin.job.Support;
+import fourpin.measure.LazyList;
 import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
@@ -72,7 +73,7 @@ public final class PointsMeet {
         List.of(pair.figure(built)),
         Optional.of(pair.upright().mark()),
         pair.spot(),
-        remedies());
+        LazyList.of(this::remedies));
   }
 
   /** Of a bit that nobody has stated nothing is sure. */
