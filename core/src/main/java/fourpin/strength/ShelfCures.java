@@ -160,7 +160,7 @@ final class ShelfCures {
               "a hole or a screw in the back for each place");
       case FRONT_AND_BACK, NONE ->
           new Cure(
-              uprights.loose(push) + sags,
+              uprights.loose(push) + sags + uprights.drawers(),
               prices.of(List.of(uprights.piece(depth())), height),
               uprights.weight(depth()) * height / Gravity.STANDARD,
               "things can't stand across the middle");
@@ -192,7 +192,7 @@ final class ShelfCures {
   }
 
   private String meeting() {
-    return reader.supportInBay(part).map(uprights::meets).orElse("");
+    return reader.supportInBay(part).map(uprights::meets).orElse("") + uprights.drawers();
   }
 
   /** With their holes kept apart, where they would meet. */
@@ -212,7 +212,8 @@ final class ShelfCures {
         count == 1
             ? "one more upright and its rows; twice as many shelves of half the length"
             : count + " more uprights and their rows; " + (count + 1) + " times as many shelves",
-        Optional.of(partitioned(count)).filter(_ -> part.role() == Part.Role.SHELF));
+        Optional.of(partitioned(count))
+            .filter(_ -> part.role() == Part.Role.SHELF && !uprights.mayMeetDrawers()));
   }
 
   /**

@@ -98,6 +98,21 @@ final class Uprights {
     return Holes.of(support, settings).filter(h -> h.deep().isMoreThan(most));
   }
 
+  /** A job says how high its drawers are, and not in which bay. */
+  boolean mayMeetDrawers() {
+    return built.order().drawers().isPresent();
+  }
+
+  /** That what stands in a bay may run through drawers. */
+  String drawers() {
+    return !mayMeetDrawers()
+        ? ""
+        : built.bays().size() == 1
+            ? "; it runs through the drawers, unless these are narrower or end above or below it"
+            : "; where the drawers are in this bay it runs through them, unless these are narrower"
+                + " or end above or below it";
+  }
+
   /** That holes of supports meet in a partition. */
   String meets(Support support) {
     return meeting(support)

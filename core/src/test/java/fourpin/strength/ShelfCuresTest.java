@@ -16,6 +16,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.Bay;
 import fourpin.job.BoardStock;
 import fourpin.job.CaseDraft;
+import fourpin.job.Drawers;
 import fourpin.job.Edging;
 import fourpin.job.Job;
 import fourpin.job.JobDraft;
@@ -25,6 +26,7 @@ import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Shelves;
+import fourpin.job.Sizes;
 import fourpin.job.Supply;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Length;
@@ -32,6 +34,7 @@ import fourpin.measure.LengthStyle;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Unit;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -311,6 +314,37 @@ class ShelfCuresTest {
       LoadedShelf beam, ShelfOnSupports of, ShelfPlate.Prop prop, PlateBending.Memory plates) {
     Candidate shelf = Candidate.of(of, List.of()).with(beam).held(prop);
     return Verdict.worst(new Verdict(shelf, plates).uses(LoadCase.EVEN, beam.load())).share();
+  }
+
+  /** What stands in a bay from front to back would run through drawers that are in it. */
+  @ParameterizedTest
+  @CsvSource({
+    "0, 1, ''",
+    "0, 2, ''",
+    "2, 1, it runs through the drawers",
+    "2, 2, where the drawers are in this bay it runs through them"
+  })
+  void uprightsSayThatTheyMeetDrawers(int drawers, int bays, String words) {
+    CaseDraft draft = new CaseDraft();
+    draft.sizes =
+        new Sizes(Sizes.Measured.OUTSIDE, in(bays == 1 ? "36" : "72"), in("84"), in("12"));
+    draft.bays = Collections.nCopies(bays, SampleJobs.bay(2));
+    draft.drawers =
+        Optional.of(drawers)
+            .filter(count -> count > 0)
+            .map(
+                count ->
+                    new Drawers(
+                        count, in("24"), in("10"), in("9"), Quantity.of(10, QuantityUnit.MASS)));
+    List<Remedy> upright =
+        ofKind(check(SampleJobs.job(draft.order())), "sag").getFirst().remedies().stream()
+            .filter(r -> r.what().contains("loose upright") || r.what().contains("partition"))
+            .toList();
+    assertThat(upright)
+        .hasSize(2)
+        .allMatch(r -> r.what().contains(words))
+        .allMatch(r -> r.what().contains("drawers") == (drawers > 0));
+    assertThat(upright.stream().anyMatch(r -> r.stated().isPresent())).isEqualTo(drawers == 0);
   }
 
   @Test
