@@ -26,15 +26,11 @@ import fourpin.strength.frame.FrameOnLegs;
 import fourpin.strength.frame.Legs;
 import fourpin.strength.frame.SwayFrame;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** Cases that sway too far sideways, and what would hold them, each worked out anew. */
 final class RackingFindings {
-
-  /** Thicker sheets are not taken for backs. */
-  private static final double THICKEST_BACK = 10;
 
   private final Job job;
   private final BuiltCase built;
@@ -119,7 +115,7 @@ final class RackingFindings {
   private List<Remedy> remedies() {
     List<Tried> cures = new ArrayList<>();
     switch (racked.hold()) {
-      case NO_BACK -> back().ifPresent(cures::add);
+      case NO_BACK -> cures.add(back());
       case LOOSE -> cures.addAll(glue().stream().toList());
       case SCREWED -> {
         glue().ifPresent(cures::add);
@@ -241,25 +237,18 @@ final class RackingFindings {
         Optional.empty());
   }
 
-  /** Of the thinnest sheet that the stock gives it of; nothing if all are thick. */
-  private Optional<Tried> back() {
-    return job.materials().stream()
-        .filter(m -> m.kind() == Material.Kind.SHEET && m.layers().isEmpty())
-        .filter(m -> m.thickness().mm() <= THICKEST_BACK)
-        .map(pieces::of)
-        .min(
-            Comparator.comparing(BackPieces.Backed::taken, Taken.READIEST)
-                .thenComparing(backed -> backed.taken().of().thickness()))
-        .map(this::back);
+  private Tried back() {
+    return back(pieces.best());
   }
 
   private Tried back(BackPieces.Backed backed) {
     Material material = backed.taken().of();
     double area = racked.width() * racked.headroom();
     return cure(
-        "put a back of '%s' on, %sscrewed all round%s"
+        "put a back of '%s'%s on, %sscrewed all round%s"
             .formatted(
                 material.name(),
+                job.materials().contains(material) ? "" : " (the job states no thin sheet yet)",
                 backed.widths().size() > 1 ? "a piece for each bay, " : "",
                 backed.taken().words()),
         racked.withBack(material, backed.widths()),

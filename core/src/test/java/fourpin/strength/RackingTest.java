@@ -17,6 +17,7 @@ import fourpin.job.Job;
 import fourpin.job.JobDraft;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
+import fourpin.job.Material;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
@@ -29,6 +30,7 @@ import fourpin.strength.frame.SwayFrame;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -160,6 +162,30 @@ class RackingTest {
     assertThat(falls.remedies())
         .anySatisfy(r -> assertThat(r.what()).startsWith("put a back of 'back' on"));
     assertThat(ofKind(of(d -> back(d, Back.Kind.APPLIED)), "case-sways")).isEmpty();
+  }
+
+  /** Plywood of 1/4 in stands in for it, and holds when the case is built with that. */
+  @Test
+  void aBackIsOfferedWhereTheJobHasNoThinSheet() {
+    CaseDraft draft = new CaseDraft();
+    draft.back = Optional.empty();
+    Job job = SampleJobs.job(draft.order());
+    List<Material> thick = job.materials().stream().filter(m -> !m.name().equals("back")).toList();
+    Strength strength = check(JobDraft.changed(job, d -> d.materials = thick));
+    assertThat(ofKind(strength, "case-sways").getFirst().remedies())
+        .extracting(Finding.Remedy::what)
+        .anyMatch(
+            what ->
+                what.startsWith(
+                        "put a back of 'plywood, veneer core, 1/4 in' (the job states no thin sheet"
+                            + " yet) on, screwed all round")
+                    && !what.contains("still"));
+    back(draft, Back.Kind.APPLIED);
+    Material plywood = SampleJobs.sheet("back", "plywood, veneer core", "1/4", "1/4");
+    List<Material> bought = Stream.concat(thick.stream(), Stream.of(plywood)).toList();
+    Job backed = SampleJobs.job(draft.order());
+    assertThat(ofKind(check(JobDraft.changed(backed, d -> d.materials = bought)), "case-sways"))
+        .isEmpty();
   }
 
   /** Of 72 in, one sheet is 48 wide: a piece for each of two bays is 36 wide and 1/2 over. */
