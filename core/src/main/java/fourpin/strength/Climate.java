@@ -8,6 +8,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Part;
 import fourpin.casework.Place;
 import fourpin.job.Job;
+import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
@@ -112,6 +113,32 @@ final class Climate {
             .map(part -> jams(part, play));
     List<Finding> strips = new EndStrips(job, built.order().name(), this).of(built.parts());
     return Stream.of(isDamp(), jams, strips.stream()).flatMap(all -> all).toList();
+  }
+
+  /** That a shelf would swell too much if it were of another material, and does not as it is. */
+  String swelling(Part shelf, Material other) {
+    Length play = settings.length(Setting.BACK_PLAY);
+    double then = swells(shelf, other);
+    return shelf.role() != Part.Role.SHELF
+            || then <= play.mm()
+            || swells(shelf, job.material(shelf.material())) > play.mm()
+        ? ""
+        : "; it then swells by %s over its depth in the dampest month, and %s are left behind it: set back-play to more"
+            .formatted(
+                Quantity.of(then, QuantityUnit.LENGTH).text(job.unit()), job.style().text(play));
+  }
+
+  /** Over the width that the part has, mm; 0 for what does not move. */
+  private double swells(Part part, Material of) {
+    double change =
+        Reference.movement()
+            .find(of.of())
+            .map(
+                wood ->
+                    Moisture.change(
+                        wood, way(), width(part), bench().value().value(), damp().value().value()))
+            .orElse(0.0);
+    return Math.max(0, change);
   }
 
   /** Wood creeps more in damp air; not every board may be used there. */

@@ -217,7 +217,8 @@ final class MadeCures {
     Material thick = taken.of();
     String what =
         "make it of '" + thick.name() + "', " + job.style().text(thick.thickness()) + byHand();
-    return cure(what, plain(thick), shelvesOf(Optional.of(thick.name()), Optional.empty()), taken);
+    return cure(what, plain(thick), shelvesOf(Optional.of(thick.name()), Optional.empty()), taken)
+        .map(cure -> cure.told(reader.climate().swelling(part, thick)));
   }
 
   /** Two layers of its own material, or of the first other sheet material with which it holds. */

@@ -131,6 +131,10 @@ final class ShelfReader {
     return settings;
   }
 
+  Climate climate() {
+    return new Climate(job, built);
+  }
+
   Uprights uprights() {
     return new Uprights(job, built);
   }

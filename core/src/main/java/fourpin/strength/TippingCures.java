@@ -233,12 +233,13 @@ final class TippingCures {
     Optional<Double> before = prices.of(reader.pieces(part), length);
     return taken.bars(
         new Cure(
-            "make the shelf of '%s', %s%s: %s"
+            "make the shelf of '%s', %s%s: %s%s"
                 .formatted(
                     thick.name(),
                     job.style().text(thick.thickness()),
                     taken.words(),
-                    outcome(then)),
+                    outcome(then),
+                    reader.climate().swelling(part, thick)),
             prices.of(made.pieces(), length).flatMap(after -> before.map(b -> after - b)),
             (made.section().weight() - now.beam().section().weight()) * length / Gravity.STANDARD,
             "",

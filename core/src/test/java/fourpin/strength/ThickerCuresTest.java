@@ -9,11 +9,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.job.Bay;
+import fourpin.job.CaseDraft;
 import fourpin.job.Job;
 import fourpin.job.JobDraft;
 import fourpin.job.Load;
 import fourpin.job.Material;
 import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -74,6 +77,32 @@ class ThickerCuresTest {
     return strength.findings().stream()
         .map(Finding::kind)
         .anyMatch(List.of("sag", "row-sags", "glass-stress", "row-breaks")::contains);
+  }
+
+  /**
+   * Oak 1 1/4 in thick, from 45 % to 60 % of humidity: Wood Handbook FPL-GTR-190 (2010), Table 4-2,
+   * 8.4 to 11.0 %, and Table 13-5, white oak 0.00365 for each per cent over 11 in: 0.104 in.
+   */
+  @ParameterizedTest
+  @CsvSource({"1/16, true", "1/4, false"})
+  void should_say_that_a_solid_shelf_would_swell(String play, boolean told) {
+    CaseDraft draft = new CaseDraft();
+    draft.settings = draft.settings.with(Setting.BACK_PLAY, new SettingValue.OfLength(in(play)));
+    Job job = SampleJobs.job(draft.order());
+    Material oak = SampleJobs.board("thick", "oak, white", "1 1/4");
+    Strength strength =
+        check(
+            JobDraft.changed(
+                job,
+                d ->
+                    d.materials =
+                        Stream.concat(job.materials().stream(), Stream.of(oak)).toList()));
+    assertThat(cures(strength))
+        .filteredOn(cure -> cure.startsWith("make it of 'thick', 1 1/4 in"))
+        .singleElement()
+        .asString()
+        .matches(cure -> cure.contains("it then swells by 0.10") == told)
+        .matches(cure -> cure.contains("swells") == told);
   }
 
   /** By steps of 1/8 in, and of glass that is made: the first that holds, and none before it. */
