@@ -35,8 +35,8 @@ final class SupportCures {
 
   private static final Remedy UNBORNE =
       new Remedy(
-          "carry the shelf on cleats or standards, or make thicker sides, which have room for deeper"
-              + " pins",
+          "fix the shelf in dadoes, or make thicker sides, which have room for deeper pins; neither is"
+              + " worked out",
           "another case");
 
   private static final Remedy TIPPING =
@@ -139,11 +139,28 @@ final class SupportCures {
       supports.pin(part, reader).map(this::ofPin).ifPresent(all::addAll);
     }
     if (all.isEmpty()) {
-      all.add(UNBORNE);
+      onStandards().ifPresent(all::add);
     }
     ofShelf.partitions().map(cure -> cure.remedy(job)).ifPresent(all::add);
     ofShelf.lessLoad().ifPresent(all::add);
-    return all;
+    return all.isEmpty() ? List.of(UNBORNE) : all;
+  }
+
+  /** Of metal, which crush no holes; where they stand by the settings, and as far apart as now. */
+  private Optional<Remedy> onStandards() {
+    Length setback = reader.settings().length(Setting.STANDARD_SETBACK);
+    Bearing rows = new Bearing.Rows(stated(setback), stated(setback), Bearing.Count.TWO);
+    return Optional.of(new Verdict(verdict.shelf().on(rows, List.of()), plates))
+        .filter(there -> there.by() == Verdict.By.PLATE && !there.tips())
+        .map(there -> onStandards(setback, there));
+  }
+
+  private Remedy onStandards(Length setback, Verdict there) {
+    double most = Math.max(there.push(), there.handPush().orElse(0.0));
+    return new Remedy(
+        "carry the shelf on clips in standards, %s from its edges, that their maker rates for %s or more each, and set support-rating%s"
+            .formatted(job.style().text(setback), needed(most), rocking.by(there)),
+        "standards and clips, and no holes");
   }
 
   /** Rounded up, of whatever the load is and the row that it is held against needs. */
@@ -151,12 +168,15 @@ final class SupportCures {
     if (verdict.push() <= rating.number()) {
       return Optional.empty();
     }
-    String needed = Quantity.of(verdict.push(), QuantityUnit.FORCE).textAtLeast(job.unit());
     return Optional.of(
         new Remedy(
             "use supports that are rated for %s or more%s%s"
-                .formatted(needed, withTheRow(), alsoCrushed()),
+                .formatted(needed(verdict.push()), withTheRow(), alsoCrushed()),
             "other supports"));
+  }
+
+  private String needed(double newton) {
+    return Quantity.of(newton, QuantityUnit.FORCE).textAtLeast(job.unit());
   }
 
   private String withTheRow() {

@@ -142,6 +142,19 @@ class SupportFiguresTest {
         .containsExactly(Severity.ERROR);
   }
 
+  /** By statics each of four clips carries a quarter of load and weight, that lie evenly. */
+  @Test
+  void clipsAreRatedForWhatNoPinBears() {
+    ShelfAnswer shelf = check(SampleJobs.bay(1), SampleJobs.bay(1)).shelves().getFirst();
+    Figure front = shelf.supports().getFirst();
+    double load = 12 * shelf.load().value().value();
+    double quarter = (load + input(front, "g")) * (input(front, "L") + 2 * input(front, "c")) / 4;
+    String cure = crushes(load).getFirst().remedies().getFirst().what();
+    assertThat(cure).startsWith("carry the shelf on clips in standards, ");
+    String rated = cure.substring(cure.indexOf("rates for ") + 10, cure.indexOf(" lbf"));
+    assertThat(Double.parseDouble(rated) * 4.4482216).isBetween(quarter, 1.03 * quarter);
+  }
+
   private static List<Finding> crushes(double newtonPerMm) {
     Bay bay = Shelving.bay(1, new Load.PerLength(Quantity.of(newtonPerMm, QuantityUnit.LINE_LOAD)));
     CaseDraft draft = new CaseDraft();
