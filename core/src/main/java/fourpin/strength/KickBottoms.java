@@ -10,6 +10,7 @@ import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.casework.Place;
 import fourpin.job.Job;
+import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
@@ -28,7 +29,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -200,15 +200,7 @@ final class KickBottoms {
     if (BottomPlate.back(built) == Hold.FREE) {
       all.add(kickBehind(bay));
     }
-    thicker(bay).stream()
-        .mapToObj(
-            thick ->
-                new Remedy(
-                    "make the bottom at least %s thick, of the same material: it then sags %s"
-                        .formatted(
-                            text(thick), words(sag(bay, thick, BottomPlate.back(built)).mm())),
-                    "wood and weight"))
-        .forEach(all::add);
+    thicker(bay).ifPresent(all::add);
     return all;
   }
 
@@ -222,11 +214,21 @@ final class KickBottoms {
         Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board")));
   }
 
-  private OptionalDouble thicker(BaySpace bay) {
-    return LeastThickness.above(
-        thickness(),
-        job.unit(),
-        thick -> holds(bay, sag(bay, thick, BottomPlate.back(built)).mm()));
+  private Optional<Remedy> thicker(BaySpace bay) {
+    Material now = job.material(bottom().material());
+    return Thicknesses.first(job, now, thick -> holds(bay, sagOf(bay, thick)))
+        .map(
+            thick ->
+                new Remedy(
+                    "%s: it then sags %s"
+                        .formatted(
+                            Thicknesses.words(job, "the bottom", thick),
+                            words(sagOf(bay, thick.thickness().mm()))),
+                    "wood and weight"));
+  }
+
+  private double sagOf(BaySpace bay, double thickness) {
+    return sag(bay, thickness, BottomPlate.back(built)).mm();
   }
 
   private String text(double mm) {

@@ -2,8 +2,6 @@ package fourpin.strength;
 
 import fourpin.measure.Length;
 import fourpin.measure.Unit;
-import java.util.OptionalDouble;
-import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -17,16 +15,6 @@ final class LeastThickness {
   private static final Length STEP_METRIC = Length.mm(1);
 
   private LeastThickness() {}
-
-  /**
-   * The first that holds above what it is now, mm; nothing if that is far from it.
-   *
-   * @param now mm
-   * @param holds whether one of so many mm does
-   */
-  static OptionalDouble above(double now, Unit unit, DoublePredicate holds) {
-    return steps(now, unit).mapToDouble(Length::mm).filter(holds).findFirst();
-  }
 
   /** What is thicker than it is now, thinnest first. */
   static Stream<Length> steps(double now, Unit unit) {

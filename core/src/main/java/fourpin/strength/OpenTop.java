@@ -165,16 +165,9 @@ final class OpenTop {
   private List<Remedy> cures() {
     List<Remedy> all = new ArrayList<>();
     less().ifPresent(all::add);
-    LeastThickness.above(read.section().layers().getFirst().thickness(), job.unit(), this::holds)
-        .stream()
-        .mapToObj(OpenTop::mm)
-        .map(
-            thick ->
-                new Remedy(
-                    "make the top at least %s thick, of the same material"
-                        .formatted(thick.textAtLeast(job.unit())),
-                    "wood and weight"))
-        .forEach(all::add);
+    Thicknesses.first(job, job.material(built.part("T").material()), this::holds)
+        .map(thick -> new Remedy(Thicknesses.words(job, "the top", thick), "wood and weight"))
+        .ifPresent(all::add);
     all.add(new Remedy("put a partition under its middle", "one more upright and its rows"));
     return all;
   }

@@ -4,6 +4,7 @@ import fourpin.casework.Axis;
 import fourpin.casework.BuiltCase;
 import fourpin.casework.Part;
 import fourpin.job.Job;
+import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
@@ -14,7 +15,6 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
-import fourpin.measure.Unit;
 import fourpin.strength.Beam.Load;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -85,10 +85,8 @@ record StackedTop(
   }
 
   /** How thick it has to be at the least; nothing if that is far from what it is. */
-  Optional<Quantity> thicker(Unit unit) {
-    return LeastThickness.above(thickness(), unit, this::holds).stream()
-        .mapToObj(StackedTop::mm)
-        .findFirst();
+  Optional<Material> thicker() {
+    return Thicknesses.first(job, job.material(top().material()), this::holds);
   }
 
   Quantity limitNow() {

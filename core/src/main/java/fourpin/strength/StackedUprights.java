@@ -132,12 +132,11 @@ final class StackedUprights {
       all.add(new Remedy("make the bays of both alike, upright over upright", "a new width"));
     }
     top()
-        .thicker(job.unit())
+        .thicker()
         .map(
             thick ->
                 new Remedy(
-                    "make the top of %s at least %s thick, of the same material"
-                        .formatted(below.order().name(), thick.textAtLeast(job.unit())),
+                    Thicknesses.words(job, "the top of " + below.order().name(), thick),
                     "wood and weight"))
         .ifPresent(all::add);
     return all;

@@ -1,12 +1,16 @@
 package fourpin.strength;
 
+import fourpin.job.Job;
 import fourpin.job.Material;
 import fourpin.job.Material.Kind;
 import fourpin.measure.Length;
 import fourpin.measure.Unit;
 import fourpin.reference.GlassThickness;
 import fourpin.reference.Reference;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import java.util.stream.Stream;
 
 /** A material of a job in thicknesses that the job does not list, thinnest first. */
@@ -19,6 +23,30 @@ final class Thicknesses {
     return material.layers().isEmpty()
         ? lengths(material, unit).map(thick -> as(material, thick))
         : Stream.of();
+  }
+
+  /** The thinnest that does: of the job's own materials alike it, else such a one. */
+  static Optional<Material> first(Job job, Material now, DoublePredicate holds) {
+    return Stream.concat(listed(job, now), above(now, job.unit()))
+        .filter(thick -> holds.test(thick.thickness().mm()))
+        .findFirst();
+  }
+
+  private static Stream<Material> listed(Job job, Material now) {
+    return job.materials().stream()
+        .filter(m -> m.kind() == now.kind() && m.of().equals(now.of()))
+        .filter(m -> m.stiffness().equals(now.stiffness()) && m.layers().equals(List.of()))
+        .filter(m -> m.thickness().isMoreThan(now.thickness()) && now.layers().isEmpty())
+        .sorted(Comparator.comparing(Material::thickness));
+  }
+
+  /** What to do with a part that can't be of another material than its case. */
+  static String words(Job job, String part, Material thick) {
+    String thickness = job.style().text(thick.thickness());
+    return job.materials().contains(thick)
+        ? "make %s as thick as '%s', %s".formatted(part, thick.name(), thickness)
+        : "make %s at least %s thick, of the same material, which the job does not list yet"
+            .formatted(part, thickness);
   }
 
   /** Glass is made in some thicknesses only. */

@@ -76,7 +76,24 @@ class KickBottomsTest {
     assertThat(found.remedies())
         .extracting(Remedy::what)
         .anyMatch(cure -> cure.startsWith("stand a second kick") && cure.endsWith("is allowed"))
-        .anyMatch(cure -> cure.startsWith("make the bottom at least 1.37 in thick"));
+        .anyMatch(
+            cure ->
+                cure.startsWith(
+                    "make the bottom at least 1 3/8 in thick, of the same material, which the job"));
+  }
+
+  /** What the job lists is named: the next that holds, not the next. */
+  @Test
+  void aThickerPanelOfTheJobIsNamed() {
+    Job job = SampleJobs.job(low().order());
+    List<Material> materials = new ArrayList<>(job.materials());
+    materials.add(SampleJobs.board("panel", "plywood, veneer core", "3/4"));
+    materials.add(SampleJobs.board("stout", "plywood, veneer core", "1 1/2"));
+    materials.add(SampleJobs.board("thin", "plywood, veneer core", "1"));
+    Strength strength = Shelving.check(JobDraft.changed(job, d -> d.materials = materials));
+    assertThat(ofKind(strength, "bottom-sags").getFirst().remedies())
+        .extracting(Remedy::what)
+        .anyMatch(cure -> cure.startsWith("make the bottom as thick as 'stout', 1 1/2 in: it"));
   }
 
   /** The cure, made: 1 3/8 in; less is too thin. */
