@@ -40,6 +40,12 @@ record Deflection(double front, double middle, double back, double sag, Lazy<Dou
     };
   }
 
+  /** Where it sags most, in words. */
+  String there() {
+    boolean both = Math.min(front, back) >= ALIKE * Math.max(front, back);
+    return both && spot() == Spot.BACK ? "at both edges" : spot().there();
+  }
+
   /** Which line sags most; the middle where all sag alike, the back where both edges do. */
   Spot spot() {
     double edge = Math.max(front, back);

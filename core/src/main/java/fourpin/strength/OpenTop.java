@@ -109,10 +109,19 @@ final class OpenTop {
   /** In a row, and under a hand on its front edge. */
   private List<Figure> uneven() {
     return PlateFigures.of(read, verdict).stream()
-        .flatMap(plate -> verdict.shelf().cases().uneven().stream().map(plate::unevenly))
-        .flatMap(load -> Stream.of(load.sag(), load.years()))
+        .flatMap(
+            plate ->
+                verdict.shelf().cases().uneven().stream()
+                    .flatMap(of -> sags(of, plate.unevenly(of))))
         .flatMap(Optional::stream)
         .toList();
+  }
+
+  /** A hand pushes for a moment, and nothing creeps under it. */
+  private static Stream<Optional<Figure>> sags(LoadCase of, UnevenLoad load) {
+    return of instanceof LoadCase.Hand
+        ? Stream.of(load.sag())
+        : Stream.of(load.sag(), load.years());
   }
 
   private static Figure named(Figure of) {

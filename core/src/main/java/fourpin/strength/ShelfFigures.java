@@ -112,7 +112,7 @@ final class ShelfFigures {
   }
 
   private String there() {
-    return verdict.loaded().spot().there();
+    return verdict.loaded().there();
   }
 
   /** The most of front edge, middle and back edge. */

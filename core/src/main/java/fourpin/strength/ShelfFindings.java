@@ -81,7 +81,7 @@ final class ShelfFindings {
                 .formatted(
                     alike.names(),
                     shelves.size() == 1 ? "sags" : "sag",
-                    verdict.loaded().spot().there(),
+                    verdict.loaded().there(),
                     alike.text(answer.get().sagNow(), answer.get().limitNow()),
                     alike.text(answer.get().sagYears(), answer.get().limitYears()),
                     alike.text(answer.get().limitNow(), answer.get().sagNow()),

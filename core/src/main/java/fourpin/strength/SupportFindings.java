@@ -84,11 +84,19 @@ final class SupportFindings {
                 "%s: %sa support carries %s; no rating of its maker is stated, and nothing was held against it"
                     .formatted(alike.names(), lying(), alike.text(push)),
                 List.of(push),
-                List.of(
-                    new Remedy(
-                        "ask its maker what one of them bears, and set support-rating",
-                        "nothing"))))
+                List.of(rated())))
         : Optional.empty();
+  }
+
+  /** Of wooden cleats the reader is the maker. */
+  private Remedy rated() {
+    return supports.areCleats(alike.shelves().getFirst())
+        ? new Remedy(
+            "no code says what shop-made cleats bear: load a pair on a scrap of the side until it"
+                + " gives way, with nobody near, and set support-rating to a third of what one of"
+                + " them bore",
+            "a trial pair")
+        : new Remedy("ask its maker what one of them bears, and set support-rating", "nothing");
   }
 
   private Optional<Finding> pressedByHand(Figure push) {

@@ -44,6 +44,14 @@ final class SupportReader {
     };
   }
 
+  /** Whether a shelf on supports lies on loose cleats, which are made with the case. */
+  boolean areCleats(Part shelf) {
+    return built.bays().stream()
+        .filter(bay -> bay.clear().overlaps(shelf.box()))
+        .flatMap(bay -> built.order().bays().get(bay.number() - 1).supports().stream())
+        .anyMatch(Support.Cleats.class::isInstance);
+  }
+
   Length endPlay() {
     return settings.length(Setting.END_PLAY);
   }

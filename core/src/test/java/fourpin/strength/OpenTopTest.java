@@ -93,6 +93,16 @@ class OpenTopTest {
         .isGreaterThan(value(strength, "top/sag-now"));
   }
 
+  /** Wood creeps under loads that stay. */
+  @Test
+  void aHandDoesNotStayForYears() {
+    assertThat(top(check(low("36"))))
+        .extracting(Figure::id)
+        .anyMatch(id -> id.endsWith("top/hand"))
+        .anyMatch(id -> id.endsWith("front-row-years"))
+        .noneMatch(id -> id.endsWith("hand-years"));
+  }
+
   private static LoadedShelf beam(CaseDraft draft) {
     Job job = SampleJobs.job(draft.order());
     BuiltCase built = CaseworkBuilder.build(job).cases().getFirst();

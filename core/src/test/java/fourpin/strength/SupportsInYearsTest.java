@@ -127,14 +127,28 @@ class SupportsInYearsTest {
         in("72"));
   }
 
+  /** Whoever cuts cleats is their maker: nobody else can be asked. */
+  @Test
+  void cleatsAreTriedRatherThanAskedFor() {
+    CaseDraft draft = new CaseDraft();
+    Support cleats =
+        new Support.Cleats("oak", in("1 1/2"), in("3/4"), in("1"), in("3/4"), in("3/4"));
+    draft.bays = List.of(Shelving.bay(Shelving.shelves("ply", List.of()), cleats));
+    assertThat(ofKind(of(draft), "support-unrated").getFirst().remedies())
+        .extracting(Finding.Remedy::what)
+        .allMatch(what -> what.contains("load a pair on a scrap") && !what.contains("maker"));
+  }
+
   /** Nothing says what a standard bears until its maker does. */
   @Test
   void standardsOfNoRatingAreSaidToBeHeldAgainstNothing() {
     CaseDraft draft = new CaseDraft();
     draft.bays = List.of(Shelving.bay(Shelving.shelves("ply", List.of()), standards()));
-    assertThat(ofKind(of(draft), "support-unrated"))
-        .extracting(Finding::severity)
-        .containsExactly(Severity.NOTE);
+    List<Finding> told = ofKind(of(draft), "support-unrated");
+    assertThat(told).extracting(Finding::severity).containsExactly(Severity.NOTE);
+    assertThat(told.getFirst().remedies())
+        .extracting(Finding.Remedy::what)
+        .containsExactly("ask its maker what one of them bears, and set support-rating");
     draft.settings = draft.settings.with(Setting.SUPPORT_RATING, new SettingValue.OfNumber(1000));
     assertThat(ofKind(of(draft), "support-unrated")).isEmpty();
     assertThat(ofKind(of(new CaseDraft()), "support-unrated")).isEmpty();

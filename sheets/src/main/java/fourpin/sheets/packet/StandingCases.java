@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 final class StandingCases {
 
   private static final String RULES =
-      "Worked out for a case that stands free on a floor that falls forward as its rows say, doors shut and as heavy as if they were of the "
+      "Worked out for a case that stands free, and does not hang on a wall, for which these figures are wrong, on a floor that falls forward as its rows say, doors shut and as heavy as if they were of the "
           + "case's material, things in the middle of their shelves, unless a row says otherwise; nothing is taken to stand beside it, whatever alcove or row of cases it is planned for, until it is fastened there; a child that climbs the shelves and earthquakes are not counted. What stands on tops no job states: what is taken "
           + "to stand there can tip a case too where it turns it forward. Drawers count where the job states them, full and pulled out in front; Fourpin does not plan how they are made. In the United States, 16 CFR 1261 and ASTM "
           + "F2057 cover clothing storage and leave bookcases and built-in units out; ASTM F3096 covers restraints alone. "
