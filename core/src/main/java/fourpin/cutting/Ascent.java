@@ -3,7 +3,8 @@ package fourpin.cutting;
 import java.util.Comparator;
 
 /**
- * Passes on only what is better than all before: fewer parts left out, less price, fewer sheets.
+ * Passes on only what is better than all before: fewer parts left out, less price, fewer sheets. It
+ * has the best bound known by then, and where that is reached it is enough.
  */
 final class Ascent implements Watch {
   private static final Comparator<Layout> ORDER =
@@ -30,13 +31,13 @@ final class Ascent implements Watch {
   @Override
   public void better(Layout layout) {
     if (isBetter(layout, best)) {
-      best = layout;
-      told.better(layout);
+      best = layout.raised(best);
+      told.better(best);
     }
   }
 
   @Override
   public boolean enough() {
-    return told.enough();
+    return best.isProven() || told.enough();
   }
 }

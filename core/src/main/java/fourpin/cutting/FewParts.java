@@ -67,13 +67,27 @@ final class FewParts {
 
   /**
    * The better of an answer known and of what trying comes to, if the parts are few; proven where
-   * everything was tried.
+   * everything was tried. What limits of the saw allow is allowed without them too, so that the
+   * least price without them is a bound.
    */
   static Layout best(SheetProblem problem, Layout known) {
     Inflated inflated = new Inflated(problem);
-    return Portions.pairs(inflated.fittingDemand()) <= MOST_PAIRS
-        ? new FewParts(inflated).better(problem, known)
-        : known;
+    if (Portions.pairs(inflated.fittingDemand()) > MOST_PAIRS) {
+      return known;
+    }
+    Layout best = new FewParts(inflated).better(problem, known);
+    return isLimited(inflated) && best.unplaced().isEmpty() && !best.isProven()
+        ? best.raised(withoutLimits(problem, best))
+        : best;
+  }
+
+  private static Layout withoutLimits(SheetProblem problem, Layout known) {
+    Saw free = new Saw(problem.saw().kerf(), problem.saw().trim());
+    return best(new SheetProblem(problem.parts(), problem.stock(), free, problem.ties()), known);
+  }
+
+  private static boolean isLimited(Inflated problem) {
+    return problem.panels.stream().anyMatch(panel -> panel.rules().limit());
   }
 
   private Layout better(SheetProblem of, Layout known) {
@@ -83,7 +97,7 @@ final class FewParts {
 
   /** With limits of the saw something may be missed. */
   private boolean triedAll() {
-    return !work.spent() && problem.panels.stream().noneMatch(panel -> panel.rules().limit());
+    return !work.spent() && !isLimited(problem);
   }
 
   private static Layout proven(Layout layout) {

@@ -46,7 +46,7 @@ final class GroupSearch {
     if (found.goesOn()) {
       Layout free = searches.byWork().cut(untied);
       found(free);
-      return bounded(found.best(), free);
+      return found.best().raised(free);
     }
     return found.best();
   }
@@ -127,12 +127,5 @@ final class GroupSearch {
       IntStream.range(1, MOST_WAYS).forEach(way -> attempt(new Attempted(parting, way), plain));
       attempt(best.how, searches);
     }
-  }
-
-  /** With the better bound of all parts. */
-  private static Layout bounded(Layout layout, Layout free) {
-    return layout.unplaced().isEmpty() && free.unplaced().isEmpty()
-        ? new Layout(layout.patterns(), List.of(), layout.bound().raised(free.bound()))
-        : layout;
   }
 }

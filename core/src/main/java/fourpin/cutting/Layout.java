@@ -15,6 +15,11 @@ public record Layout(List<SheetPattern> patterns, List<Unplaced> unplaced, Lower
     return new Layout(patterns, unplaced, other);
   }
 
+  /** With the better of its bound and that of another layout, where both place all parts. */
+  Layout raised(Layout other) {
+    return unplaced.isEmpty() && other.unplaced.isEmpty() ? with(bound.raised(other.bound)) : this;
+  }
+
   /** The price of all sheets in the smallest coin. */
   public long price() {
     return patterns.stream()

@@ -105,7 +105,8 @@ public final class ThoroughCutter implements SheetCutter {
   private Layout cutFree(SheetProblem problem, Starts starts) {
     List<Layout> found = found(problem, starts);
     Layout best = best(problem, found);
-    return new Layout(rebuilt(problem, best), best.unplaced(), found.getLast().bound());
+    LowerBound bound = found.stream().reduce(best, Layout::raised).bound();
+    return new Layout(rebuilt(problem, best), best.unplaced(), bound);
   }
 
   private List<SheetPattern> rebuilt(SheetProblem problem, Layout layout) {
@@ -212,14 +213,9 @@ public final class ThoroughCutter implements SheetCutter {
     while (limit == Limit.WATCH && !best.isProven() && !watch.enough()) {
       steps *= GROWTH;
       Layout next = new BoardCutter(steps, told).cut(problem);
-      best = better(best, next);
+      best = (Ascent.isBetter(next, best) ? next : best).raised(best).raised(next);
     }
     return best;
-  }
-
-  private static Layout better(Layout one, Layout other) {
-    Layout better = Ascent.isBetter(other, one) ? other : one;
-    return new Layout(better.patterns(), better.unplaced(), one.bound().raised(other.bound()));
   }
 
   private static long parts(SheetProblem problem) {

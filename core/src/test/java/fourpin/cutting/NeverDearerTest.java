@@ -3,6 +3,7 @@ package fourpin.cutting;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.cutting.SawLimits.FirstCut;
+import fourpin.cutting.SawLimits.FirstOf;
 import fourpin.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -73,6 +75,7 @@ class NeverDearerTest {
       Layout more = cut(freer);
       assertThat(more.unplaced()).isEmpty();
       assertThat(more.price()).isLessThanOrEqualTo(less.price());
+      assertThat(more.bound().price()).isLessThanOrEqualTo(less.bound().price());
     }
   }
 
@@ -98,6 +101,39 @@ class NeverDearerTest {
     requireNoDearer(free, with(free, SawLimits.NONE.withFirst(FirstCut.ALONG)));
     requireNoDearer(free, with(free, SawLimits.NONE.withFirst(FirstCut.ACROSS)));
     requireNoDearer(free, with(free, SawLimits.NONE.withStages(2 + random.nextInt(3))));
+  }
+
+  /**
+   * Worked out by trying: 36 however the boards are cut, and what can be had of them ripped first.
+   */
+  @ParameterizedTest
+  @EnumSource(FirstCut.class)
+  void theLeastWithALimitIsThatWithout(FirstCut first) {
+    List<Part> parts =
+        List.of(
+            Examples.part("a", 699, 75, 1),
+            Examples.part("b", 1321, 18, 1),
+            Examples.part("c", 577, 118, 1));
+    SawLimits limits = SawLimits.NONE.withFirst(first).withFirstOf(FirstOf.CUT_BOTH_WAYS);
+    Saw saw = new Saw(KERF, Trim.ends(Length.mm(25)), limits);
+    SheetProblem problem =
+        new SheetProblem(parts, List.of(board(1900, 90, 6), board(1290, 150, 24)), saw);
+    Layout layout = cut(problem);
+    assertThat(layout.price()).isEqualTo(36);
+    assertThat(layout.isProven()).isTrue();
+  }
+
+  private static StockSheet board(int length, int width, long price) {
+    return new StockSheet(
+        "board " + width,
+        Length.mm(length),
+        Length.mm(width),
+        SheetGrain.ALONG_LENGTH,
+        Supply.unlimited(),
+        price,
+        Origin.TO_BUY,
+        List.of(),
+        Length.mm(3));
   }
 
   @ParameterizedTest
