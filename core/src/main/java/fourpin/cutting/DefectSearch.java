@@ -66,12 +66,21 @@ final class DefectSearch {
     List<StockSheet> clear = problem.stock().stream().map(StockSheet::withoutDefects).toList();
     Layout layout = searches.plain().cut(with(clear));
     if (layout.unplaced().isEmpty()) {
-      fewest = Optional.of(layout.bound());
+      fewest = Optional.of(layout.raised(withoutLimits(clear, layout)).bound());
       Layout stated = asStated(layout);
       if (VirtualSaw.check(problem, stated).isEmpty()) {
         found.add(stated);
       }
     }
+  }
+
+  /** Whatever limits of the saw allow is allowed without them too, so that its bound holds. */
+  private Layout withoutLimits(List<StockSheet> clear, Layout limited) {
+    Saw saw = problem.saw();
+    Saw free = new Saw(saw.kerf(), saw.trim());
+    return limited.isProven() || !CutRules.of(saw).limit()
+        ? limited
+        : searches.plain().cut(new SheetProblem(problem.parts(), clear, free, problem.ties()));
   }
 
   private Layout asStated(Layout layout) {

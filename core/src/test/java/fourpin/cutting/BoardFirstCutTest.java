@@ -121,6 +121,20 @@ class BoardFirstCutTest {
     }
   }
 
+  /** What can be had in one order can be had where the order is free. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void theLeastOfBoardsWithDefectsIsNoLowerInOneOrder(long seed) {
+    SheetProblem free = random(seed, 2);
+    LowerBound either = sound(free).bound();
+    for (FirstCut first : List.of(FirstCut.ALONG, FirstCut.ACROSS)) {
+      Layout one = sound(with(free, first));
+      if (one.unplaced().isEmpty()) {
+        assertThat(one.bound().price()).as("%s", first).isGreaterThanOrEqualTo(either.price());
+      }
+    }
+  }
+
   /** A shelf as wide as its board and rails that are ripped share it only crosscut first. */
   @Test
   void rippedFirstAShelfAsWideAsItsBoardHasOneOfItsOwn() {
