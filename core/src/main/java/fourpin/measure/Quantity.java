@@ -12,7 +12,6 @@ import java.math.RoundingMode;
 public record Quantity(double value, QuantityUnit unit) {
 
   private static final int DIGITS = 3;
-  private static final int MONEY_DECIMALS = 2;
 
   /** More would tell of rounding errors. */
   private static final int MOST_DIGITS = 8;
@@ -110,7 +109,7 @@ public record Quantity(double value, QuantityUnit unit) {
   private String number(double shownValue, RoundingMode rounding) {
     BigDecimal shown = BigDecimal.valueOf(shownValue);
     return switch (unit) {
-      case MONEY -> shown.setScale(MONEY_DECIMALS, rounding).toPlainString();
+      case MONEY -> Money.text(shown, rounding);
       case COUNT -> shown.setScale(0, rounding).toPlainString();
       default -> significant(shown, DIGITS, rounding);
     };

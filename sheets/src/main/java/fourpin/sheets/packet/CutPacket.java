@@ -6,6 +6,7 @@ import fourpin.cutting.Matched;
 import fourpin.cutting.Part;
 import fourpin.cutting.Together;
 import fourpin.job.Setting;
+import fourpin.measure.Money;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
 import fourpin.plan.CutPlanner;
@@ -20,7 +21,6 @@ import fourpin.sheets.pages.Booklet;
 import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -104,7 +104,9 @@ public final class CutPacket {
     plan.priceToBuy()
         .ifPresent(
             sum ->
-                rows.add(Table.sum("To be bought", "where it has a price", "", "", "", text(sum))));
+                rows.add(
+                    Table.sum(
+                        "To be bought", "where it has a price", "", "", "", Money.text(sum))));
     return new Table(
         List.of(
             Table.left("Material"),
@@ -140,12 +142,8 @@ public final class CutPacket {
         use.size(),
         Long.toString(use.count()),
         Long.toString(use.buy()),
-        use.each().map(CutPacket::text).orElse(""),
-        use.together().map(CutPacket::text).orElse(""));
-  }
-
-  private static String text(BigDecimal money) {
-    return money.toPlainString();
+        use.each().map(Money::text).orElse(""),
+        use.together().map(Money::text).orElse(""));
   }
 
   private Table parts() {

@@ -7,6 +7,7 @@ import fourpin.job.Setting;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
+import fourpin.measure.Money;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sum;
@@ -99,7 +100,7 @@ public record Words(Job job) {
   }
 
   public String money(BigDecimal amount) {
-    return job.currency() + " " + amount.toPlainString();
+    return job.currency() + " " + Money.text(amount);
   }
 
   /** Width by height by depth. */
