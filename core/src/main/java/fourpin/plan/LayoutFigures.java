@@ -53,12 +53,14 @@ public record LayoutFigures(String id, String what, QuantityUnit cost, int befor
   /** All of them. */
   public HowNear of(Layout layout) {
     return new HowNear(
-        sheets(layout),
-        fewest(layout),
-        cost(layout),
-        least(layout),
-        gap(layout),
-        layout.isProven() ? HowNear.Proof.PROVEN : HowNear.Proof.NOT_PROVEN);
+        sheets(layout), fewest(layout), cost(layout), least(layout), gap(layout), proof(layout));
+  }
+
+  private static HowNear.Proof proof(Layout layout) {
+    if (!layout.unplaced().isEmpty()) {
+      return HowNear.Proof.PARTS_LEFT_OUT;
+    }
+    return layout.isProven() ? HowNear.Proof.PROVEN : HowNear.Proof.NOT_PROVEN;
   }
 
   private Figure sheets(Layout layout) {

@@ -86,15 +86,17 @@ class LayoutFiguresTest {
     assertThat(near.figures()).extracting(Figure::id).doesNotHaveDuplicates();
   }
 
-  /** What nothing cheaper exists for is not proven where a part has no place. */
+  /** What nothing cheaper exists for is no answer where a part has no place. */
   @Test
-  void whatIsLeftOutIsNotProven() {
+  void whatIsLeftOutIsSaid() {
     Layout whole = layout(9000, 1, new LowerBound(9000, 1));
     Unplaced out = new Unplaced("A", 1, Unplaced.Reason.NO_SHEETS_LEFT);
     Layout lacking = new Layout(whole.patterns(), List.of(out), whole.bound());
     LayoutFigures figures = new LayoutFigures("job/ply/sheets", "ply, sheets", QuantityUnit.MONEY);
     assertThat(figures.of(whole).proof()).isEqualTo(HowNear.Proof.PROVEN);
-    assertThat(figures.of(lacking).proof()).isEqualTo(HowNear.Proof.NOT_PROVEN);
+    assertThat(figures.of(whole).gapOfAll()).isPresent();
+    assertThat(figures.of(lacking).proof()).isEqualTo(HowNear.Proof.PARTS_LEFT_OUT);
+    assertThat(figures.of(lacking).gapOfAll()).isEmpty();
   }
 
   private static String text(Figure figure) {

@@ -50,7 +50,7 @@ final class LayoutPages {
           + " brackets with its line of the cut list. Write the part's mark on it at once.";
 
   private static final String LEAST =
-      "No layout of these parts takes fewer than the fewest, or comes to less than the least.";
+      "No layout of the parts that have a place takes fewer than the fewest, or comes to less than the least.";
 
   /** What is told besides. */
   enum Told {
@@ -253,9 +253,10 @@ final class LayoutPages {
   private Table.Row howNear(String title, StockLayout layout) {
     HowNear near = layout.near();
     List<String> row = new ArrayList<>(List.of(title));
-    Stream.of(near.sheets(), near.fewest(), near.cost(), near.least(), near.gap())
+    Stream.of(near.sheets(), near.fewest(), near.cost(), near.least())
         .map(words::value)
         .forEach(row::add);
+    row.add(near.gapOfAll().map(words::value).orElse(""));
     row.add(near.proof().words());
     row.addAll(told.grounds(layout));
     return Table.row(row.toArray(String[]::new));

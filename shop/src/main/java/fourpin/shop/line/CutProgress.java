@@ -77,13 +77,13 @@ final class CutProgress implements CutWatch {
   private String line(String lot, HowNear near) {
     return String.format(
         Locale.ROOT,
-        "%s: %s, least %s; %s, least %s; %s above (%.0f s; Ctrl-C takes it)",
+        "%s: %s, least %s; %s, least %s; %s (%.0f s; Ctrl-C takes it)",
         lot,
         text(near.sheets()),
         text(near.fewest()),
         text(near.cost()),
         text(near.least()),
-        text(near.gap()),
+        near.gapOfAll().map(gap -> text(gap) + " above").orElse(near.proof().words()),
         gone());
   }
 

@@ -2,10 +2,12 @@ package fourpin.shop.line;
 
 import fourpin.casework.Finding;
 import fourpin.measure.Figure;
+import fourpin.measure.Money;
 import fourpin.measure.Unit;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.CutPlan;
 import fourpin.plan.HowNear;
+import fourpin.plan.MaterialPlan.StockLayout;
 import fourpin.plan.Yield;
 import java.math.BigDecimal;
 import java.util.List;
@@ -38,13 +40,40 @@ final class CutSummary {
 
   private Stream<String> lines(CutMaterial material) {
     return material.layouts().stream()
-        .map(l -> material.material() + ", " + l.title() + ": " + line(l.near()));
+        .map(l -> material.material() + ", " + l.title() + ": " + line(l.near()) + onHand(l));
+  }
+
+  private String onHand(StockLayout layout) {
+    return layout
+        .onHand()
+        .map(
+            worth ->
+                "; "
+                    + worth.text(unit)
+                    + " of the cost is the worth stated of stock on hand, not money to be spent")
+        .orElse("");
   }
 
   private String line(HowNear near) {
-    String proof = near.proof().words();
+    return switch (near.proof()) {
+      case PROVEN -> line("no layout", near) + " to be the least";
+      case NOT_PROVEN ->
+          line("no layout", near) + ", at most " + text(near.gap()) + " above the least";
+      case PARTS_LEFT_OUT -> ofPlaced(near);
+    };
+  }
+
+  private String ofPlaced(HowNear near) {
+    return near.sheets().value().value() == 0
+        ? "no part has a place"
+        : line("no layout of what has a place", near);
+  }
+
+  private String line(String none, HowNear near) {
     return text(near.sheets())
-        + " (no layout needs fewer than "
+        + " ("
+        + none
+        + " needs fewer than "
         + text(near.fewest())
         + "), "
         + near.counted()
@@ -53,9 +82,7 @@ final class CutSummary {
         + " (none comes to less than "
         + text(near.least())
         + "): "
-        + (near.proof() == HowNear.Proof.PROVEN
-            ? proof + " to be the least"
-            : proof + ", at most " + text(near.gap()) + " above the least");
+        + near.proof().words();
   }
 
   private String text(Figure figure) {
@@ -63,7 +90,7 @@ final class CutSummary {
   }
 
   private static String toBuy(BigDecimal price) {
-    return "To be bought, where it has a price: " + price.toPlainString();
+    return "To be bought, where it has a price: " + Money.text(price);
   }
 
   private String line(Yield yield) {

@@ -200,9 +200,10 @@ public record LayoutsPage(
   /** Only figures of the plan can be asked for their working. */
   private static List<Cell> cells(HowNear near, Function<Figure, Cell> cell) {
     return Stream.concat(
-            Stream.of(near.sheets(), near.fewest(), near.cost(), near.least(), near.gap())
-                .map(cell),
-            Stream.of(Cell.of(near.proof().words())))
+            Stream.of(near.sheets(), near.fewest(), near.cost(), near.least()).map(cell),
+            Stream.of(
+                near.gapOfAll().map(cell).orElseGet(() -> Cell.of("")),
+                Cell.of(near.proof().words())))
         .toList();
   }
 }

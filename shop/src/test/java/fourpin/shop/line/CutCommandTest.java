@@ -71,10 +71,47 @@ class CutCommandTest {
     Path out = shop.resolve("out");
     assertThat(run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", out))
         .startsWith("0")
-        .contains("To be bought, where it has a price: 100\n");
+        .contains("To be bought, where it has a price: 100.00\n");
     assertThat(Files.readString(out.resolve("stock.csv")))
         .contains("on hand\",1,0,,\r\n")
         .endsWith(",2,2,50,100\r\n");
+  }
+
+  /** An offcut that is worth 10 of the job's money is taken, and nothing is spent. */
+  @Test
+  void tellsWhatOfTheCostIsWorthOnHand() throws IOException {
+    Path parts = shop.resolve("parts.csv");
+    Path rack = shop.resolve("rack.csv");
+    Files.writeString(parts, "part,material,length,width,count\nlid,ply,90 in,40 in,1\n");
+    Files.writeString(
+        rack,
+        "material,length,width,count,price,supply,worth\n"
+            + "ply,8 ft,4 ft,1,,on-hand,10\nply,8 ft,4 ft,,50,to-buy,\n");
+    assertThat(run(parts, rack, "--out", shop.resolve("out")))
+        .startsWith("0")
+        .contains(
+            "cost 10.00 (none comes to less than 10.00): proven to be the least; 10.00 of the cost"
+                + " is the worth stated of stock on hand, not money to be spent\n");
+  }
+
+  /** What is said of the others is not said of all: of oak one is placed, of elm none. */
+  @Test
+  void nothingIsSaidOfTheLeastWherePartsAreLeftOut() throws IOException {
+    Path parts = shop.resolve("parts.csv");
+    Path rack = shop.resolve("rack.csv");
+    Files.writeString(
+        parts,
+        "part,material,length,width,count\n"
+            + "lid,oak,900 mm,400 mm,1\ntop,oak,2500 mm,400 mm,1\ntop,elm,2500 mm,400 mm,1\n");
+    Files.writeString(
+        rack,
+        "material,length,width,count,price\noak,1000 mm,500 mm,1,40\nelm,1000 mm,500 mm,1,50\n");
+    assertThat(run(parts, rack, "--out", shop.resolve("out")))
+        .contains(
+            "oak, sheets: 1 (no layout of what has a place needs fewer than 1), cost 40.00 (none"
+                + " comes to less than 40.00): parts without a place\n",
+            "elm, sheets: no part has a place\n")
+        .doesNotContain("proven", "above the least");
   }
 
   @Test
