@@ -34,6 +34,10 @@ final class HollowShelves {
           "any strength of materials",
           Standing.DERIVED);
 
+  /** Of the strength of a face: tables of sheets give stiffness alone. */
+  private static final String UNKNOWN =
+      "held against nothing, since the tables give no strength of thin sheets";
+
   private final Job job;
   private final AlikeShelves alike;
   private final ShelfOnSupports read;
@@ -110,14 +114,16 @@ final class HollowShelves {
     return alike.finding(
         Severity.DOUBT,
         "face-sags",
-        "%s: the upper face sags by %s now and %s after years between ribs %s apart; %s and %s are allowed by the shelf's own limits"
+        "%s: the upper face sags by %s now and %s after years between ribs %s apart; %s and %s are allowed by the shelf's own limits. It is stressed to %s, %s"
             .formatted(
                 alike.names(),
                 alike.text(sag(face)),
                 alike.text(years(face)),
                 text(face.clear()),
                 text(allowed(face, read.limits().firstOver())),
-                text(allowed(face, read.limits().yearsOver()))),
+                text(allowed(face, read.limits().yearsOver())),
+                alike.text(stress(face)),
+                UNKNOWN),
         List.of(sag(face), years(face), stress(face)),
         List.of(
             new Remedy("put ribs closer together: state a larger share for them", "more ribs"),
@@ -150,8 +156,8 @@ final class HollowShelves {
     String far =
         shown.isEmpty()
             ? ""
-            : ", and half way between two ribs a strip of it as wide as a pin reaches would give way by %s, stressed to %s: do not count on it"
-                .formatted(alike.text(shown.getFirst()), alike.text(shown.getLast()));
+            : ", and half way between two ribs a strip of it as wide as a pin reaches would give way by %s, stressed to %s, %s: do not count on it"
+                .formatted(alike.text(shown.getFirst()), alike.text(shown.getLast()), UNKNOWN);
     return alike.finding(
         Severity.DOUBT,
         "hollow-over-support",
@@ -209,7 +215,7 @@ final class HollowShelves {
     double section = face.thickness() * face.thickness() / 6;
     return figure(
         "face-stress",
-        "bending stress in the upper face between ribs",
+        "bending stress in the upper face between ribs, " + UNKNOWN,
         Quantity.of(
             pressure(face) * face.clear() * face.clear() / 8 / section, QuantityUnit.STRESS),
         "(q / D + g) l² / (8 t² / 6)",
@@ -233,7 +239,7 @@ final class HollowShelves {
     double section = wide * face.thickness() * face.thickness() / 6;
     return figure(
         "face-over-support-stress",
-        "bending stress in the lower face over a support half way between ribs",
+        "bending stress in the lower face over a support half way between ribs, " + UNKNOWN,
         Quantity.of(verdict.push() * face.clear() / 4 / section, QuantityUnit.STRESS),
         "r l / (4 b t² / 6)",
         pushed(face));
