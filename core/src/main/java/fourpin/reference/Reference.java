@@ -1,6 +1,7 @@
 package fourpin.reference;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -34,6 +35,8 @@ public final class Reference {
   private static final Catalogue<GlassThickness> GLASS_THICKNESSES =
       table("glass_thicknesses.csv", GlassThickness::of);
 
+  private static final Catalogue<BendingStrength> BENDING =
+      table("bending_strengths.csv", BendingStrength::of);
   private static final Catalogue<Colour> COLOURS = table("colours.csv", Colour::of);
 
   private Reference() {}
@@ -81,6 +84,20 @@ public final class Reference {
         .modulusAcross()
         .map(across -> across.typical().equals(substance.modulus().typical()))
         .orElseGet(() -> ratiosOf(substance).across() == 1);
+  }
+
+  public static Catalogue<BendingStrength> bendingStrengths() {
+    return BENDING;
+  }
+
+  /** That of its own row, or of its kind or family; nothing of glass. */
+  public static Optional<BendingStrength> bendingStrength(Substance substance) {
+    Enum<?> group =
+        switch (substance) {
+          case Wood wood -> wood.kind();
+          case PanelProduct panel -> panel.family();
+        };
+    return BENDING.find(substance.name()).or(() -> BENDING.find(ElasticRatios.rowOf(group)));
   }
 
   /** What woods, panels, and what else is seen of a case look like. */

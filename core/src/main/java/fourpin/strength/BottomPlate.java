@@ -102,6 +102,23 @@ record BottomPlate(double length, double behind, double depth, Layer panel, Hold
     return Math.max(bent.deepest(), bent.deflection(plate.length() / 2, plate.depth()));
   }
 
+  /** The largest bending stress in it along, of any direction where it is alike all ways, MPa. */
+  double stress(Bent bent) {
+    double moment =
+        bent.alongX().stream()
+            .flatMap(x -> bent.alongY().stream().map(y -> bent.moments(x, y)))
+            .mapToDouble(panel.matter().flat()::breaks)
+            .max()
+            .orElseThrow();
+    return 6 * panel.matter().outer() * moment / (panel.thickness() * panel.thickness());
+  }
+
+  /** How {@link #stress} is worked out. */
+  String stressFormula() {
+    return "max 6 %s / t²%s"
+        .formatted(panel.matter().flat().isAlikeAllWays() ? "M₁" : "Mx", PlateFigures.BENDING);
+  }
+
   /**
    * @param length what its length is
    */

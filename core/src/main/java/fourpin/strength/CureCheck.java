@@ -136,7 +136,7 @@ final class CureCheck {
   private boolean isFarRoughly(Candidate candidate) {
     Verdict rough = new Verdict(candidate, plates.rough());
     return Stream.concat(Stream.of(LoadCase.EVEN), candidate.cases().rows().stream())
-        .flatMap(of -> rough.uses(of, candidate.beam().load()))
+        .flatMap(of -> rough.sagAndPush(of, candidate.beam().load()))
         .anyMatch(use -> use.share() > FAR && (use.isBy(Limit.SAG) || isAsked(use)));
   }
 

@@ -2,6 +2,8 @@ package fourpin.strength;
 
 import fourpin.measure.Lazy;
 import fourpin.strength.PlateAnswer.Bends;
+import fourpin.strength.PlateAnswer.Stress;
+import java.util.List;
 
 /**
  * How far a shelf goes down, and how hard it is bent.
@@ -10,9 +12,18 @@ import fourpin.strength.PlateAnswer.Bends;
  * @param middle likewise in the middle of its depth
  * @param back likewise along its back edge
  * @param sag the most anywhere
- * @param stress the largest in bending, MPa
+ * @param across the largest stress in each of its layers in the middle of its length
+ * @param strips the largest in each of its strips
+ * @param stresses the largest anywhere
  */
-record Deflection(double front, double middle, double back, double sag, Lazy<Double> stress) {
+record Deflection(
+    double front,
+    double middle,
+    double back,
+    double sag,
+    Lazy<List<Stress>> across,
+    Lazy<List<Stress>> strips,
+    Lazy<List<Stress>> stresses) {
 
   /** What differs by less than this share is an error of the sums. */
   private static final double ALIKE = 1 - 1e-6;
@@ -23,13 +34,16 @@ record Deflection(double front, double middle, double back, double sag, Lazy<Dou
         bends.middle(),
         bends.back(),
         bends.sag(),
-        Lazy.of(() -> bends.stress().get().all()));
+        bends.across(),
+        bends.strips(),
+        bends.stresses());
   }
 
   /** A beam sags alike over all its depth. */
   static Deflection of(LoadedShelf beam) {
     double sag = beam.sag();
-    return new Deflection(sag, sag, sag, sag, Lazy.of(beam::stress));
+    Lazy<List<Stress>> stresses = Lazy.of(() -> beam.stresses(beam.moment()));
+    return new Deflection(sag, sag, sag, sag, stresses, stresses, stresses);
   }
 
   double at(Spot spot) {

@@ -26,8 +26,13 @@ final class EurocodeMargins {
    * that carry no load that stays in such air.
    */
   static Optional<Sourced> duration(Substance of, ServiceClass air) {
+    return duration(of.family(), air);
+  }
+
+  /** The same of all of a family. */
+  static Optional<Sourced> duration(Family family, ServiceClass air) {
     return Reference.constants()
-        .find("EC5 duration for stored loads" + board(of.family()) + air.inNames())
+        .find("EC5 duration for stored loads" + board(family) + air.inNames())
         .map(Constant::sourced);
   }
 

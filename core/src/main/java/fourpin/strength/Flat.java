@@ -4,6 +4,7 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Sourced;
+import fourpin.strength.plate.Bent.Moments;
 import fourpin.strength.plate.Rigidity;
 
 /**
@@ -22,6 +23,11 @@ public record Flat(Sourced along, Sourced across, Sourced shear, Sourced poisson
   /** Whether it is as stiff one way as the other, as glass is, and so breaks in any direction. */
   boolean isAlikeAllWays() {
     return along.number() == across.number();
+  }
+
+  /** The moment that breaks it, N: of any direction where it is alike all ways, else along. */
+  double breaks(Moments moments) {
+    return isAlikeAllWays() ? moments.principal() : Math.abs(moments.x());
   }
 
   /** As stiff both ways as the weaker of them, and narrowing as little as the stiffer makes it. */

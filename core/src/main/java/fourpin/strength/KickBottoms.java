@@ -20,6 +20,7 @@ import fourpin.measure.Length;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
+import fourpin.strength.plate.Bent;
 import fourpin.strength.plate.MirroredPlate;
 import fourpin.strength.plate.Plate;
 import fourpin.strength.plate.Plate.Hold;
@@ -44,13 +45,23 @@ final class KickBottoms {
   private final Settings settings;
 
   /** Of bays alike once; whoever looks into cures may do so at the same time. */
-  private final Map<Loaded, Sag> bent = new ConcurrentHashMap<>();
+  private final Map<Loaded, Answer> bent = new ConcurrentHashMap<>();
 
   /** What is bent, and what it carries along it besides its own weight, N/mm. */
   private record Loaded(BottomPlate plate, double line, List<BottomLoad> ways) {}
 
   /** How its load lies when it sags most, and by how much, mm. */
   private record Sag(BottomLoad of, double mm) {}
+
+  /** Of all ways in which it is loaded. */
+  private record Answer(Sag sag, BottomStress.Most stress) {
+
+    static Answer more(Answer one, Answer other) {
+      return new Answer(
+          other.sag().mm() > one.sag().mm() ? other.sag() : one.sag(),
+          other.stress().mpa() > one.stress().mpa() ? other.stress() : one.stress());
+    }
+  }
 
   KickBottoms(Job job, BuiltCase built) {
     this.job = job;
@@ -60,11 +71,47 @@ final class KickBottoms {
 
   /** Sag now and after years, bay by bay; none where the bottom lies on what it stands on. */
   List<Figure> all() {
-    return bays().stream().flatMap(bay -> List.of(now(bay), years(bay)).stream()).toList();
+    return bays().stream().flatMap(bay -> all(bay).stream()).toList();
+  }
+
+  private List<Figure> all(BaySpace bay) {
+    List<Figure> all = new ArrayList<>(List.of(now(bay), years(bay)));
+    BottomStress.Most most = most(bay).stress();
+    all.addAll(stress(bay, plate(bay)).figures(most, inputs(bay, most.of())));
+    return all;
   }
 
   List<Finding> findings() {
-    return bays().stream().filter(bay -> !holds(bay, sag(bay).mm())).map(this::sags).toList();
+    List<Finding> all = new ArrayList<>();
+    bays().stream().filter(bay -> !holds(bay, sag(bay).mm())).map(this::sags).forEach(all::add);
+    bays().stream()
+        .filter(bay -> !stress(bay, plate(bay)).holds(most(bay).stress()))
+        .map(this::breaks)
+        .forEach(all::add);
+    return all;
+  }
+
+  private Finding breaks(BaySpace bay) {
+    BottomStress.Most most = most(bay).stress();
+    return stress(bay, plate(bay))
+        .finding(most, inputs(bay, most.of()), place(), job.unit(), LazyList.of(() -> cures(bay)));
+  }
+
+  private BottomStress stress(BaySpace bay, BottomPlate plate) {
+    return new BottomStress(
+        Figure.id(built.order().name(), "bottom-" + bay.number()),
+        "the bottom of bay %s between the uprights behind its kick, %s"
+            .formatted(bay.number(), BottomPlate.held(built)),
+        plate,
+        ServiceClass.of(settings));
+  }
+
+  private Place place() {
+    return Place.of(built.order().name(), bottom().mark(), bottom().box());
+  }
+
+  private BottomPlate plate(BaySpace bay) {
+    return BottomPlate.of(job, built, span(bay));
   }
 
   private List<BaySpace> bays() {
@@ -84,32 +131,41 @@ final class KickBottoms {
   }
 
   private Sag sag(BaySpace bay) {
-    return sag(bay, thickness(), BottomPlate.back(built));
+    return most(bay).sag();
   }
 
-  private Sag sag(BaySpace bay, double thickness, Hold back) {
+  private Answer most(BaySpace bay) {
+    return most(bay, plate(bay));
+  }
+
+  private BottomPlate plate(BaySpace bay, double thickness, Hold back) {
+    return BottomPlate.of(job, built, span(bay), thickness, back);
+  }
+
+  private Answer most(BaySpace bay, BottomPlate plate) {
     Length depth = bottom().box().size(Axis.Y);
     List<BottomLoad> ways = BottomLoad.all(LoadCases.of(built.order(), bay.number(), depth));
-    BottomPlate plate = BottomPlate.of(job, built, span(bay), thickness, back);
     return bent.computeIfAbsent(
         new Loaded(plate, load(bay).value().value(), ways), KickBottoms::most);
   }
 
   /** Of those that sag it alike, the first. */
-  private static Sag most(Loaded of) {
+  private static Answer most(Loaded of) {
     Plate plate = of.plate().plate();
     MirroredPlate solver = new MirroredPlate(plate, PlateSolver.PARTS);
     return of.ways().stream()
-        .map(way -> new Sag(way, sag(of, way, plate, solver)))
-        .reduce((one, other) -> other.mm() > one.mm() ? other : one)
+        .map(way -> answer(of, way, plate, solver))
+        .reduce(Answer::more)
         .orElseThrow();
   }
 
-  private static double sag(Loaded of, BottomLoad way, Plate plate, MirroredPlate solver) {
+  private static Answer answer(Loaded of, BottomLoad way, Plate plate, MirroredPlate solver) {
     BottomPlate bottom = of.plate();
     List<PlateLoad> all = new ArrayList<>(List.of(plate.evenly(bottom.own() / bottom.depth())));
     way.on(of.line(), 0, bottom.length(), bottom.behind()).ifPresent(all::add);
-    return solver.under(all).map(BottomPlate::most).orElseThrow();
+    Bent under = solver.under(all).orElseThrow();
+    return new Answer(
+        new Sag(way, BottomPlate.most(under)), new BottomStress.Most(way, bottom.stress(under)));
   }
 
   private Figure load(BaySpace bay) {
@@ -187,7 +243,7 @@ final class KickBottoms {
                 first.textBeside(now, job.unit()),
                 last.textBeside(years, job.unit())),
         List.of(now(bay), years(bay)),
-        Place.of(built.order().name(), bottom().mark(), bottom().box()),
+        place(),
         LazyList.of(() -> cures(bay)));
   }
 
@@ -205,30 +261,39 @@ final class KickBottoms {
   }
 
   private Remedy kickBehind(BaySpace bay) {
-    double then = sag(bay, thickness(), Hold.HINGED).mm();
+    Answer answer = then(bay, thickness(), Hold.HINGED);
+    double then = answer.sag().mm();
     return new Remedy(
         "stand a second kick board under its back edge from side to side, and set behind-kick to board: it then sags %s, %s"
             .formatted(
-                words(then), holds(bay, then) ? "which is allowed" : "which is still too much"),
+                words(then), holds(bay, answer) ? "which is allowed" : "which is still too much"),
         "a board, in no cut list",
         Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board")));
   }
 
   private Optional<Remedy> thicker(BaySpace bay) {
     Material now = job.material(bottom().material());
-    return Thicknesses.first(job, now, thick -> holds(bay, sagOf(bay, thick)))
+    return Thicknesses.first(job, now, thick -> holds(bay, as(bay, thick)))
         .map(
             thick ->
                 new Remedy(
                     "%s: it then sags %s"
                         .formatted(
                             Thicknesses.words(job, "the bottom", thick),
-                            words(sagOf(bay, thick.thickness().mm()))),
+                            words(as(bay, thick.thickness().mm()).sag().mm())),
                     "wood and weight"));
   }
 
-  private double sagOf(BaySpace bay, double thickness) {
-    return sag(bay, thickness, BottomPlate.back(built)).mm();
+  private Answer as(BaySpace bay, double thickness) {
+    return then(bay, thickness, BottomPlate.back(built));
+  }
+
+  private Answer then(BaySpace bay, double thickness, Hold back) {
+    return most(bay, plate(bay, thickness, back));
+  }
+
+  private boolean holds(BaySpace bay, Answer then) {
+    return holds(bay, then.sag().mm()) && stress(bay, plate(bay)).holds(then.stress());
   }
 
   private String text(double mm) {

@@ -4,6 +4,7 @@ import fourpin.measure.Figure.Input;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
+import fourpin.strength.Section.Layer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +21,7 @@ final class Limits {
   /** Words of a formula: what may not be passed, however the load lies. */
   String formula() {
     return "w ≤ L / n₁, k w ≤ L / n₂"
-        + (shelf.limits().stress().isPresent() ? ", σ ≤ σ₀" : "")
+        + (shelf.limits().judgesStress(section()) ? ", σ ≤ σ₀" : "")
         + (shelf.supports().isEmpty() ? "" : ", r ≤ R");
   }
 
@@ -30,7 +31,10 @@ final class Limits {
     all.add(limits.creep().input("k", "sag after years over sag at first"));
     all.add(limits.firstOver().input("n₁", "span over the sag allowed at first"));
     all.add(limits.yearsOver().input("n₂", "span over the sag allowed after years"));
-    limits.stress().ifPresent(s -> all.add(s.input("σ₀", "stress allowed in glass for years")));
+    section().layers().stream()
+        .flatMap(layer -> stress(layer).stream())
+        .distinct()
+        .forEach(all::add);
     for (SupportLimit limit : shelf.supports()) {
       all.add(
           new Input("R", "load allowed on a support, " + limit.by(), limit.most(), limit.source()));
@@ -38,15 +42,22 @@ final class Limits {
     return all;
   }
 
+  private Section section() {
+    return shelf.beam().section();
+  }
+
+  private Optional<Input> stress(Layer layer) {
+    return shelf
+        .limits()
+        .stressAllowed(layer, LoadCase.EVEN)
+        .map(s -> s.input("σ₀", "stress allowed for years in the " + layer.name()));
+  }
+
   /** What just meets its limit; nothing where the shelf tips. */
   Optional<Input> met(Use by) {
     return switch (by.by()) {
       case SAG -> met("w", "sag", by, shelf.limits().sagAllowed(shelf.span()), QuantityUnit.LENGTH);
-      case STRESS ->
-          shelf
-              .limits()
-              .stressAllowed(by.of())
-              .flatMap(most -> met("σ", "stress", by, most.number(), QuantityUnit.STRESS));
+      case STRESS -> met("σ / σ₀", "stress over what is allowed", by, 1, QuantityUnit.RATIO);
       case SUPPORTS ->
           shelf.supports().stream()
               .map(limit -> limit.most().value())

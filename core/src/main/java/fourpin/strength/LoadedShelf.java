@@ -3,6 +3,7 @@ package fourpin.strength;
 import fourpin.measure.Sourced;
 import fourpin.strength.Beam.Bent;
 import fourpin.strength.Beam.Load;
+import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.ShelfOnSupports.Bearing.Count;
 import java.util.List;
@@ -41,6 +42,13 @@ public record LoadedShelf(Section section, double span, double overhang, double 
   /** The largest bending stress, MPa. */
   public double stress() {
     return section.stress(section.mostStressed(), moment());
+  }
+
+  /** Of each of its layers under a moment. @param moment N·mm */
+  List<Stress> stresses(double moment) {
+    return section.layers().stream()
+        .map(layer -> new Stress(layer, section.stress(layer, moment), 0))
+        .toList();
   }
 
   /** Empty, held down on its supports, with a push in the middle of its span, N·mm. */

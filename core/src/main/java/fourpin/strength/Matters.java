@@ -26,9 +26,11 @@ import fourpin.strength.Laminate.Ribs;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.Section.Matter;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the job's materials are made of, from the job and the reference tables. */
 final class Matters {
@@ -134,7 +136,25 @@ final class Matters {
             .map(Sourced::stated)
             .orElseGet(() -> layered(laminate.density(), QuantityUnit.DENSITY)),
         laminate.stretching() / along,
-        laminate.outer() / along);
+        laminate.outer() / along,
+        breaking(material));
+  }
+
+  /** Of the weaker of its faces, each as it lies; the layers between them are stressed less. */
+  private static Optional<Breaking> breaking(Material material) {
+    return Stream.of(material.layers().getFirst(), material.layers().getLast())
+        .flatMap(layer -> breaking(layer).stream())
+        .min(Comparator.comparingDouble(b -> b.allowed().number()));
+  }
+
+  private static Optional<Breaking> breaking(Material.Layer layer) {
+    Substance substance = Reference.substances().get(layer.of());
+    Flat flat = flat(modulusOf(substance), substance);
+    double share =
+        layer.turn() == Material.Turn.ACROSS
+            ? Math.min(1, flat.across().number() / flat.along().number())
+            : 1;
+    return Breaking.of(substance).map(b -> b.times(share, b.strength().source()));
   }
 
   /** That of its faces; what is far stiffer across than along narrows less. */
@@ -156,7 +176,8 @@ final class Matters {
             .density()
             .map(Sourced::stated)
             .orElse(new Sourced(substance.density().typical(), substance.source()));
-    return new Matter(flat(along, substance), shear(substance, along), density);
+    return new Matter(
+        flat(along, substance), shear(substance, along), density, Breaking.of(substance));
   }
 
   /** As the tables have it. */

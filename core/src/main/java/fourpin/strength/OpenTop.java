@@ -20,6 +20,8 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Reading;
 import fourpin.strength.PlateAnswer.Bends;
+import fourpin.strength.PlateAnswer.Stress;
+import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -101,9 +103,14 @@ final class OpenTop {
     List<Figure> all = new ArrayList<>(List.of(answer.span(), answer.load()));
     all.addAll(List.of(answer.sagNow(), answer.sagYears()));
     all.addAll(uneven());
-    all.addAll(List.of(answer.limitNow(), answer.limitYears()));
+    all.addAll(List.of(answer.limitNow(), answer.limitYears(), stress()));
+    all.addAll(allowed().all());
     all.addAll(joint().all());
     return all.stream().map(OpenTop::named).toList();
+  }
+
+  private Figure stress() {
+    return new ShelfFigures(read, verdict).stressNow();
   }
 
   /** In a row, and under a hand on its front edge. */
@@ -112,16 +119,16 @@ final class OpenTop {
         .flatMap(
             plate ->
                 verdict.shelf().cases().uneven().stream()
-                    .flatMap(of -> sags(of, plate.unevenly(of))))
+                    .flatMap(of -> bent(of, plate.unevenly(of))))
         .flatMap(Optional::stream)
         .toList();
   }
 
   /** A hand pushes for a moment, and nothing creeps under it. */
-  private static Stream<Optional<Figure>> sags(LoadCase of, UnevenLoad load) {
+  private static Stream<Optional<Figure>> bent(LoadCase of, UnevenLoad load) {
     return of instanceof LoadCase.Hand
-        ? Stream.of(load.sag())
-        : Stream.of(load.sag(), load.years());
+        ? Stream.of(load.sag(), load.stress())
+        : Stream.of(load.sag(), load.years(), load.stress());
   }
 
   private static Figure named(Figure of) {
@@ -141,13 +148,46 @@ final class OpenTop {
 
   /** Where it bends too far, and where its joints carry too much. */
   List<Finding> findings() {
-    Use worst = Verdict.worst(verdict.uses().stream());
-    Stream<Finding> sags = worst.holds() ? Stream.empty() : Stream.of(sags(worst));
     return Stream.concat(
-            sags,
+            bent(),
             new JointFindings(job, built.order().name(), List.of(built.part("T")), joint())
                 .all().stream())
         .toList();
+  }
+
+  private Stream<Finding> bent() {
+    return Stream.of(
+            worst(Limit.SAG).map(this::sags).stream(),
+            worst(Limit.STRESS).map(this::breaks).stream())
+        .flatMap(s -> s);
+  }
+
+  /** Of a limit that it passes. */
+  private Optional<Use> worst(Limit by) {
+    return verdict.uses().stream()
+        .filter(use -> use.isBy(by))
+        .reduce((one, other) -> Verdict.worst(Stream.of(one, other)))
+        .filter(use -> !use.holds());
+  }
+
+  private StressAllowed allowed() {
+    return StressAllowed.of(read);
+  }
+
+  private Finding breaks(Use worst) {
+    Stress stress = read.limits().worst(verdict.stresses(worst.of()), worst.of());
+    return new Finding(
+        Severity.ERROR,
+        "top-breaks",
+        "the top, with %s, is stressed to %s over the widest bay; %s are allowed, by its strength as the tables have it: it may break. No job states what stands on a top; %s is taken, by top-load"
+            .formatted(
+                worst.of().words(job.unit()),
+                Quantity.of(stress.all(), QuantityUnit.STRESS).text(job.unit()),
+                allowed().text(List.of(stress), worst.of(), job.unit()),
+                answer.load().value().text(job.unit())),
+        all(),
+        Place.of(built.order().name(), "T", built.part("T").box()),
+        LazyList.of(this::cures));
   }
 
   private Finding sags(Use worst) {

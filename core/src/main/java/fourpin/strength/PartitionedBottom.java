@@ -43,10 +43,20 @@ final class PartitionedBottom {
   private final BuiltCase built;
   private final Settings settings;
   private final PartitionFeet feet;
-  private final Lazy<Sag> sag;
+  private final Lazy<Answer> most;
 
   /** How the load lies when it sags most, and by how much, mm. */
   private record Sag(BottomLoad of, double mm) {}
+
+  /** Of all ways in which it is loaded. */
+  private record Answer(Sag sag, BottomStress.Most stress) {
+
+    static Answer more(Answer one, Answer other) {
+      return new Answer(
+          other.sag().mm() > one.sag().mm() ? other.sag() : one.sag(),
+          other.stress().mpa() > one.stress().mpa() ? other.stress() : one.stress());
+    }
+  }
 
   /**
    * @param feet what its partitions bring down
@@ -56,19 +66,48 @@ final class PartitionedBottom {
     this.built = built;
     this.settings = built.order().settings();
     this.feet = feet;
-    this.sag = Lazy.of(() -> sag(thickness(), Hold.FREE));
+    this.most = Lazy.of(() -> most(thickness(), Hold.FREE));
   }
 
   /** Sag now and after years; nothing where no partition stands on it, or something under them. */
   List<Figure> all() {
-    return stands() ? List.of(now(), years()) : List.of();
+    if (!stands()) {
+      return List.of();
+    }
+    List<Figure> all = new ArrayList<>(List.of(now(), years()));
+    all.addAll(stress().figures(most.get().stress(), inputs(most.get().stress().of())));
+    return all;
   }
 
-  /** That it bends too far; else, that partitions stand on it. */
-  Optional<Finding> finding() {
-    return stands()
-        ? Optional.of(holds(sag.get().mm()) ? feet.stand() : sinks())
-        : Optional.empty();
+  /** That it may break; that it bends too far, else that partitions stand on it. */
+  List<Finding> findings() {
+    List<Finding> all = new ArrayList<>();
+    if (stands()) {
+      all.add(holds(sag().mm()) ? feet.stand() : sinks());
+      Optional.of(most.get().stress())
+          .filter(stressed -> !stress().holds(stressed))
+          .map(this::breaks)
+          .ifPresent(all::add);
+    }
+    return all;
+  }
+
+  private Sag sag() {
+    return most.get().sag();
+  }
+
+  private BottomStress stress() {
+    return new BottomStress(
+        Figure.id(built.order().name(), "bottom"),
+        "the bottom from side to side under its partitions, " + BottomPlate.held(built),
+        BottomPlate.of(job, built, length()),
+        ServiceClass.of(settings));
+  }
+
+  private Finding breaks(BottomStress.Most stressed) {
+    return stress()
+        .finding(
+            stressed, inputs(stressed.of()), feet.place(), job.unit(), LazyList.of(this::cures));
   }
 
   private boolean stands() {
@@ -94,12 +133,12 @@ final class PartitionedBottom {
   }
 
   /** Bays and partitions loaded alike, in each way that is known in some bay. */
-  private Sag sag(double thickness, Hold back) {
+  private Answer most(double thickness, Hold back) {
     BottomPlate plate = BottomPlate.of(job, built, length(), thickness, back);
     PlateSolver solver = new PlateSolver(plate.plate());
     return ways().stream()
-        .map(way -> new Sag(way, sag(plate, solver, way)))
-        .reduce((one, other) -> other.mm() > one.mm() ? other : one)
+        .map(way -> answer(plate, solver, way))
+        .reduce(Answer::more)
         .orElseThrow();
   }
 
@@ -111,12 +150,13 @@ final class PartitionedBottom {
     return BottomLoad.all(LoadCases.of(built.order(), bay.number(), bottom().box().size(Axis.Y)));
   }
 
-  private double sag(BottomPlate plate, PlateSolver solver, BottomLoad way) {
+  private Answer answer(BottomPlate plate, PlateSolver solver, BottomLoad way) {
     List<PlateLoad> loads = new ArrayList<>();
     loads.add(plate.plate().evenly(plate.own() / plate.depth()));
     built.bays().forEach(bay -> on(bay, plate, way).ifPresent(loads::add));
     feet.feet().forEach(foot -> loads.addAll(under(foot, plate, way)));
-    return solver.under(loads).map(this::most).orElseThrow();
+    BentPlate bent = solver.under(loads).orElseThrow();
+    return new Answer(new Sag(way, most(bent)), new BottomStress.Most(way, plate.stress(bent)));
   }
 
   private double most(BentPlate bent) {
@@ -182,14 +222,14 @@ final class PartitionedBottom {
         "bottom-sag",
         "sag of the bottom from side to side under its partitions, %s, the load "
                 .formatted(BottomPlate.held(built))
-            + sag.get().of().place(),
-        sag.get().mm(),
+            + sag().of().place(),
+        sag().mm(),
         BottomPlate.BENDING + PRESSURE,
-        inputs(),
+        inputs(sag().of()),
         PlateFigures.PLATE);
   }
 
-  private List<Input> inputs() {
+  private List<Input> inputs(BottomLoad way) {
     List<Input> inputs = new ArrayList<>();
     for (BaySpace bay : built.bays()) {
       inputs.add(
@@ -198,7 +238,7 @@ final class PartitionedBottom {
               "load on the bottom of bay " + bay.number(),
               Quantity.of(line(bay), QuantityUnit.LINE_LOAD),
               ShelfLoad.of(built.order(), bay.number()).given().source()));
-      inputs.addAll(in(bay, sag.get().of()).inputs());
+      inputs.addAll(in(bay, way).inputs());
     }
     feet.feet().forEach(foot -> inputs.addAll(foot.inputs(left())));
     inputs.add(
@@ -225,8 +265,8 @@ final class PartitionedBottom {
   }
 
   private Finding sinks() {
-    Quantity now = mm(sag.get().mm());
-    Quantity years = mm(sag.get().mm() * creep().number());
+    Quantity now = mm(sag().mm());
+    Quantity years = mm(sag().mm() * creep().number());
     Quantity first = mm(limit(Setting.SAG_LIMIT));
     Quantity last = mm(limit(Setting.SAG_LIMIT_YEARS));
     return new Finding(
@@ -235,7 +275,7 @@ final class PartitionedBottom {
         "%s, which nothing carries behind the kick: with %s it bends by %s now and %s after years from side to side, the back not counted on; %s and %s are allowed, as over the narrowest bay"
             .formatted(
                 feet.words(),
-                sag.get().of().words(job.unit()),
+                sag().of().words(job.unit()),
                 now.textBeside(first, job.unit()),
                 years.textBeside(last, job.unit()),
                 first.textBeside(now, job.unit()),
@@ -250,10 +290,12 @@ final class PartitionedBottom {
   }
 
   private Remedy kickBehind() {
-    double then = sag(thickness(), Hold.HINGED).mm();
+    Answer answer = most(thickness(), Hold.HINGED);
+    double then = answer.sag().mm();
+    boolean holds = holds(then) && stress().holds(answer.stress());
     return new Remedy(
         "stand a second kick board under its back edge, and set behind-kick to board: it then bends %s, %s"
-            .formatted(words(then), holds(then) ? "which is allowed" : "which is still too much"),
+            .formatted(words(then), holds ? "which is allowed" : "which is still too much"),
         "a board, in no cut list",
         Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board")));
   }

@@ -14,7 +14,10 @@ final class PlateAnswer {
    *
    * @param front how far its front edge goes down at the most; likewise the others
    * @param sag the most of any place
-   * @param stress the largest
+   * @param across the largest stress in each of its layers in the middle of its length, on both
+   *     edges and half way between them
+   * @param strips the largest in each of its strips
+   * @param stresses the largest in each of its layers
    * @param pushes of the supports, in their order
    * @param lifted how many supports it does not touch
    * @param twist how far a corner lies out of the plane of the other three
@@ -24,7 +27,9 @@ final class PlateAnswer {
       double middle,
       double back,
       double sag,
-      Lazy<Stress> stress,
+      Lazy<List<Stress>> across,
+      Lazy<List<Stress>> strips,
+      Lazy<List<Stress>> stresses,
       List<Double> pushes,
       int lifted,
       double twist) {

@@ -9,7 +9,6 @@ import fourpin.strength.PlateAnswer.Relieved;
 import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.Section.Layer;
 import fourpin.strength.plate.Bent;
-import fourpin.strength.plate.Bent.Moments;
 import fourpin.strength.plate.BentPlate;
 import fourpin.strength.plate.MirroredPlate;
 import fourpin.strength.plate.Plate;
@@ -26,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Bends a shelf in all the ways that are asked of it. */
 final class PlateBending {
@@ -159,7 +159,9 @@ final class PlateBending {
         middle,
         back,
         sag,
-        Lazy.of(() -> stress(bent)),
+        Lazy.of(() -> across(bent)),
+        Lazy.of(() -> ofStrips(bent)),
+        Lazy.of(() -> stresses(bent)),
         bent.reactions(),
         bent.lifted(),
         twist(bent, sag));
@@ -180,18 +182,45 @@ final class PlateBending {
     return bent.alongX().stream().mapToDouble(x -> bent.deflection(x, y)).max().orElseThrow();
   }
 
-  private Stress stress(Bent bent) {
-    List<Stress> stresses = new ArrayList<>();
-    for (double x : bent.alongX()) {
-      stresses.addAll(panel(bent, shelf.layers().getFirst(), x));
-      stresses.addAll(strips(bent, x));
+  private List<Stress> across(Bent bent) {
+    Layer panel = shelf.layers().getFirst();
+    List<Double> few =
+        Stream.of(INSIDE, 1.0 / 2, 1 - INSIDE)
+            .map(share -> shelf.from(panel) + share * panel.width())
+            .toList();
+    return stresses(bent, List.of(plate.length() / 2), few);
+  }
+
+  private List<Stress> ofStrips(Bent bent) {
+    return stresses(bent, bent.alongX(), List.of()).stream().skip(1).toList();
+  }
+
+  private List<Stress> stresses(Bent bent) {
+    return stresses(bent, bent.alongX(), depths(bent, shelf.layers().getFirst()));
+  }
+
+  /** The panel first. */
+  private List<Stress> stresses(Bent bent, List<Double> alongX, List<Double> depths) {
+    List<Stress> most = new ArrayList<>();
+    shelf.layers().forEach(layer -> most.add(new Stress(layer, 0, 0)));
+    for (double x : alongX) {
+      panel(bent, shelf.layers().getFirst(), x, depths)
+          .forEach(s -> most.set(0, larger(s, most.get(0))));
+      List<Stress> strips = strips(bent, x);
+      for (int i = 0; i < strips.size(); i++) {
+        most.set(i + 1, larger(strips.get(i), most.get(i + 1)));
+      }
     }
-    return Collections.max(stresses, Comparator.comparingDouble(Stress::all));
+    return List.copyOf(most);
+  }
+
+  private static Stress larger(Stress one, Stress other) {
+    return one.all() > other.all() ? one : other;
   }
 
   /** Nearer to a support than its thickness, a panel is no thin plate. */
-  private List<Stress> panel(Bent bent, Layer panel, double x) {
-    return depths(bent, panel).stream()
+  private List<Stress> panel(Bent bent, Layer panel, double x, List<Double> depths) {
+    return depths.stream()
         .filter(y -> !bent.isNearSupport(x, y, panel.thickness()))
         .map(y -> panel(bent, panel, x, y))
         .toList();
@@ -204,9 +233,7 @@ final class PlateBending {
   }
 
   private Stress panel(Bent bent, Layer panel, double x, double y) {
-    Moments moments = bent.moments(x, y);
-    double moment =
-        panel.matter().flat().isAlikeAllWays() ? moments.principal() : Math.abs(moments.x());
+    double moment = panel.matter().flat().breaks(bent.moments(x, y));
     return new Stress(
         panel,
         6 * panel.matter().outer() * moment / (panel.thickness() * panel.thickness()),

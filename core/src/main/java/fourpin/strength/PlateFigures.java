@@ -118,14 +118,15 @@ final class PlateFigures {
 
   /** With the load spread evenly. */
   Figure stress(Bends bends) {
-    return stress("plate-stress", bends, "as a plate");
+    return stress("plate-stress", bends, LoadCase.EVEN, "as a plate");
   }
 
   /**
+   * @param of in which way it is loaded, by which what is nearest to breaking is shown
    * @param how the shelf is looked at or its load lies, after a comma
    */
-  Figure stress(String id, Bends bends, String how) {
-    Stress stress = bends.stress().get();
+  Figure stress(String id, Bends bends, LoadCase of, String how) {
+    Stress stress = shelf.limits().worst(bends.stresses().get(), of);
     String name = stress.layer().name();
     String bent = bentBy(stress.layer());
     return figure(

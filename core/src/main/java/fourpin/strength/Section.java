@@ -6,6 +6,7 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Sourced;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -98,6 +99,8 @@ public record Section(List<Layer> layers) {
    * @param density kg/m³
    * @param stretch modulus in stretching over that in bending: 1 but for panels of layers
    * @param outer modulus of its outermost layer over that in bending: 1 but for panels of layers
+   * @param breaking of its outer layers in bending along; nothing where it is not known, and of
+   *     glass
    */
   public record Matter(
       Flat flat,
@@ -105,11 +108,17 @@ public record Section(List<Layer> layers) {
       Sourced shearAcross,
       Sourced density,
       double stretch,
-      double outer) {
+      double outer,
+      Optional<Breaking> breaking) {
+
+    /** Of one piece whose strength is not known. */
+    public Matter(Flat flat, Sourced shearModulus, Sourced density) {
+      this(flat, shearModulus, density, Optional.empty());
+    }
 
     /** Of one piece. */
-    public Matter(Flat flat, Sourced shearModulus, Sourced density) {
-      this(flat, shearModulus, shearModulus, density, 1, 1);
+    Matter(Flat flat, Sourced shearModulus, Sourced density, Optional<Breaking> breaking) {
+      this(flat, shearModulus, shearModulus, density, 1, 1, breaking);
     }
 
     /**
@@ -122,7 +131,7 @@ public record Section(List<Layer> layers) {
 
     private Matter lessened(double times, double deep) {
       return new Matter(
-          flat.lessened(times, deep), shearModulus, shearAcross, density, stretch, outer);
+          flat.lessened(times, deep), shearModulus, shearAcross, density, stretch, outer, breaking);
     }
 
     /**
@@ -148,7 +157,15 @@ public record Section(List<Layer> layers) {
       Sourced shear =
           new Sourced(
               Quantity.of(least, QuantityUnit.STRESS), Flat.eitherWay(shearModulus.source()));
-      return new Matter(weaker, shear, shear, density, stretch, Math.max(outer, 1));
+      double stiffest = Math.max(flat.along().number(), flat.across().number());
+      return new Matter(
+          weaker,
+          shear,
+          shear,
+          density,
+          stretch,
+          Math.max(outer, 1),
+          breaking.map(b -> b.eitherWay(weaker.along().number() / stiffest)));
     }
 
     /** Modulus of elasticity along the span, MPa. */

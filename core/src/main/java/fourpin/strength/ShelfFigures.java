@@ -223,6 +223,7 @@ final class ShelfFigures {
     figures.add(largestLoad());
     figures.add(longestSpan());
     figures.add(stress());
+    figures.addAll(StressAllowed.of(shelf).all());
     figures.add(weight());
     figures.add(section());
     return figures;

@@ -19,6 +19,7 @@ import fourpin.strength.Use.Limit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** What is wrong or worth knowing about shelves that are alike. */
@@ -68,7 +69,7 @@ final class ShelfFindings {
     if (reader.supportsReachFar(first)) {
       findings.add(supportsReachFar());
     }
-    read.limits().stress().map(this::glass).ifPresent(findings::add);
+    read.limits().stress().map(this::glass).or(this::breaks).ifPresent(findings::add);
     if (length().isMoreThan(settings().length(Setting.SPAN_RULE))) {
       findings.add(isLong());
     }
@@ -100,6 +101,27 @@ final class ShelfFindings {
     return verdict.holdsEmpty()
         ? ""
         : "; it does not carry its own weight within the limits, whatever its load";
+  }
+
+  /** What is no glass. */
+  private Optional<Finding> breaks() {
+    return verdict.holds(LoadCase.EVEN, Limit.STRESS) ? Optional.empty() : Optional.of(broken());
+  }
+
+  private Finding broken() {
+    StressAllowed allowed = StressAllowed.of(read);
+    List<Figure> shown = new ArrayList<>(List.of(figures.stressNow()));
+    shown.addAll(allowed.all());
+    return alike.finding(
+        Severity.ERROR,
+        "shelf-breaks",
+        "%s: bending stress %s; %s are allowed for years, by its strength as the tables have it: it may break"
+            .formatted(
+                alike.names(),
+                alike.text(figures.stressNow()),
+                allowed.text(verdict.stresses(LoadCase.EVEN), LoadCase.EVEN, job.unit())),
+        shown,
+        cures);
   }
 
   private Finding glass(Sourced allowed) {

@@ -152,7 +152,8 @@ final class ShelfReader {
         Matters.creep(material, settings),
         Matters.ratio(Setting.SAG_LIMIT, settings),
         Matters.ratio(Setting.SAG_LIMIT_YEARS, settings),
-        material.kind() == Material.Kind.GLASS ? Optional.of(glassStress()) : Optional.empty());
+        material.kind() == Material.Kind.GLASS ? Optional.of(glassStress()) : Optional.empty(),
+        ServiceClass.of(settings));
   }
 
   private Doubt doubt() {

@@ -42,7 +42,7 @@ public final class StrengthChecker {
     findings.addAll(shelves.findings());
     PartitionFeet feet = new PartitionFeet(job, built, reader, stack.standing());
     PartitionedBottom parted = new PartitionedBottom(job, built, feet);
-    parted.finding().ifPresent(findings::add);
+    findings.addAll(parted.findings());
     KickBottoms bottoms = new KickBottoms(job, built);
     findings.addAll(bottoms.findings());
     BottomJoints joints = new BottomJoints(job, built, reader);

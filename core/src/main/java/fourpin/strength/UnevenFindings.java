@@ -109,18 +109,19 @@ final class UnevenFindings {
         cures);
   }
 
-  /** Only of glass, which breaks without warning. */
+  /** By its strength, or of glass by the stress that is set. */
   private Finding breaks(Figure most) {
     ShelfFigures figures = new ShelfFigures(read, verdict);
     Figure even = figures.stressNow();
-    String allowed = read.limits().stressAllowed(of).orElseThrow().value().text(job.unit());
+    String allowed = StressAllowed.of(read).text(verdict.stresses(of), of, job.unit());
     String lasting = of instanceof LoadCase.Hand ? "a minute" : "years";
     return alike.finding(
         Severity.ERROR,
         kind("breaks"),
-        "%s of glass: with %s it is stressed to %s; %s are taken as allowed for %s. Spread evenly its load stresses it to %s"
+        "%s%s: with %s it is stressed to %s; %s are taken as allowed for %s. Spread evenly its load stresses it to %s"
             .formatted(
                 alike.names(),
+                read.limits().stress().isPresent() ? " of glass" : "",
                 of.words(job.unit()),
                 alike.text(most),
                 allowed,

@@ -122,25 +122,29 @@ final class UnevenLoad {
         creep.source());
   }
 
-  /** Only of glass, which breaks without warning. */
+  /** Only where a strength is known. */
   Optional<Figure> stress() {
     return bends
-        .filter(_ -> shelf.limits().stress().isPresent())
-        .map(b -> plate.stress(id() + "-stress", b, "the load " + of.place()))
+        .filter(_ -> isJudged())
+        .map(b -> plate.stress(id() + "-stress", b, of, "the load " + of.place()))
         .or(this::heldDown);
   }
 
   /** A shelf that tips under a hand, as a beam that is kept from tipping. */
   private Optional<Figure> heldDown() {
-    return of instanceof LoadCase.Hand(Sourced push) && shelf.limits().stress().isPresent()
+    return of instanceof LoadCase.Hand(Sourced push) && isJudged()
         ? Optional.of(heldDown(push))
         : Optional.empty();
   }
 
+  private boolean isJudged() {
+    return shelf.limits().judgesStress(shelf.section());
+  }
+
   private Figure heldDown(Sourced push) {
     Section section = shelf.section();
-    Layer layer = section.mostStressed();
     double moment = shelf.loaded().momentUnder(push.number());
+    Layer layer = shelf.limits().worst(shelf.loaded().stresses(moment), of).layer();
     return new Figure(
         shelf.prefix() + "/" + id() + "-stress",
         "largest bending stress, as a beam, the load " + of.place() + ", kept from tipping",

@@ -2,6 +2,7 @@ package fourpin.strength;
 
 import fourpin.measure.Lazy;
 import fourpin.strength.PlateAnswer.Bends;
+import fourpin.strength.PlateAnswer.Stress;
 import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.Use.Limit;
 import java.util.List;
@@ -15,6 +16,12 @@ import java.util.stream.Stream;
  * front and back edge apart, where that can be bent; else, evenly loaded, by the beam.
  */
 final class Verdict {
+
+  /**
+   * By how much more any place of a plate may be stressed than the middle of its length, at the
+   * most: a load on one half stresses a beam 9/8 as much elsewhere.
+   */
+  private static final double AT_THE_MOST = 1.5;
 
   private final Candidate shelf;
   private final PlateBending.Memory plates;
@@ -191,8 +198,8 @@ final class Verdict {
   }
 
   /**
-   * Of a hand it is asked whether it tips the shelf, breaks glass, or presses too hard on a
-   * support; of a beam only what bends it evenly.
+   * Of a hand it is asked whether it tips the shelf, breaks it, or presses too hard on a support;
+   * of a beam only what bends it evenly.
    */
   Stream<Use> uses(LoadCase of, double load) {
     if (plate.isEmpty()) {
@@ -210,24 +217,64 @@ final class Verdict {
             : bent.stream().flatMap(b -> Stream.concat(bent(of, Deflection.of(b)), pushed(of, b))));
   }
 
+  /** How it sags and presses on supports alone; nothing where it tips. */
+  Stream<Use> sagAndPush(LoadCase of, double load) {
+    return plate.flatMap(p -> under(p, of, load)).stream()
+        .flatMap(b -> Stream.concat(Stream.of(sag(of, b.sag())), pushed(of, b)));
+  }
+
+  private Use sag(LoadCase of, double down) {
+    return new Use(of, Limit.SAG, shelf.limits().sagUse(down, shelf.span()));
+  }
+
   /** A shelf that tips under it bends no less when it is held down. */
   private Stream<Use> ofHand(LoadCase.Hand hand, Optional<Bends> bent) {
     return Stream.concat(
-        shelf.limits().stressAllowed(hand).stream()
-            .map(most -> stress(hand, bent) / most.number())
-            .map(share -> new Use(hand, Limit.STRESS, share)),
+        judged().map(_ -> new Use(hand, Limit.STRESS, stressUse(hand, bent))),
         handPush().stream()
             .flatMap(push -> shelf.supports().stream().map(l -> push / l.brief().value()))
             .map(share -> new Use(hand, Limit.SUPPORTS, share)));
   }
 
-  private double stress(LoadCase.Hand hand, Optional<Bends> bent) {
-    Section section = shelf.beam().section();
-    return bent.map(b -> b.stress().get().all())
-        .orElseGet(
-            () ->
-                section.stress(
-                    section.mostStressed(), shelf.beam().momentUnder(hand.push().number())));
+  private double stressUse(LoadCase.Hand hand, Optional<Bends> bent) {
+    return bent.map(b -> stressUse(hand, Deflection.of(b)))
+        .orElseGet(() -> shelf.limits().stressUse(stresses(hand, bent), hand));
+  }
+
+  /** All of a plate is looked at only where it might break: that takes longer than bending it. */
+  private double stressUse(LoadCase of, Deflection down) {
+    ShelfLimits limits = shelf.limits();
+    List<Stress> across = down.across().get();
+    return limits.stress().isPresent()
+        ? limits.stressUse(down.stresses().get(), of)
+        : Math.max(
+            stressUse(of, across.subList(0, 1), down.stresses()),
+            stressUse(of, across.subList(1, across.size()), down.strips()));
+  }
+
+  private double stressUse(LoadCase of, List<Stress> across, Lazy<List<Stress>> all) {
+    double first = shelf.limits().stressUse(across, of);
+    boolean open = first <= 1 && first > 1 / AT_THE_MOST;
+    return open ? shelf.limits().stressUse(all.get(), of) : first;
+  }
+
+  private List<Stress> stresses(LoadCase.Hand hand, Optional<Bends> bent) {
+    LoadedShelf beam = shelf.beam();
+    return bent.map(b -> b.stresses().get())
+        .orElseGet(() -> beam.stresses(beam.momentUnder(hand.push().number())));
+  }
+
+  /** In each of its layers, as its load lies; a hand is taken for one that holds it down. */
+  List<Stress> stresses(LoadCase of) {
+    Optional<Bends> bent = under(of);
+    return of instanceof LoadCase.Hand hand
+        ? stresses(hand, bent)
+        : bent.map(b -> b.stresses().get()).orElseGet(() -> loaded().stresses().get());
+  }
+
+  /** Its limits, where they know a strength. */
+  private Stream<ShelfLimits> judged() {
+    return Stream.of(shelf.limits()).filter(l -> l.judgesStress(shelf.beam().section()));
   }
 
   /**
@@ -258,11 +305,9 @@ final class Verdict {
   }
 
   private Stream<Use> bent(LoadCase of, Deflection down) {
-    ShelfLimits limits = shelf.limits();
     return Stream.concat(
-        Stream.of(new Use(of, Limit.SAG, limits.sagUse(down.sag(), shelf.span()))),
-        limits.stress().stream()
-            .map(_ -> new Use(of, Limit.STRESS, limits.stressUse(down.stress().get()))));
+        Stream.of(sag(of, down.sag())),
+        judged().map(_ -> new Use(of, Limit.STRESS, stressUse(of, down))));
   }
 
   private Stream<Use> pushed(LoadCase of, Bends bends) {

@@ -218,8 +218,8 @@ class BackRowTest {
     assertThat(back.middle()).isCloseTo(front.middle(), within(nearly));
     assertThat(back.front()).isCloseTo(front.back(), within(nearly));
     assertThat(back.lifted()).isEqualTo(front.lifted());
-    assertThat(back.stress().get().all())
-        .isCloseTo(front.stress().get().all(), withPercentage(1e-3));
+    assertThat(back.stresses().get().getFirst().all())
+        .isCloseTo(front.stresses().get().getFirst().all(), withPercentage(1e-3));
     assertThat(back.push()).isCloseTo(front.push(), withPercentage(1e-3));
     List<Double> pushes = new ArrayList<>(back.pushes());
     assertThat(pushes.reversed())

@@ -3,6 +3,7 @@ package fourpin.strength;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.measure.Lazy;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -21,7 +22,16 @@ class DeflectionTest {
   void should_name_both_edges_where_they_sag_alike(
       double front, double middle, double back, String there) {
     double most = Math.max(front, Math.max(middle, back));
-    assertThat(new Deflection(front, middle, back, most, Lazy.of(() -> 0.0)).there())
+    assertThat(
+            new Deflection(
+                    front,
+                    middle,
+                    back,
+                    most,
+                    Lazy.of(List::of),
+                    Lazy.of(List::of),
+                    Lazy.of(List::of))
+                .there())
         .isEqualTo(there);
   }
 }

@@ -178,7 +178,8 @@ class StrengthCheckerTest {
     Strength strength = check(SampleJobs.bay(2), SampleJobs.bay(2), SampleJobs.bay(2));
     assertThat(strength.findings())
         .extracting(Finding::kind)
-        .containsOnly("support-crushes", "tall-side", "partition-sinks", "bottom-sags");
+        .containsOnly(
+            "support-crushes", "tall-side", "partition-sinks", "bottom-breaks", "bottom-sags");
   }
 
   @Test

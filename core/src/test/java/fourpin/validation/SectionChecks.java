@@ -8,6 +8,8 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Sourced;
+import fourpin.reference.Reference;
+import fourpin.strength.Breaking;
 import fourpin.strength.Flat;
 import fourpin.strength.Laminate;
 import fourpin.strength.LoadedShelf;
@@ -157,6 +159,26 @@ final class SectionChecks {
     Laminate.Ply ribs = new Laminate.Ply(10_000, 10_000, 700, 500, 40, 0.2);
     double modulus = new Laminate(List.of(face, ribs, face)).bendingAlong();
     return modulus / 10_000 * 100 * Math.pow(60, 3) / 12 / 1e6;
+  }
+
+  /** What Eurocode 5 leaves of strengths as printed, Eq. 2.17, over the margin of loads. */
+  static List<Check> breaking() {
+    return List.of(
+        breaking("pine, eastern white", "5.026", "C14: 14 x 0.7 / (1.3 x 1.5)", "EN 338:2016"),
+        breaking("oak, white", "6.462", "D18: 18 x 0.7 / (1.3 x 1.5)", "EN 338:2016"),
+        breaking("glulam", "8.96", "GL24h: 24 x 0.7 / (1.25 x 1.5)", "EN 14080:2013"),
+        breaking("OSB", "4.111", "OSB/3: 14.8 x 0.5 / (1.2 x 1.5)", "EN 12369-1:2001"));
+  }
+
+  private static Check breaking(String of, String printed, String place, String title) {
+    return derived(
+        "bending stress allowed for years in " + of,
+        printed,
+        "MPa",
+        0.0005,
+        title + " and EN 1995-1-1:2004, Eq. 2.17, Tables 2.3 and 3.1",
+        place,
+        () -> Breaking.of(Reference.substances().get(of)).orElseThrow().allowed().number());
   }
 
   static List<Check> spans() {

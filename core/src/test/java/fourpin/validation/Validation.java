@@ -35,6 +35,10 @@ final class Validation {
             "`Laminate`: doubled panels and torsion boxes.",
             SectionChecks.layers()),
         new Topic(
+            "Bending strength",
+            "`Breaking`: characteristic strengths, less what Eurocode 5 takes off for loads that stay for years in dry air.",
+            SectionChecks.breaking()),
+        new Topic(
             "Plates",
             "`PlateSolver` at the mesh that the program uses, within 1 % everywhere; [how fine a mesh a shelf"
                 + " needs](plate-convergence.md). Of clamped plates the sag alone: the program clamps no shelf.",

@@ -107,6 +107,7 @@ final class SaggingShelves {
           "row-sags",
           "half-sags",
           "glass-stress",
+          "shelf-breaks",
           "row-breaks",
           "half-breaks",
           "hand-breaks" ->
