@@ -41,13 +41,12 @@ import picocli.CommandLine.Parameters;
         "Lays parts out on sheets and boards, from two tables or a job, and writes the layouts.",
     footerHeading = "%n",
     footer = {
-      "PARTS needs the columns part, material, length, width; it may have count, grain, spares,",
-      "match, thickness, glue-up, together. STOCK needs material, length, width; it may have"
-          + " count,",
-      "price, kind, supply, worth, thickness, rough-length, rough-width, rough-thickness,"
-          + " jointing,",
-      "first-cut, defects. What they mean stands in docs/cutting.md; examples/tool-rack-parts.csv and",
-      "examples/tool-rack-stock.csv are two to start from."
+      "PARTS needs the columns part, material, length, width; it may have count, grain, spares,"
+          + " match, thickness, glue-up, together. STOCK needs material, length, width; it may have"
+          + " count, price, kind, supply, worth, thickness, rough-length, rough-width,"
+          + " rough-thickness, jointing, first-cut, defects. What they mean stands in"
+          + " docs/cutting.md; examples/tool-rack-parts.csv and examples/tool-rack-stock.csv are"
+          + " two to start from."
     })
 public final class CutCommand extends Errand {
 
@@ -225,17 +224,18 @@ public final class CutCommand extends Errand {
   private void tellBought(Wanted left) {
     left.stock().stream()
         .filter(Stock::isBought)
-        .forEach(
-            stock ->
-                out()
-                    .println(
-                        left.material()
-                            + ": "
-                            + stock.count().orElseThrow()
-                            + " of '"
-                            + Stock.stated(stock.name())
-                            + "' from the earlier layouts have no note, and count as bought and"
-                            + " whole."));
+        .map(stock -> bought(left.material(), stock))
+        .forEach(out()::println);
+  }
+
+  private static String bought(String material, Stock stock) {
+    int count = stock.count().orElseThrow();
+    return "%s: %d of '%s' from the earlier layouts %s as bought and whole."
+        .formatted(
+            material,
+            count,
+            Stock.stated(stock.name()),
+            count == 1 ? "has no note, and counts" : "have no note, and count");
   }
 
   /** Of a job, with its settings and its stock. */
@@ -330,6 +330,8 @@ public final class CutCommand extends Errand {
       CutPlan plan = CutPlanner.plan(frame, wanted, limit, progress);
       progress.clear();
       CutSummary.of(plan).forEach(out()::println);
+      out().flush();
+      progress.writing();
       int code = plan.complete() ? GOOD : PLAN_HAS_ERRORS;
       return write("cutting", folder, CutFiles.of(plan, number()), code);
     }

@@ -91,6 +91,12 @@ final class CutProgress implements CutWatch {
     return figure.value().text(unit);
   }
 
+  /** The search is over, which a maker who ended it waits for; pages of many parts take a while. */
+  void writing() {
+    terminal.ifPresent(line -> line.println("Writing the layouts."));
+    terminal.ifPresent(PrintWriter::flush);
+  }
+
   /** Takes the line away again. */
   void clear() {
     write("");

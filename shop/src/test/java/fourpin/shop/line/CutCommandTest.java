@@ -94,6 +94,17 @@ class CutCommandTest {
                 + " is the worth stated of stock on hand, not money to be spent\n");
   }
 
+  /** A line that was broken by hand would be broken again by a terminal of 80. */
+  @Test
+  void theHelpIsNoWiderThanATerminalAndBreaksOnlyThere() {
+    List<String> lines = run("--help").lines().toList();
+    assertThat(lines).allMatch(line -> line.length() <= 80);
+    int first =
+        lines.indexOf(
+            lines.stream().filter(l -> l.startsWith("PARTS needs")).findFirst().orElseThrow());
+    assertThat(lines.subList(first, lines.size() - 1)).allMatch(line -> line.length() > 55);
+  }
+
   /** What is said of the others is not said of all: of oak one is placed, of elm none. */
   @Test
   void nothingIsSaidOfTheLeastWherePartsAreLeftOut() throws IOException {

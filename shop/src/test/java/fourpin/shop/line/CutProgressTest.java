@@ -78,6 +78,12 @@ class CutProgressTest {
   }
 
   @Test
+  void whenTheSearchIsOverItSaysThatItWrites() {
+    progress(Optional.empty()).writing();
+    assertThat(told.toString().strip()).isEqualTo("Writing the layouts.");
+  }
+
+  @Test
   void aShorterLineLeavesNothingOfALongerOne() {
     CutProgress progress = progress(Optional.empty());
     Watch watch = progress.begin(lot("ply"), 0);
