@@ -41,9 +41,14 @@ public final class SampleJobs {
     return job("Reading room", "bookcase", Unit.INCH, 3, "84");
   }
 
-  /** In millimetres on A4: the rows of its two bays meet in the partition. */
+  /**
+   * In millimetres on A4: the rows of its two bays meet in the partition, which would break the
+   * bottom if no block stood under it.
+   */
   public static Job musicLibrary() {
-    return job("Music library", "cabinet", Unit.MILLIMETRE, 2, "48");
+    Job job = job("Music library", "cabinet", Unit.MILLIMETRE, 2, "48");
+    Settings blocks = job.settings().with(Setting.BEHIND_KICK, new SettingValue.OfChoice("blocks"));
+    return job.with(List.of(order("cabinet", 2, "48", blocks)));
   }
 
   /** The reading room's bookcase with a face frame and two inset doors before each bay. */
