@@ -41,6 +41,12 @@ record NotLaidOut(
 
   private static final double PER_CENT = 100;
 
+  private static final Remedy GLUED =
+      new Remedy(
+          "glue it up from strips, edge to edge: write their least and greatest width under glue-up"
+              + " in the table of parts, as in 2 in..4 1/2 in",
+          "time");
+
   Finding finding() {
     return new Finding(
         Severity.ERROR,
@@ -309,7 +315,7 @@ record NotLaidOut(
   }
 
   private List<Remedy> remedies() {
-    Remedy smaller = new Remedy("make the case smaller, or divide the part", "looks");
+    Remedy smaller = new Remedy("make it smaller, or divide it", "looks");
     Remedy stock = new Remedy("state more or larger stock of " + wanted.material(), "its price");
     Remedy saw =
         new Remedy(
@@ -324,9 +330,17 @@ record NotLaidOut(
           hindering().map(NotLaidOut::remedies).orElse(List.of(fewer, stock));
       case NOT_ON_ONE_SHEET -> List.of(stock, fewer);
       case NO_SHEETS_LEFT -> isBarred() ? List.of(stock, saw) : List.of(stock, smaller);
-      case TOO_LONG, TOO_WIDE, NO_SHEET_BOTH_WAYS, GRAIN_FORBIDS_TURNING, DEFECTS ->
-          List.of(stock, smaller);
+      case TOO_WIDE, NO_SHEET_BOTH_WAYS, GRAIN_FORBIDS_TURNING ->
+          canBeGlued() ? List.of(GLUED, stock, smaller) : List.of(stock, smaller);
+      case TOO_LONG, DEFECTS -> List.of(stock, smaller);
     };
+  }
+
+  /** A board is long enough for its strips; those of a matched strip are never glued. */
+  private boolean canBeGlued() {
+    return wanted.kind() == Wanted.Kind.BOARDS
+        && set().isEmpty()
+        && problem.stock().stream().anyMatch(s -> trimmedLength(s).isAtLeast(size().length()));
   }
 
   private boolean isBarred() {

@@ -265,7 +265,9 @@ final class StockCutter {
     for (Fault fault : VirtualJointer.check(blanks, layout, Wanted.stripStep(style.unit()))) {
       throw new IllegalStateException("a part of " + wanted.material() + " fails: " + fault);
     }
+    List<String> marks = wanted.parts().stream().map(Part::mark).toList();
     layout.unplaced().stream()
+        .sorted(Comparator.comparingInt(left -> marks.indexOf(left.mark())))
         .map(left -> new NotLaidOut(wanted, style, problem, layout, left).finding())
         .forEach(findings::add);
   }

@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A table of comma-separated values (RFC 4180) with the names of its columns in the first line, in
@@ -93,6 +95,24 @@ final class CsvTable {
     return table.rows;
   }
 
+  /** The columns that the first line names, as far as it can be read. */
+  static Set<String> heading(byte[] bytes) {
+    String head = text(bytes).map(CsvTable::head).orElse("");
+    CsvTable alone = new CsvTable(List.of(), Size.STATED, new ArrayList<>());
+    return alone.records(head, separator(head)).stream()
+        .flatMap(line -> line.getFields().stream())
+        .map(name -> name.strip().toLowerCase(Locale.ROOT))
+        .collect(Collectors.toSet());
+  }
+
+  private static String head(String text) {
+    return text.lines().findFirst().orElse("");
+  }
+
+  private static char separator(String head) {
+    return head.contains(";") && !head.contains(",") ? ';' : ',';
+  }
+
   private static Optional<String> text(byte[] bytes) {
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
@@ -108,8 +128,7 @@ final class CsvTable {
   }
 
   private void read(String text) {
-    String head = text.lines().findFirst().orElse("");
-    char separator = head.contains(";") && !head.contains(",") ? ';' : ',';
+    char separator = separator(head(text));
     List<CsvRecord> records = records(text, separator);
     if (records.isEmpty()) {
       wrong(Place.START, "the file", "it is empty", "write the names of the columns in line 1");
@@ -118,7 +137,7 @@ final class CsvTable {
     CsvText places = new CsvText(text, separator);
     List<String> names = head(cells(records.getFirst(), places));
     for (CsvRecord each : records.subList(1, records.size())) {
-      row(cells(each, places), names);
+      row(cells(each, places), names, separator);
     }
     places.open().ifPresent(this::quotes);
     if (records.size() == 1 && problems.isEmpty()) {
@@ -224,7 +243,7 @@ final class CsvTable {
     return name;
   }
 
-  private void row(List<Cell> cells, List<String> names) {
+  private void row(List<Cell> cells, List<String> names, char separator) {
     if (cells.stream().allMatch(Cell::isEmpty)) {
       return;
     }
@@ -240,10 +259,15 @@ final class CsvTable {
             cells.get(i).place(),
             Problem.quoted(cells.get(i).text()),
             "there are more cells than columns",
-            "put quotes round a cell that holds a comma");
+            "put quotes round a cell that holds a " + named(separator));
       }
     }
     rows.add(new Row(new Place(cells.getFirst().place().line(), 1), byName));
+  }
+
+  /** Where it is not the usual one, it is told that the first line chose it. */
+  private static String named(char separator) {
+    return separator == ',' ? "comma" : "semicolon, which parts the cells as in the first line";
   }
 
   private void wrong(Place place, String thing, String rule, String remedy) {

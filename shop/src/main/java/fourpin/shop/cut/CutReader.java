@@ -8,6 +8,7 @@ import fourpin.measure.Unit;
 import fourpin.plan.Finished;
 import fourpin.plan.Stock;
 import fourpin.plan.Wanted;
+import fourpin.shop.yaml.Place;
 import fourpin.shop.yaml.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,6 +24,13 @@ import java.util.stream.Collectors;
 
 /** Reads a table of parts and one of stock. Never throws for what they hold. */
 public final class CutReader {
+
+  private static final Problem SWAPPED =
+      new Problem(
+          Place.START,
+          "the two tables",
+          "they are swapped: this one has the columns of stock, the other those of parts",
+          "name the table of parts first and that of stock after it");
 
   private final Optional<Unit> bare;
   private final List<Problem> ofParts = new ArrayList<>();
@@ -73,6 +81,9 @@ public final class CutReader {
   }
 
   private Outcome read(byte[] parts, byte[] stock) {
+    if (areSwapped(CsvTable.heading(parts), CsvTable.heading(stock))) {
+      return new Outcome.Refused(List.of(SWAPPED), List.of());
+    }
     List<StockRow> stockRows = stockRows(stock);
     List<PartRow> partRows = partRows(parts);
     oneKindEach(stockRows);
@@ -89,6 +100,24 @@ public final class CutReader {
     return ofParts.isEmpty() && ofStock.isEmpty()
         ? new Outcome.Good(wanted, style)
         : new Outcome.Refused(ofParts, ofStock);
+  }
+
+  /** What else is wrong with either would be told of the wrong table. */
+  private static boolean areSwapped(Set<String> ofParts, Set<String> ofStock) {
+    Set<String> part = names(PartRow.COLUMNS);
+    Set<String> stock = names(StockRow.COLUMNS);
+    return ofStock.contains(PartRow.NAME)
+        && ofStock.stream().allMatch(name -> part.contains(name) || !stock.contains(name))
+        && ofParts.containsAll(required(StockRow.COLUMNS))
+        && ofParts.stream().allMatch(name -> stock.contains(name) || !part.contains(name));
+  }
+
+  private static Set<String> names(List<Column> columns) {
+    return columns.stream().map(Column::name).collect(Collectors.toSet());
+  }
+
+  private static Set<String> required(List<Column> columns) {
+    return names(columns.stream().filter(c -> c.need() == Column.Need.REQUIRED).toList());
   }
 
   private List<StockRow> stockRows(byte[] stock) {

@@ -4,12 +4,15 @@ import fourpin.cutting.Blank;
 import fourpin.cutting.Grain;
 import fourpin.cutting.Matched;
 import fourpin.measure.Length;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A line of the table of parts.
@@ -36,9 +39,12 @@ record PartRow(
   /** A strip by its name. */
   record Match(String name, Matched.Run run) {}
 
+  /** The column that no table of stock has. */
+  static final String NAME = "part";
+
   static final List<Column> COLUMNS =
       List.of(
-          Column.required("part"),
+          Column.required(NAME),
           Column.required("material"),
           Column.required("length"),
           Column.required("width"),
@@ -54,7 +60,14 @@ record PartRow(
   private static final Pattern MATCH = Pattern.compile("(.*\\S)\\s+(along|across)");
 
   private static final Map<String, Grain> GRAINS =
-      new TreeMap<>(Map.of("length", Grain.FIXED, "any", Grain.FREE));
+      new TreeMap<>(
+          Arrays.stream(Grain.values())
+              .collect(Collectors.toMap(PartRow::word, Function.identity())));
+
+  /** As the table writes it. */
+  static String word(Grain grain) {
+    return grain == Grain.FIXED ? "length" : "any";
+  }
 
   /**
    * The name of a strip, and behind it how the parts follow each other: along if nothing stands.
@@ -74,7 +87,7 @@ record PartRow(
 
   /** Empty where something in the line is wrong. @param number of the line among the parts */
   static Optional<PartRow> read(CsvTable.Row row, int number, Cells cells) {
-    Optional<String> name = cells.name("part", row.cell("part"));
+    Optional<String> name = cells.name(NAME, row.cell(NAME));
     Optional<String> material = cells.name("material", row.cell("material"));
     Optional<Length> length = cells.length("length", row.cell("length"), "5 mm", "8 m");
     Cell width = row.cell("width");

@@ -70,22 +70,10 @@ final class TiesReader {
   private Optional<Matched> set(List<PartRow> its) {
     PartRow first = its.getFirst();
     PartRow.Match match = first.match().orElseThrow();
-    boolean endToEnd = match.run() == Matched.Run.END_TO_END;
-    for (PartRow row : its) {
-      boolean sameWay = row.match().equals(first.match()) && row.grain() == first.grain();
-      boolean sameSize =
-          endToEnd
-              ? part(row).width().equals(part(first).width())
-              : part(row).length().equals(part(first).length());
-      if (!sameWay || !sameSize) {
-        cells.wrong(
-            "match",
-            row.line().cell("match"),
-            "parts of one strip have the same grain, and "
-                + (endToEnd ? "along it the same width" : "across it the same length"),
-            "correct the sizes, or name another strip");
-        return Optional.empty();
-      }
+    int before = cells.wrongs();
+    its.forEach(row -> together(row, first));
+    if (cells.wrongs() > before) {
+      return Optional.empty();
     }
     List<String> marks = new ArrayList<>();
     its.forEach(row -> marks.addAll(Collections.nCopies(row.count(), row.mark())));
@@ -98,6 +86,56 @@ final class TiesReader {
       return Optional.empty();
     }
     return Optional.of(new Matched("strip " + match.name(), match.run(), marks));
+  }
+
+  /** What bars a part from the strip of the first one that names it. */
+  private void together(PartRow row, PartRow first) {
+    Matched.Run run = first.match().orElseThrow().run();
+    if (!row.match().equals(first.match())) {
+      anotherWay(row, first);
+    } else if (row.grain() != first.grain()) {
+      otherGrain(row, first);
+    } else if (!sameSize(part(row), part(first), run)) {
+      cells.wrong(
+          "match",
+          row.line().cell("match"),
+          "parts of one strip have "
+              + (run == Matched.Run.END_TO_END
+                  ? "along it the same width"
+                  : "across it the same length"),
+          "correct the sizes, or name another strip");
+    }
+  }
+
+  private static boolean sameSize(Part one, Part other, Matched.Run run) {
+    return run == Matched.Run.END_TO_END
+        ? one.width().equals(other.width())
+        : one.length().equals(other.length());
+  }
+
+  private void anotherWay(PartRow row, PartRow first) {
+    cells.wrong(
+        "match",
+        row.line().cell("match"),
+        "its strip runs %s in line %d, and %s here".formatted(way(first), line(first), way(row)),
+        "write the same way in all lines of the strip, or name another strip");
+  }
+
+  private void otherGrain(PartRow row, PartRow first) {
+    cells.wrong(
+        "grain",
+        row.line().cell("grain"),
+        "parts of one strip have the same grain, which is %s in line %d, and %s here"
+            .formatted(PartRow.word(first.grain()), line(first), PartRow.word(row.grain())),
+        "write the same grain in all lines of the strip, or name another strip under match");
+  }
+
+  private static String way(PartRow row) {
+    return row.match().orElseThrow().run() == Matched.Run.END_TO_END ? "along" : "across";
+  }
+
+  private static int line(PartRow row) {
+    return row.line().place().line();
   }
 
   private void inPart(Matched set) {

@@ -55,9 +55,6 @@ public final class CutCommand extends Errand {
   /** How the names of tables end. */
   private static final String TABLE = ".csv";
 
-  /** A day. */
-  private static final int MOST_SECONDS = 86_400;
-
   /** The units of bare numbers. */
   enum BareUnit {
     inch(Unit.INCH),
@@ -107,7 +104,7 @@ public final class CutCommand extends Errand {
       description =
           "Seconds to search for, all materials together, 1 to 86400 (default: as far as a set"
               + " amount of work goes, so that the same tables give the same layouts).")
-  private Optional<Integer> seconds = Optional.empty();
+  private Optional<String> seconds = Optional.empty();
 
   @Option(
       names = "--after",
@@ -143,15 +140,7 @@ public final class CutCommand extends Errand {
   int run() {
     List<String> wrong = new ArrayList<>();
     Optional<Asked> asked = stock.isPresent() ? ofTables(stock.get(), wrong) : ofJob(wrong);
-    seconds
-        .filter(s -> s < 1 || s > MOST_SECONDS)
-        .ifPresent(
-            s ->
-                wrong.add(
-                    Problem.ofFile(
-                        "--seconds " + s,
-                        "it is from 1 to " + MOST_SECONDS,
-                        "write how many seconds to search for")));
+    Optional<Integer> time = seconds.flatMap(text -> Seconds.read(text, wrong));
     Path folder = folder();
     checkFolders(folder, wrong);
     List<Wanted> wanted =
@@ -176,7 +165,8 @@ public final class CutCommand extends Errand {
       return asked.get().code();
     }
     Job frame = asked.get().frame;
-    return Math.max(cut(frame.titled(frame.title() + nth()), wanted, folder), asked.get().code());
+    return Math.max(
+        cut(frame.titled(frame.title() + nth()), wanted, time, folder), asked.get().code());
   }
 
   private void checkFolders(Path folder, List<String> wrong) {
@@ -321,12 +311,11 @@ public final class CutCommand extends Errand {
   }
 
   /** An interrupt ends the search, and what there is by then is written. */
-  private int cut(Job frame, List<Wanted> wanted, Path folder) {
-    CutProgress progress =
-        new CutProgress(terminalToTell(), System::nanoTime, seconds, frame.unit());
+  private int cut(Job frame, List<Wanted> wanted, Optional<Integer> time, Path folder) {
+    CutProgress progress = new CutProgress(terminalToTell(), System::nanoTime, time, frame.unit());
     try (Interrupt interrupt = new Interrupt(progress::enough)) {
       ThoroughCutter.Limit limit =
-          seconds.isPresent() ? ThoroughCutter.Limit.WATCH : ThoroughCutter.Limit.WORK;
+          time.isPresent() ? ThoroughCutter.Limit.WATCH : ThoroughCutter.Limit.WORK;
       CutPlan plan = CutPlanner.plan(frame, wanted, limit, progress);
       progress.clear();
       CutSummary.of(plan).forEach(out()::println);

@@ -34,7 +34,7 @@ final class CutSummary {
             plan.materials().stream().flatMap(this::lines),
             plan.priceToBuy().map(CutSummary::toBuy).stream(),
             plan.yields().stream().map(this::line),
-            plan.findings().stream().map(CutSummary::line))
+            plan.findings().stream().flatMap(CutSummary::withCures))
         .flatMap(lines -> lines);
   }
 
@@ -101,6 +101,12 @@ final class CutSummary {
         + yield.inParts().value().text(unit)
         + " in parts, yield "
         + yield.share().value().text(unit);
+  }
+
+  private static Stream<String> withCures(Finding finding) {
+    return Stream.concat(
+        Stream.of(line(finding)),
+        finding.remedies().stream().map(cure -> "  " + Summary.cure(cure)));
   }
 
   static String line(Finding finding) {

@@ -254,11 +254,12 @@ final class Summary {
             + place(finding)
             + ": "
             + finding.what());
-    finding.remedies().forEach(r -> lines.add("      - cure: " + r.what() + cost(r)));
+    finding.remedies().forEach(r -> lines.add("      " + cure(r)));
   }
 
-  private static String cost(Finding.Remedy remedy) {
-    return remedy.cost().isEmpty() ? "" : "; cost: " + remedy.cost();
+  static String cure(Finding.Remedy remedy) {
+    String cost = remedy.cost().isEmpty() ? "" : "; cost: " + remedy.cost();
+    return "- cure: " + remedy.what() + cost;
   }
 
   private static String place(Finding finding) {

@@ -30,6 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CutReaderTest {
 
@@ -252,6 +253,11 @@ class CutReaderTest {
             p:1:28: error: column 'part': it stands twice. Leave one of them out.
             p:2:24: error: 'y': there are more cells than columns. Put quotes round a cell that holds a comma."""),
         Arguments.of(
+            "part;material;length;width\nside;ply;72 in;11 in;;x\n",
+            SHEET,
+            "p:2:23: error: 'x': there are more cells than columns. Put quotes round a cell that holds"
+                + " a semicolon, which parts the cells as in the first line."),
+        Arguments.of(
             PARTS + "\"side,ply,72 in,11 in,2,\n",
             SHEET,
             "p:2:1: error: the line: a quote is opened and not closed, or something stands after a"
@@ -262,6 +268,42 @@ class CutReaderTest {
             PARTS,
             """
             p:1:1: error: the file: it is empty. Write the names of the columns in line 1."""));
+  }
+
+  private static final String STRIPS =
+      "part,material,length,width,grain,match\n"
+          + "low,ply,300 mm,400 mm,length,m1\n"
+          + "high,ply,300 mm,400 mm,length,m1 across\n"
+          + "top,ply,300 mm,400 mm,any,m1\n"
+          + "mid,ply,300 mm,390 mm,,m1\n";
+
+  /** Each line against the first of its strip: another way, another grain, another width. */
+  @Test
+  void tellsWhatEachPartOfAStripHasOtherwise() {
+    assertThat(problems(STRIPS, "material,length,width\nply,8 ft,4 ft\n"))
+        .isEqualTo(
+            """
+            p:3:31: error: match 'm1 across': its strip runs along in line 2, and across here. Write the same way in all lines of the strip, or name another strip.
+            p:4:23: error: grain 'any': parts of one strip have the same grain, which is length in line 2, and any here. Write the same grain in all lines of the strip, or name another strip under match.
+            p:5:24: error: match 'm1': parts of one strip have along it the same width. Correct the sizes, or name another strip.""");
+  }
+
+  /** Nothing else is told, since it would be told of the wrong table. */
+  @ParameterizedTest
+  @ValueSource(strings = {STOCK + "ply,8 ft,4 ft,,x,,\n", "length;Material;width\n1 m;ply;1 m\n"})
+  void tellsOnceThatTheTablesAreSwapped(String stock) {
+    assertThat(problems(stock, STRIPS))
+        .isEqualTo(
+            "p:1:1: error: the two tables: they are swapped: this one has the columns of stock, the"
+                + " other those of parts. Name the table of parts first and that of stock after"
+                + " it.");
+  }
+
+  /** The same table twice, and one of parts whose name of that column is misspelt. */
+  @ParameterizedTest
+  @ValueSource(strings = {STRIPS, "prat,material,length,width,grain\nx,ply,1 m,1 m,any\n"})
+  void doesNotTakeOtherTablesForSwappedOnes(String parts) {
+    assertThat(problems(parts, STRIPS)).doesNotContain("swapped").contains("s:1:1: error: column");
   }
 
   /** Errors of one table hide none of the other, nor errors of one material those of another. */

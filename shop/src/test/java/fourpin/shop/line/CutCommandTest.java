@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a maker sees of a cutting without a job. */
 class CutCommandTest {
@@ -261,6 +262,74 @@ class CutCommandTest {
             """
                 .formatted(parts, stock));
     assertThat(out).doesNotExist();
+  }
+
+  /** Whatever is no number from 1 to a day's gets one message, and hides no other. */
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "abc", "1.5", "86401", "99999999999"})
+  void tellsWhatSecondsAreWithAllElseThatIsWrong(String seconds) {
+    assertThat(run(PARTS, STOCK, "--seconds", seconds, "--set", "kref=3 mm"))
+        .isEqualTo(
+            """
+            2
+            --set kref=3 mm: error: cutting has no such setting. Did you mean 'kerf'?
+            --seconds %s: error: it is a whole number from 1 to 86400. Write how many seconds to search for.
+            """
+                .formatted(seconds));
+  }
+
+  /** The lid is wider than any board and no longer; the leg is longer, and in the line after it. */
+  @Test
+  void tellsPartsWithoutAPlaceInTheOrderOfTheirLinesWithTheirCures() throws IOException {
+    Path parts = shop.resolve("parts.csv");
+    Path stock = shop.resolve("stock.csv");
+    Files.writeString(
+        parts,
+        """
+        part,material,length,width,grain,match,together
+        lid,ash,900 mm,400 mm,length,,
+        leg,ash,2500 mm,90 mm,length,,
+        low,ply,900 mm,300 mm,length,m1,
+        high,ply,1700 mm,300 mm,length,m1,
+        door,ply,600 mm,300 mm,any,,g
+        slab,ply,2600 mm,300 mm,any,,g
+        """);
+    Files.writeString(
+        stock,
+        """
+        material,kind,length,width,price
+        ash,board,2 m,150 mm,9
+        ply,sheet,2440 mm,1220 mm,40
+        """);
+    Path out = shop.resolve("out");
+    assertThat(run(parts, stock, "--out", out))
+        .isEqualTo(
+            """
+            1
+            ash, boards, cut to length and width: no part has a place
+            ply, sheets: no part has a place
+            error: 1 of line 1 lid can't be cut from ash: it is wider than any of the stock, trimmed (it is 900 x 400 mm, the largest of the stock 2000 x 150 mm, trimmed 1950 x 150 mm, and 147 mm wide where it is ripped)
+              - cure: glue it up from strips, edge to edge: write their least and greatest width under glue-up in the table of parts, as in 2 in..4 1/2 in; cost: time
+              - cure: state more or larger stock of ash; cost: its price
+              - cure: make it smaller, or divide it; cost: looks
+            error: 1 of line 2 leg can't be cut from ash: it is longer than any of the stock, trimmed (it is 2500 x 90 mm, the largest of the stock 2000 x 150 mm, trimmed 1950 x 150 mm, and 147 mm wide where it is ripped)
+              - cure: state more or larger stock of ash; cost: its price
+              - cure: make it smaller, or divide it; cost: looks
+            error: 1 of line 3 low can't be cut from ply: its strip m1 is longer than any of the stock, trimmed (with the kerfs between its parts it is 2603.2 x 300 mm, the largest of the stock 2440 x 1220 mm, trimmed 2430 x 1210 mm)
+              - cure: state more or larger stock of ply; cost: its price
+              - cure: make it smaller, or divide it; cost: looks
+            error: 1 of line 4 high can't be cut from ply: its strip m1 is longer than any of the stock, trimmed (with the kerfs between its parts it is 2603.2 x 300 mm, the largest of the stock 2440 x 1220 mm, trimmed 2430 x 1210 mm)
+              - cure: state more or larger stock of ply; cost: its price
+              - cure: make it smaller, or divide it; cost: looks
+            error: 1 of line 5 door can't be cut from ply: it has to share a sheet with line 6 slab, which can't be cut: it is longer than any of the stock, trimmed (it is 2600 x 300 mm, the largest of the stock 2440 x 1220 mm, trimmed 2430 x 1210 mm)
+              - cure: state more or larger stock of ply; cost: its price
+              - cure: make it smaller, or divide it; cost: looks
+            error: 1 of line 6 slab can't be cut from ply: it is longer than any of the stock, trimmed (it is 2600 x 300 mm, the largest of the stock 2440 x 1220 mm, trimmed 2430 x 1210 mm)
+              - cure: state more or larger stock of ply; cost: its price
+              - cure: make it smaller, or divide it; cost: looks
+            The cutting is in %s.
+            """
+                .formatted(out));
   }
 
   /** As the tables themselves name them. */
