@@ -96,9 +96,9 @@ final class JointFindings {
     List<Remedy> remedies = new ArrayList<>();
     remedies.add(
         new Remedy(
-            "let the ends into dadoes, which carry by wood on wood: joints: %s: dado"
-                .formatted(key()),
-            "a dado in each side"));
+            "let the ends into %1$s, which carry by wood on wood: joints: %2$s: %3$s"
+                .formatted(cuts(), key(), cut()),
+            "a %s in each side".formatted(cut())));
     spacing(needed)
         .ifPresent(
             apart ->
@@ -165,6 +165,15 @@ final class JointFindings {
       case TOP -> "top";
       default -> "fixed-shelves";
     };
+  }
+
+  /** What may hold it: beyond a top the sides have no wood; other ends lie off theirs. */
+  private String cut() {
+    return role() == Part.Role.TOP ? "rabbet" : "dado";
+  }
+
+  private String cuts() {
+    return role() == Part.Role.TOP ? "rabbets" : "dadoes";
   }
 
   private String names() {

@@ -231,6 +231,36 @@ class JointTest {
         .allMatch(what -> what.contains(words));
   }
 
+  /** A top lies at the end of the sides, where a rabbet fits and a dado does not. */
+  @Test
+  void aTopIsToldTheJointThatHoldsIt() {
+    Consumer<CaseDraft> butt =
+        d -> {
+          d.topJoint = CaseDraft.joint(Joint.Kind.BUTT, "1/4");
+          topLoaded(d, 1.5);
+        };
+    assertThat(ofTop(of(butt)).remedies())
+        .extracting(Finding.Remedy::what)
+        .anyMatch(what -> what.endsWith("joints: top: rabbet"))
+        .noneMatch(what -> what.contains("dado"));
+    Strength cured = of(butt.andThen(d -> d.topJoint = CaseDraft.joint(Joint.Kind.RABBET, "3/8")));
+    assertThat(ofKind(cured, "joint-carries")).isEmpty();
+  }
+
+  private static Finding ofTop(Strength strength) {
+    return ofKind(strength, "joint-carries").stream()
+        .filter(f -> f.what().startsWith("the top"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static void topLoaded(CaseDraft draft, double newtonEachMm) {
+    draft.settings =
+        draft.settings.with(
+            Setting.TOP_LOAD,
+            new SettingValue.OfLoad(Quantity.of(newtonEachMm, QuantityUnit.LINE_LOAD)));
+  }
+
   @Test
   void aShallowDadoCrushesUnderALoadOfStone() {
     Strength strength =
