@@ -6,6 +6,7 @@ import fourpin.casework.Finding.Severity;
 import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.casework.Place;
+import fourpin.job.CaseOrder;
 import fourpin.job.Job;
 import fourpin.job.Setting;
 import fourpin.measure.Figure;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Fixed shelves, bottoms and tops whose joints carry more than wood and screws are allowed. */
 final class JointFindings {
@@ -47,19 +49,38 @@ final class JointFindings {
         : Optional.of(
             finding(
                 isEnd() ? Severity.DOUBT : Severity.ERROR,
-                "%s: %sthe end presses on its dado with %s; %s are allowed"
+                "%s: %sthe end presses on its %s with %s; %s are allowed"
                     .formatted(
                         names(),
                         lying(figures.pressing()),
+                        cut(),
                         text(pressure, allowed),
                         text(allowed, pressure)),
                 List.of(pressure, allowed),
-                List.of(
-                    new Remedy(
-                        "cut the dadoes so many times deeper: "
-                            + Math.ceil(10 * value(pressure) / value(allowed)) / 10,
-                        "less wood behind them; longer shelves"),
-                    cleat())));
+                Stream.concat(deeper(), Stream.of(cleat())).toList()));
+  }
+
+  /** Such that it holds, as a job file writes it; nothing where that leaves too little wood. */
+  private Stream<Remedy> deeper() {
+    double needed = figures.depth() * value(figures.bearing()) / value(figures.allowedBearing());
+    double step = (job.unit() == Unit.INCH ? Length.inches(1, 16) : Length.mm(1)).mm();
+    long steps = (long) Math.ceil(needed / step);
+    return steps * step > deepest() ? Stream.of() : Stream.of(deeper(steps));
+  }
+
+  /** Half the panel, which the shelves of two bays share where a partition stands between, mm. */
+  private double deepest() {
+    boolean shared = role() == Part.Role.FIXED_SHELF && order().bays().size() > 1;
+    double half = job.material(order().material()).thickness().mm() / 2;
+    return shared ? half / 2 : half;
+  }
+
+  private Remedy deeper(long steps) {
+    Length deep = job.unit() == Unit.INCH ? Length.inches(steps, 16) : Length.mm(steps);
+    String text = job.style().text(deep);
+    return new Remedy(
+        "cut them %s deep: joints: %s: {kind: %s, depth: %s}".formatted(text, key(), cut(), text),
+        "less wood behind them; a longer part");
   }
 
   /** Over both codes it fails; over one of them it is a doubt. */
@@ -133,10 +154,12 @@ final class JointFindings {
   }
 
   private boolean sidesMove() {
-    return job.cases().stream()
-        .filter(order -> order.name().equals(caseName))
-        .map(order -> job.material(order.material()).of())
-        .anyMatch(of -> Reference.movement().find(of).isPresent());
+    String of = job.material(order().material()).of();
+    return Reference.movement().find(of).isPresent();
+  }
+
+  private CaseOrder order() {
+    return job.cases().stream().filter(o -> o.name().equals(caseName)).findFirst().orElseThrow();
   }
 
   private Finding finding(
