@@ -45,23 +45,10 @@ final class KickBottoms {
   private final Settings settings;
 
   /** Of bays alike once; whoever looks into cures may do so at the same time. */
-  private final Map<Loaded, Answer> bent = new ConcurrentHashMap<>();
+  private final Map<Loaded, BottomAnswer> bent = new ConcurrentHashMap<>();
 
   /** What is bent, and what it carries along it besides its own weight, N/mm. */
   private record Loaded(BottomPlate plate, double line, List<BottomLoad> ways) {}
-
-  /** How its load lies when it sags most, and by how much, mm. */
-  private record Sag(BottomLoad of, double mm) {}
-
-  /** Of all ways in which it is loaded. */
-  private record Answer(Sag sag, BottomStress.Most stress) {
-
-    static Answer more(Answer one, Answer other) {
-      return new Answer(
-          other.sag().mm() > one.sag().mm() ? other.sag() : one.sag(),
-          other.stress().mpa() > one.stress().mpa() ? other.stress() : one.stress());
-    }
-  }
 
   KickBottoms(Job job, BuiltCase built) {
     this.job = job;
@@ -130,11 +117,11 @@ final class KickBottoms {
     return bay.clear().size(Axis.X).mm();
   }
 
-  private Sag sag(BaySpace bay) {
+  private BottomAnswer.Sag sag(BaySpace bay) {
     return most(bay).sag();
   }
 
-  private Answer most(BaySpace bay) {
+  private BottomAnswer most(BaySpace bay) {
     return most(bay, plate(bay));
   }
 
@@ -142,7 +129,7 @@ final class KickBottoms {
     return BottomPlate.of(job, built, span(bay), thickness, back);
   }
 
-  private Answer most(BaySpace bay, BottomPlate plate) {
+  private BottomAnswer most(BaySpace bay, BottomPlate plate) {
     Length depth = bottom().box().size(Axis.Y);
     List<BottomLoad> ways = BottomLoad.all(LoadCases.of(built.order(), bay.number(), depth));
     return bent.computeIfAbsent(
@@ -150,22 +137,21 @@ final class KickBottoms {
   }
 
   /** Of those that sag it alike, the first. */
-  private static Answer most(Loaded of) {
+  private static BottomAnswer most(Loaded of) {
     Plate plate = of.plate().plate();
     MirroredPlate solver = new MirroredPlate(plate, PlateSolver.PARTS);
     return of.ways().stream()
         .map(way -> answer(of, way, plate, solver))
-        .reduce(Answer::more)
+        .reduce(BottomAnswer::more)
         .orElseThrow();
   }
 
-  private static Answer answer(Loaded of, BottomLoad way, Plate plate, MirroredPlate solver) {
+  private static BottomAnswer answer(Loaded of, BottomLoad way, Plate plate, MirroredPlate solver) {
     BottomPlate bottom = of.plate();
     List<PlateLoad> all = new ArrayList<>(List.of(plate.evenly(bottom.own() / bottom.depth())));
     way.on(of.line(), 0, bottom.length(), bottom.behind()).ifPresent(all::add);
     Bent under = solver.under(all).orElseThrow();
-    return new Answer(
-        new Sag(way, BottomPlate.most(under)), new BottomStress.Most(way, bottom.stress(under)));
+    return BottomAnswer.of(way, BottomPlate.most(under), () -> bottom.stress(under));
   }
 
   private Figure load(BaySpace bay) {
@@ -191,7 +177,7 @@ final class KickBottoms {
   }
 
   private Figure now(BaySpace bay) {
-    Sag sag = sag(bay);
+    BottomAnswer.Sag sag = sag(bay);
     return new Figure(
         id(bay, "sag"),
         "sag of the bottom of bay %s between the uprights, behind the kick, %s, the load %s"
@@ -225,7 +211,7 @@ final class KickBottoms {
   }
 
   private Finding sags(BaySpace bay) {
-    Sag most = sag(bay);
+    BottomAnswer.Sag most = sag(bay);
     Quantity now = mm(most.mm());
     Quantity years = mm(most.mm() * creep().number());
     Quantity first = mm(limit(bay, Setting.SAG_LIMIT));
@@ -261,7 +247,7 @@ final class KickBottoms {
   }
 
   private Remedy kickBehind(BaySpace bay) {
-    Answer answer = then(bay, thickness(), Hold.HINGED);
+    BottomAnswer answer = then(bay, thickness(), Hold.HINGED);
     double then = answer.sag().mm();
     return new Remedy(
         "stand a second kick board under its back edge from side to side, and set behind-kick to board: it then sags %s, %s"
@@ -284,15 +270,15 @@ final class KickBottoms {
                     "wood and weight"));
   }
 
-  private Answer as(BaySpace bay, double thickness) {
+  private BottomAnswer as(BaySpace bay, double thickness) {
     return then(bay, thickness, BottomPlate.back(built));
   }
 
-  private Answer then(BaySpace bay, double thickness, Hold back) {
+  private BottomAnswer then(BaySpace bay, double thickness, Hold back) {
     return most(bay, plate(bay, thickness, back));
   }
 
-  private boolean holds(BaySpace bay, Answer then) {
+  private boolean holds(BaySpace bay, BottomAnswer then) {
     return holds(bay, then.sag().mm()) && stress(bay, plate(bay)).holds(then.stress());
   }
 

@@ -43,20 +43,7 @@ final class PartitionedBottom {
   private final BuiltCase built;
   private final Settings settings;
   private final PartitionFeet feet;
-  private final Lazy<Answer> most;
-
-  /** How the load lies when it sags most, and by how much, mm. */
-  private record Sag(BottomLoad of, double mm) {}
-
-  /** Of all ways in which it is loaded. */
-  private record Answer(Sag sag, BottomStress.Most stress) {
-
-    static Answer more(Answer one, Answer other) {
-      return new Answer(
-          other.sag().mm() > one.sag().mm() ? other.sag() : one.sag(),
-          other.stress().mpa() > one.stress().mpa() ? other.stress() : one.stress());
-    }
-  }
+  private final Lazy<BottomAnswer> most;
 
   /**
    * @param feet what its partitions bring down
@@ -92,7 +79,7 @@ final class PartitionedBottom {
     return all;
   }
 
-  private Sag sag() {
+  private BottomAnswer.Sag sag() {
     return most.get().sag();
   }
 
@@ -133,12 +120,12 @@ final class PartitionedBottom {
   }
 
   /** Bays and partitions loaded alike, in each way that is known in some bay. */
-  private Answer most(double thickness, Hold back) {
+  private BottomAnswer most(double thickness, Hold back) {
     BottomPlate plate = BottomPlate.of(job, built, length(), thickness, back);
     PlateSolver solver = new PlateSolver(plate.plate());
     return ways().stream()
         .map(way -> answer(plate, solver, way))
-        .reduce(Answer::more)
+        .reduce(BottomAnswer::more)
         .orElseThrow();
   }
 
@@ -150,13 +137,13 @@ final class PartitionedBottom {
     return BottomLoad.all(LoadCases.of(built.order(), bay.number(), bottom().box().size(Axis.Y)));
   }
 
-  private Answer answer(BottomPlate plate, PlateSolver solver, BottomLoad way) {
+  private BottomAnswer answer(BottomPlate plate, PlateSolver solver, BottomLoad way) {
     List<PlateLoad> loads = new ArrayList<>();
     loads.add(plate.plate().evenly(plate.own() / plate.depth()));
     built.bays().forEach(bay -> on(bay, plate, way).ifPresent(loads::add));
     feet.feet().forEach(foot -> loads.addAll(under(foot, plate, way)));
     BentPlate bent = solver.under(loads).orElseThrow();
-    return new Answer(new Sag(way, most(bent)), new BottomStress.Most(way, plate.stress(bent)));
+    return BottomAnswer.of(way, most(bent), () -> plate.stress(bent));
   }
 
   private double most(BentPlate bent) {
@@ -290,7 +277,7 @@ final class PartitionedBottom {
   }
 
   private Remedy kickBehind() {
-    Answer answer = most(thickness(), Hold.HINGED);
+    BottomAnswer answer = most(thickness(), Hold.HINGED);
     double then = answer.sag().mm();
     boolean holds = holds(then) && stress().holds(answer.stress());
     return new Remedy(

@@ -20,6 +20,15 @@ final class Hermite {
 
   private Hermite() {}
 
+  /** All four, or their derivatives, as {@link #shape}. */
+  static double[] shapes(int derivative, double at, double side) {
+    double[] shapes = new double[SHAPES];
+    for (int shape = 0; shape < SHAPES; shape++) {
+      shapes[shape] = shape(shape, derivative, at, side);
+    }
+    return shapes;
+  }
+
   /**
    * One shape or its derivative.
    *

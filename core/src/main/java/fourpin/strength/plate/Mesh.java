@@ -99,13 +99,13 @@ final class Mesh {
     int row = y.space(atY);
     double s = (atX - x.start(column)) / x.side(column);
     double t = (atY - y.start(row)) / y.side(row);
+    double[] alongX = Hermite.shapes(derivativeX, s, x.side(column));
+    double[] alongY = Hermite.shapes(derivativeY, t, y.side(row));
     int[] unknowns = new int[SHAPES];
     double[] factors = new double[SHAPES];
     for (int shape = 0; shape < SHAPES; shape++) {
       unknowns[shape] = unknown(column, row, shape);
-      factors[shape] =
-          Hermite.shape(shape / Hermite.SHAPES, derivativeX, s, x.side(column))
-              * Hermite.shape(shape % Hermite.SHAPES, derivativeY, t, y.side(row));
+      factors[shape] = alongX[shape / Hermite.SHAPES] * alongY[shape % Hermite.SHAPES];
     }
     return new Weights(unknowns, factors);
   }
