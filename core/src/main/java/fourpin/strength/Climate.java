@@ -19,6 +19,8 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.reference.Reference;
+import fourpin.reference.Substance;
+import fourpin.reference.Substance.Family;
 import fourpin.reference.WoodMovement;
 import fourpin.strength.wood.Moisture;
 import fourpin.strength.wood.Moisture.Way;
@@ -28,6 +30,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** How solid parts of one case move over the year of its place; along the grain hardly at all. */
@@ -158,7 +161,7 @@ final class Climate {
             + " is service class "
             + air.number()
             + " of EN 1995-1-1, if it is so damp for more than a few weeks a year: "
-            + creeps()
+            + creeps(air)
             + boards(unfit),
         List.of(),
         Place.of(built.order().name(), "B", built.part("B").box()),
@@ -166,19 +169,27 @@ final class Climate {
             new Remedy("dry the place, and set humidity-high to what it then is", "a dehumidifier"),
             new Remedy(
                 "take boards that are sold for damp rooms (EN 312, EN 622 and EN 636 name them: from"
-                    + " memory), and set creep-rule: eurocode, or creep-panel and creep-solid to what"
+                    + " memory), and set "
+                    + (isByEurocode()
+                        ? "creep-rule: handbook with creep-panel and creep-solid as"
+                        : "creep-rule: eurocode, or creep-panel and creep-solid to what")
                     + " their makers tell for such air",
                 "dearer boards")));
   }
 
-  /** What Eurocode 5 has carry no load that stays in such air; backs carry none. */
+  /** What Eurocode 5 has carry no load that stays in such air. */
   private List<String> unfit(ServiceClass air) {
+    return whereOf(of -> EurocodeMargins.duration(of, air).isEmpty());
+  }
+
+  /** Of which there is a part of the case; backs carry no load. */
+  private List<String> whereOf(Predicate<Substance> others) {
     return built.parts().stream()
         .filter(part -> part.role() != Part.Role.BACK)
         .map(Part::material)
         .distinct()
         .map(job::material)
-        .filter(of -> EurocodeMargins.duration(Matters.substance(of), air).isEmpty())
+        .filter(of -> others.test(Matters.substance(of)))
         .map(of -> "'" + of.name() + "' (" + of.of() + ")")
         .toList();
   }
@@ -190,11 +201,20 @@ final class Climate {
             .formatted(String.join(", ", unfit));
   }
 
-  private String creeps() {
-    return settings.choice(Setting.CREEP_RULE).equals("eurocode")
-        ? "sags after years count that wood and panels creep more there"
-        : "wood and panels creep more there than sags after years count, unless creep-panel and"
-            + " creep-solid are of such air";
+  private boolean isByEurocode() {
+    return settings.choice(Setting.CREEP_RULE).equals("eurocode");
+  }
+
+  private String creeps(ServiceClass air) {
+    List<String> beyond =
+        whereOf(of -> of.family() != Family.GLASS && Matters.creepingAs(of.family(), air) != air);
+    return !isByEurocode()
+        ? "wood and panels creep more there than sags after years count, unless creep-panel and"
+            + " creep-solid are of such air"
+        : beyond.isEmpty()
+            ? "sags after years count that wood and panels creep more there"
+            : "Eurocode 5 has no factor for %s in such air: sags after years count that of the dampest air that it has one for, and come out too small"
+                .formatted(String.join(", ", beyond));
   }
 
   private Finding jams(Part shelf, Length play) {

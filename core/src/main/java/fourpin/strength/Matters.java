@@ -255,16 +255,28 @@ final class Matters {
         : handbook(family, settings);
   }
 
-  /** Boards that are not for air so damp have the factor of the dampest air they are for. */
+  /** The row and its class are named, since it may be that of drier air. */
   private static Sourced eurocode(Family family, ServiceClass air) {
-    String row = "eurocode, " + family.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    CreepFactor factor =
-        Arrays.stream(ServiceClass.values())
-            .filter(upTo -> upTo.compareTo(air) <= 0)
-            .flatMap(upTo -> Reference.creep().find(row + upTo.inNames()).stream())
-            .reduce((_, damper) -> damper)
-            .orElseThrow();
-    return new Sourced(Quantity.of(factor.totalOverFirst(), QuantityUnit.RATIO), factor.source());
+    ServiceClass counted = creepingAs(family, air);
+    CreepFactor factor = Reference.creep().get(eurocode(family) + counted.inNames());
+    Source of = factor.source();
+    String beyond = counted == air ? "" : "; no factor for service class " + air.number();
+    return new Sourced(
+        Quantity.of(factor.totalOverFirst(), QuantityUnit.RATIO),
+        new Source(of.title(), of.place() + ", " + factor.condition() + beyond, of.standing()));
+  }
+
+  /** Boards that are not for air so damp have the factor of the dampest air they are for. */
+  static ServiceClass creepingAs(Family family, ServiceClass air) {
+    return Arrays.stream(ServiceClass.values())
+        .filter(upTo -> upTo.compareTo(air) <= 0)
+        .filter(upTo -> Reference.creep().find(eurocode(family) + upTo.inNames()).isPresent())
+        .reduce((_, damper) -> damper)
+        .orElseThrow();
+  }
+
+  private static String eurocode(Family family) {
+    return "eurocode, " + family.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private static Sourced handbook(Family family, Settings settings) {

@@ -17,6 +17,7 @@ import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.job.Settings;
 import fourpin.measure.Figure;
+import fourpin.measure.Source;
 import fourpin.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,9 +62,17 @@ class ClimateTest {
 
   /** A case all of one material. */
   private static Strength allOf(String substance, double dampest) {
+    return allOf(substance, dampest, "handbook");
+  }
+
+  private static Strength allOf(String substance, double dampest, String creepRule) {
     CaseDraft draft = new CaseDraft();
     draft.bays = List.of(SampleJobs.bay(1));
-    draft.settings = draft.settings.with(Setting.HUMIDITY_HIGH, new SettingValue.OfNumber(dampest));
+    draft.settings =
+        draft
+            .settings
+            .with(Setting.HUMIDITY_HIGH, new SettingValue.OfNumber(dampest))
+            .with(Setting.CREEP_RULE, new SettingValue.OfChoice(creepRule));
     Job job = SampleJobs.job(draft.order());
     List<Material> materials = new ArrayList<>(job.materials());
     materials.set(0, SampleJobs.sheet("ply", substance, "3/4", "23/32"));
@@ -131,6 +140,45 @@ class ClimateTest {
             .with(Setting.HUMIDITY_HIGH, new SettingValue.OfNumber(dampest));
     assertThat(Matters.creep(SampleJobs.board("shelves", wood, "3/4"), settings).number())
         .isCloseTo(factor, within(1e-9));
+  }
+
+  /** EN 1995-1-1:2004, Table 3.2, has no MDF in service class 3 (from memory); it has plywood. */
+  @ParameterizedTest
+  @CsvSource({
+    "'plywood, veneer core', 90, 'k_def, service class 3', , 'sags after years count that'",
+    "MDF, 80, 'MDF.HLS, service class 2', , 'sags after years count that'",
+    "MDF, 90, 'MDF.HLS, service class 2', 'no factor for service class 3', 'no factor for ''ply'' (MDF)'"
+  })
+  void creepNamesTheAirThatItsFactorIsOf(
+      String of, double dampest, String row, String beyond, String told) {
+    Strength strength = allOf(of, dampest, "eurocode");
+    String place = creepOf(strength).place();
+    assertThat(place).contains(row);
+    assertThat(place.contains("no factor for service class")).isEqualTo(beyond != null);
+    assertThat(ofKind(strength, "damp-place")).hasSize(1);
+    assertThat(ofKind(strength, "damp-place"))
+        .allMatch(f -> f.what().contains(told))
+        .allMatch(f -> f.what().contains("count that wood") == (beyond == null));
+  }
+
+  private static Source creepOf(Strength strength) {
+    return strength.shelves().getFirst().sagYears().inputs().stream()
+        .filter(input -> input.symbol().equals("k"))
+        .map(Figure.Input::source)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** A setting that is in force already cures nothing. */
+  @ParameterizedTest
+  @CsvSource({"handbook, true", "eurocode, false"})
+  void theRuleOfCreepIsAdvisedWhereItIsAnother(String rule, boolean advised) {
+    assertThat(ofKind(allOf("MDF", 80, rule), "damp-place"))
+        .flatMap(Finding::remedies)
+        .extracting(Finding.Remedy::what)
+        .filteredOn(what -> what.contains("creep-panel"))
+        .hasSize(1)
+        .allMatch(what -> what.contains("creep-rule: eurocode") == advised);
   }
 
   /**
