@@ -31,6 +31,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -192,17 +194,38 @@ class LayoutsTest {
             plan.materials().stream().map(m -> m.material().name()).toList());
   }
 
+  /**
+   * The cases of the reading room from plywood in six sizes at odd prices: so many sums of sheets
+   * lie between the least known and the best found that the search goes on, ever to find a better
+   * one, where one size is soon proven.
+   */
+  private static String hardToProve() {
+    String one = "    - material: oak-ply\n      length: 96\n      width: 48\n      price: 128\n";
+    String other = "    - material: oak-ply\n      length: %s\n      width: %s\n      price: %s\n";
+    assertThat(Caller.readingRoom()).containsOnlyOnce(one);
+    String sizes =
+        Stream.of(
+                "96 48 127.93",
+                "97 49 131.71",
+                "120 60 197.57",
+                "84 36 86.41",
+                "108 42 123.19",
+                "90 54 133.37")
+            .map(size -> other.formatted((Object[]) size.split(" ")))
+            .collect(Collectors.joining());
+    return Caller.readingRoom().replace(one, sizes);
+  }
+
   @Test
   void aSearchIsBegunOnceEndedByAPressAndItsFilesComeOut() throws IOException {
     try (Caller caller = Caller.at(folder)) {
-      String job = caller.bring(Caller.readingRoom());
+      String job = caller.bring(hardToProve());
       assertThat(caller.get(job + "/layouts.zip").statusCode()).isEqualTo(404);
       HttpResponse<String> begun = caller.submit(job + "/layouts", "seconds", "1800");
       assertThat(begun.statusCode()).isEqualTo(303);
       assertThat(caller.submit(job + "/layouts", "seconds", "10").statusCode()).isEqualTo(409);
       String page = ended(caller, job);
-      assertThat(page)
-          .containsPattern("The search is done\\.|Stopped before its time, after \\d+ s\\.");
+      assertThat(page).containsPattern("Stopped before its time, after \\d+ s\\.");
       assertThat(new String(caller.bytes(job + "/layouts.zip"), StandardCharsets.ISO_8859_1))
           .startsWith("PK")
           .contains("cutting.pdf");
