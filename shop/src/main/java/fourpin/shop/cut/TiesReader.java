@@ -117,7 +117,7 @@ final class TiesReader {
     cells.wrong(
         "match",
         row.line().cell("match"),
-        "its strip runs %s in line %d, and %s here".formatted(way(first), line(first), way(row)),
+        "its strip runs " + way(first) + " in line " + line(first) + ", and " + way(row) + " here",
         "write the same way in all lines of the strip, or name another strip");
   }
 
@@ -125,8 +125,13 @@ final class TiesReader {
     cells.wrong(
         "grain",
         row.line().cell("grain"),
-        "parts of one strip have the same grain, which is %s in line %d, and %s here"
-            .formatted(PartRow.word(first.grain()), line(first), PartRow.word(row.grain())),
+        "parts of one strip have the same grain, which is "
+            + PartRow.word(first.grain())
+            + " in line "
+            + line(first)
+            + ", and "
+            + PartRow.word(row.grain())
+            + " here",
         "write the same grain in all lines of the strip, or name another strip under match");
   }
 

@@ -220,12 +220,14 @@ public final class CutCommand extends Errand {
 
   private static String bought(String material, Stock stock) {
     int count = stock.count().orElseThrow();
-    return "%s: %d of '%s' from the earlier layouts %s as bought and whole."
-        .formatted(
-            material,
-            count,
-            Stock.stated(stock.name()),
-            count == 1 ? "has no note, and counts" : "have no note, and count");
+    return material
+        + ": "
+        + count
+        + " of '"
+        + Stock.stated(stock.name())
+        + "' from the earlier layouts "
+        + (count == 1 ? "has no note, and counts" : "have no note, and count")
+        + " as bought and whole.";
   }
 
   /** Of a job, with its settings and its stock. */
