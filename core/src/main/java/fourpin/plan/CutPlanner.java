@@ -12,8 +12,7 @@ import fourpin.plan.MaterialPlan.StockLayout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -74,7 +73,8 @@ public final class CutPlanner {
    * The same, for somebody who looks on.
    *
    * @param limit what ends a search
-   * @param watch hears of better layouts, and may end a search
+   * @param watch hears of better layouts, and may end a search; where it is the limit, searches for
+   *     several materials take turns by its clock
    */
   public static CutPlan plan(
       Job frame, List<Wanted> wanted, ThoroughCutter.Limit limit, CutWatch watch) {
@@ -83,7 +83,7 @@ public final class CutPlanner {
         wanted.stream()
             .map(each -> new StockCutter(frame.settings(), frame.style(), each, search))
             .toList();
-    List<StockCutter.Cut> cuts = cuts(wanted, cutters);
+    List<StockCutter.Cut> cuts = cuts(wanted, cutters, search);
     List<CutMaterial> materials = new ArrayList<>();
     List<Yield> yields = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
@@ -104,18 +104,26 @@ public final class CutPlanner {
         figures(materials, yields));
   }
 
-  /**
-   * Few parts first, since what time a search leaves goes to those after it, and few parts seldom
-   * take all of theirs.
-   */
-  private static List<StockCutter.Cut> cuts(List<Wanted> wanted, List<StockCutter> cutters) {
-    Map<Integer, StockCutter.Cut> cuts = new TreeMap<>();
-    int later = (int) cutters.stream().filter(StockCutter::hasStock).count();
-    for (int i : fewestPartsFirst(wanted)) {
-      later -= cutters.get(i).hasStock() ? 1 : 0;
-      cuts.put(i, cutters.get(i).cut(later));
-    }
-    return List.copyOf(cuts.values());
+  /** Few parts first: their answers are soon there. */
+  private static List<StockCutter.Cut> cuts(
+      List<Wanted> wanted, List<StockCutter> cutters, StockCutter.Search search) {
+    List<Integer> order = fewestPartsFirst(wanted);
+    List<StockCutter.Cut> done = inTurns(order.stream().map(cutters::get).toList(), search);
+    return IntStream.range(0, wanted.size()).mapToObj(i -> done.get(order.indexOf(i))).toList();
+  }
+
+  /** Where time is the limit, it is shared; work needs no sharing. */
+  private static List<StockCutter.Cut> inTurns(
+      List<StockCutter> cutters, StockCutter.Search search) {
+    return switch (search.limit()) {
+      case WORK -> cutters.stream().map(cutter -> cutter.cut(Turns.Turn.ALONE)).toList();
+      case WATCH ->
+          Turns.take(cutters.stream().map(CutPlanner::search).toList(), search.watch()::nanos);
+    };
+  }
+
+  private static Function<Turns.Turn, StockCutter.Cut> search(StockCutter cutter) {
+    return cutter::cut;
   }
 
   private static List<Integer> fewestPartsFirst(List<Wanted> wanted) {

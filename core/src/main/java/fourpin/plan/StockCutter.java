@@ -106,19 +106,14 @@ final class StockCutter {
   /** What came of one material. */
   record Cut(List<StockLayout> layouts, List<StockUse> stock, List<Finding> findings) {}
 
-  /** Whether there is anything to lay out on. */
-  boolean hasStock() {
+  private boolean hasStock() {
     return !wanted.stock().isEmpty();
   }
 
-  /**
-   * Lays everything out, once.
-   *
-   * @param later other materials that come after this
-   */
-  Cut cut(int later) {
+  /** Lays everything out, once. */
+  Cut cut(Turns.Turn turn) {
     if (hasStock()) {
-      cut(lot(), later);
+      cut(lot(), turn);
     } else {
       noStock();
     }
@@ -149,7 +144,7 @@ final class StockCutter {
         .orElse(saw);
   }
 
-  private void cut(Lot lot, int later) {
+  private void cut(Lot lot, Turns.Turn turn) {
     SheetProblem problem = new SheetProblem(wanted.parts(), sheets(), lot.saw, wanted.ties());
     Merit.Aims aims = aims(settings);
     LayoutFigures figures =
@@ -165,7 +160,7 @@ final class StockCutter {
             .map(FoundLayouts.Found::layout)
             .orElseGet(
                 () ->
-                    new ThoroughCutter(aims, search.limit, search.watch.begin(figures, later))
+                    new ThoroughCutter(aims, search.limit, turn.of(search.watch.begin(figures)))
                         .cut(problem));
     check(problem, layout);
     layout.patterns().forEach(p -> taken.merge(p.sheet().name(), (long) p.quantity(), Long::sum));

@@ -56,7 +56,8 @@ final class StockPlanner {
   }
 
   private MaterialPlan plan(Wanted wanted) {
-    StockCutter.Cut cut = new StockCutter(job.settings(), job.style(), wanted, search).cut(0);
+    StockCutter.Cut cut =
+        new StockCutter(job.settings(), job.style(), wanted, search).cut(Turns.Turn.ALONE);
     findings.addAll(
         new DividedBacks(job).cured(cut.findings(), wanted.material(), d -> trial(d, wanted)));
     return new MaterialPlan(job.material(wanted.material()), cut.layouts(), cut.stock());
@@ -67,7 +68,10 @@ final class StockPlanner {
     StockPlanner planner = new StockPlanner(other, FoundLayouts.NONE);
     return planner.wanted(DividedBacks.cutList(other)).stream()
         .filter(w -> w.material().equals(of.material()))
-        .map(w -> new StockCutter(other.settings(), other.style(), w, planner.search).cut(0))
+        .map(
+            w ->
+                new StockCutter(other.settings(), other.style(), w, planner.search)
+                    .cut(Turns.Turn.ALONE))
         .flatMap(cut -> cut.findings().stream())
         .toList();
   }

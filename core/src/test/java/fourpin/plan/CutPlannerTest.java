@@ -28,6 +28,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Layouts worked out by hand: kerf 1/8, sheets trimmed by 1/4 all round, boards by 1 at the ends.
@@ -115,22 +117,32 @@ class CutPlannerTest {
     assertThat(plan.complete()).isTrue();
   }
 
-  /** What time a search leaves goes to those after it; the plan keeps the order of the job. */
-  @Test
-  void materialsOfFewPartsAreLaidOutFirst() {
+  /** The plan keeps the order of the job, whether its searches follow each other or take turns. */
+  @ParameterizedTest
+  @EnumSource(ThoroughCutter.Limit.class)
+  void materialsOfFewPartsAreLaidOutFirst(ThoroughCutter.Limit limit) {
     List<String> begun = new ArrayList<>();
     CutWatch watch =
-        (lot, later) -> {
-          begun.add(lot.what() + ", then " + later);
-          return Watch.NOBODY;
+        new CutWatch() {
+          private long now;
+
+          @Override
+          public Watch begin(LayoutFigures lot) {
+            begun.add(lot.what());
+            return Watch.NOBODY;
+          }
+
+          @Override
+          public long nanos() {
+            return now += Turns.TURN;
+          }
         };
     List<Wanted> wanted =
         List.of(
             sheets(List.of(part("side", "47 1/2", "23 1/2", 9)), stock("96", "48", "92")),
             boards(List.of(part("rail", "31", "5 1/2", 2)), stock("96", "5 1/2", "31.50")));
-    CutPlan plan = CutPlanner.plan(job(), wanted, ThoroughCutter.Limit.WORK, watch);
-    assertThat(begun)
-        .containsExactly("oak, boards 5 1/2 in wide, cut to length, then 1", "ply, sheets, then 0");
+    CutPlan plan = CutPlanner.plan(job(), wanted, limit, watch);
+    assertThat(begun).containsExactly("oak, boards 5 1/2 in wide, cut to length", "ply, sheets");
     assertThat(plan.materials()).extracting(CutMaterial::material).containsExactly("ply", "oak");
   }
 

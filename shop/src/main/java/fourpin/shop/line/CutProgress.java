@@ -15,8 +15,7 @@ import java.util.function.LongSupplier;
 
 /**
  * Tells a maker at the terminal how a search gets on, one line that is written over, and ends it
- * after the seconds given or when the maker has seen enough. What time one lot leaves goes to the
- * next ones.
+ * after the seconds given or when the maker has seen enough.
  */
 final class CutProgress implements CutWatch {
 
@@ -58,8 +57,12 @@ final class CutProgress implements CutWatch {
   }
 
   @Override
-  public Watch begin(LayoutFigures lot, int later) {
-    double end = gone() + (seconds - gone()) / (later + 1);
+  public long nanos() {
+    return nanos.getAsLong();
+  }
+
+  @Override
+  public Watch begin(LayoutFigures lot) {
     return new Watch() {
       @Override
       public void better(Layout layout) {
@@ -68,7 +71,7 @@ final class CutProgress implements CutWatch {
 
       @Override
       public boolean enough() {
-        return enough.get() || gone() >= end;
+        return enough.get() || gone() >= seconds;
       }
     };
   }

@@ -170,11 +170,14 @@ final class Search implements CutWatch {
     return start.map(s -> Duration.ofNanos(nanos.getAsLong() - s)).orElse(Duration.ZERO);
   }
 
-  /** What time one lot leaves goes to the next ones. */
   @Override
-  public Watch begin(LayoutFigures lot, int later) {
-    double left = time.toNanos() * SEARCHED - gone().toNanos();
-    Duration until = gone().plusNanos((long) (left / (later + 1)));
+  public long nanos() {
+    return nanos.getAsLong();
+  }
+
+  @Override
+  public Watch begin(LayoutFigures lot) {
+    Duration until = Duration.ofNanos((long) (time.toNanos() * SEARCHED));
     return new Watch() {
       @Override
       public void better(Layout layout) {

@@ -51,30 +51,28 @@ class CutProgressTest {
   }
 
   @Test
-  void eachLotGetsItsShareOfTheTimeAndWhatOthersLeave() {
+  void allLotsEndWithTheTimeThatIsLeftForSearching() {
     CutProgress progress = progress(Optional.of(10));
-    Watch first = progress.begin(lot("birch ply, sheets"), 1);
-    now = 4 * SECOND;
-    assertThat(first.enough()).isFalse();
-    now = 5 * SECOND;
-    assertThat(first.enough()).isTrue();
-    now = 2 * SECOND;
-    Watch last = progress.begin(lot("ash, boards"), 0);
+    Watch first = progress.begin(lot("birch ply, sheets"));
     now = 8 * SECOND;
+    Watch last = progress.begin(lot("ash, boards"));
+    assertThat(first.enough()).isFalse();
     assertThat(last.enough()).isFalse();
+    assertThat(progress.nanos()).isEqualTo(8 * SECOND);
     now = 9 * SECOND;
+    assertThat(first.enough()).isTrue();
     assertThat(last.enough()).isTrue();
   }
 
   @Test
   void withoutSecondsOnlyTheMakerEndsTheSearch() {
     CutProgress progress = progress(Optional.empty());
-    Watch watch = progress.begin(lot("birch ply, sheets"), 0);
+    Watch watch = progress.begin(lot("birch ply, sheets"));
     now = 100_000 * SECOND;
     assertThat(watch.enough()).isFalse();
     progress.enough();
     assertThat(watch.enough()).isTrue();
-    assertThat(progress.begin(lot("ash, boards"), 0).enough()).isTrue();
+    assertThat(progress.begin(lot("ash, boards")).enough()).isTrue();
   }
 
   @Test
@@ -86,7 +84,7 @@ class CutProgressTest {
   @Test
   void aShorterLineLeavesNothingOfALongerOne() {
     CutProgress progress = progress(Optional.empty());
-    Watch watch = progress.begin(lot("ply"), 0);
+    Watch watch = progress.begin(lot("ply"));
     watch.better(layout(12, new LowerBound(96_123, 10)));
     now = 2 * SECOND;
     watch.better(layout(9, new LowerBound(90_000, 9)));
