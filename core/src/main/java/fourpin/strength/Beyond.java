@@ -54,6 +54,7 @@ record Beyond(List<String> limits, String checked) {
       case SAG -> "sags more than is allowed with ";
       case STRESS -> "is stressed more than is allowed with ";
       case SUPPORTS -> "presses more on a support than is allowed with ";
+      case JOINTS -> "loads its joints more than is allowed with ";
       case TIPPING -> "tips off its supports under ";
     };
   }

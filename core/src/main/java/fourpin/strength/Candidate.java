@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param standing how deep the things on it are; nothing where they are taken to fill it
  * @param hand that pushes on its front edge while nothing stands on it, N
  * @param supports what one of those at its ends may carry; none where nobody says
+ * @param joint at each of its ends, where it is asked how much may stand on it; other checks have
+ *     findings of their own for joints
  */
 record Candidate(
     LoadedShelf beam,
@@ -20,7 +22,8 @@ record Candidate(
     ShelfLimits limits,
     Optional<Sourced> standing,
     Sourced hand,
-    List<SupportLimit> supports) {
+    List<SupportLimit> supports,
+    Optional<EndJoint> joint) {
 
   Candidate {
     supports = List.copyOf(supports);
@@ -34,7 +37,8 @@ record Candidate(
         shelf.limits(),
         shelf.standing(),
         shelf.doubt().hand(),
-        supports);
+        supports,
+        Optional.empty());
   }
 
   /** All ways in which it is loaded. */
@@ -52,7 +56,7 @@ record Candidate(
   }
 
   Candidate with(LoadedShelf other) {
-    return new Candidate(other, bearing, prop, limits, standing, hand, supports);
+    return new Candidate(other, bearing, prop, limits, standing, hand, supports, joint);
   }
 
   Candidate over(double span) {
@@ -60,11 +64,11 @@ record Candidate(
   }
 
   Candidate made(Section section, ShelfLimits allowed) {
-    return new Candidate(beam.of(section), bearing, prop, allowed, standing, hand, supports);
+    return new Candidate(beam.of(section), bearing, prop, allowed, standing, hand, supports, joint);
   }
 
   Candidate held(Prop other) {
-    return new Candidate(beam, bearing, other, limits, standing, hand, supports);
+    return new Candidate(beam, bearing, other, limits, standing, hand, supports, joint);
   }
 
   Candidate on(List<SupportLimit> others) {
@@ -72,6 +76,10 @@ record Candidate(
   }
 
   Candidate on(Bearing other, List<SupportLimit> limited) {
-    return new Candidate(beam, other, prop, limits, standing, hand, limited);
+    return new Candidate(beam, other, prop, limits, standing, hand, limited, joint);
+  }
+
+  Candidate joined(EndJoint by) {
+    return new Candidate(beam, bearing, prop, limits, standing, hand, supports, Optional.of(by));
   }
 }

@@ -105,6 +105,7 @@ final class CureCheck {
               .map(b -> "sags %s of %s allowed".formatted(text(b.sag()), text(verdict.allowed())));
       case STRESS -> Optional.of("is stressed more than is allowed");
       case SUPPORTS -> Optional.of("presses more on a support than is allowed");
+      case JOINTS -> Optional.of("loads its joints more than is allowed");
     };
   }
 

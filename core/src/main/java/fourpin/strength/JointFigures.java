@@ -18,6 +18,8 @@ import fourpin.reference.PanelProduct;
 import fourpin.reference.Reference;
 import fourpin.reference.Wood;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -66,6 +68,18 @@ final class JointFigures {
       }
     }
     return all;
+  }
+
+  /** For what may be asked of it beyond its load. */
+  EndJoint end() {
+    List<Double> screws = screws();
+    return screwed()
+        ? new EndJoint(load -> load.onScrew(screws), least(allowedScrew()))
+        : new EndJoint(load -> load.onLine(along()) / depth(), allowedBearing());
+  }
+
+  private static Figure least(List<Figure> allowed) {
+    return Collections.min(allowed, Comparator.comparingDouble(f -> f.value().value()));
   }
 
   boolean screwed() {

@@ -4,10 +4,10 @@ import fourpin.strength.Verdict.Most;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Looks for the largest load of a shelf within all limits, however it lies. What a load uses of a
- * limit grows evenly with it, but for supports that it lifts off and for what a little before the
- * front row does to a shelf that bends of itself, so that a straight line leads to it in a few
- * steps.
+ * Looks for the largest load of a shelf within all limits, its joints among them, however it lies.
+ * What a load uses of a limit grows evenly with it, but for supports that it lifts off and for what
+ * a little before the front row does to a shelf that bends of itself, so that a straight line leads
+ * to it in a few steps.
  */
 final class LargestLoad {
 
@@ -40,7 +40,21 @@ final class LargestLoad {
         most = new Most(found, governing(of, found));
       }
     }
-    return most;
+    return joined(most, load);
+  }
+
+  /** What joints at its ends leave of it. */
+  private Most joined(Most most, double load) {
+    return shelf.joint().map(joint -> joined(joint, most, load)).orElse(most);
+  }
+
+  private Most joined(EndJoint joint, Most most, double load) {
+    double borne = most(q -> joint.worst(under(q)).share(), Math.min(load, most.number()));
+    return borne < most.number() ? new Most(borne, joint.worst(under(borne))) : most;
+  }
+
+  private Candidate under(double load) {
+    return shelf.with(shelf.beam().under(load));
   }
 
   /** What is all used; where nothing is, what a little more load passes at once: it tips. */

@@ -22,7 +22,8 @@ final class Limits {
   String formula() {
     return "w ≤ L / n₁, k w ≤ L / n₂"
         + (shelf.limits().judgesStress(section()) ? ", σ ≤ σ₀" : "")
-        + (shelf.supports().isEmpty() ? "" : ", r ≤ R");
+        + (shelf.supports().isEmpty() ? "" : ", r ≤ R")
+        + (shelf.joint().isEmpty() ? "" : ", J ≤ J₀");
   }
 
   List<Input> inputs() {
@@ -39,6 +40,7 @@ final class Limits {
       all.add(
           new Input("R", "load allowed on a support, " + limit.by(), limit.most(), limit.source()));
     }
+    shelf.joint().map(EndJoint::input).ifPresent(all::add);
     return all;
   }
 
@@ -65,6 +67,8 @@ final class Limits {
               .flatMap(
                   least ->
                       met("r", "load on the most loaded support", by, least, QuantityUnit.FORCE));
+      case JOINTS ->
+          met("J / J₀", "load of a joint over what is allowed", by, 1, QuantityUnit.RATIO);
       case TIPPING -> Optional.empty();
     };
   }

@@ -51,7 +51,8 @@ final class ShelvesOfCase {
 
   private Verdict verdict(Part shelf) {
     Candidate now = Candidate.of(reader.read(shelf), supports.limits(shelf, reader));
-    return new Verdict(now, plates);
+    return new Verdict(
+        shelf.role() == Part.Role.FIXED_SHELF ? now.joined(joints(shelf).end()) : now, plates);
   }
 
   /** One for each shelf, in the order of the parts. */

@@ -17,6 +17,7 @@ import fourpin.reference.Reference;
 import fourpin.reference.ReferenceLoad;
 import fourpin.strength.Made.Layers;
 import fourpin.strength.Made.Stripped;
+import fourpin.strength.ShelfOnSupports.Bearing;
 import fourpin.strength.Verdict.Most;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -233,12 +234,19 @@ final class SpanTables {
     inputs.addAll(limits.inputs());
     return new Figure(
         id,
-        longest.map(l -> "longest span (" + l.governs().words() + "), ").orElse("no span holds, ")
+        longest
+                .map(l -> "longest span (%s%s), ".formatted(l.governs().words(), uncounted(shelf)))
+                .orElse("no span holds, ")
             + title,
         Quantity.of(longest.map(Most::number).orElse(0.0), QuantityUnit.LENGTH),
         longest.map(_ -> "greatest L with ").orElse("no L found with ") + limits.formula(),
         inputs,
         SPANS);
+  }
+
+  /** No job says how other materials would be joined. */
+  private static String uncounted(Candidate shelf) {
+    return shelf.bearing() instanceof Bearing.WholeEnd ? "; joints not counted" : "";
   }
 
   private static String kind(Figure load) {

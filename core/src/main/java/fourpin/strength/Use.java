@@ -14,6 +14,7 @@ record Use(LoadCase of, Limit by, double share) {
     SAG("sag"),
     STRESS("stress"),
     SUPPORTS("load on a support"),
+    JOINTS("load on a joint"),
     TIPPING("tipping");
 
     private final String words;

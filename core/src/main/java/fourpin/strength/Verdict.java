@@ -369,7 +369,12 @@ final class Verdict {
         .find(own, Math.max(own, ofBeam));
   }
 
+  /** Its joints, which are found fault with by themselves, allow no longer one either. */
   private Use worstOver(double span, PlateBending.Memory by) {
-    return new Verdict(shelf.over(span), by).worst();
+    Candidate over = shelf.over(span);
+    return worst(
+        Stream.concat(
+            Stream.of(new Verdict(over, by).worst()),
+            over.joint().stream().map(joint -> joint.worst(over))));
   }
 }

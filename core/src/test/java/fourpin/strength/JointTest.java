@@ -17,7 +17,6 @@ import fourpin.job.Load;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
-import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
 import fourpin.measure.Quantity;
@@ -25,8 +24,6 @@ import fourpin.measure.QuantityUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -276,61 +273,6 @@ class JointTest {
     assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     assertThat(value(strength, "joint-bearing"))
         .isGreaterThan(value(strength, "joint-bearing-allowed"));
-  }
-
-  private static void shallow(CaseDraft draft) {
-    draft.fixedShelfJoint = CaseDraft.joint(Joint.Kind.DADO, "1/32");
-    loaded(draft, 1.5);
-  }
-
-  private static void ofOneBay(CaseDraft draft) {
-    draft.bays = List.of(draft.bays.getFirst());
-    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("36"), in("84"), in("12"));
-    shallow(draft);
-  }
-
-  /** What is told can be cut, and holds. */
-  @Test
-  void deeperDadoesAreToldInLengthsThatCanBeCut() {
-    Matcher told = DEEPER.matcher(deeper(of(JointTest::ofOneBay)).getFirst());
-    assertThat(told.matches()).isTrue();
-    assertThat(told.group(1)).isEqualTo(told.group(2));
-    Strength cured =
-        of(
-            d -> {
-              ofOneBay(d);
-              d.fixedShelfJoint = CaseDraft.joint(Joint.Kind.DADO, told.group(1));
-            });
-    assertThat(ofKind(cured, "joint-carries")).isEmpty();
-  }
-
-  /** Half a panel is to be left, of a partition between both its faces. Common practice. */
-  @Test
-  void dadoesAreNotToldDeeperThanAPanelBears() {
-    assertThat(ofKind(of(JointTest::shallow), "joint-carries")).isNotEmpty();
-    assertThat(deeper(of(JointTest::shallow))).isEmpty();
-    assertThat(
-            deeper(
-                of(
-                    d -> {
-                      ofOneBay(d);
-                      loaded(d, 3);
-                    })))
-        .isEmpty();
-  }
-
-  private static final Pattern DEEPER =
-      Pattern.compile(
-          "cut them (.*) in deep: joints: fixed-shelves: \\{kind: dado, depth: (.*) in}");
-
-  /** Told of what presses too hard. */
-  private static List<String> deeper(Strength strength) {
-    return ofKind(strength, "joint-carries").stream()
-        .filter(f -> f.place().part().equals(Optional.of("1-F1")))
-        .flatMap(f -> f.remedies().stream())
-        .map(Finding.Remedy::what)
-        .filter(what -> what.contains("deep"))
-        .toList();
   }
 
   @Test

@@ -61,7 +61,8 @@ class LeastPushTest {
     LoadedShelf beam =
         new LoadedShelf(
             made.section(), random.nextDouble(300, 1200), 6, random.nextDouble(0.05, 1));
-    return new Candidate(beam, rows, Prop.NONE, LIMITS, Optional.empty(), mm(0), List.of());
+    return new Candidate(
+        beam, rows, Prop.NONE, LIMITS, Optional.empty(), mm(0), List.of(), Optional.empty());
   }
 
   private static Candidate limited(Candidate shelf, double push) {

@@ -108,7 +108,8 @@ class PlateVerdictTest {
             GLASS_LIMITS,
             Optional.empty(),
             Sourced.stated(Quantity.of(0, QuantityUnit.FORCE)),
-            List.of());
+            List.of(),
+            Optional.empty());
     return new Verdict(glass, new PlateBending.Memory());
   }
 
