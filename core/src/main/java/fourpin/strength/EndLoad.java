@@ -43,16 +43,23 @@ record EndLoad(LoadCase of, double newton, double middle) {
     return furthest(places) > 0 ? "R / n + R × |y - y₀| × (y₁ - y₀) / Σ (yᵢ - y₀)²" : "R / n";
   }
 
-  /** Where it presses hardest on a line that gives alike and only pushes, N/mm. */
-  double onLine(double length) {
+  /**
+   * Where it presses hardest on a line that gives alike and only pushes, N/mm. At the very edge it
+   * would press without bounds; wood gives way there.
+   *
+   * @param least over which it bears at the least, mm
+   */
+  double onLine(double length, double least) {
     return gapes(length)
-        ? 2 * newton / (3 * near(length))
+        ? 2 * newton / Math.max(3 * near(length), least)
         : newton / length * (1 + 6 * (length / 2 - near(length)) / length);
   }
 
-  /** How {@link #onLine} is worked out, over a line D long and a wide. */
+  /** How {@link #onLine} is worked out, over a line D long and a wide, of it t at the least. */
   String onLineFormula(double length) {
-    return gapes(length) ? "2 R / (3 a min(y, D - y))" : "R / (a D) × (1 + 6 × |D / 2 - y| / D)";
+    return gapes(length)
+        ? "2 R / (a max(3 min(y, D - y), t))"
+        : "R / (a D) × (1 + 6 × |D / 2 - y| / D)";
   }
 
   /** Whether it lies so near one end that the other bears nothing. */

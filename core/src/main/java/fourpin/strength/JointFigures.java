@@ -75,7 +75,7 @@ final class JointFigures {
     List<Double> screws = screws();
     return screwed()
         ? new EndJoint(load -> load.onScrew(screws), least(allowedScrew()))
-        : new EndJoint(load -> load.onLine(along()) / depth(), allowedBearing());
+        : new EndJoint(load -> onLine(load) / depth(), allowedBearing());
   }
 
   private static Figure least(List<Figure> allowed) {
@@ -123,7 +123,11 @@ final class JointFigures {
 
   /** Of how its load lies, what presses hardest on the wall of the dado. */
   EndLoad pressing() {
-    return EndLoad.most(loads, load -> load.onLine(along()));
+    return EndLoad.most(loads, this::onLine);
+  }
+
+  private double onLine(EndLoad load) {
+    return load.onLine(along(), shelf.thickness().mm());
   }
 
   Figure bearing() {
@@ -131,13 +135,18 @@ final class JointFigures {
     return figure(
         "joint-bearing",
         "pressure of the shelf on the lower wall of its dado, the load " + of.of().place(),
-        stress(of.onLine(along()) / depth()),
+        stress(onLine(of) / depth()),
         of.onLineFormula(along()),
         List.of(
             new Input("R", load().title(), force(of.newton()), STATICS),
             new Input("a", "depth of the dado", length(depth()), Source.GEOMETRY),
             new Input("D", "depth of the shelf", length(along()), Source.GEOMETRY),
-            new Input("y", EndLoad.MIDDLE, length(of.middle()), STATICS)),
+            new Input("y", EndLoad.MIDDLE, length(of.middle()), STATICS),
+            new Input(
+                "t",
+                "thickness of the shelf, over which it bears at the least",
+                length(shelf.thickness().mm()),
+                Source.GEOMETRY)),
         STATICS);
   }
 

@@ -128,11 +128,17 @@ class JointTest {
         .isGreaterThan(0.7 * input(screw, "R"));
   }
 
-  /** Statics of a line that only pushes, by hand: even, at the third of it, and nearer the edge. */
+  /**
+   * Statics of a line that only pushes, by hand: even, at the third of it, and nearer the edge; at
+   * the edge and beyond it over no less than 20 mm.
+   */
   @ParameterizedTest
-  @CsvSource({"150, 1", "100, 2", "50, 4", "250, 4"})
+  @CsvSource({
+    "150, 1", "100, 2", "50, 4", "250, 4", "10, 20", "5, 30", "0, 30", "-3, 30", "300, 30"
+  })
   void theNearerTheEdgeTheHarderItPresses(double middle, double times) {
-    assertThat(new EndLoad(LoadCase.EVEN, 300, middle).onLine(300)).isCloseTo(times, within(1e-9));
+    assertThat(new EndLoad(LoadCase.EVEN, 300, middle).onLine(300, 20))
+        .isCloseTo(times, within(1e-9));
   }
 
   /** Three screws give alike: 100 N at the first of them pulls five sixths of it there. */
