@@ -53,10 +53,11 @@ public record Quantity(double value, QuantityUnit unit) {
 
   /**
    * The number and unit for a reader who works in {@code system}: three significant digits, four of
-   * a thousand and more, money to the cent, counts in full. Independent of locale.
+   * a thousand and more, money to the cent, counts in full; the largest loads are rounded down.
+   * Independent of locale.
    */
   public String text(Unit system) {
-    return text(system, RoundingMode.HALF_UP);
+    return text(system, unit.rounding());
   }
 
   /**
@@ -72,13 +73,12 @@ public record Quantity(double value, QuantityUnit unit) {
   }
 
   private String number(Unit system, int digits) {
-    return significant(
-        BigDecimal.valueOf(value * unit.factor(system)), digits, RoundingMode.HALF_UP);
+    return significant(BigDecimal.valueOf(value * unit.factor(system)), digits, unit.rounding());
   }
 
   /** The same without its unit, for columns that have it at their head. */
   public String numberText(Unit system) {
-    return number(value * unit.factor(system), RoundingMode.HALF_UP);
+    return number(value * unit.factor(system), unit.rounding());
   }
 
   /** The same, rounded down in the last digit shown, for what must not be more. */
@@ -102,7 +102,7 @@ public record Quantity(double value, QuantityUnit unit) {
 
   /** The number and unit that formulas are worked in; independent of who reads it. */
   public String computedText() {
-    String number = number(value, RoundingMode.HALF_UP);
+    String number = number(value, unit.rounding());
     return unit.computed().isEmpty() ? number : number + " " + unit.computed();
   }
 

@@ -1,5 +1,7 @@
 package fourpin.measure;
 
+import java.math.RoundingMode;
+
 /**
  * What a computed number counts in, with the units that makers who work in millimetres and in
  * inches are shown.
@@ -20,6 +22,8 @@ public enum QuantityUnit {
   LUMBER("m³", "bd ft", 1 / 0.002359737216),
   /** Computed in N/mm; shown as the mass that weighs as much at standard gravity, 9.80665 m/s². */
   LINE_LOAD("N/mm", "kg/m", 1000 / Gravity.STANDARD, "lb/ft", 304.8 / 4.4482216152605),
+  /** The same, for what must not be more: rounded down wherever it is shown. */
+  LARGEST_LOAD("N/mm", "kg/m", 1000 / Gravity.STANDARD, "lb/ft", 304.8 / 4.4482216152605),
   AREA_LOAD("kPa", "lbf/sq ft", 92.90304 / 4.4482216152605),
   /** 1 MPa = 1 N/mm². */
   STRESS("MPa", "psi", 645.16 / 4.4482216152605),
@@ -67,6 +71,11 @@ public enum QuantityUnit {
   /** The unit shown to makers who work in {@code system}. */
   public String symbol(Unit system) {
     return system.customary() ? customary : metric;
+  }
+
+  /** In the last digit shown. */
+  RoundingMode rounding() {
+    return this == LARGEST_LOAD ? RoundingMode.DOWN : RoundingMode.HALF_UP;
   }
 
   /** How many of the units shown make one of the units computed in. */

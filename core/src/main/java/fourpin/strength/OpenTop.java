@@ -224,7 +224,7 @@ final class OpenTop {
   /** Nothing where so little is allowed that no setting says it. */
   private Optional<Remedy> less() {
     String most =
-        Quantity.of(verdict.largestLoad().number(), QuantityUnit.LINE_LOAD).textAtMost(job.unit());
+        Quantity.of(verdict.largestLoad().number(), QuantityUnit.LARGEST_LOAD).text(job.unit());
     return SettingReader.read(Setting.TOP_LOAD, most, job.unit()) instanceof Reading.Good<?>
         ? Optional.of(
             new Remedy(

@@ -82,7 +82,7 @@ final class RockingFigures {
             new Input(
                 "q₀",
                 "largest load within the limits",
-                Quantity.of(largest(), QuantityUnit.LINE_LOAD),
+                Quantity.of(largest(), QuantityUnit.LARGEST_LOAD),
                 PlateFigures.PLATE),
             new Input(
                 "l",

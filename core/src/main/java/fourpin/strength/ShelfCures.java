@@ -222,15 +222,13 @@ final class ShelfCures {
    */
   Optional<Remedy> lessLoad() {
     double largest = verdict.largestLoad().number();
-    Quantity load = Quantity.of(largest, QuantityUnit.LINE_LOAD);
+    Quantity load = Quantity.of(largest, QuantityUnit.LARGEST_LOAD);
     double stated = shelf.load().value().value();
     return largest < LEAST_SHARE * stated || largest > stated
         ? Optional.empty()
         : Optional.of(
             new Remedy(
-                "keep the load to "
-                    + load.textAtMost(job.unit())
-                    + check.rocksUnder(verdict, largest),
+                "keep the load to " + load.text(job.unit()) + check.rocksUnder(verdict, largest),
                 "room for less"));
   }
 }

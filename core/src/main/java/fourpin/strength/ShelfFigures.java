@@ -243,7 +243,7 @@ final class ShelfFigures {
     return figure(
         "largest-load",
         title.formatted(most.governs().words()),
-        line(most.number()),
+        Quantity.of(most.number(), QuantityUnit.LARGEST_LOAD),
         "greatest q with " + limits.formula(),
         inputs,
         LIMITS);

@@ -38,7 +38,7 @@ class QuantityTest {
       case VOLUME -> 2.831685e-2; // cubic foot
       case LUMBER -> 2.359737e-3; // board foot
       case MASS -> 4.535924e-1; // pound (avoirdupois)
-      case LINE_LOAD -> 1.459390e1 / 1e3; // pound-force per foot, N/m
+      case LINE_LOAD, LARGEST_LOAD -> 1.459390e1 / 1e3; // pound-force per foot, N/m
       case AREA_LOAD -> 4.788026e1 / 1e3; // pound-force per square foot, Pa
       case STRESS -> 6.894757e3 / 1e6; // pound-force per square inch, Pa
       case SPRING -> 1.751268e2 / 1e3; // pound-force per inch, N/m
@@ -52,7 +52,10 @@ class QuantityTest {
 
   /** Standard gravity, 9.80665 m/s² exactly, NIST Special Publication 811 (2008), Appendix B.8. */
   private static double metric(QuantityUnit unit) {
-    return unit == QuantityUnit.LINE_LOAD ? 1e3 / 9.80665 : 1;
+    return switch (unit) {
+      case LINE_LOAD, LARGEST_LOAD -> 1e3 / 9.80665;
+      default -> 1;
+    };
   }
 
   /** What is over a limit does not read as the limit; no more digits than that takes. */
@@ -93,6 +96,7 @@ class QuantityTest {
           0         | FORCE      | 0 N          | 0 lbf
           0.7182    | AREA_LOAD  | 0.718 kPa    | 15 lbf/sq ft
           0.29188   | LINE_LOAD  | 29.8 kg/m    | 20 lb/ft
+          0.29188   | LARGEST_LOAD | 29.7 kg/m  | 20 lb/ft
           672       | DENSITY    | 672 kg/m³    | 42 lb/cu ft
           1.5       | RATIO      | 1.5          | 1.5
           86        | PER_CENT   | 86 %         | 86 %
