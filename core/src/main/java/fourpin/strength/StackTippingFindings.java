@@ -56,12 +56,25 @@ final class StackTippingFindings {
   /** By what is done every day. */
   private Optional<Finding> used() {
     if (stack.doorsOpened() <= 0) {
-      return Optional.of(falls(Severity.ERROR, "when all doors are open", stack.doors()));
+      String when = "when all doors are open" + more(stack.doorsOpened());
+      return Optional.of(falls(Severity.ERROR, when, stack.doors()));
     }
     return stack
         .drawn()
         .filter(one -> one <= 0)
-        .map(one -> falls(Severity.ERROR, "when one full drawer is pulled out", stack.drawer(one)));
+        .map(
+            one ->
+                falls(
+                    Severity.ERROR,
+                    "when one full drawer is pulled out" + more(one),
+                    stack.drawer(one)));
+  }
+
+  /** That cures are sized for more, where that tips both more. @param held of what is told */
+  private String more(double held) {
+    return stack.held() < held
+        ? ", the more when someone leans on what is open, which cures count too"
+        : "";
   }
 
   private Optional<Finding> opened() {
@@ -70,7 +83,10 @@ final class StackTippingFindings {
     }
     return Optional.of(
         stack.opened() <= 0
-            ? falls(Severity.DOUBT, "when " + stack.opening().when(), stack.open())
+            ? falls(
+                Severity.DOUBT,
+                "when " + stack.opening().when() + more(stack.opened()),
+                stack.open())
             : falls(
                 Severity.DOUBT,
                 "when, with %s, someone leans on one of them".formatted(stack.opening().done()),

@@ -88,16 +88,34 @@ final class TippingFindings {
   private Optional<Finding> pulled(DrawerFigures drawers) {
     int count = built.order().drawers().orElseThrow().count();
     if (drawers.held(1) <= 0) {
-      return Optional.of(drawn(used, "when one full drawer is pulled out", drawers.tips(1)));
+      return Optional.of(
+          drawn(
+              used,
+              "when one full drawer is pulled out" + more(drawers, drawers.held(1)),
+              drawers.tips(1)));
     }
     if (drawers.held(count) <= 0) {
       return Optional.of(
-          drawn(Severity.DOUBT, "when all its drawers are pulled out full", drawers.tips(count)));
+          drawn(
+              Severity.DOUBT,
+              "when all its drawers are pulled out full" + more(drawers, drawers.held(count)),
+              drawers.tips(count)));
     }
     return drawers.leantOn() <= 0
         ? Optional.of(
             drawn(Severity.DOUBT, "when someone leans on a drawer that is out", drawers.leant()))
         : Optional.empty();
+  }
+
+  /** What cures are sized for as well, where that tips the case more. */
+  private String more(DrawerFigures drawers, double held) {
+    double least = figures.leastDrawn();
+    if (least >= held) {
+      return "";
+    }
+    return least == drawers.leantOn()
+        ? ", the more when someone leans on a drawer that is out, which cures count too"
+        : ", the more when all are, which cures count too";
   }
 
   private Finding drawn(Severity severity, String when, Figure figure) {
@@ -111,7 +129,8 @@ final class TippingFindings {
   private Finding opened() {
     return finding(
         used,
-        loaded() + " and not fastened, it falls forward when all its doors are open",
+        "%s and not fastened, it falls forward when all its doors are open, the more when %s hang on one of them, which cures count too"
+            .formatted(loaded(), pull()),
         figures.open(),
         TippingFigures::hung);
   }
@@ -121,13 +140,13 @@ final class TippingFindings {
   }
 
   private String hanging() {
-    String pull =
-        Quantity.of(built.order().settings().number(Setting.DOOR_PULL), QuantityUnit.FORCE)
-            .text(job.unit());
-    return loaded()
-        + " and not fastened, with its doors open, it falls forward when "
-        + pull
-        + " hang on one of them";
+    return "%s and not fastened, with its doors open, it falls forward when %s hang on one of them"
+        .formatted(loaded(), pull());
+  }
+
+  private String pull() {
+    return Quantity.of(built.order().settings().number(Setting.DOOR_PULL), QuantityUnit.FORCE)
+        .text(job.unit());
   }
 
   private String loaded() {

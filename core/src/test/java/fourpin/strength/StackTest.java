@@ -126,7 +126,11 @@ class StackTest {
   void heavyDrawersTipBoth() {
     Finding heavy =
         ofKind(stack(upper("36"), withDrawers(base("36"), "60 kg")), "stack-tips").getFirst();
-    assertThat(heavy.what()).contains("Base").endsWith("when all drawers are out, full");
+    assertThat(heavy.what())
+        .contains("Base")
+        .endsWith(
+            "when all drawers are out, full, the more when someone leans on what is open, which"
+                + " cures count too");
     assertThat(heavy.remedies())
         .extracting(Remedy::what)
         .anyMatch(cure -> cure.startsWith("take slides that") && cure.contains("it stands then"))
@@ -150,7 +154,10 @@ class StackTest {
         .isCloseTo(150 * 9.80665 * (6 * 25.4 + 0.005 * 24 * 25.4), within(1e-6));
     Finding falls = ofKind(strength, "stack-tips").getFirst();
     assertThat(falls.severity()).isEqualTo(Severity.ERROR);
-    assertThat(falls.what()).endsWith("both fall forward when one full drawer is pulled out");
+    assertThat(falls.what())
+        .endsWith(
+            "both fall forward when one full drawer is pulled out, the more when someone leans on"
+                + " what is open, which cures count too");
     assertThat(falls.figures()).containsExactly(one);
     assertThat(ofKind(strength, "case-tips").getFirst().severity()).isEqualTo(Severity.DOUBT);
   }

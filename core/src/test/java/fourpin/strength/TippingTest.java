@@ -304,7 +304,10 @@ class TippingTest {
                 "case-tips")
             .getFirst();
     assertThat(opens.severity()).isEqualTo(Severity.ERROR);
-    assertThat(opens.what()).endsWith("it falls forward when all its doors are open");
+    assertThat(opens.what())
+        .endsWith(
+            "it falls forward when all its doors are open, the more when 45 lbf hang on one of"
+                + " them, which cures count too");
     assertThat(opens.figures()).extracting(Figure::id).containsExactly("north/tips-at-open");
   }
 
@@ -368,8 +371,9 @@ class TippingTest {
   /** One drawer is pulled out every day; all of them at once, or leant on, seldom. */
   @ParameterizedTest
   @CsvSource({
-    "3, 18, 40 kg, 0, ERROR, one full drawer is pulled out",
+    "3, 18, 40 kg, 0, ERROR, 'one full drawer is pulled out, the more when all are, which cures'",
     "4, 14, 20 kg, 0, DOUBT, all its drawers are pulled out full",
+    "4, 14, 20 kg, 400, DOUBT, 'pulled out full, the more when someone leans on a drawer that is'",
     "1, 14, 4 kg, 400, DOUBT, someone leans on a drawer that is out"
   })
   void aDrawerThatTipsItIsAnError(

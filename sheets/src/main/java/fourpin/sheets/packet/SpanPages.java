@@ -14,7 +14,7 @@ final class SpanPages {
 
   private static final String ABOUT =
       "The longest span of shelves of this job's materials, as deep as the deepest shelf of the case (of the loose ones, if it has any) and on supports like its own, "
-          + "within the job's limits of sag at once and after years, of stress in glass and of what a support may carry. The load lies spread "
+          + "within the job's limits of sag at once and after years, of what glass, wood and panels bear, and of what a support may carry. The load lies spread "
           + "evenly, on one half alone, and in a row along the front edge or against the back or, in things deeper than the shelf, out over the front edge; the worst of them counts: "
           + "r marks the row in front, b the one against the back, o what stands out, h the half. Where supports like the case's own bear less than the shelf, the span on others that bear it "
           + "stands in brackets. Each way to make a shelf is bent as a plate; a strip in front "
