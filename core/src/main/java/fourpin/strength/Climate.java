@@ -197,7 +197,7 @@ final class Climate {
   private static String boards(List<String> unfit) {
     return unfit.isEmpty()
         ? "; boards for dry rooms swell and lose strength, and those for damp rooms are taken"
-        : "; Eurocode 5 has no strength for %s under loads that stay in such air, and nothing was held against it"
+        : "; Eurocode 5 has no strength for %s under loads that stay in such air: where bending is held against one, that is of drier air, and too much"
             .formatted(String.join(", ", unfit));
   }
 
