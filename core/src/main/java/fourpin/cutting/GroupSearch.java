@@ -15,6 +15,9 @@ final class GroupSearch {
   /** Ways to lay the groups out that are tried while there is time. */
   private static final int MOST_WAYS = 12;
 
+  /** Other sheets for single groups that are tried where parts find none left. */
+  private static final int MOST_ELSEWHERE = 24;
+
   private final SheetProblem problem;
   private final SheetProblem untied;
   private final Watch watch;
@@ -28,6 +31,8 @@ final class GroupSearch {
   private record Attempted(Parting parting, int way) {}
 
   private record Shared(Attempted how, Layout layout) {}
+
+  private record Elsewhere(Together group, String sheet) {}
 
   GroupSearch(SheetProblem problem, Merit.Aims aims, Watch watch, Searches searches) {
     this.problem = problem;
@@ -59,6 +64,26 @@ final class GroupSearch {
       found.add(DefectCutter.cut(problem, pieces));
     }
     merge(searches.quick(), Searches.all(searches.quick()));
+    elsewhere(Searches.all(searches.quick()));
+  }
+
+  /** Where a group may have taken the only sheet for other parts, it is tried on each stock. */
+  private void elsewhere(Searches how) {
+    List<Elsewhere> all =
+        problem.stock().stream()
+            .flatMap(s -> problem.ties().together().stream().map(g -> new Elsewhere(g, s.name())))
+            .limit(MOST_ELSEWHERE)
+            .toList();
+    for (Elsewhere next : all) {
+      if (isShort() && !watch.enough()) {
+        take(new Attempted(best.how.parting.with(next.group, next.sheet), 0), how);
+      }
+    }
+  }
+
+  private boolean isShort() {
+    return found.best().unplaced().stream()
+        .anyMatch(part -> part.reason() == Unplaced.Reason.NO_SHEETS_LEFT);
   }
 
   /** Groups on one sheet; of few, also with one such sheet less, for the sake of other parts. */

@@ -41,6 +41,14 @@ record Parting(List<Company> companies) {
     companies = List.copyOf(companies);
   }
 
+  /** The same, but a group to itself on a sheet of a stock, by its name. */
+  Parting with(Together group, String sheet) {
+    List<Company> all = new ArrayList<>(companies);
+    all.removeIf(company -> company.groups.contains(group));
+    all.add(new Company(List.of(group), sheet));
+    return new Parting(all);
+  }
+
   /** Whether no group shares a sheet with another. */
   boolean isNone() {
     return companies.stream().allMatch(company -> company.groups.size() == 1);

@@ -71,6 +71,31 @@ class SharedSheetsTest {
     assertThat(layout.unplaced()).isEmpty();
   }
 
+  /**
+   * The lid is longer than the large sheets are wide, and its grain runs across: one stock has it.
+   */
+  private static SheetProblem scarce(int groups) {
+    List<Part> parts = new ArrayList<>(List.of(Examples.part("lid", 450, 1356, groups)));
+    for (int group = 0; group < groups; group++) {
+      parts.add(Examples.part("G" + group + " panel", 500, 300, 6));
+      parts.add(Examples.part("G" + group + " tray", 450, 440, 5));
+    }
+    return problem(
+        parts,
+        List.of(
+            Examples.metric("large", 2440, 1220, Supply.unlimited(), 9500),
+            Examples.metric("square", 1525, 1525, Supply.of(groups), 6000)),
+        groups);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3})
+  void groupsLeaveOtherPartsTheOnlySheetThatHoldsThem(int groups) {
+    Layout layout = CUTTER.cut(scarce(groups));
+    assertThat(VirtualSaw.check(scarce(groups), layout)).isEmpty();
+    assertThat(layout.unplaced()).isEmpty();
+  }
+
   /** Forty groups of four to ten parts, a fifth of a sheet each. */
   private static SheetProblem forty(long seed) {
     Random random = new Random(seed);
