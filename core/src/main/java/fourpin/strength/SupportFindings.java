@@ -20,8 +20,6 @@ import java.util.stream.Stream;
  */
 final class SupportFindings {
 
-  private static final int CODES = 2;
-
   private final Job job;
   private final AlikeShelves alike;
   private final SupportFigures figures;
@@ -116,13 +114,13 @@ final class SupportFindings {
                 cures.borne()));
   }
 
-  /** Over both codes it fails; over one of them, or the only one that speaks, it is a doubt. */
+  /** Over all codes that speak it fails; over one of two it is a doubt. */
   private Optional<Finding> crushes(PinInSide in, Figure push) {
     List<Figure> allowed = figures.allowed(in);
     long over = allowed.stream().filter(a -> value(push) > value(a)).count();
     return over == 0
         ? Optional.empty()
-        : Optional.of(crushes(push, allowed, over == CODES ? Severity.ERROR : Severity.DOUBT));
+        : Optional.of(crushes(push, allowed, over == allowed.size() ? Severity.ERROR : Severity.DOUBT));
   }
 
   private Finding crushes(Figure push, List<Figure> allowed, Severity severity) {

@@ -190,12 +190,12 @@ class SupportFiguresTest {
         .isCloseTo(embedment * 6.35 * share(ec5) * duration / 1.3 / 1.5, withPercentage(0.01));
   }
 
-  /** The NDS says nothing of MDF; one code alone is a doubt, however far it is over. */
+  /** The NDS says nothing of MDF: what is over the one code that speaks is over all that do. */
   @Test
-  void oneCodeAloneIsADoubt() {
+  void theOnlyCodeThatSpeaksIsEnoughForAnError() {
     assertThat(ofKind(sidesOf("MDF"), "support-crushes"))
         .extracting(Finding::severity)
-        .containsExactly(Severity.DOUBT);
+        .containsExactly(Severity.ERROR);
   }
 
   private static Strength sidesOf(String of) {
