@@ -58,7 +58,10 @@ record PrintedNumber(double value, double half) {
         : Double.parseDouble(number.group("whole") + number.group("decimals"));
   }
 
-  /** Half of its last digit; fractions that are printed last are exact. */
+  /**
+   * Half of its last digit, or all of it where that is rounded down; fractions that are printed
+   * last are exact.
+   */
   private static double half(Matcher number, Quantity quantity, double value) {
     if (number.group("top") != null || number.group("more") != null) {
       return 0;
@@ -68,6 +71,7 @@ record PrintedNumber(double value, double half) {
     return switch (quantity.unit()) {
       case COUNT -> 0;
       case LENGTH, DIAMETER, MONEY -> last / 2;
+      case LARGEST_LOAD -> significant(Math.abs(value));
       default -> significant(Math.abs(value)) / 2;
     };
   }
