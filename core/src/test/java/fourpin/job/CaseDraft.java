@@ -57,6 +57,27 @@ public final class CaseDraft {
     return new Joint(kind, Optional.of(in(depth)));
   }
 
+  public void set(Setting setting, double value) {
+    settings = settings.with(setting, new SettingValue.OfNumber(value));
+  }
+
+  /** Doors of 3/4 in that lie on the case by 1/8 in. @param perBay none, one or two */
+  public void overlayDoors(int perBay) {
+    doors =
+        perBay == 0
+            ? Optional.empty()
+            : Optional.of(
+                new Doors(
+                    Doors.Kind.OVERLAY,
+                    perBay,
+                    in("3/4"),
+                    in("1/8"),
+                    List.of(),
+                    in("2"),
+                    in("2"),
+                    in("1/2")));
+  }
+
   public CaseOrder order() {
     return new CaseOrder(
             name,

@@ -9,12 +9,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import fourpin.casework.Finding.Remedy;
 import fourpin.job.CaseDraft;
-import fourpin.job.Doors;
 import fourpin.job.Drawers;
 import fourpin.job.QuantityReader;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
-import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
@@ -53,10 +51,10 @@ class CaseTippingCuresTest {
       CaseDraft draft = new CaseDraft();
       draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("36"), in("36"), in(depth));
       draft.bays = List.of(SampleJobs.bay(1));
-      set(draft, Setting.FLOOR_SLOPE, slope);
-      set(draft, Setting.DOOR_PULL, hangs);
-      set(draft, Setting.LIGHT_PUSH, push);
-      draft.doors = perBay == 0 ? Optional.empty() : Optional.of(doors(perBay));
+      draft.set(Setting.FLOOR_SLOPE, slope);
+      draft.set(Setting.DOOR_PULL, hangs);
+      draft.set(Setting.LIGHT_PUSH, push);
+      draft.overlayDoors(perBay);
       return check(
           SampleJobs.job(
               drawers == 0 ? draft.order() : draft.order().holding(Optional.of(drawn()))));
@@ -90,15 +88,6 @@ class CaseTippingCuresTest {
     private Tipping with(int count, String further) {
       return new Tipping(perBay, slope, hangs, count, further, mass, depth);
     }
-  }
-
-  private static void set(CaseDraft draft, Setting setting, double value) {
-    draft.settings = draft.settings.with(setting, new SettingValue.OfNumber(value));
-  }
-
-  private static Doors doors(int perBay) {
-    return new Doors(
-        Doors.Kind.OVERLAY, perBay, in("3/4"), in("1/8"), List.of(), in("2"), in("2"), in("1/2"));
   }
 
   /**

@@ -2,22 +2,22 @@ package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
 import static fourpin.measure.Inputs.input;
+import static fourpin.strength.FixedShelving.find;
+import static fourpin.strength.FixedShelving.loaded;
+import static fourpin.strength.FixedShelving.of;
+import static fourpin.strength.FixedShelving.value;
 import static fourpin.strength.Shelving.check;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fourpin.casework.Finding;
-import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Joint;
-import fourpin.job.Load;
 import fourpin.job.SampleJobs;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
-import fourpin.measure.Quantity;
-import fourpin.measure.QuantityUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -31,35 +31,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** What joints of fixed shelves leave of loads and spans, and how deep they are to be cut. */
 @ExtendWith(CommaDecimals.class)
 class EndJointTest {
-
-  private static Strength of(Consumer<CaseDraft> change) {
-    CaseDraft draft = new CaseDraft();
-    Bay bay =
-        new Bay(
-            Optional.empty(),
-            List.of(in("40")),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
-    draft.bays = List.of(bay, bay);
-    change.accept(draft);
-    return check(SampleJobs.job(draft.order()));
-  }
-
-  private static void loaded(CaseDraft draft, double newtonEachMm) {
-    draft.load = Optional.of(new Load.PerLength(Quantity.of(newtonEachMm, QuantityUnit.LINE_LOAD)));
-  }
-
-  private static Figure find(Strength strength, String last) {
-    return strength.shelves().getFirst().inSides().stream()
-        .filter(f -> f.id().endsWith("/" + last))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static double value(Strength strength, String last) {
-    return find(strength, last).value().value();
-  }
 
   private static void shallow(CaseDraft draft) {
     draft.fixedShelfJoint = CaseDraft.joint(Joint.Kind.DADO, "1/32");

@@ -2,7 +2,10 @@ package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
 import static fourpin.measure.Inputs.input;
-import static fourpin.strength.Shelving.check;
+import static fourpin.strength.FixedShelving.find;
+import static fourpin.strength.FixedShelving.loaded;
+import static fourpin.strength.FixedShelving.of;
+import static fourpin.strength.FixedShelving.value;
 import static fourpin.strength.Shelving.ofKind;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -10,11 +13,8 @@ import static org.assertj.core.api.Assertions.within;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Finding.Stated;
-import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Joint;
-import fourpin.job.Load;
-import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
 import fourpin.job.SettingValue;
 import fourpin.measure.CommaDecimals;
@@ -34,43 +34,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 @ExtendWith(CommaDecimals.class)
 class JointTest {
 
-  private static Strength of(Consumer<CaseDraft> change) {
-    CaseDraft draft = new CaseDraft();
-    Bay bay =
-        new Bay(
-            Optional.empty(),
-            List.of(in("40")),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
-    draft.bays = List.of(bay, bay);
-    change.accept(draft);
-    return check(SampleJobs.job(draft.order()));
-  }
-
   private static void joined(CaseDraft draft, Joint.Kind kind) {
     draft.fixedShelfJoint = CaseDraft.joint(kind, "1/4");
-  }
-
-  private static void loaded(CaseDraft draft, double newtonEachMm) {
-    draft.load = Optional.of(new Load.PerLength(Quantity.of(newtonEachMm, QuantityUnit.LINE_LOAD)));
   }
 
   /** No less deep than the shelf, so that it can't stand in a row in front. */
   private static void filling(CaseDraft draft, double newtonEachMm) {
     loaded(draft, newtonEachMm);
     draft.settings = draft.settings.with(Setting.ROW_DEPTH, new SettingValue.OfLength(in("40")));
-  }
-
-  private static Figure find(Strength strength, String last) {
-    return strength.shelves().getFirst().inSides().stream()
-        .filter(f -> f.id().endsWith("/" + last))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static double value(Strength strength, String last) {
-    return find(strength, last).value().value();
   }
 
   /** Half of load and weight comes to each end. */

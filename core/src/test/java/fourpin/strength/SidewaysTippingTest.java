@@ -13,7 +13,6 @@ import fourpin.casework.Finding.Severity;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
-import fourpin.job.Doors;
 import fourpin.job.Joint;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
@@ -45,10 +44,6 @@ class SidewaysTippingTest {
     return check(SampleJobs.job(draft.order()));
   }
 
-  private static void set(CaseDraft draft, Setting setting, double value) {
-    draft.settings = draft.settings.with(setting, new SettingValue.OfNumber(value));
-  }
-
   private static Figure figure(Strength strength, String last) {
     return Shelving.find(strength, "north/tips-sideways-" + last).orElseThrow();
   }
@@ -61,7 +56,7 @@ class SidewaysTippingTest {
   @ParameterizedTest
   @CsvSource({"10, empty", "10, loaded", "36, empty"})
   void theMiddleHangsHalfTheWidthFromTheFoot(String width, String when) {
-    Figure tips = figure(of(width, d -> set(d, Setting.FLOOR_SLOPE_SIDEWAYS, 20)), when);
+    Figure tips = figure(of(width, d -> d.set(Setting.FLOOR_SLOPE_SIDEWAYS, 20)), when);
     assertThat(input(tips, "x")).isCloseTo(Double.parseDouble(width) * MM / 2, within(1e-6));
     assertThat(tips.value().value() * 84 * MM).isCloseTo(held(tips), within(1e-6));
     assertThat(tips.title())
@@ -73,7 +68,7 @@ class SidewaysTippingTest {
   /** By hand: half of what stands in it, its middle a quarter of the clear width from a side. */
   @Test
   void aLoadOnOneSideIsHalfOfIt() {
-    Strength strength = of("36", d -> set(d, Setting.FLOOR_SLOPE_SIDEWAYS, 0));
+    Strength strength = of("36", d -> d.set(Setting.FLOOR_SLOPE_SIDEWAYS, 0));
     Figure empty = figure(strength, "empty");
     Figure all = figure(strength, "loaded");
     Figure one = figure(strength, "one-side");
@@ -103,12 +98,12 @@ class SidewaysTippingTest {
   /** On a steep floor things that stand low over the side below hold, and those above turn it. */
   @Test
   void thingsTurnItWhereTheyStandOutOverItsFoot() {
-    Strength steep = of("12", d -> set(d, Setting.FLOOR_SLOPE_SIDEWAYS, 50));
+    Strength steep = of("12", d -> d.set(Setting.FLOOR_SLOPE_SIDEWAYS, 50));
     Figure turning = figure(steep, "turning");
     assertThat(held(turning)).isLessThan(held(figure(steep, "empty")));
     assertThat(held(turning)).isLessThan(held(figure(steep, "one-side")));
     assertThat(figure(steep, "pushed").title()).contains("only where things turn it");
-    Strength level = of("12", d -> set(d, Setting.FLOOR_SLOPE_SIDEWAYS, 0));
+    Strength level = of("12", d -> d.set(Setting.FLOOR_SLOPE_SIDEWAYS, 0));
     assertThat(Shelving.find(level, "north/tips-sideways-turning")).isEmpty();
   }
 
@@ -122,7 +117,7 @@ class SidewaysTippingTest {
     Figure pushed = figure(of("8", bare), "pushed");
     assertThat(pushed.value().value() * 56 * MM).isCloseTo(held(pushed), within(1e-6));
     Strength strength =
-        of("8", bare.andThen(d -> set(d, Setting.LIGHT_PUSH, pushed.value().value() + more)));
+        of("8", bare.andThen(d -> d.set(Setting.LIGHT_PUSH, pushed.value().value() + more)));
     assertThat(ofKind(strength, "case-tips"))
         .hasSize(times)
         .allSatisfy(
@@ -137,7 +132,7 @@ class SidewaysTippingTest {
   @Test
   void aNarrowCaseOnASteepFloorFallsByItself() {
     Finding falls =
-        ofKind(of("4", d -> set(d, Setting.FLOOR_SLOPE_SIDEWAYS, 50)), "case-tips").getFirst();
+        ofKind(of("4", d -> d.set(Setting.FLOOR_SLOPE_SIDEWAYS, 50)), "case-tips").getFirst();
     assertThat(falls.severity()).isEqualTo(Severity.ERROR);
     assertThat(falls.what()).endsWith("it falls sideways by itself, to either side");
   }
@@ -145,7 +140,7 @@ class SidewaysTippingTest {
   /** Each cure that says so is so: a level floor, and a weight in the middle. */
   @Test
   void curesAreThoseOfTheSide() {
-    Strength narrow = of("9", d -> set(d, Setting.FLOOR_SLOPE_SIDEWAYS, 30));
+    Strength narrow = of("9", d -> d.set(Setting.FLOOR_SLOPE_SIDEWAYS, 30));
     List<String> cures =
         ofKind(narrow, "case-tips").getFirst().remedies().stream().map(Remedy::what).toList();
     assertThat(cures.getFirst()).contains("what stands beside it");
@@ -200,18 +195,8 @@ class SidewaysTippingTest {
         of(
             "12",
             d -> {
-              set(d, Setting.FLOOR_SLOPE_SIDEWAYS, 0);
-              d.doors =
-                  Optional.of(
-                      new Doors(
-                          Doors.Kind.OVERLAY,
-                          1,
-                          in("3/4"),
-                          in("1/8"),
-                          List.of(),
-                          in("2"),
-                          in("2"),
-                          in("1/2")));
+              d.set(Setting.FLOOR_SLOPE_SIDEWAYS, 0);
+              d.overlayDoors(1);
             });
     Figure turning = figure(level, "turning");
     Figure shut = figure(level, "empty");

@@ -13,7 +13,6 @@ import fourpin.casework.DoorLeaf;
 import fourpin.casework.Finding;
 import fourpin.casework.Part;
 import fourpin.job.CaseDraft;
-import fourpin.job.Doors;
 import fourpin.job.Job;
 import fourpin.job.Kick;
 import fourpin.job.Load;
@@ -51,13 +50,8 @@ class StandingLeastTest {
             .settings
             .with(Setting.FLOOR_SLOPE, new SettingValue.OfNumber(5))
             .with(Setting.TOP_REACH, new SettingValue.OfLength(Length.ZERO));
-    draft.doors = perBay == 0 ? Optional.empty() : Optional.of(doors(perBay));
+    draft.overlayDoors(perBay);
     return SampleJobs.job(draft.order());
-  }
-
-  private static Doors doors(int perBay) {
-    return new Doors(
-        Doors.Kind.OVERLAY, perBay, in("3/4"), in("1/8"), List.of(), in("2"), in("2"), in("1/2"));
   }
 
   private static Optional<Figure> find(Job job, String last) {

@@ -10,13 +10,9 @@ import static org.assertj.core.api.Assertions.within;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseDraft;
-import fourpin.job.Doors;
-import fourpin.job.Drawers;
 import fourpin.job.FaceFrame;
-import fourpin.job.QuantityReader;
 import fourpin.job.SampleJobs;
 import fourpin.job.Setting;
-import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
@@ -38,29 +34,8 @@ class TippingTest {
     return check(SampleJobs.job(draft.order()));
   }
 
-  private static void doors(CaseDraft draft, int perBay) {
-    draft.doors =
-        Optional.of(
-            new Doors(
-                Doors.Kind.OVERLAY,
-                perBay,
-                in("3/4"),
-                in("1/8"),
-                List.of(),
-                in("2"),
-                in("2"),
-                in("1/2")));
-  }
-
-  private static void set(CaseDraft draft, Setting setting, double value) {
-    draft.settings = draft.settings.with(setting, new SettingValue.OfNumber(value));
-  }
-
   private static Figure find(Strength strength, String last) {
-    return strength.cases().getFirst().standing().stream()
-        .filter(f -> f.id().equals("north/" + last))
-        .findFirst()
-        .orElseThrow();
+    return Shelving.find(strength, "north/" + last).orElseThrow();
   }
 
   private static double value(Strength strength, String last) {
@@ -96,7 +71,7 @@ class TippingTest {
         of(
             d -> {
               tall(d, "84");
-              set(d, Setting.LIGHT_PUSH, tips + more);
+              d.set(Setting.LIGHT_PUSH, tips + more);
             });
     assertThat(ofKind(strength, "case-tips"))
         .hasSize(times)
@@ -124,12 +99,12 @@ class TippingTest {
   @ParameterizedTest
   @CsvSource({"empty", "top-heavy", "loaded"})
   void theFloorFallsUnderEveryLoad(String when) {
-    Figure tips = find(of(d -> set(d, Setting.FLOOR_SLOPE, 20)), "tips-at-" + when);
+    Figure tips = find(of(d -> d.set(Setting.FLOOR_SLOPE, 20)), "tips-at-" + when);
     double behind = input(tips, "y") - 0.020 * input(tips, "z");
     assertThat(tips.value().value() * input(tips, "H"))
         .isCloseTo(input(tips, "F") * behind, within(1e-6));
     assertThat(tips.title()).endsWith("on a floor that falls forward by 20 mm on each metre");
-    Figure level = find(of(d -> set(d, Setting.FLOOR_SLOPE, 0)), "tips-at-" + when);
+    Figure level = find(of(d -> d.set(Setting.FLOOR_SLOPE, 0)), "tips-at-" + when);
     assertThat(level.value().value() * input(level, "H"))
         .isCloseTo(input(level, "F") * input(level, "y"), within(1e-6));
     assertThat(level.title()).endsWith("on a level floor");
@@ -143,7 +118,7 @@ class TippingTest {
             d -> {
               d.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("32"), in("72"), in("4"));
               d.bays = List.of(SampleJobs.bay(4));
-              set(d, Setting.FLOOR_SLOPE, 35);
+              d.set(Setting.FLOOR_SLOPE, 35);
             });
     assertThat(value(strength, "tips-at-empty")).isPositive();
     assertThat(value(strength, "tips-at-top-heavy")).isZero();
@@ -158,8 +133,8 @@ class TippingTest {
   /** A push of 222 N against what holds it least on the slope. */
   @Test
   void anchorsPullForTheSlope() {
-    Strength level = of(d -> set(d, Setting.FLOOR_SLOPE, 0));
-    Strength falls = of(d -> set(d, Setting.FLOOR_SLOPE, 20));
+    Strength level = of(d -> d.set(Setting.FLOOR_SLOPE, 0));
+    Strength falls = of(d -> d.set(Setting.FLOOR_SLOPE, 20));
     Figure tips = find(falls, "tips-at-empty");
     Figure pull = find(falls, "anchor-pull");
     assertThat(pull.value().value() - value(level, "anchor-pull"))
@@ -177,8 +152,8 @@ class TippingTest {
         of(
             d -> {
               tall(d, height);
-              doors(d, 1);
-              set(d, Setting.DOOR_PULL, hangs);
+              d.overlayDoors(1);
+              d.set(Setting.DOOR_PULL, hangs);
             });
     Figure hung = find(strength, "tips-at-hung");
     Figure pull = find(strength, "anchor-pull");
@@ -200,8 +175,8 @@ class TippingTest {
         of(
             d -> {
               tall(d, "84");
-              set(d, Setting.TIP_PUSH, 10);
-              set(d, Setting.LIGHT_PUSH, 100);
+              d.set(Setting.TIP_PUSH, 10);
+              d.set(Setting.LIGHT_PUSH, 100);
             });
     Figure tips = find(strength, "tips-pushed");
     Figure pull = find(strength, "anchor-pull");
@@ -216,9 +191,9 @@ class TippingTest {
     Strength strength =
         of(
             d -> {
-              doors(d, 2);
-              set(d, Setting.FLOOR_SLOPE, 20);
-              set(d, Setting.DOOR_PULL, 20);
+              d.overlayDoors(2);
+              d.set(Setting.FLOOR_SLOPE, 20);
+              d.set(Setting.DOOR_PULL, 20);
             });
     Figure hung = find(strength, "tips-at-hung");
     double behind = input(hung, "F") * (input(hung, "y") - 0.02 * input(hung, "z"));
@@ -235,9 +210,9 @@ class TippingTest {
     Strength strength =
         of(
             d -> {
-              doors(d, 2);
-              set(d, Setting.FLOOR_SLOPE, 0);
-              set(d, Setting.DOOR_PULL, 20);
+              d.overlayDoors(2);
+              d.set(Setting.FLOOR_SLOPE, 0);
+              d.set(Setting.DOOR_PULL, 20);
             });
     Figure hung = find(strength, "tips-at-hung");
     double behind = input(hung, "F") * input(hung, "y");
@@ -258,7 +233,7 @@ class TippingTest {
     Strength strength =
         of(
             d -> {
-              doors(d, 1);
+              d.overlayDoors(1);
               d.faceFrame = framed ? Optional.of(frame()) : Optional.empty();
             });
     double width = (72 - 0.125) / 2 * 25.4;
@@ -278,14 +253,14 @@ class TippingTest {
 
   @Test
   void narrowDoorsPullLess() {
-    double wide = value(of(d -> doors(d, 1)), "tips-at-open");
-    double narrow = value(of(d -> doors(d, 2)), "tips-at-open");
+    double wide = value(of(d -> d.overlayDoors(1)), "tips-at-open");
+    double narrow = value(of(d -> d.overlayDoors(2)), "tips-at-open");
     assertThat(narrow).isGreaterThan(wide);
   }
 
   @Test
   void someoneOnADoorIsADoubt() {
-    Finding hangs = ofKind(of(d -> doors(d, 2)), "case-tips").getFirst();
+    Finding hangs = ofKind(of(d -> d.overlayDoors(2)), "case-tips").getFirst();
     assertThat(hangs.severity()).isEqualTo(Severity.DOUBT);
     assertThat(hangs.what()).contains("hang on one of them");
     assertThat(ofKind(of(d -> {}), "case-tips")).isEmpty();
@@ -298,7 +273,7 @@ class TippingTest {
         ofKind(
                 of(
                     d -> {
-                      doors(d, 1);
+                      d.overlayDoors(1);
                       d.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("60"), in("8"));
                     }),
                 "case-tips")
@@ -318,102 +293,8 @@ class TippingTest {
             d -> {
               d.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("72"), in("180"), in("5"));
               d.bays = List.of(SampleJobs.bay(0).with(SampleJobs.shelves(1)));
-              set(d, Setting.FLOOR_SLOPE, 50);
+              d.set(Setting.FLOOR_SLOPE, 50);
             });
     assertThat(ofKind(strength, "case-tips").getFirst().severity()).isEqualTo(Severity.ERROR);
-  }
-
-  private static Strength drawers(int count, String out, String mass, Consumer<CaseDraft> change) {
-    CaseDraft draft = new CaseDraft();
-    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("36"), in("36"), in("20"));
-    draft.bays = List.of(SampleJobs.bay(1));
-    set(draft, Setting.FLOOR_SLOPE, 0);
-    change.accept(draft);
-    Drawers drawers =
-        new Drawers(count, in("30"), in("18"), in(out), QuantityReader.MASS.read(mass).orThrow());
-    return check(SampleJobs.job(draft.order().holding(Optional.of(drawers))));
-  }
-
-  /** Moments about the front foot, worked by hand: a drawer of 18 in that is 14 in out. */
-  @Test
-  void drawersThatAreOutPullForward() {
-    Strength strength = drawers(3, "14", "10 kg", d -> {});
-    Figure all = find(strength, "tips-at-drawers");
-    double behind = input(all, "F") * input(all, "y");
-    double before = (14 - 9) * 25.4 + input(all, "f");
-    assertThat(all.value().value() * input(all, "H"))
-        .isCloseTo(behind - 3 * 98.0665 * before, within(1e-6));
-    Figure one = find(strength, "tips-at-drawer");
-    assertThat(one.value().value() * input(one, "H"))
-        .isCloseTo(behind - 98.0665 * before, within(1e-6));
-    Figure leant = find(strength, "tips-at-leant");
-    double lean = input(leant, "Q") * (14 * 25.4 + input(leant, "f"));
-    assertThat(leant.value().value())
-        .isCloseTo(Math.max(0, one.value().value() - lean / input(one, "H")), within(1e-6));
-  }
-
-  /** A drawer whose middle stays behind the foot holds the case down. */
-  @Test
-  void aDrawerThatHardlyComesOutHolds() {
-    double out = value(drawers(1, "14", "10 kg", d -> {}), "tips-at-drawer");
-    double little = value(drawers(1, "2", "10 kg", d -> {}), "tips-at-drawer");
-    assertThat(little).isGreaterThan(value(drawers(1, "2", "1 kg", d -> {}), "tips-at-drawer"));
-    assertThat(out).isLessThan(little);
-  }
-
-  @Test
-  void drawersCountWithAllDoorsOpen() {
-    double shut = value(drawers(1, "14", "10 kg", d -> {}), "tips-at-drawer");
-    double open = value(drawers(1, "14", "10 kg", d -> doors(d, 1)), "tips-at-drawer");
-    assertThat(open).isLessThan(shut);
-  }
-
-  /** One drawer is pulled out every day; all of them at once, or leant on, seldom. */
-  @ParameterizedTest
-  @CsvSource({
-    "3, 18, 40 kg, 0, ERROR, 'one full drawer is pulled out, the more when all are, which cures'",
-    "4, 14, 20 kg, 0, DOUBT, all its drawers are pulled out full",
-    "4, 14, 20 kg, 400, DOUBT, 'pulled out full, the more when someone leans on a drawer that is'",
-    "1, 14, 4 kg, 400, DOUBT, someone leans on a drawer that is out"
-  })
-  void aDrawerThatTipsItIsAnError(
-      int count, String out, String mass, double leans, Severity severity, String when) {
-    Finding finding =
-        ofKind(drawers(count, out, mass, d -> set(d, Setting.DOOR_PULL, leans)), "case-tips")
-            .getFirst();
-    assertThat(finding.severity()).isEqualTo(severity);
-    assertThat(finding.what()).contains(when);
-  }
-
-  @Test
-  void heavyDrawersPullOnTheAnchors() {
-    Strength heavy = drawers(3, "18", "40 kg", d -> {});
-    assertThat(value(heavy, "anchor-pull"))
-        .isGreaterThan(value(drawers(3, "18", "1 kg", d -> {}), "anchor-pull"));
-    assertThat(ofKind(drawers(3, "2", "1 kg", d -> set(d, Setting.DOOR_PULL, 0)), "case-tips"))
-        .isEmpty();
-  }
-
-  /** Someone who leans on a drawer that is out, by hand from the figure that says what is left. */
-  @Test
-  void anchorsHoldWhoLeansOnADrawer() {
-    Strength strength = drawers(1, "18", "10 kg", d -> set(d, Setting.DOOR_PULL, 2000));
-    Figure leant = find(strength, "tips-at-leant");
-    Figure pull = find(strength, "anchor-pull");
-    double holds =
-        input(leant, "F") * (input(leant, "y") - input(leant, "n") * input(leant, "z") / 1000);
-    double falls = input(leant, "f") + input(leant, "n") * input(leant, "h") / 1000;
-    double lacks =
-        2000 * (input(leant, "e") + falls)
-            - holds
-            - input(leant, "W") * (input(leant, "l") / 2 - input(leant, "e") - falls);
-    assertThat(pull.value().value()).isCloseTo(lacks / input(pull, "h"), within(1e-6));
-  }
-
-  /** Shut, they weigh with what the case holds. */
-  @Test
-  void shutDrawersStandOnTheFloorToo() {
-    assertThat(value(drawers(3, "14", "40 kg", d -> {}), "floor-load"))
-        .isGreaterThan(value(drawers(3, "14", "1 kg", d -> {}), "floor-load"));
   }
 }
