@@ -64,9 +64,10 @@ final class DefectSearch {
    */
   private void takenForClear() {
     List<StockSheet> clear = problem.stock().stream().map(StockSheet::withoutDefects).toList();
-    Layout layout = searches.plain().cut(with(clear));
+    SheetProblem whole = with(clear);
+    Layout layout = searches.plain().cut(whole);
     if (layout.unplaced().isEmpty()) {
-      fewest = Optional.of(layout.raised(withoutLimits(clear, layout)).bound());
+      fewest = Optional.of(layout.raised(withoutLimits(whole, layout)).bound());
       Layout stated = asStated(layout);
       if (VirtualSaw.check(problem, stated).isEmpty()) {
         found.add(stated);
@@ -75,12 +76,10 @@ final class DefectSearch {
   }
 
   /** Whatever limits of the saw allow is allowed without them too, so that its bound holds. */
-  private Layout withoutLimits(List<StockSheet> clear, Layout limited) {
-    Saw saw = problem.saw();
-    Saw free = new Saw(saw.kerf(), saw.trim());
-    return limited.isProven() || !CutRules.of(saw).limit()
+  private Layout withoutLimits(SheetProblem whole, Layout limited) {
+    return limited.isProven() || !CutRules.of(whole.saw()).limit()
         ? limited
-        : searches.plain().cut(new SheetProblem(problem.parts(), clear, free, problem.ties()));
+        : searches.plain().cut(whole.with(SawLimits.NONE));
   }
 
   private Layout asStated(Layout layout) {

@@ -77,13 +77,8 @@ final class FewParts {
     }
     Layout best = new FewParts(inflated).better(problem, known);
     return isLimited(inflated) && best.unplaced().isEmpty() && !best.isProven()
-        ? best.raised(withoutLimits(problem, best))
+        ? best.raised(best(problem.with(SawLimits.NONE), best))
         : best;
-  }
-
-  private static Layout withoutLimits(SheetProblem problem, Layout known) {
-    Saw free = new Saw(problem.saw().kerf(), problem.saw().trim());
-    return best(new SheetProblem(problem.parts(), problem.stock(), free, problem.ties()), known);
   }
 
   private static boolean isLimited(Inflated problem) {

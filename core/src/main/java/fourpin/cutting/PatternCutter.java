@@ -35,7 +35,7 @@ public final class PatternCutter implements SheetCutter {
   private final Starts starts;
 
   /**
-   * @param steps at most, at least zero; about 40 million take a second on a machine of 2025
+   * @param steps at most, at least zero; about 50 million take a second on a machine of 2025
    */
   public PatternCutter(long steps) {
     this(steps, Watch.NOBODY);

@@ -16,4 +16,9 @@ public record Saw(Length kerf, Trim trim, SawLimits limits) {
   public Saw(Length kerf, Trim trim) {
     this(kerf, trim, SawLimits.NONE);
   }
+
+  /** The same saw with other limits. */
+  public Saw with(SawLimits others) {
+    return new Saw(kerf, trim, others);
+  }
 }

@@ -20,4 +20,9 @@ public record SheetProblem(List<Part> parts, List<StockSheet> stock, Saw saw, Ti
   public SheetProblem(List<Part> parts, List<StockSheet> stock, Saw saw) {
     this(parts, stock, saw, Ties.NONE);
   }
+
+  /** The same with other limits of the saw. */
+  public SheetProblem with(SawLimits others) {
+    return new SheetProblem(parts, stock, saw.with(others), ties);
+  }
 }

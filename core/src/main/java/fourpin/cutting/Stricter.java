@@ -42,13 +42,13 @@ final class Stricter {
 
   /** With fewer stages of cuts, unless the parts are many. */
   private Optional<Layout> inFewerStages() {
-    Saw saw = problem.saw();
     long parts = problem.parts().stream().mapToLong(Part::count).sum();
-    return saw.limits()
+    return problem
+        .saw()
+        .limits()
         .fewerStages()
         .filter(limits -> parts <= MOST_PARTS)
-        .map(limits -> new Saw(saw.kerf(), saw.trim(), limits))
-        .map(less -> new SheetProblem(problem.parts(), problem.stock(), less, problem.ties()))
+        .map(problem::with)
         .map(cutter::cut)
         .filter(layout -> layout.unplaced().isEmpty());
   }

@@ -38,7 +38,7 @@ public final class StripCutter implements SheetCutter {
   /**
    * How hard to try.
    *
-   * @param work knapsack steps in all, about 150 million to the second on a machine of 2025
+   * @param work knapsack steps in all, about 400 million to the second on a machine of 2025
    * @param cells resolution of the knapsacks, 16 to 4096
    */
   public record Effort(long work, int cells) {

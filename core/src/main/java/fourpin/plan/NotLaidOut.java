@@ -7,7 +7,6 @@ import fourpin.casework.Place;
 import fourpin.cutting.Fit;
 import fourpin.cutting.Layout;
 import fourpin.cutting.Matched;
-import fourpin.cutting.Saw;
 import fourpin.cutting.SawLimits;
 import fourpin.cutting.SheetPattern;
 import fourpin.cutting.SheetProblem;
@@ -206,9 +205,7 @@ record NotLaidOut(
 
   /** How many more stocks a saw with other limits cuts it from. */
   private long fitting(SawLimits others) {
-    Saw saw = new Saw(problem.saw().kerf(), problem.saw().trim(), others);
-    SheetProblem lifted = new SheetProblem(problem.parts(), problem.stock(), saw, problem.ties());
-    return cutFrom(lifted) - cutFrom(problem);
+    return cutFrom(problem.with(others)) - cutFrom(problem);
   }
 
   private long cutFrom(SheetProblem some) {

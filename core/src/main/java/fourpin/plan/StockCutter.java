@@ -138,10 +138,7 @@ final class StockCutter {
 
   /** With the first cut of the material, where it has its own. */
   private Saw stated(Saw saw) {
-    return wanted
-        .first()
-        .map(first -> new Saw(saw.kerf(), saw.trim(), saw.limits().withFirst(first)))
-        .orElse(saw);
+    return wanted.first().map(first -> saw.with(saw.limits().withFirst(first))).orElse(saw);
   }
 
   private void cut(Lot lot, Turns.Turn turn) {
