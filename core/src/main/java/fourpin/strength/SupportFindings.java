@@ -120,7 +120,8 @@ final class SupportFindings {
     long over = allowed.stream().filter(a -> value(push) > value(a)).count();
     return over == 0
         ? Optional.empty()
-        : Optional.of(crushes(push, allowed, over == allowed.size() ? Severity.ERROR : Severity.DOUBT));
+        : Optional.of(
+            crushes(push, allowed, over == allowed.size() ? Severity.ERROR : Severity.DOUBT));
   }
 
   private Finding crushes(Figure push, List<Figure> allowed, Severity severity) {
