@@ -165,4 +165,11 @@ public record Part(
         features.stream().map(f -> f.shifted(axis, by)).toList(),
         when);
   }
+
+  /** Whether a strip runs over one of its ends, across its grain. */
+  public boolean hasEndStrips() {
+    return edging.stream()
+        .filter(band -> band.edging().kind() == Edging.Kind.STRIP)
+        .anyMatch(band -> band.face().axis() == lengthAxis);
+  }
 }

@@ -208,7 +208,7 @@ final class CaseProgram {
     add(
         stage,
         edged,
-        "Glue on the edging, tops flush, and trim it. ",
+        strips.gluing(edged),
         bands,
         "Measure length and width again: they are now the finished sizes of the cut list.",
         List.of(Cautions.DUST));

@@ -7,6 +7,7 @@ import fourpin.job.Job;
 import fourpin.measure.Length;
 import fourpin.measure.LengthStyle;
 import fourpin.plan.PlannedStep.Stage;
+import fourpin.reference.Reference;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,6 +43,21 @@ record EdgeStrips(Job job, BuiltCase built) {
             "Hold each strip to its edge: it covers the whole edge, and its upper side is level"
                 + " with the panel's.",
             List.of(Cautions.SAW, Cautions.NARROW_RIP, Cautions.PLANER, Cautions.DUST)));
+  }
+
+  /** How edging goes on; a strip across the ends of solid wood must let that move. */
+  String gluing(List<Part> edged) {
+    List<String> across =
+        edged.stream().filter(Part::hasEndStrips).filter(this::moves).map(Part::mark).toList();
+    return "Glue on the edging, tops flush, and trim it. "
+        + (across.isEmpty()
+            ? ""
+            : "Over the ends of %s, which are solid, glue the front third only, and hold the rest by screws in slots along the strip: wood that is held across its grain splits. "
+                .formatted(String.join(", ", across)));
+  }
+
+  private boolean moves(Part part) {
+    return Reference.movement().find(job.material(part.material()).of()).isPresent();
   }
 
   private static boolean isStrip(Part.EdgeBand band) {

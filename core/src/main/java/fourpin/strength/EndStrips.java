@@ -1,6 +1,5 @@
 package fourpin.strength;
 
-import fourpin.casework.Face;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
@@ -41,7 +40,7 @@ final class EndStrips {
   List<Finding> of(List<Part> parts) {
     Collection<List<Part>> alike =
         parts.stream()
-            .filter(EndStrips::isEdgedAtEnds)
+            .filter(Part::hasEndStrips)
             .filter(part -> moves(part) > 0)
             .collect(
                 Collectors.groupingBy(
@@ -50,15 +49,6 @@ final class EndStrips {
                     Collectors.toList()))
             .values();
     return alike.stream().map(this::finding).toList();
-  }
-
-  private static boolean isEdgedAtEnds(Part part) {
-    return part.edging().stream()
-        .anyMatch(b -> b.edging().kind() == Edging.Kind.STRIP && isEnd(part, b.face()));
-  }
-
-  private static boolean isEnd(Part part, Face face) {
-    return face.axis() == part.lengthAxis();
   }
 
   private static List<Edging> edging(Part part) {
