@@ -23,7 +23,6 @@ import fourpin.measure.Source;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -32,9 +31,15 @@ import java.util.stream.Collectors;
  *
  * @param problem as it was laid out
  * @param layout that leaves the part out
+ * @param bars of the problem
  */
 record NotLaidOut(
-    Wanted wanted, LengthStyle style, SheetProblem problem, Layout layout, Unplaced unplaced) {
+    Wanted wanted,
+    LengthStyle style,
+    SheetProblem problem,
+    Layout layout,
+    GroupBars bars,
+    Unplaced unplaced) {
 
   static final String KIND = "not-laid-out";
 
@@ -85,6 +90,7 @@ record NotLaidOut(
       case TOO_MUCH_FOR_ONE_SHEET ->
           hindering()
               .map(other -> "it has to share a sheet with line " + other.told())
+              .or(() -> bar().map(this::barredAsGroup))
               .orElseGet(
                   () ->
                       "no one sheet was found to hold "
@@ -97,6 +103,26 @@ record NotLaidOut(
     };
   }
 
+  private String barredAsGroup(GroupBars.Bar bar) {
+    String lifted =
+        switch (bar.alone()) {
+          case ANY -> bar.limits().size() == 1 ? "without that limit" : "without any one of these";
+          case ALL -> bar.limits().size() == 1 ? "without that limit" : "without all of these";
+        };
+    return "no one sheet was found to hold "
+        + group()
+        + " within the limits of the saw ("
+        + SawLimit.told(bar.limits())
+        + "), not even a whole one; "
+        + lifted
+        + " they fit on one "
+        + bar.sheet();
+  }
+
+  private Optional<GroupBars.Bar> bar() {
+    return problem.ties().together(unplaced.mark()).flatMap(bars::of);
+  }
+
   private String told() {
     return unplaced.mark() + ", which can't be cut: " + why();
   }
@@ -107,7 +133,7 @@ record NotLaidOut(
         problem.ties().together(unplaced.mark()).map(Together::marks).orElse(List.of());
     return layout.unplaced().stream()
         .filter(other -> marks.contains(other.mark()))
-        .map(other -> new NotLaidOut(wanted, style, problem, layout, other))
+        .map(other -> new NotLaidOut(wanted, style, problem, layout, bars, other))
         .filter(NotLaidOut::isBySize)
         .findFirst();
   }
@@ -167,40 +193,9 @@ record NotLaidOut(
 
   /** Those any one of which bars it; where only several together do, all. */
   private String limits() {
-    List<Limit> stated = stated();
-    List<Limit> barring = stated.stream().filter(limit -> fitting(limit.others) > 0).toList();
-    return (barring.isEmpty() ? stated : barring)
-        .stream().map(Limit::told).collect(Collectors.joining(", "));
-  }
-
-  /** A limit of the saw, and the others without it. */
-  private record Limit(String told, SawLimits others) {}
-
-  private List<Limit> stated() {
-    SawLimits all = problem.saw().limits();
-    List<Limit> stated = new ArrayList<>();
-    all.longestRip()
-        .ifPresent(
-            most -> stated.add(new Limit("longest-rip " + style.text(most), all.withAnyRip())));
-    all.widestCrosscut()
-        .ifPresent(
-            most ->
-                stated.add(
-                    new Limit("widest-crosscut " + style.text(most), all.withAnyCrosscut())));
-    if (all.first() != SawLimits.FirstCut.EITHER) {
-      stated.add(
-          new Limit(
-              firstCut() + " " + all.first().name().toLowerCase(Locale.ROOT),
-              all.withFirst(SawLimits.FirstCut.EITHER)));
-    }
-    if (all.stages() != SawLimits.FREE) {
-      stated.add(new Limit("cut-stages " + all.stages(), all.withStages(SawLimits.FREE)));
-    }
-    return stated;
-  }
-
-  private String firstCut() {
-    return wanted.kind() == Wanted.Kind.BOARDS ? "board-first-cut" : "first-cut";
+    List<SawLimit> stated = SawLimit.stated(problem.saw().limits(), wanted.kind(), style);
+    List<SawLimit> barring = stated.stream().filter(limit -> fitting(limit.others()) > 0).toList();
+    return SawLimit.told(barring.isEmpty() ? stated : barring);
   }
 
   /** How many more stocks a saw with other limits cuts it from. */
@@ -317,14 +312,17 @@ record NotLaidOut(
     Remedy saw =
         new Remedy(
             "cut it by other means, and set longest-rip, widest-crosscut, "
-                + firstCut()
+                + SawLimit.firstCut(wanted.kind())
                 + " or cut-stages to what these can do",
             "time");
     Remedy fewer = new Remedy("ask fewer parts to come from one sheet", "colour or thickness");
     return switch (unplaced.reason()) {
       case SAW_LIMITS -> List.of(saw, smaller);
       case TOO_MUCH_FOR_ONE_SHEET ->
-          hindering().map(NotLaidOut::remedies).orElse(List.of(fewer, stock));
+          hindering()
+              .map(NotLaidOut::remedies)
+              .orElseGet(
+                  () -> bar().isPresent() ? List.of(saw, fewer, stock) : List.of(fewer, stock));
       case NOT_ON_ONE_SHEET -> List.of(stock, fewer);
       case NO_SHEETS_LEFT -> isBarred() ? List.of(stock, saw) : List.of(stock, smaller);
       case TOO_WIDE, NO_SHEET_BOTH_WAYS, GRAIN_FORBIDS_TURNING ->

@@ -258,9 +258,10 @@ final class StockCutter {
       throw new IllegalStateException("a part of " + wanted.material() + " fails: " + fault);
     }
     List<String> marks = wanted.parts().stream().map(Part::mark).toList();
+    GroupBars bars = new GroupBars(problem, wanted.kind(), style);
     layout.unplaced().stream()
         .sorted(Comparator.comparingInt(left -> marks.indexOf(left.mark())))
-        .map(left -> new NotLaidOut(wanted, style, problem, layout, left).finding())
+        .map(left -> new NotLaidOut(wanted, style, problem, layout, bars, left).finding())
         .forEach(findings::add);
   }
 

@@ -166,6 +166,61 @@ class NotLaidOutTest {
                 + " in, trimmed | ask fewer parts to come from one sheet");
   }
 
+  /**
+   * The rail is ripped off, then what is left is crosscut at 60, and the shelves are ripped from
+   * one another: three stages, the first a rip; four where it must be a crosscut. Another stock is
+   * just as large as the panel.
+   */
+  private static Wanted railAndShelves() {
+    Together all = new Together("sheet all", List.of("rail", "shelf", "panel"));
+    return wanted(
+        Wanted.Kind.SHEETS,
+        List.of(
+            part("rail", "95", "4", 1), part("shelf", "60", "20", 2), part("panel", "30", "42", 1)),
+        new Ties(List.of(), List.of(all)),
+        stock("96", "48", 0),
+        stock("30 1/2", "42 1/2", 0));
+  }
+
+  private static String barredBy(String limits, String lifted) {
+    return "1 of line rail can't be cut from ash: no one sheet was found to hold lines rail, shelf,"
+        + " panel (sheet all) within the limits of the saw ("
+        + limits
+        + "), not even a whole one; "
+        + lifted
+        + " they fit on one 96 x 48 | cut it by other means, and set longest-rip, widest-crosscut,"
+        + " first-cut or cut-stages to what these can do";
+  }
+
+  @Test
+  void namesTheLimitThatKeepsAGroupFromOneSheet() {
+    assertThat(refusals(job(), railAndShelves())).isEmpty();
+    Job job = with(with(job(), Setting.CUT_STAGES, "2"), Setting.WIDEST_CROSSCUT, "48");
+    assertThat(refusals(job, railAndShelves()))
+        .hasSize(3)
+        .first()
+        .isEqualTo(barredBy("cut-stages 2", "without that limit"));
+  }
+
+  @Test
+  void namesTheLimitsAnyOfWhichKeepsAGroupFromOneSheet() {
+    Job job = with(with(job(), Setting.CUT_STAGES, "3"), Setting.FIRST_CUT, "across");
+    assertThat(refusals(job, railAndShelves()))
+        .hasSize(3)
+        .first()
+        .isEqualTo(barredBy("first-cut across, cut-stages 3", "without any one of these"));
+  }
+
+  /** What is left of the rail is 43 wide, and is crosscut. */
+  @Test
+  void namesTheLimitsThatTogetherKeepAGroupFromOneSheet() {
+    Job job = with(with(job(), Setting.CUT_STAGES, "2"), Setting.WIDEST_CROSSCUT, "30");
+    assertThat(refusals(job, railAndShelves()))
+        .hasSize(3)
+        .first()
+        .isEqualTo(barredBy("widest-crosscut 30 in, cut-stages 2", "without all of these"));
+  }
+
   /** The large one is too wide to be crosscut and too long to be ripped, the small one is not. */
   @Test
   void namesThePartThatKeepsAGroupFromItsSheet() {
