@@ -58,15 +58,16 @@ public final class SoFarReader {
           Column.required("state"),
           Column.required("except"));
 
-  /** What a sheet may be; nothing written means that it is still whole. */
+  /** What a sheet may be; nothing written means that it is whole, be it bought or not. */
   private enum State {
     WHOLE,
+    BOUGHT,
     CUT,
     SPOILT
   }
 
   private static final Map<String, State> STATES =
-      new TreeMap<>(Map.of("cut", State.CUT, "spoilt", State.SPOILT));
+      new TreeMap<>(Map.of("bought", State.BOUGHT, "cut", State.CUT, "spoilt", State.SPOILT));
 
   private static final String LEAVE = "leave all cells of a line before state as they were";
 
@@ -94,12 +95,17 @@ public final class SoFarReader {
 
     /**
      * @param byMaterial what is cut and used of each material; where some of its sheets are, the
-     *     others are taken to be bought, and whole
+     *     others are taken to be bought, and whole; else those that are noted so
+     * @param bare sheets of each material of which none has a note
      * @param last number of a sheet of each material
      * @param changed in words: parts that were cut in a size that is no longer asked for, and
      *     sheets of stock that is no longer there
      */
-    record Good(Map<String, SoFar> byMaterial, Map<String, Integer> last, List<String> changed)
+    record Good(
+        Map<String, SoFar> byMaterial,
+        Map<String, SoFar> bare,
+        Map<String, Integer> last,
+        List<String> changed)
         implements Outcome {}
 
     /** All that is wrong in either file. */
@@ -146,6 +152,7 @@ public final class SoFarReader {
       }
     }
     Map<String, SoFar> soFar = new LinkedHashMap<>();
+    Map<String, SoFar> bought = new LinkedHashMap<>();
     Map<String, SoFar> whole = new LinkedHashMap<>();
     Set<List<String>> sheets = new LinkedHashSet<>();
     List<CsvTable.Row> rows = CsvTable.read(progress, PROGRESS, CsvTable.Size.WRITTEN, problems);
@@ -155,19 +162,21 @@ public final class SoFarReader {
       onceEach(row, sheets);
       String material = row.cell("material").text();
       Optional<LaidOut> its = of(row, laid);
-      if (state == State.WHOLE) {
-        nothingExcepted(row);
-        whole.merge(material, SoFar.whole(from(row)), SoFar::and);
-      } else {
-        its.ifPresent(by -> soFar.merge(material, sheet(row, state, by.parts), SoFar::and));
+      switch (state) {
+        case WHOLE -> whole.merge(material, whole(row), SoFar::and);
+        case BOUGHT -> bought.merge(material, whole(row), SoFar::and);
+        case CUT, SPOILT ->
+            its.ifPresent(by -> soFar.merge(material, sheet(row, state, by.parts), SoFar::and));
       }
     }
     if (!rows.isEmpty()) {
       laid.forEach((layout, its) -> allThere(layout, its.alike, sheets));
     }
     soFar.replaceAll((material, its) -> its.and(whole.getOrDefault(material, SoFar.NOTHING)));
+    bought.forEach((material, its) -> soFar.merge(material, its, SoFar::and));
+    whole.keySet().removeAll(soFar.keySet());
     return problems.isEmpty() && ofLayouts.isEmpty()
-        ? new Outcome.Good(soFar, last(laid.keySet()), changed)
+        ? new Outcome.Good(soFar, whole, last(laid.keySet()), changed)
         : new Outcome.Refused(List.copyOf(ofLayouts), List.copyOf(problems));
   }
 
@@ -231,14 +240,18 @@ public final class SoFarReader {
     }
   }
 
-  private void nothingExcepted(CsvTable.Row row) {
-    if (!row.cell("except").isEmpty() && row.cell("state").isEmpty()) {
+  private SoFar whole(CsvTable.Row row) {
+    if (!row.cell("except").isEmpty()) {
+      boolean bought = !row.cell("state").isEmpty();
       cells.wrong(
           "except",
           row.cell("except"),
-          "nothing is said of that sheet under state",
+          bought
+              ? "a sheet that is only bought is whole, with no part cut"
+              : "nothing is said of that sheet under state",
           "write cut or spoilt there, or nothing here");
     }
+    return SoFar.whole(from(row));
   }
 
   /** The layout by which a sheet was cut. */

@@ -226,8 +226,8 @@ public final class CutCommand extends Errand {
         + " of '"
         + Stock.stated(stock.name())
         + "' from the earlier layouts "
-        + (count == 1 ? "has no note, and counts" : "have no note, and count")
-        + " as bought and whole.";
+        + (count == 1 ? "is whole, and counts" : "are whole, and count")
+        + " as bought.";
   }
 
   /** Of a job, with its settings and its stock. */

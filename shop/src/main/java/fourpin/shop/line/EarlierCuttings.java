@@ -1,6 +1,8 @@
 package fourpin.shop.line;
 
 import fourpin.cutting.SoFar;
+import fourpin.job.Supply;
+import fourpin.plan.Stock;
 import fourpin.plan.Wanted;
 import fourpin.shop.cut.SoFarReader;
 import fourpin.shop.file.Opened;
@@ -26,6 +28,10 @@ final class EarlierCuttings {
   private final Map<String, Integer> last = new LinkedHashMap<>();
   private final List<String> told = new ArrayList<>();
   private final List<Path> bare = new ArrayList<>();
+  private final Map<String, Bare> unnoted = new LinkedHashMap<>();
+
+  /** Sheets of a material in a folder in which none of them has a note. */
+  private record Bare(Path folder, SoFar sheets) {}
 
   /**
    * What they came to.
@@ -61,7 +67,9 @@ final class EarlierCuttings {
     Optional<byte[]> progress = open(folder.resolve(PROGRESS));
     if (layouts.isPresent() && progress.isPresent()) {
       switch (SoFarReader.read(wanted, place, layouts.get(), progress.get())) {
-        case SoFarReader.Outcome.Good(var byMaterial, var numbers, var changed) -> {
+        case SoFarReader.Outcome.Good(var byMaterial, var without, var numbers, var changed) -> {
+          without.forEach((material, its) -> unnoted.put(material, new Bare(folder, its)));
+          unnoted.keySet().removeAll(byMaterial.keySet());
           numbers.forEach((material, number) -> last.merge(material, number, Math::max));
           byMaterial.forEach((material, its) -> soFar.merge(material, its, SoFar::then));
           told.addAll(changed);
@@ -84,15 +92,42 @@ final class EarlierCuttings {
           Problem.ofFile(
               folders.getLast().resolve(PROGRESS).toString(),
               "no sheet has a note, so that all would be laid out again",
-              "write cut or spoilt under state of each sheet that is no longer whole; where all"
-                  + " still are, leave --after out, and name another folder with --out"));
+              "write cut or spoilt under state of each sheet that is no longer whole, and bought of"
+                  + " each that is; where none is bought, leave --after out, and name another"
+                  + " folder with --out"));
     } else {
       bare.forEach(
           folder ->
               told.add(
                   folder.resolve(PROGRESS)
                       + " has no note: none of its sheets counts as cut or bought."));
+      wanted.forEach(this::stillToBuy);
     }
+  }
+
+  /** Where a folder has notes, but none of one material, nobody says whether that is there. */
+  private void stillToBuy(Wanted each) {
+    Optional.ofNullable(unnoted.get(each.material()))
+        .filter(its -> !bare.contains(its.folder))
+        .ifPresent(
+            its ->
+                each.stock().stream()
+                    .filter(stock -> stock.supply() == Supply.TO_BUY)
+                    .filter(stock -> its.sheets.wholeOf(stock.name()) > 0)
+                    .forEach(stock -> told.add(stillToBuy(each, stock, its))));
+  }
+
+  private static String stillToBuy(Wanted each, Stock stock, Bare its) {
+    int count = its.sheets.wholeOf(stock.name());
+    return each.material()
+        + ": "
+        + count
+        + " of '"
+        + stock.name()
+        + (count == 1 ? "' counts" : "' count")
+        + " as still to be bought, as no sheet or board of it has a note in "
+        + its.folder.resolve(PROGRESS)
+        + ": write bought under state of each that you have.";
   }
 
   private Optional<byte[]> open(Path file) {

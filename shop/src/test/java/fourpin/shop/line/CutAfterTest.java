@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
@@ -112,7 +113,8 @@ class CutAfterTest {
     Path second = shop.resolve("second");
     assertThat(few().again(first, second))
         .startsWith("0")
-        .contains("ply: 2 of '1: 96 x 48 in' from the earlier layouts have no note")
+        .contains(
+            "ply: 2 of '1: 96 x 48 in' from the earlier layouts are whole, and count as bought.")
         .contains("To be bought, where it has a price: 80.00");
     NotedCutting.note(second, "cut,", ",", ",");
     assertThat(
@@ -126,8 +128,73 @@ class CutAfterTest {
                 "--out",
                 shop.resolve("third")))
         .startsWith("0")
-        .contains("ply: 2 of '1: 96 x 48 in' from the earlier layouts have no note")
+        .contains(
+            "ply: 2 of '1: 96 x 48 in' from the earlier layouts are whole, and count as bought.")
         .contains("To be bought, where it has a price: 0.00");
+  }
+
+  /** Two sheets of plywood and two boards of ash, for which a third stands in the rack. */
+  private Path twoMaterials() throws IOException {
+    Files.writeString(
+        shop.resolve("parts.csv"),
+        NotedCutting.FEW + "rail,ash,70 in,5 1/2 in,2\nlath,ash,40 in,5 1/2 in,1\n");
+    Files.writeString(
+        shop.resolve("rack.csv"),
+        """
+        material,kind,length,width,supply,count,price
+        ply,sheet,8 ft,4 ft,,9,80.00
+        ash,board,8 ft,5 1/2 in,,9,30.00
+        ash,board,4 ft,5 1/2 in,on-hand,1,
+        """);
+    Path first = shop.resolve("first");
+    assertThat(run(shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", first))
+        .startsWith("0");
+    assertThat(Files.readString(first.resolve("progress.csv")))
+        .contains("1,ash,")
+        .contains("1,ply,");
+    return first;
+  }
+
+  private void note(Path folder, String of, String... notes) throws IOException {
+    Path file = folder.resolve("progress.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(file));
+    int next = 0;
+    for (int i = 1; i < lines.size() && next < notes.length; i++) {
+      if (lines.get(i).contains(of)) {
+        lines.set(i, lines.get(i).replaceFirst(",,$", "," + notes[next] + ","));
+        next++;
+      }
+    }
+    Files.write(file, lines);
+  }
+
+  /** Nobody says whether the boards are there: they are paid for again, and that is told. */
+  @Test
+  void aMaterialWithoutANoteIsToldToBeBoughtStill() throws IOException {
+    Path first = twoMaterials();
+    note(first, "1,ply,", "cut", "cut");
+    assertThat(few().again(first, shop.resolve("second")))
+        .startsWith("0")
+        .contains(
+            "ash: 2 of '1: 96 x 5 1/2 in' count as still to be bought, as no sheet or board of it has a"
+                + " note in "
+                + first.resolve("progress.csv")
+                + ": write bought under state of each that you have.")
+        .doesNotContain("on hand' count")
+        .contains("To be bought, where it has a price: 60.00");
+  }
+
+  @Test
+  void whatIsNotedAsBoughtIsNotBoughtAgain() throws IOException {
+    Path first = twoMaterials();
+    note(first, "1,ply,", "cut", "cut");
+    note(first, "1: 96 x 5 1/2 in", "bought");
+    assertThat(few().again(first, shop.resolve("second")))
+        .startsWith("0")
+        .contains(
+            "ash: 1 of '1: 96 x 5 1/2 in' from the earlier layouts is whole, and counts as bought.")
+        .doesNotContain("still to be bought")
+        .contains("To be bought, where it has a price: 30.00");
   }
 
   /** Parts of a case that is refused are not known: they are neither gone nor cut. */

@@ -97,6 +97,18 @@ class EarlierNotesTest {
             "stock '1: 96 x 49 in': that layout is cut from '1: 96 x 48 in'");
   }
 
+  /** What is whole is cut for nothing: all of its parts are still to come. */
+  @Test
+  void nothingIsExceptedFromASheetThatIsOnlyBought() throws IOException {
+    Path first = few().laidOut();
+    NotedCutting.note(first, "cut,", "bought,1", ",");
+    assertThat(few().again(first, shop.resolve("second")))
+        .startsWith("2")
+        .contains(
+            "progress.csv:3:",
+            "except '1': a sheet that is only bought is whole, with no part cut");
+  }
+
   /** Our own tables have a line for each sheet; what makers write is held to fewer lines. */
   @Test
   void aLargeCuttingIsGoneOnWith() throws IOException {
@@ -134,7 +146,7 @@ class EarlierNotesTest {
     assertThat(few().again(first, first))
         .startsWith("2")
         .contains("progress.csv:2:", "line 2 is not on that sheet so often")
-        .contains("progress.csv:3:", "it is one of cut, spoilt")
+        .contains("progress.csv:3:", "it is one of bought, cut, spoilt")
         .contains("the earlier cutting is there, with your notes");
   }
 
