@@ -5,7 +5,10 @@ import fourpin.casework.Part;
 import fourpin.casework.Part.EdgeBand;
 import fourpin.job.Edging;
 import fourpin.job.Job;
+import fourpin.job.Material;
+import fourpin.measure.Lazy;
 import fourpin.measure.Sourced;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -14,10 +17,13 @@ public final class Masses {
 
   private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
 
-  private final Job job;
+  /** In kg/m³ by material, each looked up once. */
+  private final Map<String, Lazy<Sourced>> densities = new HashMap<>();
 
   public Masses(Job job) {
-    this.job = job;
+    for (Material material : job.materials()) {
+      densities.put(material.name(), Lazy.of(() -> Matters.of(material).density()));
+    }
   }
 
   /** Mass of a part in kg. */
@@ -51,6 +57,6 @@ public final class Masses {
 
   /** kg/m³, as the job states it, else by the tables. */
   public Sourced density(String name) {
-    return Matters.of(job.material(name)).density();
+    return densities.get(name).get();
   }
 }

@@ -18,6 +18,8 @@ import fourpin.strength.SidewaysBalance.Stand;
 import fourpin.strength.SidewaysBalance.Weight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -42,6 +44,9 @@ final class SidewaysTipping {
   private final List<BuiltCase> cases;
   private final Settings settings;
   private final LightPush light;
+  private final Map<Seen, SidewaysBalance> balances = new ConcurrentHashMap<>();
+
+  private record Seen(Load load, Side side) {}
 
   /**
    * @param cases from the floor upwards
@@ -107,11 +112,15 @@ final class SidewaysTipping {
   }
 
   private SidewaysBalance balance(Load load, Side side) {
+    return balances.computeIfAbsent(new Seen(load, side), this::weighed);
+  }
+
+  private SidewaysBalance weighed(Seen seen) {
     List<Weight> all = new ArrayList<>();
     double under = 0;
     for (BuiltCase built : cases) {
-      Stand stand = new Stand(side, inwards(built), under, slope().share());
-      all.addAll(SidewaysBalance.of(job, built, load, stand).weights());
+      Stand stand = new Stand(seen.side(), inwards(built), under, slope().share());
+      all.addAll(SidewaysBalance.of(job, built, seen.load(), stand).weights());
       under += height(built);
     }
     return new SidewaysBalance(all);
