@@ -40,6 +40,13 @@ record StressAllowed(String prefix, Section section, ShelfLimits limits) {
         breaking.strength().source());
   }
 
+  /** Which part is nearest to breaking, after "stressed"; nothing where there is but one. */
+  String where(List<Stress> stresses, LoadCase of) {
+    return section.layers().size() == 1
+        ? ""
+        : " in the " + limits.worst(stresses, of).layer().name();
+  }
+
   /** In words, as its load lies when it does most. */
   String text(List<Stress> stresses, LoadCase of, Unit unit) {
     Layer layer = limits.worst(stresses, of).layer();

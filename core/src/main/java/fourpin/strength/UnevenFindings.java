@@ -113,21 +113,24 @@ final class UnevenFindings {
   private Finding breaks(Figure most) {
     ShelfFigures figures = new ShelfFigures(read, verdict);
     Figure even = figures.stressNow();
-    String allowed = StressAllowed.of(read).text(verdict.stresses(of), of, job.unit());
+    StressAllowed allowed = StressAllowed.of(read);
+    List<Figure> shown = new ArrayList<>(List.of(most, even));
+    shown.addAll(allowed.all());
     String lasting = of instanceof LoadCase.Hand ? "a minute" : "years";
     return alike.finding(
         Severity.ERROR,
         kind("breaks"),
-        "%s%s: with %s it is stressed to %s; %s are taken as allowed for %s. Spread evenly its load stresses it to %s"
+        "%s%s: with %s it is stressed to %s%s; %s are taken as allowed for %s. Spread evenly its load stresses it to %s"
             .formatted(
                 alike.names(),
                 read.limits().stress().isPresent() ? " of glass" : "",
                 of.words(job.unit()),
                 alike.text(most),
-                allowed,
+                allowed.where(verdict.stresses(of), of),
+                allowed.text(verdict.stresses(of), of, job.unit()),
                 lasting,
                 alike.text(even)),
-        List.of(most, even),
+        shown,
         cures);
   }
 }

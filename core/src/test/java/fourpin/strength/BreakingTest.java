@@ -250,6 +250,30 @@ class BreakingTest {
         .isCloseTo(6.4615, within(1e-4));
   }
 
+  /**
+   * Where a strip in front is nearest to breaking, it is named, and what it is allowed shown: by
+   * all the ways in which a load may lie.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.35, row-breaks", "1.1, shelf-breaks"})
+  void aStripThatMayBreakIsNamed(double load, String kind) {
+    Finding breaks = ofKind(withStrip(load), kind).getFirst();
+    assertThat(breaks.what()).contains(" in the front strip");
+    assertThat(breaks.figures())
+        .extracting(Figure::id)
+        .anyMatch(id -> id.endsWith("/strip-stress-allowed"));
+  }
+
+  private static Strength withStrip(double newtonEachMm) {
+    CaseDraft draft = new CaseDraft();
+    draft.name = "Low";
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("48"), in("40"), in("12"));
+    draft.bays =
+        List.of(bay(shelves("ply", List.of(SampleJobs.strip("3/4", "1 1/2"))), SampleJobs.pins()));
+    draft.load = Optional.of(new Load.PerLength(Quantity.of(newtonEachMm, QuantityUnit.LINE_LOAD)));
+    return Shelving.check(SampleJobs.job(draft.order()));
+  }
+
   /** A bottom that nothing carries from side to side, under two bays of records. */
   @Test
   void aBottomThatMayBreakIsAnError() {
