@@ -57,7 +57,7 @@ final class BottomJoints {
         reader.settings(),
         bottom(),
         built.part(side),
-        reader.bottom(bottom(), bay),
+        JointLoad.of(bottom(), reader.bottom(bottom(), bay)),
         built.order().bottomJoint());
   }
 }

@@ -10,10 +10,11 @@ import java.util.function.ToDoubleFunction;
  * quarters of what it does all over.
  *
  * @param of how its load lies
+ * @param place the same after "the load"
  * @param newton half of load and weight
  * @param middle of both, from the front edge, mm
  */
-record EndLoad(LoadCase of, double newton, double middle) {
+record EndLoad(LoadCase of, String place, double newton, double middle) {
 
   static final String MIDDLE = "from the front edge to the middle of load and weight";
 
@@ -23,7 +24,7 @@ record EndLoad(LoadCase of, double newton, double middle) {
 
   private static EndLoad of(Candidate shelf, LoadCase of) {
     Resting resting = Resting.of(shelf, of);
-    return new EndLoad(of, (resting.load() + resting.own()) / 2, resting.middle());
+    return new EndLoad(of, of.place(), (resting.load() + resting.own()) / 2, resting.middle());
   }
 
   static EndLoad most(List<EndLoad> loads, ToDoubleFunction<EndLoad> by) {

@@ -25,8 +25,8 @@ import java.util.stream.IntStream;
 
 /**
  * What the ends of one fixed shelf do to their joints: the shelf bears on the lower wall of a dado,
- * or hangs on the screws of a butt joint. Glue is not counted on: it holds end grain badly, and no
- * figure for glued dadoes was found that one could build on.
+ * or the shoulder of a rabbet, or hangs on the screws of a butt joint. Glue is not counted on: it
+ * holds end grain badly, and no figure for glued dadoes was found that one could build on.
  */
 final class JointFigures {
 
@@ -37,29 +37,26 @@ final class JointFigures {
   private final Settings settings;
   private final Part shelf;
   private final Part side;
-  private final ShelfOnSupports read;
+  private final JointLoad carried;
   private final Joint joint;
-  private final List<EndLoad> loads;
   private final ServiceClass air;
 
   /**
    * @param side that one end is joined to
-   * @param read between the uprights at its ends
+   * @param carried what that end brings
    */
-  JointFigures(
-      Job job, Settings settings, Part shelf, Part side, ShelfOnSupports read, Joint joint) {
+  JointFigures(Job job, Settings settings, Part shelf, Part side, JointLoad carried, Joint joint) {
     this.job = job;
     this.settings = settings;
     this.shelf = shelf;
     this.side = side;
-    this.read = read;
+    this.carried = carried;
     this.joint = joint;
     this.air = ServiceClass.of(settings);
-    this.loads = EndLoad.all(Candidate.of(read, List.of()));
   }
 
   List<Figure> all() {
-    List<Figure> all = new ArrayList<>(List.of(load()));
+    List<Figure> all = new ArrayList<>(List.of(carried.load()));
     switch (joint.kind()) {
       case DADO, RABBET -> all.addAll(List.of(bearing(), allowedBearing()));
       case BUTT -> {
@@ -86,30 +83,9 @@ final class JointFigures {
     return joint.kind() == Joint.Kind.BUTT;
   }
 
-  /** Load and weight of half the shelf. */
-  Figure load() {
-    return figure(
-        "joint-load",
-        "load on one end of the " + named(),
-        force(read.loaded().reaction()),
-        "(q + g) l / 2",
-        List.of(
-            new Input("q", read.load().title(), read.load().value(), read.load().source()),
-            new Input(
-                "g",
-                "the shelf's own weight",
-                Quantity.of(read.section().weight(), QuantityUnit.LINE_LOAD),
-                STATICS),
-            new Input("l", "span", read.span().value(), read.span().source())),
-        STATICS);
-  }
-
-  private String named() {
-    return switch (shelf.role()) {
-      case BOTTOM -> "bottom, its kick not counted on";
-      case TOP -> "top";
-      default -> "fixed shelf";
-    };
+  /** What the end carries. */
+  JointLoad carried() {
+    return carried;
   }
 
   /** How deep the shelf stands in the side. */
@@ -123,28 +99,46 @@ final class JointFigures {
 
   /** Of how its load lies, what presses hardest on the wall of the dado. */
   EndLoad pressing() {
-    return EndLoad.most(loads, this::onLine);
+    return EndLoad.most(carried.loads(), this::onLine);
   }
 
   private double onLine(EndLoad load) {
     return load.onLine(along(), shelf.thickness().mm());
   }
 
+  private String noun() {
+    return switch (shelf.role()) {
+      case BOTTOM -> "bottom";
+      case TOP -> "top";
+      default -> "shelf";
+    };
+  }
+
+  /** What its ends stand in; asked only where they do. */
+  String cut() {
+    return joint.kind() == Joint.Kind.RABBET ? "rabbet" : "dado";
+  }
+
+  /** What bears it. */
+  private String wall() {
+    return joint.kind() == Joint.Kind.RABBET ? "shoulder of its rabbet" : "lower wall of its dado";
+  }
+
   Figure bearing() {
     EndLoad of = pressing();
     return figure(
         "joint-bearing",
-        "pressure of the shelf on the lower wall of its dado, the load " + of.of().place(),
+        "pressure of the " + noun() + " on the " + wall() + ", the load " + of.place(),
         stress(onLine(of) / depth()),
         of.onLineFormula(along()),
         List.of(
-            new Input("R", load().title(), force(of.newton()), STATICS),
-            new Input("a", "depth of the dado", length(depth()), Source.GEOMETRY),
-            new Input("D", "depth of the shelf", length(along()), Source.GEOMETRY),
+            new Input("R", carried.load().title(), force(of.newton()), STATICS),
+            new Input("a", "depth of the " + cut(), length(depth()), Source.GEOMETRY),
+            new Input("D", "depth of the " + noun(), length(along()), Source.GEOMETRY),
             new Input("y", EndLoad.MIDDLE, length(of.middle()), STATICS),
             new Input(
                 "t",
-                "thickness of the shelf, over which it bears at the least",
+                "thickness of the " + noun() + ", over which it bears at the least",
                 length(shelf.thickness().mm()),
                 Source.GEOMETRY)),
         STATICS);
@@ -164,7 +158,7 @@ final class JointFigures {
     Sourced here = EurocodeMargins.duration(panel, air).orElse(indoors);
     return figure(
         "joint-bearing-allowed",
-        "pressure allowed on the face of the shelf",
+        "pressure allowed on the face of the " + noun(),
         stress(dry.number() * here.number() / indoors.number()),
         "p k_mod / k₁",
         List.of(
@@ -186,7 +180,7 @@ final class JointFigures {
     double density = Matters.characteristicDensity(job.material(shelf.material()));
     return figure(
         "joint-bearing-allowed",
-        "pressure allowed across the grain of the shelf, by Eurocode 5",
+        "pressure allowed across the grain of the " + noun() + ", by Eurocode 5",
         stress(crush.value() * density * duration.number() / (margin.number() * larger.number())),
         "c ρ k_mod / (γ_M γ_Q), ρ in kg/m³",
         List.of(
@@ -222,7 +216,7 @@ final class JointFigures {
 
   /** Of how its load lies, what pulls hardest at a screw. */
   EndLoad pulling() {
-    return EndLoad.most(loads, load -> load.onScrew(screws()));
+    return EndLoad.most(carried.loads(), load -> load.onScrew(screws()));
   }
 
   /**
@@ -242,7 +236,7 @@ final class JointFigures {
   Figure screwLoad() {
     EndLoad of = pulling();
     List<Input> inputs = new ArrayList<>();
-    inputs.add(new Input("R", load().title(), force(of.newton()), STATICS));
+    inputs.add(new Input("R", carried.load().title(), force(of.newton()), STATICS));
     inputs.add(
         new Input("n", "screws of one end", Quantity.count(screws().size()), Source.GEOMETRY));
     inputs.add(new Input("y", EndLoad.MIDDLE, length(of.middle()), STATICS));
@@ -261,7 +255,7 @@ final class JointFigures {
     screws().stream().map(JointFigures::place).forEach(inputs::add);
     return figure(
         "joint-screw",
-        "load on the most loaded screw of the joint, the load " + of.of().place(),
+        "load on the most loaded screw of the joint, the load " + of.place(),
         force(of.onScrew(screws())),
         EndLoad.onScrewFormula(screws()),
         inputs,
@@ -270,7 +264,7 @@ final class JointFigures {
 
   /** What codes allow on one screw of the end. */
   List<Figure> allowedScrew() {
-    return new ScrewAllowances(job, settings, read.prefix(), shelf, side).all();
+    return new ScrewAllowances(job, settings, carried.prefix(), shelf, side).all();
   }
 
   private static Input place(double screw) {
@@ -279,7 +273,7 @@ final class JointFigures {
 
   private Figure figure(
       String id, String title, Quantity value, String formula, List<Input> inputs, Source source) {
-    return new Figure(read.prefix() + "/" + id, title, value, formula, inputs, source);
+    return new Figure(carried.prefix() + "/" + id, title, value, formula, inputs, source);
   }
 
   private static Quantity length(double mm) {

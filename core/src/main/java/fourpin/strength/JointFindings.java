@@ -48,12 +48,12 @@ final class JointFindings {
         ? Optional.empty()
         : Optional.of(
             finding(
-                isEnd() ? Severity.DOUBT : Severity.ERROR,
+                sure(Severity.ERROR),
                 "%s: %sthe end presses on its %s with %s; %s are allowed"
                     .formatted(
                         names(),
                         lying(figures.pressing()),
-                        cut(),
+                        figures.cut(),
                         text(pressure, allowed),
                         text(allowed, pressure)),
                 List.of(pressure, allowed),
@@ -79,7 +79,8 @@ final class JointFindings {
     Length deep = job.unit() == Unit.INCH ? Length.inches(steps, 16) : Length.mm(steps);
     String text = job.style().text(deep);
     return new Remedy(
-        "cut them %s deep: joints: %s: {kind: %s, depth: %s}".formatted(text, key(), cut(), text),
+        "cut them %s deep: joints: %s: {kind: %s, depth: %s}"
+            .formatted(text, key(), figures.cut(), text),
         "less wood behind them; a longer part");
   }
 
@@ -100,7 +101,7 @@ final class JointFindings {
     List<Figure> shown = new ArrayList<>(List.of(load));
     shown.addAll(allowed);
     return finding(
-        isEnd() ? Severity.DOUBT : severity,
+        sure(severity),
         "%s: %sthe most loaded screw of an end carries %s; in end grain, for loads that stay, %s are allowed"
             .formatted(names(), lying(figures.pulling()), text(load), limits),
         shown,
@@ -174,8 +175,11 @@ final class JointFindings {
   }
 
   /** Of a bottom, which a kick carries too, and of a top, whose load is assumed: a doubt. */
-  private boolean isEnd() {
-    return role() == Part.Role.BOTTOM || role() == Part.Role.TOP;
+  private Severity sure(Severity severity) {
+    return switch (figures.carried().counted()) {
+      case STATED, CASE -> severity;
+      case WITHOUT_KICK, ASSUMED -> Severity.DOUBT;
+    };
   }
 
   private Part.Role role() {
@@ -200,10 +204,11 @@ final class JointFindings {
   }
 
   private String names() {
-    return switch (role()) {
-      case BOTTOM -> "the bottom, its kick not counted on";
-      case TOP -> "the top, under the load that top-load assumes";
-      default -> fixed();
+    return switch (figures.carried().counted()) {
+      case WITHOUT_KICK -> "the bottom, its kick not counted on";
+      case ASSUMED -> "the top, under the load that top-load assumes";
+      case CASE -> "the top, under what stands on it";
+      case STATED -> fixed();
     };
   }
 

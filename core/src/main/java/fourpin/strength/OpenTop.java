@@ -142,7 +142,7 @@ final class OpenTop {
         reader.settings(),
         built.part("T"),
         built.part(built.bays().getFirst().left()),
-        read,
+        JointLoad.of(built.part("T"), read),
         built.order().topJoint());
   }
 

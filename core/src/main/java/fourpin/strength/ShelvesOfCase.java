@@ -137,7 +137,7 @@ final class ShelvesOfCase {
         reader.settings(),
         shelf,
         built.part(reader.space(shelf).left()),
-        reader.read(shelf),
+        JointLoad.of(shelf, reader.read(shelf)),
         built.order().fixedShelfJoint());
   }
 

@@ -121,7 +121,9 @@ public final class StackedCase {
     List<Figure> all = new ArrayList<>(List.of(slides(), pull, screw, screws(pull, screw)));
     all.addAll(tipping(below).figures());
     all.addAll(new SidewaysTipping(job, List.of(below, upper)).figures());
-    all.addAll(uprights(below).figures());
+    StackedUprights uprights = uprights(below);
+    all.addAll(uprights.figures());
+    uprights.joints().forEach(end -> all.addAll(end.all()));
     return all;
   }
 
@@ -155,10 +157,26 @@ public final class StackedCase {
               "it is wider or deeper than %s, on which it stands".formatted(below.order().name()),
               List.of(),
               List.of(new Remedy("make it no larger than the case below", "room"))));
-    } else if (!uprights(below).holds()) {
-      all.add(bends(uprights(below)));
+    } else {
+      all.addAll(onTop(below));
     }
     return all;
+  }
+
+  /** How the top below bears it. */
+  private List<Finding> onTop(BuiltCase below) {
+    StackedUprights uprights = uprights(below);
+    return Stream.of(
+            Stream.of(uprights).filter(u -> !u.isStiff()).map(this::bends),
+            uprights.stress().finding(job.unit(), uprights::cures).stream(),
+            uprights.joints().stream().flatMap(end -> carries(below, end)).limit(1))
+        .flatMap(found -> found)
+        .toList();
+  }
+
+  private Stream<Finding> carries(BuiltCase below, JointFigures end) {
+    List<Part> top = List.of(below.part("T"));
+    return new JointFindings(job, below.order().name(), top, end).all().stream();
   }
 
   /** What bends it may be the bottom alone that lies on it. */

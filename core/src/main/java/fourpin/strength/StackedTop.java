@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -42,7 +43,7 @@ record StackedTop(
 
   private static final int STATIONS = 40;
 
-  private static final Source STATICS =
+  static final Source STATICS =
       new Source(
           "beam on two supports that bends and shears, by singularity functions, at "
               + (STATIONS - 1)
@@ -64,17 +65,32 @@ record StackedTop(
   }
 
   /** One part between two uprights. */
-  private record Span(double from, double to) {
+  record Span(double from, double to) {
     double length() {
       return to - from;
     }
   }
 
+  /** Whether it bends no further than it may, and nowhere near breaking. */
   boolean holds() {
     return holds(thickness());
   }
 
   private boolean holds(double thickness) {
+    return isStiff(thickness) && stress().holds(thickness);
+  }
+
+  /** How hard it is bent, beside its strength. */
+  StackedTopStress stress() {
+    return new StackedTopStress(this);
+  }
+
+  /** Whether it bends no further than it may. */
+  boolean isStiff() {
+    return isStiff(thickness());
+  }
+
+  private boolean isStiff(double thickness) {
     return spans()
         .allMatch(
             s -> {
@@ -152,7 +168,7 @@ record StackedTop(
     return inputs;
   }
 
-  private Stream<Span> spans() {
+  Stream<Span> spans() {
     return IntStream.range(1, uprights.size())
         .mapToObj(i -> new Span(uprights.get(i - 1), uprights.get(i)));
   }
@@ -173,6 +189,22 @@ record StackedTop(
   }
 
   private double sag(Span span, double thickness) {
+    Beam.Bent bent = bent(span, thickness);
+    return stations(span).map(bent::deflection).max().orElse(0);
+  }
+
+  /** The largest between two uprights that bends the top, and the bottom that lies on it, N·mm. */
+  double moment(Span span, double thickness) {
+    Beam.Bent bent = bent(span, thickness);
+    DoubleStream under = pointsIn(span).stream().mapToDouble(p -> at(p, span));
+    return DoubleStream.concat(stations(span), under).map(bent::moment).max().orElse(0);
+  }
+
+  private static DoubleStream stations(Span span) {
+    return IntStream.range(1, STATIONS).mapToDouble(i -> span.length() * i / STATIONS);
+  }
+
+  private Beam.Bent bent(Span span, double thickness) {
     List<Load> loads = new ArrayList<>();
     pointsIn(span).forEach(p -> loads.add(new Load.Point(p.press().value().value(), at(p, span))));
     loads.add(new Load.Even(own(thickness), 0, span.length()));
@@ -181,12 +213,8 @@ record StackedTop(
     if (to > from) {
       loads.add(new Load.Even(evenly.perMm(), from, to));
     }
-    Beam.Bent bent =
-        Beam.simple(span.length(), stiffness(span, thickness), shear(span, thickness)).under(loads);
-    return IntStream.range(1, STATIONS)
-        .mapToDouble(i -> bent.deflection(span.length() * i / STATIONS))
-        .max()
-        .orElse(0);
+    return Beam.simple(span.length(), stiffness(span, thickness), shear(span, thickness))
+        .under(loads);
   }
 
   private double perMm(double thickness) {
@@ -199,7 +227,7 @@ record StackedTop(
     return newton / top().box().size(Axis.X).mm();
   }
 
-  private double stiffness(Span span, double thickness) {
+  double stiffness(Span span, double thickness) {
     return sections(span, thickness).mapToDouble(Section::bendingStiffness).sum();
   }
 
@@ -213,8 +241,13 @@ record StackedTop(
   }
 
   private Stream<Section> sections(Span span, double thickness) {
-    Stream<Section> own = Stream.of(Matters.section(job, top()).withPanel(thickness));
+    Stream<Section> own = Stream.of(section(thickness));
     return along(span) ? Stream.concat(own, Stream.of(Matters.section(job, bottom()))) : own;
+  }
+
+  /** Of the top alone. */
+  Section section(double thickness) {
+    return Matters.section(job, top()).withPanel(thickness);
   }
 
   /** Whether the bottom above bends along, from one upright to the next. */
@@ -223,7 +256,7 @@ record StackedTop(
     return lies(bottom()) && evenly.from() <= span.from() + near && evenly.to() >= span.to() - near;
   }
 
-  private Part top() {
+  Part top() {
     return below.part("T");
   }
 
@@ -231,7 +264,7 @@ record StackedTop(
     return upper.part("B");
   }
 
-  private double thickness() {
+  double thickness() {
     return top().thickness().mm();
   }
 
@@ -243,14 +276,16 @@ record StackedTop(
     return settings().number(setting);
   }
 
-  private Settings settings() {
+  Settings settings() {
     return below.order().settings();
   }
 
-  private Figure figure(
-      String name, String title, Quantity value, String formula, List<Input> inputs) {
-    return new Figure(
-        Figure.id(upper.order().name(), name), title, value, formula, inputs, STATICS);
+  Figure figure(String name, String title, Quantity value, String formula, List<Input> inputs) {
+    return new Figure(id(name), title, value, formula, inputs, STATICS);
+  }
+
+  String id(String name) {
+    return Figure.id(upper.order().name(), name);
   }
 
   private static Quantity mm(double value) {

@@ -80,10 +80,25 @@ final class StackedUprights {
     return all;
   }
 
-  /** Sag of the top below now and after years. */
+  /** Sag of the top below now and after years, and how hard that stresses it. */
   List<Figure> sag() {
     StackedTop top = top();
-    return List.of(top.now(), top.years());
+    return Stream.concat(Stream.of(top.now(), top.years()), top.stress().figures().stream())
+        .toList();
+  }
+
+  /** What the ends of the top below bring to its joints, left and right. */
+  List<JointFigures> joints() {
+    return new StackedTopJoints(job, upper, below, feet(), evenly()).ends();
+  }
+
+  private List<StackedTopJoints.Foot> feet() {
+    return stands.stream()
+        .map(
+            s ->
+                new StackedTopJoints.Foot(
+                    s.at(), s.upright().thickness().mm(), s.press().value().value()))
+        .toList();
   }
 
   /** What an upright below carries of it, the top between two of them taken for a lever, N. */
@@ -93,8 +108,14 @@ final class StackedUprights {
         + share.of(evenly());
   }
 
-  boolean holds() {
-    return top().holds();
+  /** Whether the top below bends no further than it may. */
+  boolean isStiff() {
+    return top().isStiff();
+  }
+
+  /** How hard the top below is stressed. */
+  StackedTopStress stress() {
+    return top().stress();
   }
 
   /** What is wrong, in words. */
@@ -149,12 +170,13 @@ final class StackedUprights {
         String.join(
             " and ", off().stream().map(s -> s.upright().mark() + ", " + from(s.at())).toList());
     return new Remedy(
-        "put a partition or a post in %s under %s; its top then bends by %s now and %s after years, %s"
+        "put a partition or a post in %s under %s; its top then bends by %s now and %s after years and is stressed to %s, %s"
             .formatted(
                 below.order().name(),
                 places,
                 text(then.now().value()),
                 text(then.years().value()),
+                text(then.stress().most().value()),
                 then.holds() ? "which is allowed" : "which is still too much"),
         "wood");
   }

@@ -24,6 +24,7 @@ import fourpin.measure.QuantityUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,6 +72,27 @@ class JointTest {
         .isCloseTo(input(bearing, "R") / (input(bearing, "a") * input(bearing, "D")), within(1e-9));
   }
 
+  /** A maker who cut rabbets looks for no dado. */
+  @ParameterizedTest
+  @CsvSource({
+    "case/shelf-1-f1/joint-bearing, shelf, lower wall of its dado, depth of the dado",
+    "case/top/joint-bearing, top, shoulder of its rabbet, depth of the rabbet"
+  })
+  void aJointIsCalledWhatItIs(String id, String part, String wall, String depth) {
+    Strength strength = of(d -> d.name = "Case");
+    Figure bearing =
+        Stream.concat(
+                strength.shelves().stream().flatMap(s -> s.inSides().stream()),
+                strength.cases().getFirst().figures().stream())
+            .filter(f -> f.id().equals(id))
+            .findFirst()
+            .orElseThrow();
+    assertThat(bearing.title()).contains("pressure of the " + part + " on the " + wall);
+    assertThat(bearing.inputs())
+        .extracting(Figure.Input::meaning)
+        .contains(depth, "depth of the " + part);
+  }
+
   /** Screws at most 6 in apart over about 11 in: two. */
   @Test
   void screwsShareTheLoadOfTheirEnd() {
@@ -108,14 +130,14 @@ class JointTest {
     "150, 1", "100, 2", "50, 4", "250, 4", "10, 20", "5, 30", "0, 30", "-3, 30", "300, 30"
   })
   void theNearerTheEdgeTheHarderItPresses(double middle, double times) {
-    assertThat(new EndLoad(LoadCase.EVEN, 300, middle).onLine(300, 20))
+    assertThat(new EndLoad(LoadCase.EVEN, "", 300, middle).onLine(300, 20))
         .isCloseTo(times, within(1e-9));
   }
 
   /** Three screws give alike: 100 N at the first of them pulls five sixths of it there. */
   @Test
   void threeScrewsShareByStatics() {
-    EndLoad load = new EndLoad(LoadCase.EVEN, 100, 50);
+    EndLoad load = new EndLoad(LoadCase.EVEN, "", 100, 50);
     assertThat(load.onScrew(List.of(50.0, 150.0, 250.0))).isCloseTo(500.0 / 6, within(1e-9));
   }
 
