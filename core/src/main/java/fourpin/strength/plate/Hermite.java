@@ -20,57 +20,34 @@ final class Hermite {
 
   private Hermite() {}
 
-  /** All four, or their derivatives, as {@link #shape}. */
-  static double[] shapes(int derivative, double at, double side) {
-    double[] shapes = new double[SHAPES];
-    for (int shape = 0; shape < SHAPES; shape++) {
-      shapes[shape] = shape(shape, derivative, at, side);
-    }
-    return shapes;
-  }
-
   /**
-   * One shape or its derivative.
+   * All four, or their derivatives.
    *
    * @param at from 0 to 1 along the side
    * @param side its length
    */
-  static double shape(int shape, int derivative, double at, double side) {
-    double value =
-        switch (derivative) {
-          case 0 -> value(shape, at);
-          case 1 -> slope(shape, at) / side;
-          case 2 -> curvature(shape, at) / (side * side);
-          default -> throw new IllegalArgumentException("no derivative " + derivative);
-        };
-    return shape % 2 == 0 ? value : value * side;
-  }
-
-  private static double value(int shape, double s) {
-    return switch (shape) {
-      case 0 -> 1 - s * s * (3 - 2 * s);
-      case 1 -> s * (1 - s) * (1 - s);
-      case 2 -> s * s * (3 - 2 * s);
-      default -> s * s * (s - 1);
+  static double[] shapes(int derivative, double at, double side) {
+    return switch (derivative) {
+      case 0 -> values(at, side);
+      case 1 -> slopes(at, side);
+      case 2 -> curvatures(at, side);
+      default -> throw new IllegalArgumentException("no derivative " + derivative);
     };
   }
 
-  private static double slope(int shape, double s) {
-    return switch (shape) {
-      case 0 -> 6 * s * (s - 1);
-      case 1 -> (1 - s) * (1 - 3 * s);
-      case 2 -> 6 * s * (1 - s);
-      default -> s * (3 * s - 2);
-    };
+  private static double[] values(double s, double side) {
+    double end = s * s * (3 - 2 * s);
+    return new double[] {1 - end, s * (1 - s) * (1 - s) * side, end, s * s * (s - 1) * side};
   }
 
-  private static double curvature(int shape, double s) {
-    return switch (shape) {
-      case 0 -> 12 * s - 6;
-      case 1 -> 6 * s - 4;
-      case 2 -> 6 - 12 * s;
-      default -> 6 * s - 2;
-    };
+  private static double[] slopes(double s, double side) {
+    double end = 6 * s * (1 - s) / side;
+    return new double[] {-end, (1 - s) * (1 - 3 * s), end, s * (3 * s - 2)};
+  }
+
+  private static double[] curvatures(double s, double side) {
+    double end = (6 - 12 * s) / (side * side);
+    return new double[] {-end, (6 * s - 4) / side, end, (6 * s - 2) / side};
   }
 
   /** The integrals over a side of the products of two derivatives of each pair of shapes. */
@@ -96,10 +73,11 @@ final class Hermite {
   private static double[][] onUnitSide(int first, int second) {
     double[][] sum = new double[SHAPES][SHAPES];
     for (int point = 0; point < POINTS.length; point++) {
+      double[] ones = shapes(first, POINTS[point], 1);
+      double[] others = shapes(second, POINTS[point], 1);
       for (int i = 0; i < SHAPES; i++) {
-        double one = shape(i, first, POINTS[point], 1) * WEIGHTS[point];
         for (int j = 0; j < SHAPES; j++) {
-          sum[i][j] += one * shape(j, second, POINTS[point], 1);
+          sum[i][j] += ones[i] * others[j] * WEIGHTS[point];
         }
       }
     }
@@ -128,9 +106,9 @@ final class Hermite {
   static double[] sums(double from, double to, double side) {
     double[] sums = new double[SHAPES];
     for (int point = 0; point < POINTS.length; point++) {
-      double at = from + (to - from) * POINTS[point];
+      double[] values = values(from + (to - from) * POINTS[point], side);
       for (int i = 0; i < SHAPES; i++) {
-        sums[i] += shape(i, 0, at, side) * WEIGHTS[point] * (to - from) * side;
+        sums[i] += values[i] * WEIGHTS[point] * (to - from) * side;
       }
     }
     return sums;
