@@ -69,16 +69,29 @@ final class GroupSearch {
 
   /** Where a group may have taken the only sheet for other parts, it is tried on each stock. */
   private void elsewhere(Searches how) {
-    List<Elsewhere> all =
-        problem.stock().stream()
-            .flatMap(s -> problem.ties().together().stream().map(g -> new Elsewhere(g, s.name())))
-            .limit(MOST_ELSEWHERE)
-            .toList();
-    for (Elsewhere next : all) {
+    for (Elsewhere next : elsewhere(problem.stock())) {
       if (isShort() && !watch.enough()) {
         take(new Attempted(best.how.parting.with(next.group, next.sheet), 0), how);
       }
     }
+  }
+
+  /** A group that some sheet holds is not looked for on boards with defects, cheap as they are. */
+  private void onKnotty(Searches how) {
+    List<StockSheet> knotty =
+        problem.stock().stream().filter(board -> !board.defects().isEmpty()).toList();
+    for (Elsewhere next : elsewhere(knotty)) {
+      if (found.best().unplaced().isEmpty()) {
+        attempt(new Attempted(best.how.parting.with(next.group, next.sheet), 0), how);
+      }
+    }
+  }
+
+  private List<Elsewhere> elsewhere(List<StockSheet> stock) {
+    return stock.stream()
+        .flatMap(s -> problem.ties().together().stream().map(g -> new Elsewhere(g, s.name())))
+        .limit(MOST_ELSEWHERE)
+        .toList();
   }
 
   private boolean isShort() {
@@ -143,6 +156,7 @@ final class GroupSearch {
   private void shared() {
     Searches plain = searches.plainly();
     attempt(new Attempted(best.how.parting, 0), plain);
+    onKnotty(plain);
     if (!best.how.parting.isNone()) {
       attempt(new Attempted(Parting.NONE, 0), plain);
     }
