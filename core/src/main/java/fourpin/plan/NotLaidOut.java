@@ -90,17 +90,34 @@ record NotLaidOut(
       case TOO_MUCH_FOR_ONE_SHEET ->
           hindering()
               .map(other -> "it has to share a sheet with line " + other.told())
+              .or(this::lack)
               .or(() -> bar().map(this::barredAsGroup))
               .orElseGet(
                   () ->
                       "no one sheet was found to hold "
                           + group()
                           + ", not even a whole one"
-                          + share());
+                          + share()
+                          + howFar());
       case NOT_ON_ONE_SHEET ->
           "no layout was found that has room on one sheet for all of " + group();
       case NO_SHEETS_LEFT -> usedUp();
     };
+  }
+
+  private Optional<String> lack() {
+    return problem
+        .ties()
+        .together(unplaced.mark())
+        .flatMap(new GroupLacks(problem, style)::of)
+        .map(told -> "no one sheet can hold " + group() + ": " + told);
+  }
+
+  /** Only a search says so, which can't try all ways to cut defects out. */
+  private String howFar() {
+    return problem.stock().stream().anyMatch(sheet -> !sheet.defects().isEmpty())
+        ? "; each board was tried by itself, with its defects cut out in some of all ways"
+        : "";
   }
 
   private String barredAsGroup(GroupBars.Bar bar) {
@@ -322,7 +339,10 @@ record NotLaidOut(
           hindering()
               .map(NotLaidOut::remedies)
               .orElseGet(
-                  () -> bar().isPresent() ? List.of(saw, fewer, stock) : List.of(fewer, stock));
+                  () ->
+                      lack().isEmpty() && bar().isPresent()
+                          ? List.of(saw, fewer, stock)
+                          : List.of(fewer, stock));
       case NOT_ON_ONE_SHEET -> List.of(stock, fewer);
       case NO_SHEETS_LEFT -> isBarred() ? List.of(stock, saw) : List.of(stock, smaller);
       case TOO_WIDE, NO_SHEET_BOTH_WAYS, GRAIN_FORBIDS_TURNING ->

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -83,5 +84,26 @@ class KnottyGroupsTest {
     assertThat(VirtualSaw.check(problem, layout)).isEmpty();
     assertThat(layout.unplaced().isEmpty()).isEqualTo(cheapest.isPresent());
     assertThat(layout.price()).isEqualTo(cheapest.orElse(0));
+  }
+
+  /** No sum says that a board is too small on which a cutter finds room for all. */
+  @Test
+  void noBoardThatHoldsAGroupLacksAnything() {
+    int held = 0;
+    int lacking = 0;
+    for (long seed = 0; seed < 300; seed++) {
+      SheetProblem problem = random(seed);
+      Together group = problem.ties().together().getFirst();
+      for (StockSheet board : problem.stock()) {
+        SheetProblem alone = new SheetProblem(problem.parts(), List.of(board), problem.saw());
+        boolean holds = new StripCutter().cut(alone).unplaced().isEmpty();
+        boolean lacks = GroupLack.of(problem, group, board).isPresent();
+        assertThat(holds && lacks).as(board + " of seed " + seed).isFalse();
+        held += holds ? 1 : 0;
+        lacking += lacks ? 1 : 0;
+      }
+    }
+    assertThat(held).isGreaterThan(100);
+    assertThat(lacking).isGreaterThan(100);
   }
 }

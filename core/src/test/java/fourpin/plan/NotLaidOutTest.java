@@ -221,6 +221,62 @@ class NotLaidOutTest {
         .isEqualTo(barredBy("widest-crosscut 30 in, cut-stages 2", "without all of these"));
   }
 
+  private static Stock knotty(String name, String length, Defect... defects) {
+    return new Stock(
+        name,
+        in(length),
+        in("6"),
+        Optional.of(1),
+        Optional.empty(),
+        Supply.ON_HAND,
+        Optional.empty(),
+        List.of(defects));
+  }
+
+  private static Wanted rails(String width, int count, Stock... stock) {
+    Together set = new Together("set", List.of("rail"));
+    return wanted(
+        Wanted.Kind.BOARDS,
+        List.of(part("rail", "30", width, count)),
+        new Ties(List.of(), List.of(set)),
+        stock);
+  }
+
+  /** By hand: 3 x 30 and a kerf of 1/8 in one of two stretches, of 39 and 49 between the trim. */
+  @Test
+  void provesThatNoBoardIsClearForAGroup() {
+    Defect knot = new Defect(in("40"), in("2"), in("6"), in("2"));
+    assertThat(refusals(job(), rails("4", 3, knotty("1: knotty", "96", knot))))
+        .containsExactly(
+            "3 of line rail can't be cut from ash: no one sheet can hold lines rail (set): on"
+                + " 1: knotty no two of rail lie beside each other, and end to end they take"
+                + " 90 1/8 in, of which 88 in are clear | ask fewer parts to come from one sheet");
+  }
+
+  /** 4 of 30 by 2 1/2 are 300 of 94 by 6, less 8 by 6 and more: 564 - 48 - 240. */
+  @Test
+  void provesThatABoardIsTooSmallForAGroup() {
+    Defect split = new Defect(in("0"), in("0"), in("9"), in("6"));
+    Defect rot = new Defect(in("49"), in("0"), in("40"), in("6"));
+    assertThat(refusals(job(), rails("2 1/2", 4, knotty("1: rotten", "96", split, rot))))
+        .containsExactly(
+            "4 of line rail can't be cut from ash: no one sheet can hold lines rail (set):"
+                + " 1: rotten has 92 % of the area that its parts take | ask fewer parts to come"
+                + " from one sheet");
+  }
+
+  /** One goes into 44 and one into 49; by the sum, 93 for 90 1/8, three would. */
+  @Test
+  void saysHowFarItWasLookedForAGroup() {
+    Defect knot = new Defect(in("45"), in("2"), in("1"), in("2"));
+    assertThat(refusals(job(), rails("4", 3, knotty("1: knotty", "96", knot))))
+        .containsExactly(
+            "3 of line rail can't be cut from ash: no one sheet was found to hold lines rail (set),"
+                + " not even a whole one: its parts are 65 % of the largest, 96 x 6 in, trimmed;"
+                + " each board was tried by itself, with its defects cut out in some of all ways |"
+                + " ask fewer parts to come from one sheet");
+  }
+
   /** The large one is too wide to be crosscut and too long to be ripped, the small one is not. */
   @Test
   void namesThePartThatKeepsAGroupFromItsSheet() {
