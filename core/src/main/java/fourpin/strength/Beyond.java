@@ -42,7 +42,7 @@ record Beyond(List<String> limits, String checked) {
   }
 
   private static List<String> lying(Verdict verdict, Limit limit, Unit unit) {
-    return verdict.uses().stream()
+    return Stream.concat(verdict.uses().stream(), verdict.ofJoint().stream())
         .filter(use -> use.isBy(limit) && !use.holds())
         .map(use -> use.of().words(unit))
         .distinct()

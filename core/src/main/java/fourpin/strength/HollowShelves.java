@@ -34,9 +34,10 @@ final class HollowShelves {
           "any strength of materials",
           Standing.DERIVED);
 
-  /** Of the strength of a face: tables of sheets give stiffness alone. */
+  /** Of a face by itself. */
   private static final String UNKNOWN =
-      "held against nothing, since the tables give no strength of thin sheets";
+      "held against nothing: stress-allowed is what its faces may bear as the whole shelf bends, and"
+          + " the tables give no strength of thin sheets that bend by themselves";
 
   private final Job job;
   private final AlikeShelves alike;

@@ -10,6 +10,8 @@ import java.util.Optional;
  * What a shelf does under its load.
  *
  * @param caseName and {@code mark} of the shelf
+ * @param alike mark of the first of the shelves that it is found fault with together, at which
+ *     findings and their cures stand
  * @param span between the supports, with the rest of its figures in the order they are read
  * @param sagNow at the stated load, spread evenly
  * @param sagYears at the same load after years
@@ -22,6 +24,7 @@ import java.util.Optional;
 public record ShelfAnswer(
     String caseName,
     String mark,
+    String alike,
     Figure span,
     Figure load,
     Figure sagNow,
@@ -35,6 +38,24 @@ public record ShelfAnswer(
 
   public ShelfAnswer {
     beyond = List.copyOf(beyond);
+  }
+
+  /** Found fault with together with others. @param first mark of the first of them */
+  ShelfAnswer with(String first) {
+    return new ShelfAnswer(
+        caseName,
+        mark,
+        first,
+        span,
+        load,
+        sagNow,
+        sagYears,
+        limitNow,
+        limitYears,
+        most,
+        beyond,
+        checked,
+        rest);
   }
 
   /**

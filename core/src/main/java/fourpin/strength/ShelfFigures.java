@@ -65,6 +65,7 @@ final class ShelfFigures {
     return new ShelfAnswer(
         shelf.caseName(),
         shelf.mark(),
+        shelf.mark(),
         shelf.span(),
         shelf.load(),
         now,

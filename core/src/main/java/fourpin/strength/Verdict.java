@@ -316,6 +316,11 @@ final class Verdict {
         .map(limit -> new Use(of, Limit.SUPPORTS, most / limit.most().value()));
   }
 
+  /** Of its joints, which are found fault with by themselves, as its load lies worst. */
+  Optional<Use> ofJoint() {
+    return shelf.joint().map(joint -> joint.worst(shelf));
+  }
+
   /** How much of what is allowed it uses, by the nearest limit. */
   Use worst() {
     return worst(uses().stream());
@@ -369,12 +374,9 @@ final class Verdict {
         .find(own, Math.max(own, ofBeam));
   }
 
-  /** Its joints, which are found fault with by themselves, allow no longer one either. */
+  /** Its joints allow no longer one either. */
   private Use worstOver(double span, PlateBending.Memory by) {
-    Candidate over = shelf.over(span);
-    return worst(
-        Stream.concat(
-            Stream.of(new Verdict(over, by).worst()),
-            over.joint().stream().map(joint -> joint.worst(over))));
+    Verdict over = new Verdict(shelf.over(span), by);
+    return worst(Stream.concat(Stream.of(over.worst()), over.ofJoint().stream()));
   }
 }

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.casework.Casework;
 import fourpin.casework.CaseworkBuilder;
+import fourpin.casework.Finding;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.CaseOrder;
@@ -21,6 +22,7 @@ import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
 import fourpin.measure.Length;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,6 +59,33 @@ class StrengthPropertiesTest {
           .isEmpty();
     }
     assertThat(built).isGreaterThan(20);
+  }
+
+  /** A page points to them there, and would else point to nothing. */
+  @ParameterizedTest
+  @ValueSource(longs = {2, 23})
+  void whatPassesItsLimitsIsToldCuresAtTheFirstOfThoseAlike(long seed) {
+    Random random = new Random(seed);
+    int beyond = 0;
+    for (int i = 0; i < 12; i++) {
+      Job job = withMaterial(glass("3/8"), anyBays(random));
+      CaseDraft draft = CaseDraft.of(job.cases().getFirst());
+      draft.edging = random.nextBoolean() ? List.of() : List.of(anyStrip(random));
+      Casework casework = CaseworkBuilder.build(withCase(job, draft.order()));
+      Strength strength = StrengthChecker.check(job, casework.cases());
+      for (ShelfAnswer shelf : strength.shelves()) {
+        if (!shelf.beyond().isEmpty()) {
+          beyond++;
+          assertThat(strength.findings())
+              .anyMatch(
+                  f ->
+                      f.place().part().equals(Optional.of(shelf.alike()))
+                          && f.severity() != Finding.Severity.NOTE
+                          && !f.remedies().isEmpty());
+        }
+      }
+    }
+    assertThat(beyond).isPositive();
   }
 
   private static Job withCase(Job job, CaseOrder order) {

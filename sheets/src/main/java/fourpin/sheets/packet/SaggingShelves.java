@@ -34,8 +34,9 @@ final class SaggingShelves {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Heading(title(alike)));
     first.shape().ifPresent(shape -> blocks.add(drawn(alike, shape)));
-    blocks.add(new Block.Paragraph(verdict(first)));
     List<Prose> cures = cures(alike);
+    String elsewhere = cures.isEmpty() ? elsewhere(first) : "";
+    blocks.add(new Block.Paragraph(verdict(first).then(Prose.plain(elsewhere))));
     if (!cures.isEmpty()) {
       blocks.add(new Block.Bullets(cures));
     }
@@ -92,6 +93,14 @@ final class SaggingShelves {
         : "Not within the limits: it " + String.join("; it ", shelf.beyond()) + ".";
   }
 
+  /** Shelves that bend alike are found fault with together, and may hang on their pins unlike. */
+  private static String elsewhere(ShelfAnswer shelf) {
+    return shelf.beyond().isEmpty()
+        ? ""
+        : " Its cures stand under %s, shelf %s, which bends alike."
+            .formatted(shelf.caseName(), shelf.alike());
+  }
+
   /** Those of the findings about one of the shelves. */
   private List<Prose> cures(List<ShelfAnswer> alike) {
     return plan.findings().stream()
@@ -114,6 +123,7 @@ final class SaggingShelves {
           cures(finding, "Cure: ");
       case "support-crushes", "support-rating", "hand-presses" ->
           cures(finding, "Cure of its load on supports: ");
+      case "joint-carries" -> cures(finding, "Cure of its joints: ");
       case "shelf-tips" -> cures(finding, "Cure of its tipping: ");
       default -> Stream.empty();
     };
