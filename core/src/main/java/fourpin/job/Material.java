@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param grain whether parts must keep to the length of the sheet or board
  * @param stiffness modulus of elasticity along the grain, over the reference table's
  * @param density over the reference table's
+ * @param strength in bending along the grain, that nearly all of it passes, over the reference
+ *     table's
  * @param layers of which it is glued up, top to bottom, as thick together; none for a plain
  *     material. Then {@code of} is what its faces are of, by which it creeps and bears
  */
@@ -28,6 +30,7 @@ public record Material(
     Grain grain,
     Optional<Quantity> stiffness,
     Optional<Quantity> density,
+    Optional<Quantity> strength,
     List<Layer> layers) {
 
   /** A box has a rib along each of its edges at the least. */
@@ -121,6 +124,26 @@ public record Material(
     this(name, kind, of, nominal, measured, grain, stiffness, density, List.of());
   }
 
+  /** A material that breaks as its row in the tables does. */
+  public Material(
+      String name,
+      Kind kind,
+      String of,
+      Length nominal,
+      Optional<Length> measured,
+      Grain grain,
+      Optional<Quantity> stiffness,
+      Optional<Quantity> density,
+      List<Layer> layers) {
+    this(name, kind, of, nominal, measured, grain, stiffness, density, Optional.empty(), layers);
+  }
+
+  /** The same of another strength. */
+  public Material with(Optional<Quantity> strength) {
+    return new Material(
+        name, kind, of, nominal, measured, grain, stiffness, density, strength, layers);
+  }
+
   /** What it comes as. */
   public enum Kind {
     SHEET,
@@ -147,6 +170,7 @@ public record Material(
             grain,
             stiffness,
             density,
+            strength,
             layers.stream().map(layer -> layer.from(materials)).toList());
   }
 
@@ -158,7 +182,7 @@ public record Material(
   /** The same whose parts keep to the length of the sheet or board. */
   public Material lengthwise() {
     return new Material(
-        name, kind, of, nominal, measured, Grain.LENGTHWISE, stiffness, density, layers);
+        name, kind, of, nominal, measured, Grain.LENGTHWISE, stiffness, density, strength, layers);
   }
 
   /** The thickness that parts are made to. */

@@ -63,6 +63,10 @@ public record QuantityReader(String what, String names, Map<String, Quantity> un
               one(QuantityUnit.STRESS, 1, "mpa", "n/mm2"),
               one(QuantityUnit.STRESS, MPA_PER_PSI, "psi")));
 
+  /** A stress at which something breaks. */
+  public static final QuantityReader STRENGTH =
+      new QuantityReader("a strength", STIFFNESS.names(), STIFFNESS.units());
+
   public static final QuantityReader DENSITY =
       new QuantityReader(
           "a density",

@@ -72,12 +72,13 @@ record BottomStress(String prefix, String of, BottomPlate plate, ServiceClass ai
     return new Finding(
         Severity.ERROR,
         "bottom-breaks",
-        "%s, the back not counted on: with %s it is stressed to %s; %s are allowed for years, by its strength as the tables have it: it may break"
+        "%s, the back not counted on: with %s it is stressed to %s; %s are allowed for years, by its strength %s: it may break"
             .formatted(
                 of,
                 most.of().words(unit),
                 stress.textBeside(limit, unit),
-                limit.textBeside(stress, unit)),
+                limit.textBeside(stress, unit),
+                plate.panel().matter().breaking().orElseThrow().by()),
         shown,
         place,
         remedies);

@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.job.Material;
 import fourpin.measure.Figure.Input;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
@@ -19,11 +20,18 @@ import java.util.Optional;
  * @param strength that nearly all of it passes in a test of minutes, f_m,k, MPa
  * @param margin by which it is divided, γ_M
  * @param condition what the strength holds for
+ * @param by who says so, in words
  */
-public record Breaking(Family family, Sourced strength, Sourced margin, String condition) {
+public record Breaking(
+    Family family, Sourced strength, Sourced margin, String condition, String by) {
 
   /** What it is worked out by. */
   static final String FORMULA = "f k_mod / (γ_M γ_Q)";
+
+  /** Of a job's material, as it is laid; nothing of glass. */
+  public static Optional<Breaking> of(Material material) {
+    return Matters.of(material).breaking();
+  }
 
   /** As the tables have it; nothing of glass. */
   public static Optional<Breaking> of(Substance substance) {
@@ -35,13 +43,24 @@ public record Breaking(Family family, Sourced strength, Sourced margin, String c
         family,
         new Sourced(row.strength(), row.source()),
         new Sourced(Quantity.of(row.margin(), QuantityUnit.RATIO), row.source()),
-        row.condition());
+        row.condition(),
+        "as the tables have it");
+  }
+
+  /** What a job states goes over the tables; the margin of its family stays. */
+  Breaking stated(Quantity other) {
+    return new Breaking(
+        family,
+        Sourced.stated(other),
+        margin,
+        "what nearly all of it passes in a test of minutes, as the job states it",
+        "as the job states it");
   }
 
   /** Of a part whose strength counts only for so much of it. */
   Breaking times(double share, Source source) {
     Quantity less = Quantity.of(share * strength.number(), QuantityUnit.STRESS);
-    return new Breaking(family, new Sourced(less, source), margin, condition);
+    return new Breaking(family, new Sourced(less, source), margin, condition, by);
   }
 
   /** Of a part that may lie either way: as much weaker across as it is less stiff. */

@@ -241,7 +241,8 @@ final class MadeCures {
   private Optional<Stated> doubledShelves(Material sheet) {
     return Optional.<Stated>of(new Stated.ShelvesDoubled(sheet.name()))
         .filter(_ -> part.role() == Part.Role.SHELF)
-        .filter(_ -> sheet.stiffness().isEmpty() && sheet.density().isEmpty());
+        .filter(_ -> sheet.stiffness().isEmpty() && sheet.density().isEmpty())
+        .filter(_ -> sheet.strength().isEmpty());
   }
 
   /** The shelf's own material, then the job's thicker sheets, thinnest first. */

@@ -137,11 +137,11 @@ final class Matters {
             .orElseGet(() -> layered(laminate.density(), QuantityUnit.DENSITY)),
         laminate.stretching() / along,
         laminate.outer() / along,
-        breaking(material));
+        stated(material).or(() -> ofFaces(material)));
   }
 
   /** Of the weaker of its faces, each as it lies; the layers between them are stressed less. */
-  private static Optional<Breaking> breaking(Material material) {
+  private static Optional<Breaking> ofFaces(Material material) {
     return Stream.of(material.layers().getFirst(), material.layers().getLast())
         .flatMap(layer -> breaking(layer).stream())
         .min(Comparator.comparingDouble(b -> b.allowed().number()));
@@ -177,7 +177,16 @@ final class Matters {
             .map(Sourced::stated)
             .orElse(new Sourced(substance.density().typical(), substance.source()));
     return new Matter(
-        flat(along, substance), shear(substance, along), density, Breaking.of(substance));
+        flat(along, substance),
+        shear(substance, along),
+        density,
+        stated(material).or(() -> Breaking.of(substance)));
+  }
+
+  private static Optional<Breaking> stated(Material material) {
+    return material
+        .strength()
+        .flatMap(strength -> Breaking.of(substance(material)).map(b -> b.stated(strength)));
   }
 
   /** As the tables have it. */

@@ -179,11 +179,12 @@ final class OpenTop {
     return new Finding(
         Severity.ERROR,
         "top-breaks",
-        "the top, with %s, is stressed to %s over the widest bay; %s are allowed, by its strength as the tables have it: it may break. No job states what stands on a top; %s is taken, by top-load"
+        "the top, with %s, is stressed to %s over the widest bay; %s are allowed, by its strength %s: it may break. No job states what stands on a top; %s is taken, by top-load"
             .formatted(
                 worst.of().words(job.unit()),
                 Quantity.of(stress.all(), QuantityUnit.STRESS).text(job.unit()),
                 allowed().text(List.of(stress), worst.of(), job.unit()),
+                allowed().by(List.of(stress), worst.of()),
                 answer.load().value().text(job.unit())),
         all(),
         Place.of(built.order().name(), "T", built.part("T").box()),

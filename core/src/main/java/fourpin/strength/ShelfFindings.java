@@ -115,12 +115,13 @@ final class ShelfFindings {
     return alike.finding(
         Severity.ERROR,
         "shelf-breaks",
-        "%s: bending stress %s%s; %s are allowed for years, by its strength as the tables have it: it may break"
+        "%s: bending stress %s%s; %s are allowed for years, by its strength %s: it may break"
             .formatted(
                 alike.names(),
                 alike.text(figures.stressNow()),
                 allowed.where(verdict.stresses(LoadCase.EVEN), LoadCase.EVEN),
-                allowed.text(verdict.stresses(LoadCase.EVEN), LoadCase.EVEN, job.unit())),
+                allowed.text(verdict.stresses(LoadCase.EVEN), LoadCase.EVEN, job.unit()),
+                allowed.by(verdict.stresses(LoadCase.EVEN), LoadCase.EVEN)),
         shown,
         cures);
   }

@@ -9,7 +9,6 @@ import fourpin.measure.Figure;
 import fourpin.measure.Lazy;
 import fourpin.measure.LazyList;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,13 +59,12 @@ final class ShelvesOfCase {
   List<ShelfAnswer> answers() {
     List<Part> shelves = reader.shelves();
     Lazy<List<ShelfAnswer.Rest>> rest = Lazy.of(() -> afresh().rest());
-    Map<Object, String> first = new HashMap<>();
-    shelves.forEach(shelf -> first.putIfAbsent(likeness(shelf), shelf.mark()));
+    List<Object> likeness = shelves.stream().map(this::likeness).toList();
     return IntStream.range(0, shelves.size())
         .mapToObj(
             i ->
                 answer(shelves.get(i), Lazy.of(() -> rest.get().get(i)))
-                    .with(first.get(likeness(shelves.get(i)))))
+                    .with(shelves.get(likeness.indexOf(likeness.get(i))).mark()))
         .toList();
   }
 

@@ -52,8 +52,12 @@ record StackedTopStress(StackedTop top) {
     return new Finding(
         Severity.ERROR,
         "stack-top-breaks",
-        "what stands on %s stresses its top to %s between its uprights; %s are allowed for years, by its strength as the tables have it: it may break"
-            .formatted(below, stress.textBeside(limit, unit), limit.textBeside(stress, unit)),
+        "what stands on %s stresses its top to %s between its uprights; %s are allowed for years, by its strength %s: it may break"
+            .formatted(
+                below,
+                stress.textBeside(limit, unit),
+                limit.textBeside(stress, unit),
+                panel(top.thickness()).matter().breaking().orElseThrow().by()),
         figures(),
         Place.of(below, part.mark(), part.box()),
         LazyList.of(cures));

@@ -47,6 +47,11 @@ record StressAllowed(String prefix, Section section, ShelfLimits limits) {
         : " in the " + limits.worst(stresses, of).layer().name();
   }
 
+  /** Who says how strong that is. */
+  String by(List<Stress> stresses, LoadCase of) {
+    return limits.worst(stresses, of).layer().matter().breaking().orElseThrow().by();
+  }
+
   /** In words, as its load lies when it does most. */
   String text(List<Stress> stresses, LoadCase of, Unit unit) {
     Layer layer = limits.worst(stresses, of).layer();

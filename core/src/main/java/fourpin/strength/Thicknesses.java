@@ -36,6 +36,7 @@ final class Thicknesses {
     return job.materials().stream()
         .filter(m -> m.kind() == now.kind() && m.of().equals(now.of()))
         .filter(m -> m.stiffness().equals(now.stiffness()) && m.layers().equals(List.of()))
+        .filter(m -> m.strength().equals(now.strength()))
         .filter(m -> m.thickness().isMoreThan(now.thickness()) && now.layers().isEmpty())
         .sorted(Comparator.comparing(Material::thickness));
   }
@@ -61,14 +62,15 @@ final class Thicknesses {
 
   private static Material as(Material material, Length thickness) {
     return new Material(
-        material.name(),
-        material.kind(),
-        material.of(),
-        thickness,
-        Optional.empty(),
-        material.grain(),
-        material.stiffness(),
-        material.density());
+            material.name(),
+            material.kind(),
+            material.of(),
+            thickness,
+            Optional.empty(),
+            material.grain(),
+            material.stiffness(),
+            material.density())
+        .with(material.strength());
   }
 
   /** What to do, in words. */

@@ -28,6 +28,7 @@ import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
 import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
+import fourpin.measure.Source;
 import fourpin.measure.Sourced;
 import fourpin.reference.Reference;
 import fourpin.strength.PlateAnswer.Bends;
@@ -104,6 +105,54 @@ class BreakingTest {
             panel ->
                 assertThat(Breaking.of(panel).isEmpty())
                     .isEqualTo(panel.name().startsWith("glass")));
+  }
+
+  /** Of a maker's own, by the factors of its family; what it is glued up of no longer counts. */
+  @Test
+  void whatTheJobStatesGoesOverTheTables() {
+    Material own = sheet(Grain.LENGTHWISE).with(Optional.of(Quantity.of(50, QuantityUnit.STRESS)));
+    Breaking breaking = Breaking.of(own).orElseThrow();
+    assertThat(breaking.allowed().number()).isCloseTo(50 * 0.7 / (1.2 * 1.5), within(1e-9));
+    assertThat(breaking.strength().source()).isEqualTo(Source.STATED);
+    assertThat(breaking.by()).isEqualTo("as the job states it");
+    assertThat(Breaking.of(sheet(Grain.LENGTHWISE)).orElseThrow().by())
+        .isEqualTo("as the tables have it");
+    Material.Layer face =
+        new Material.Layer("particleboard, M-2", in("3/8"), 1, Material.Turn.ALONG);
+    Material doubled =
+        new Material(
+            own.name(),
+            own.kind(),
+            own.of(),
+            own.nominal(),
+            own.measured(),
+            own.grain(),
+            own.stiffness(),
+            own.density(),
+            own.strength(),
+            List.of(face, face));
+    assertThat(Breaking.of(doubled).orElseThrow().strength().number()).isEqualTo(50);
+    assertThat(Breaking.of(doubled.with(Optional.empty())).orElseThrow().strength().number())
+        .isEqualTo(9.5);
+  }
+
+  /** The same shelf holds or may break by what is stated, and the words say so. */
+  @ParameterizedTest
+  @CsvSource({"200, 0", "10, 1"})
+  void aShelfIsHeldAgainstWhatTheJobStates(double mpa, int broken) {
+    CaseDraft draft = new CaseDraft();
+    draft.name = "Low";
+    draft.bays = List.of(bay(shelves("own", List.of()), SampleJobs.pins()));
+    draft.load = Optional.of(new Load.PerLength(Quantity.of(1, QuantityUnit.LINE_LOAD)));
+    Job job = SampleJobs.job(draft.order());
+    List<Material> materials = new ArrayList<>(job.materials());
+    materials.add(
+        SampleJobs.board("own", "oak, white", "3/4")
+            .with(Optional.of(Quantity.of(mpa, QuantityUnit.STRESS))));
+    List<Finding> found =
+        ofKind(Shelving.check(JobDraft.changed(job, d -> d.materials = materials)), "shelf-breaks");
+    assertThat(found).hasSize(broken);
+    assertThat(found).allMatch(f -> f.what().contains("by its strength as the job states it"));
   }
 
   /** Weaker by as much as its weaker way is less stiff. */

@@ -12,6 +12,7 @@ import fourpin.sheets.pages.Booklet.Section;
 import fourpin.sheets.pages.Prose;
 import fourpin.sheets.pages.Table;
 import fourpin.sheets.pages.Table.Row;
+import fourpin.strength.Breaking;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -61,6 +62,12 @@ final class GroundsPages {
                 + " What was checked was checked under the following."),
         new Block.Heading("Materials"),
         materials(),
+        new Block.Heading("Bending strengths"),
+        Block.Paragraph.of(
+            "What nearly all of a material passes, along its parts. What is allowed for years is less by the factors of"
+                + " Eurocode 5, which stand in the working of each stress-allowed. Glass is held"
+                + " against the setting glass-stress."),
+        strengths(),
         new Block.Heading("Working of the totals"),
         Block.Paragraph.of(
             "The command explain shows each figure with its sources, by the id beside it:"
@@ -87,6 +94,26 @@ final class GroundsPages {
         words.length(material.nominal()),
         words.length(material.thickness()),
         material.measured().isPresent() ? "calliper" : "nominal size: measure it");
+  }
+
+  private Table strengths() {
+    return new Table(
+        List.of(
+            Table.left("Material"),
+            Table.right("Strength"),
+            Table.left("Holds for"),
+            Table.left("From")),
+        plan.job().materials().stream()
+            .flatMap(m -> Breaking.of(m).map(breaking -> strength(m, breaking)).stream())
+            .toList());
+  }
+
+  private Row strength(Material material, Breaking breaking) {
+    return Table.row(
+        material.name(),
+        words.quantity(breaking.strength().value()),
+        breaking.condition(),
+        breaking.strength().source().text());
   }
 
   private Table settings() {

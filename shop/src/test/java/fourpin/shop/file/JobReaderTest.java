@@ -154,6 +154,17 @@ class JobReaderTest {
         .containsExactly(false, false, true);
   }
 
+  /** Goes over the tables' as modulus and density do. */
+  @Test
+  void readsAStrengthOfAMakersOwn() {
+    Job job =
+        good(
+            BadInputs.plain()
+                .replace("    thickness: 3/4\n", "    thickness: 3/4\n    strength: 24.5 N/mm2\n"));
+    assertThat(job.materials().getFirst().strength().orElseThrow().value()).isEqualTo(24.5);
+    assertThat(good(BadInputs.plain()).materials().getFirst().strength()).isEmpty();
+  }
+
   static Job good(String text) {
     return good(text, ShopFiles.NONE);
   }
