@@ -27,6 +27,7 @@ import fourpin.strength.plate.Plate.Hold;
 import fourpin.strength.plate.PlateLoad;
 import fourpin.strength.plate.PlateSolver;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -237,29 +238,49 @@ final class KickBottoms {
     return "by %s now and %s after years".formatted(text(sag), text(sag * creep().number()));
   }
 
+  /** What it does in the worst of its bays while blocks carry the partitions. */
+  String onBlocks() {
+    BaySpace worst =
+        bays().stream().max(Comparator.comparingDouble(bay -> share(bay, free(bay)))).orElseThrow();
+    double sag = free(worst).sag().mm();
+    return "between them the bottom then sags %s, %s"
+        .formatted(
+            words(sag),
+            holds(worst, sag) ? "which is allowed" : "which is too much: cure that too");
+  }
+
+  private BottomAnswer free(BaySpace bay) {
+    return then(bay, thickness(), Hold.FREE);
+  }
+
+  private static double share(BaySpace bay, BottomAnswer then) {
+    return then.sag().mm() / span(bay);
+  }
+
+  /** Those that hold in all bays, since the case has one bottom. */
   private List<Remedy> cures(BaySpace bay) {
     List<Remedy> all = new ArrayList<>();
     if (BottomPlate.back(built) == Hold.FREE) {
-      all.add(kickBehind(bay));
+      kickBehind(bay).ifPresent(all::add);
     }
     thicker(bay).ifPresent(all::add);
     return all;
   }
 
-  private Remedy kickBehind(BaySpace bay) {
-    BottomAnswer answer = then(bay, thickness(), Hold.HINGED);
-    double then = answer.sag().mm();
-    return new Remedy(
-        "stand a second kick board under its back edge from side to side, and set behind-kick to board: it then sags %s, %s"
-            .formatted(
-                words(then), holds(bay, answer) ? "which is allowed" : "which is still too much"),
-        "a board, in no cut list",
-        Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board")));
+  private Optional<Remedy> kickBehind(BaySpace bay) {
+    return bays().stream().allMatch(b -> holds(b, then(b, thickness(), Hold.HINGED)))
+        ? Optional.of(
+            new Remedy(
+                "stand a second kick board under its back edge from side to side, and set behind-kick to board: it then sags %s"
+                    .formatted(words(then(bay, thickness(), Hold.HINGED).sag().mm())),
+                "a board, in no cut list",
+                Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board"))))
+        : Optional.empty();
   }
 
   private Optional<Remedy> thicker(BaySpace bay) {
     Material now = job.material(bottom().material());
-    return Thicknesses.first(job, now, thick -> holds(bay, as(bay, thick)))
+    return Thicknesses.first(job, now, this::holds)
         .map(
             thick ->
                 new Remedy(
@@ -268,6 +289,10 @@ final class KickBottoms {
                             Thicknesses.words(job, "the bottom", thick),
                             words(as(bay, thick.thickness().mm()).sag().mm())),
                     "wood and weight"));
+  }
+
+  private boolean holds(double thickness) {
+    return bays().stream().allMatch(bay -> holds(bay, as(bay, thickness)));
   }
 
   private BottomAnswer as(BaySpace bay, double thickness) {

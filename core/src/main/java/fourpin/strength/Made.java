@@ -73,6 +73,22 @@ record Made(Material panel, Section section, List<Piece> pieces) {
     return new Made(of, new Section(List.of(layer)), List.of(new Piece(of, depth * layers.count)));
   }
 
+  /**
+   * With the strips that it has; those that would be lower are as high as the panel.
+   *
+   * @param pieces of which it is cut as it is, the panel first
+   */
+  static Made edged(Section now, List<Piece> pieces, Material of, Layers layers) {
+    double thickness = of.thickness().mm() * layers.count;
+    List<Piece> all = new ArrayList<>();
+    all.add(new Piece(of, pieces.getFirst().width() * layers.count));
+    pieces.stream()
+        .skip(1)
+        .map(strip -> new Piece(strip.of(), Math.max(strip.width(), thickness)))
+        .forEach(all::add);
+    return new Made(of, now.withPanel(Matters.of(of), thickness), all);
+  }
+
   /** Of one sheet with strips ripped from boards, their tops flush. */
   static Made stripped(
       Material sheet, Material board, double depth, Length height, Stripped edges) {

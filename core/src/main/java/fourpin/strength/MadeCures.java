@@ -10,7 +10,6 @@ import fourpin.measure.Gravity;
 import fourpin.measure.Length;
 import fourpin.strength.Made.Layers;
 import fourpin.strength.Made.Stripped;
-import fourpin.strength.Section.Layer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -104,9 +103,7 @@ final class MadeCures {
         .reduce((_, last) -> last)
         .flatMap(
             sheet ->
-                fails(
-                    "of two layers of '%s'".formatted(sheet.name()),
-                    Made.plain(sheet, depth(), Layers.TWO)));
+                fails("of two layers of '%s'".formatted(sheet.name()), edged(sheet, Layers.TWO)));
   }
 
   private Optional<String> failsStripped() {
@@ -158,16 +155,8 @@ final class MadeCures {
     String what =
         "state 'grain: lengthwise' for '%s', so that its parts are cut along the sheet"
             .formatted(material.name());
-    Made made = new Made(taken.of(), laid(taken.of()), reader.pieces(part));
-    return cure(what, made, Optional.empty(), taken)
+    return cure(what, plain(taken.of()), Optional.empty(), taken)
         .map(cure -> cure.costing("parts that are not turned on the sheet"));
-  }
-
-  /** Its strips stay. */
-  private Section laid(Material of) {
-    List<Layer> layers = new ArrayList<>(base.beam().section().layers());
-    layers.set(0, layers.getFirst().of(Matters.of(of)));
-    return new Section(layers);
   }
 
   /**
@@ -192,8 +181,13 @@ final class MadeCures {
         .findFirst();
   }
 
+  /** Its strips stay. */
   private Made plain(Material of) {
-    return Made.plain(of, depth(), Layers.ONE);
+    return edged(of, Layers.ONE);
+  }
+
+  private Made edged(Material of, Layers layers) {
+    return Made.edged(base.beam().section(), reader.pieces(part), of, layers);
   }
 
   private Optional<Cure> unlisted(Material thick) {
@@ -234,7 +228,7 @@ final class MadeCures {
   private Optional<Cure> doubled(Taken taken) {
     Material sheet = taken.of();
     String what = "glue two layers of '" + sheet.name() + "' together" + byHand();
-    return cure(what, Made.plain(sheet, depth(), Layers.TWO), doubledShelves(sheet), taken);
+    return cure(what, edged(sheet, Layers.TWO), doubledShelves(sheet), taken);
   }
 
   /** Layers bend as their rows in the tables do, whatever the job states of a material itself. */

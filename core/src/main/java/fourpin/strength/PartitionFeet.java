@@ -120,7 +120,7 @@ final class PartitionFeet {
   }
 
   /** That they stand on a bottom that bends little under them. */
-  Finding stand() {
+  Finding stand(List<Remedy> cures) {
     return new Finding(
         Severity.NOTE,
         "partition-foot",
@@ -128,7 +128,7 @@ final class PartitionFeet {
             + ", which stands off the floor; the kick holds it up in front alone, and it bends within what is allowed",
         all(),
         place(),
-        List.of(block()));
+        cures);
   }
 
   /** What they do, at the beginning of what is said of it. */
@@ -142,9 +142,13 @@ final class PartitionFeet {
     return Place.of(built.order().name(), partition.mark(), partition.box());
   }
 
-  static Remedy block() {
+  /**
+   * @param then what the bottom does between them
+   */
+  static Remedy blocks(String then) {
     return new Remedy(
-        "stand a block behind the kick below each partition, and set behind-kick to blocks",
+        "stand a block behind the kick below each partition, and set behind-kick to blocks: "
+            + then,
         "a scrap for each, in no cut list",
         Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "blocks")));
   }

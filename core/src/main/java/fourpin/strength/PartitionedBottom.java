@@ -53,10 +53,10 @@ final class PartitionedBottom {
     this.built = built;
     this.settings = built.order().settings();
     this.feet = feet;
-    this.most = Lazy.of(() -> most(thickness(), Hold.FREE));
+    this.most = Lazy.of(() -> most(BottomPlate.back(built)));
   }
 
-  /** Sag now and after years; nothing where no partition stands on it, or something under them. */
+  /** Sag now and after years; nothing where no partition stands on it, or blocks under them. */
   List<Figure> all() {
     if (!stands()) {
       return List.of();
@@ -70,13 +70,22 @@ final class PartitionedBottom {
   List<Finding> findings() {
     List<Finding> all = new ArrayList<>();
     if (stands()) {
-      all.add(holds(sag().mm()) ? feet.stand() : sinks());
+      bends().ifPresent(all::add);
       Optional.of(most.get().stress())
           .filter(stressed -> !stress().holds(stressed))
           .map(this::breaks)
           .ifPresent(all::add);
     }
     return all;
+  }
+
+  private Optional<Finding> bends() {
+    if (!holds(sag().mm())) {
+      return Optional.of(sinks());
+    }
+    return BottomPlate.back(built) == Hold.FREE
+        ? Optional.of(feet.stand(List.of(blocks())))
+        : Optional.empty();
   }
 
   private BottomAnswer.Sag sag() {
@@ -100,15 +109,11 @@ final class PartitionedBottom {
   private boolean stands() {
     return built.bays().size() > 1
         && BottomPlate.kick(built).isPresent()
-        && BottomPlate.behind(built) == BottomPlate.Behind.NOTHING;
+        && BottomPlate.behind(built) != BottomPlate.Behind.BLOCKS;
   }
 
   private Part bottom() {
     return built.part("B");
-  }
-
-  private double thickness() {
-    return bottom().thickness().mm();
   }
 
   private double left() {
@@ -120,8 +125,8 @@ final class PartitionedBottom {
   }
 
   /** Bays and partitions loaded alike, in each way that is known in some bay. */
-  private BottomAnswer most(double thickness, Hold back) {
-    BottomPlate plate = BottomPlate.of(job, built, length(), thickness, back);
+  private BottomAnswer most(Hold back) {
+    BottomPlate plate = BottomPlate.of(job, built, length(), bottom().thickness().mm(), back);
     PlateSolver solver = new PlateSolver(plate.plate());
     return ways().stream()
         .map(way -> answer(plate, solver, way))
@@ -259,9 +264,10 @@ final class PartitionedBottom {
     return new Finding(
         Severity.DOUBT,
         "partition-sinks",
-        "%s, which nothing carries behind the kick: with %s it bends by %s now and %s after years from side to side, the back not counted on; %s and %s are allowed, as over the narrowest bay"
+        "%s, which %s: with %s it bends by %s now and %s after years from side to side, the back not counted on; %s and %s are allowed, as over the narrowest bay"
             .formatted(
                 feet.words(),
+                alone(),
                 sag().of().words(job.unit()),
                 now.textBeside(first, job.unit()),
                 years.textBeside(last, job.unit()),
@@ -272,19 +278,34 @@ final class PartitionedBottom {
         LazyList.of(this::cures));
   }
 
-  private List<Remedy> cures() {
-    return List.of(PartitionFeet.block(), kickBehind());
+  private String alone() {
+    return BottomPlate.back(built) == Hold.FREE
+        ? "nothing carries behind the kick"
+        : "kick and second board carry along its edges alone";
   }
 
-  private Remedy kickBehind() {
-    BottomAnswer answer = most(thickness(), Hold.HINGED);
-    double then = answer.sag().mm();
-    boolean holds = holds(then) && stress().holds(answer.stress());
-    return new Remedy(
-        "stand a second kick board under its back edge, and set behind-kick to board: it then bends %s, %s"
-            .formatted(words(then), holds ? "which is allowed" : "which is still too much"),
-        "a board, in no cut list",
-        Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board")));
+  private List<Remedy> cures() {
+    List<Remedy> all = new ArrayList<>(List.of(blocks()));
+    if (BottomPlate.back(built) == Hold.FREE) {
+      kickBehind().ifPresent(all::add);
+    }
+    return all;
+  }
+
+  private Remedy blocks() {
+    return PartitionFeet.blocks(new KickBottoms(job, built).onBlocks());
+  }
+
+  private Optional<Remedy> kickBehind() {
+    BottomAnswer then = most(Hold.HINGED);
+    return holds(then.sag().mm()) && stress().holds(then.stress())
+        ? Optional.of(
+            new Remedy(
+                "stand a second kick board under its back edge, and set behind-kick to board: it then bends %s"
+                    .formatted(words(then.sag().mm())),
+                "a board, in no cut list",
+                Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board"))))
+        : Optional.empty();
   }
 
   private String words(double sag) {

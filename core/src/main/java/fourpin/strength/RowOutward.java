@@ -76,11 +76,20 @@ final class RowOutward {
             .filter(setback -> setback.mm() < row.setback(rows))
             .flatMap(setback -> place(rows, farthest, setback).stream())
             .filter(place -> place.there().tipping(row).isEmpty())
+            .filter(this::leavesRoom)
             .toList();
     return standing.stream()
         .filter(place -> place.there().isBorne())
         .findFirst()
         .or(() -> standing.stream().reduce((_, last) -> last));
+  }
+
+  /**
+   * On strips that hang below its edges the shelf would lie in place of its supports, and wide ones
+   * stand out before it.
+   */
+  private boolean leavesRoom(Place place) {
+    return reader.stripRoom(part, place.there().shelf().bearing()).isLeftBy(part);
   }
 
   /** By statics, in whole steps of a rule. */

@@ -58,6 +58,10 @@ public record Section(List<Layer> layers) {
       return new Layer(name, other, width, thickness, front, top);
     }
 
+    Layer thick(double other) {
+      return new Layer(name, matter, width, other, front, top);
+    }
+
     double area() {
       return width * thickness;
     }
@@ -83,11 +87,15 @@ public record Section(List<Layer> layers) {
 
   /** The same with a panel, its first layer, of another thickness, mm. */
   Section withPanel(double thickness) {
-    Layer panel = layers.getFirst();
-    Layer other =
-        new Layer(
-            panel.name(), panel.matter(), panel.width(), thickness, panel.front(), panel.top());
-    return new Section(Stream.concat(Stream.of(other), layers.stream().skip(1)).toList());
+    return withPanel(layers.getFirst().matter(), thickness);
+  }
+
+  /** Of other matter too; strips that would be lower are as high as that, mm. */
+  Section withPanel(Matter matter, double thickness) {
+    Layer panel = layers.getFirst().of(matter).thick(thickness);
+    Stream<Layer> strips =
+        layers.stream().skip(1).map(strip -> strip.thick(Math.max(strip.thickness(), thickness)));
+    return new Section(Stream.concat(Stream.of(panel), strips).toList());
   }
 
   /**

@@ -1,5 +1,6 @@
 package fourpin.strength;
 
+import fourpin.casework.Axis;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
@@ -181,10 +182,13 @@ final class ShelfCures {
     return Optional.empty();
   }
 
+  /** Its supports reach as far out of each upright as now. */
   private LoadedShelf between(int partitions) {
     LoadedShelf loaded = shelf.loaded();
+    double clear = reader.space(part).clear().size(Axis.X).mm();
     double panels = partitions * uprights.material().thickness().mm();
-    return loaded.over((loaded.span() - panels) / (partitions + 1));
+    double reach = clear - loaded.span();
+    return loaded.over((clear - panels) / (partitions + 1) - reach);
   }
 
   private Cure partitions(int count, Verdict divided) {
@@ -192,7 +196,9 @@ final class ShelfCures {
   }
 
   private String meeting() {
-    return reader.supportInBay(part).map(uprights::meets).orElse("") + uprights.drawers();
+    return reader.supportInBay(part).map(uprights::meets).orElse("")
+        + uprights.screws(reader.space(part))
+        + uprights.drawers();
   }
 
   /** With their holes kept apart, where they would meet. */

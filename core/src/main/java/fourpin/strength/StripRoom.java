@@ -1,5 +1,8 @@
 package fourpin.strength;
 
+import fourpin.casework.Face;
+import fourpin.casework.Part;
+import fourpin.job.Edging;
 import fourpin.job.Material;
 import fourpin.measure.Length;
 import fourpin.strength.Made.Stripped;
@@ -38,5 +41,26 @@ record StripRoom(double front, double back) {
           case FRONT_AND_BACK -> Math.min(front, back);
         };
     return board.thickness().mm() <= least + ROUNDING;
+  }
+
+  /** For the rows themselves, and for strips of a shelf as they are that hang below it. */
+  boolean isLeftBy(Part shelf) {
+    return Math.min(front, back) >= -ROUNDING && hasStripsOf(shelf);
+  }
+
+  private boolean hasStripsOf(Part shelf) {
+    return shelf.edging().stream()
+        .filter(band -> band.edging().kind() == Edging.Kind.STRIP)
+        .filter(band -> band.edging().height().isMoreThan(shelf.thickness()))
+        .allMatch(band -> band.edging().thickness().mm() <= room(band.face()) + ROUNDING);
+  }
+
+  /** On the ends they lie over supports wherever those stand. */
+  private double room(Face edge) {
+    return switch (edge) {
+      case FRONT -> front;
+      case BACK -> back;
+      case LEFT, RIGHT, BOTTOM, TOP -> Double.POSITIVE_INFINITY;
+    };
   }
 }

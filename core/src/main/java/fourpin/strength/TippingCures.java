@@ -219,7 +219,7 @@ final class TippingCures {
   }
 
   private Optional<Remedy> thicker(Taken taken) {
-    Made made = Made.plain(taken.of(), now.beam().section().depth(), Layers.ONE);
+    Made made = Made.edged(now.beam().section(), reader.pieces(part), taken.of(), Layers.ONE);
     Verdict then = new Verdict(now.made(made.section(), reader.limits(made.panel())), plates);
     return Optional.of(then)
         .filter(v -> v.tipping(row).isEmpty())

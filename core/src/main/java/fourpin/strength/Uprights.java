@@ -8,6 +8,7 @@ import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.Back;
 import fourpin.job.Job;
+import fourpin.job.Joint;
 import fourpin.job.Material;
 import fourpin.job.Setting;
 import fourpin.job.Settings;
@@ -126,6 +127,15 @@ final class Uprights {
                             ? "state levels-up, half a pitch, for every second bay too"
                             : "cure that too"))
         .orElse("");
+  }
+
+  /** That fixed shelves at one height on both sides of a partition cover each other's screws. */
+  String screws(BaySpace bay) {
+    boolean screwed = built.order().fixedShelfJoint().kind() == Joint.Kind.BUTT;
+    return screwed && bay.openings().size() > 1
+        ? "; the fixed shelf on one side of it covers the screws of the one on its other side:"
+            + " cure that too"
+        : "";
   }
 
   /** Half a pitch up, holes of one face stand between those of the other, and bear the same. */

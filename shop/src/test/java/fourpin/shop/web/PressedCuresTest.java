@@ -4,28 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
-import fourpin.casework.Finding.Severity;
-import fourpin.plan.Plan;
-import fourpin.plan.Planner;
-import fourpin.shop.edit.Edit;
-import fourpin.shop.edit.Edited;
-import fourpin.shop.edit.JobText;
-import fourpin.shop.file.JobReader;
-import fourpin.shop.store.DataPlace;
-import fourpin.shop.store.sql.SqlStore;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,35 +31,23 @@ class PressedCuresTest {
 
   @TempDir Path folder;
 
-  private SqlStore store;
-  private Desk desk;
+  private Presses presses;
 
   @BeforeEach
   void open() {
-    open("shop.db");
-  }
-
-  private void open(String file) {
-    store = SqlStore.open(new DataPlace.InFile(folder.resolve(file)), InstantSource.system());
-    desk = new Desk(store.documents(), store.layouts());
+    presses = new Presses(folder.resolve("shop.db"));
   }
 
   @AfterEach
   void close() {
-    store.close();
-  }
-
-  private State brought(List<String> drafts) {
-    Desk.Taking taking = desk.createBest(drafts, "hall", "brought");
-    assertThat(taking).isInstanceOf(Desk.Taking.Taken.class);
-    return desk.newest(((Desk.Taking.Taken) taking).revision().document()).orElseThrow();
+    presses.close();
   }
 
   /** Of all presses on a job. @param asked words of cures that the maker is asked about */
   private record Pressed(int all, List<String> asked) {}
 
   private Pressed pressed(String job, List<String> drafts) {
-    State seen = brought(drafts);
+    State seen = presses.brought(drafts);
     List<String> asked = new ArrayList<>();
     int all = 0;
     for (Finding finding : seen.plan().findings()) {
@@ -89,39 +64,7 @@ class PressedCuresTest {
   }
 
   private boolean isAsked(String what, State seen, Finding finding, Remedy remedy) {
-    Curing.Trial trial = new Curing(desk, seen, finding).tried(remedy);
-    assertThat(trial).as(what).isInstanceOf(Curing.Trial.Would.class);
-    Curing.Trial.Would would = (Curing.Trial.Would) trial;
-    Plan then = plan(edited(seen.text(), would.edits()));
-    assertThat(then.findings())
-        .as(what)
-        .noneMatch(f -> f.kind().equals(finding.kind()) && f.place().equals(finding.place()));
-    Set<String> errors = errors(then);
-    errors.removeAll(errors(seen.plan()));
-    assertThat(would.spoilt()).as(what).extracting(Finding::kind).containsAll(errors);
-    return !would.spoilt().isEmpty();
-  }
-
-  private static String edited(JobText text, List<Edit> edits) {
-    JobText now = text;
-    for (Edit edit : edits) {
-      now = ((Edited.Done) now.with(edit)).text();
-    }
-    return now.text();
-  }
-
-  private Plan plan(String text) {
-    JobReader.Outcome read =
-        JobReader.read(text.getBytes(StandardCharsets.UTF_8), new KeptShop(store.documents()));
-    assertThat(read).as(text).isInstanceOf(JobReader.Outcome.Good.class);
-    return Planner.plan(((JobReader.Outcome.Good) read).job());
-  }
-
-  private static Set<String> errors(Plan plan) {
-    return plan.findings().stream()
-        .filter(f -> f.severity() == Severity.ERROR || f.severity() == Severity.REFUSED)
-        .map(Finding::kind)
-        .collect(Collectors.toSet());
+    return !presses.pressed(what, seen, finding, remedy).would().spoilt().isEmpty();
   }
 
   private static Stream<Path> files(Path folder) {
@@ -149,10 +92,9 @@ class PressedCuresTest {
   private void openFor(Path job) {
     Matcher shop = SHOP.matcher(text(job));
     if (shop.find()) {
-      close();
-      open(job.getFileName() + ".db");
-      String kept = text(job.resolveSibling(shop.group(1)).normalize());
-      store.documents().createShop(new fourpin.shop.store.Edit("shop", kept, "hall", "brought"));
+      presses.close();
+      presses = new Presses(folder.resolve(job.getFileName() + ".db"));
+      presses.bringShop(text(job.resolveSibling(shop.group(1)).normalize()));
     }
   }
 
