@@ -1,5 +1,6 @@
 package fourpin.cutting;
 
+import fourpin.cutting.SawLimits.FirstCut;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,13 +11,16 @@ import java.util.stream.Stream;
 /**
  * Problems that allow less than one, so that their answers are answers to it: a search that starts
  * from them never makes a layout worse because more is allowed. Parts that may be turned lie
- * straight; cuts go through fewer stages; parts as wide as some boards are cut from these, and the
- * rest from what boards are left.
+ * straight; cuts go through fewer stages, or the first one runs one way; parts as wide as some
+ * boards are cut from these, and the rest from what boards are left.
  */
 final class Stricter {
 
   /** Of more parts the layouts with fewer stages take longer than a maker at the page waits. */
   private static final long MOST_PARTS = 150;
+
+  /** Of more parts both ways to begin take longer, and are seldom better than either. */
+  private static final long MOST_BEGUN = 20;
 
   private final SheetProblem problem;
   private final SheetCutter cutter;
@@ -29,25 +33,40 @@ final class Stricter {
   /**
    * Layouts that keep to a problem. Their bounds hold for stricter ones.
    *
-   * @param whole for the problem in which nothing is turned, and for that with fewer stages of cuts
+   * @param whole for the problem in which nothing is turned, and for those with fewer stages of
+   *     cuts and with one way to begin
    * @param apart for each of two goes; does not part them further
    */
   static List<Layout> answers(SheetProblem problem, SheetCutter whole, SheetCutter apart) {
     Stricter stricter = new Stricter(problem, whole);
-    return Stream.of(stricter.inFewerStages(), stricter.straight(), Apart.answer(problem, apart))
-        .flatMap(Optional::stream)
-        .map(stricter::asStated)
-        .toList();
+    Stream<Layout> others =
+        Stream.of(stricter.inFewerStages(), stricter.straight(), Apart.answer(problem, apart))
+            .flatMap(Optional::stream);
+    return Stream.concat(others, stricter.begun()).map(stricter::asStated).toList();
+  }
+
+  /** With every first cut that way, where it may be either and the parts are few. */
+  private Stream<Layout> begun() {
+    SawLimits limits = problem.saw().limits();
+    return Stream.of(FirstCut.ALONG, FirstCut.ACROSS)
+        .filter(_ -> limits.first() == FirstCut.EITHER && parts() <= MOST_BEGUN)
+        .map(limits::withFirst)
+        .map(problem::with)
+        .map(cutter::cut)
+        .filter(layout -> layout.unplaced().isEmpty());
+  }
+
+  private long parts() {
+    return problem.parts().stream().mapToLong(Part::count).sum();
   }
 
   /** With fewer stages of cuts, unless the parts are many. */
   private Optional<Layout> inFewerStages() {
-    long parts = problem.parts().stream().mapToLong(Part::count).sum();
     return problem
         .saw()
         .limits()
         .fewerStages()
-        .filter(limits -> parts <= MOST_PARTS)
+        .filter(_ -> parts() <= MOST_PARTS)
         .map(problem::with)
         .map(cutter::cut)
         .filter(layout -> layout.unplaced().isEmpty());
