@@ -11,6 +11,7 @@ import fourpin.measure.Sourced;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 
 /** What parts weigh: edging included, cuts taken off; holes, glue and finish left out. */
 public final class Masses {
@@ -57,6 +58,6 @@ public final class Masses {
 
   /** kg/m³, as the job states it, else by the tables. */
   public Sourced density(String name) {
-    return densities.get(name).get();
+    return Objects.requireNonNull(densities.get(name), name).get();
   }
 }

@@ -52,7 +52,7 @@ class KnottyGroupsTest {
         int y = random.nextInt(width - 40);
         knots[k] = defect(x, y, 20 + random.nextInt(40), 10 + random.nextInt(30));
       }
-      stock.add(board("board " + i, length, width, 100 * random.nextInt(5), knots));
+      stock.add(board("board " + i, length, width, 100L * random.nextInt(5), knots));
     }
     List<Part> parts = new ArrayList<>();
     for (int i = 1 + random.nextInt(4); i >= 0; i--) {
