@@ -55,6 +55,17 @@ final class CsvTable {
   private final Size size;
   private final List<Problem> problems;
   private final List<Row> rows = new ArrayList<>();
+  private Extent extent = Extent.WHOLE;
+
+  /** How much of a table was read. */
+  enum Extent {
+    WHOLE,
+    /** What else stands in it is not known. */
+    CUT_OFF
+  }
+
+  /** What could be read of a table. */
+  record Read(List<Row> rows, Extent extent) {}
 
   /** The cells of one line by the names of their columns. */
   record Row(Place place, Map<String, Cell> cells) {
@@ -76,12 +87,12 @@ final class CsvTable {
    *
    * @param problems gets what is wrong
    */
-  static List<Row> read(byte[] bytes, List<Column> columns, List<Problem> problems) {
+  static Read read(byte[] bytes, List<Column> columns, List<Problem> problems) {
     return read(bytes, columns, Size.STATED, problems);
   }
 
   /** The same of a table of any size. */
-  static List<Row> read(byte[] bytes, List<Column> columns, Size size, List<Problem> problems) {
+  static Read read(byte[] bytes, List<Column> columns, Size size, List<Problem> problems) {
     CsvTable table = new CsvTable(columns, size, problems);
     if (bytes.length > size.bytes()) {
       table.wrong(
@@ -92,7 +103,7 @@ final class CsvTable {
     } else {
       text(bytes).ifPresentOrElse(table::read, table::notText);
     }
-    return table.rows;
+    return new Read(table.rows, table.extent);
   }
 
   /** The columns that the first line names, as far as it can be read. */
@@ -130,16 +141,26 @@ final class CsvTable {
   private void read(String text) {
     char separator = separator(head(text));
     List<CsvRecord> records = records(text, separator);
-    if (records.isEmpty()) {
+    if (records.isEmpty() && extent == Extent.WHOLE) {
       wrong(Place.START, "the file", "it is empty", "write the names of the columns in line 1");
+    }
+    if (!records.isEmpty()) {
+      read(records, new CsvText(text, separator), separator);
+    }
+  }
+
+  /** A quote that is not closed takes in all that stands behind it, which is no cell then. */
+  private void read(List<CsvRecord> records, CsvText places, char separator) {
+    List<Cell> first = cells(records.getFirst(), places);
+    if (places.open().isPresent()) {
+      quotes(places.open().get());
       return;
     }
-    CsvText places = new CsvText(text, separator);
-    List<String> names = head(cells(records.getFirst(), places));
+    List<String> names = head(first);
     for (CsvRecord each : records.subList(1, records.size())) {
-      row(cells(each, places), names, separator);
+      List<Cell> cells = cells(each, places);
+      places.open().ifPresentOrElse(this::quotes, () -> row(cells, names, separator));
     }
-    places.open().ifPresent(this::quotes);
     if (records.size() == 1 && problems.isEmpty()) {
       wrong(Place.START, "the file", "it has no line below its first", "write a line for each");
     }
@@ -170,6 +191,7 @@ final class CsvTable {
               "the file",
               "it has more than " + size.lines + " lines",
               "cut in several goes, each on its own");
+          extent = Extent.CUT_OFF;
           return records;
         }
         records.add(each);
@@ -184,6 +206,7 @@ final class CsvTable {
   }
 
   private void quotes(Place place) {
+    extent = Extent.CUT_OFF;
     wrong(
         place,
         "the line",

@@ -32,6 +32,9 @@ public final class CutReader {
           "they are swapped: this one has the columns of stock, the other those of parts",
           "name the table of parts first and that of stock after it");
 
+  /** The material of a line that does not name it, or that was not read. */
+  private static final String UNKNOWN = "";
+
   private final Optional<Unit> bare;
   private final List<Problem> ofParts = new ArrayList<>();
   private final List<Problem> ofStock = new ArrayList<>();
@@ -122,7 +125,8 @@ public final class CutReader {
 
   private List<StockRow> stockRows(byte[] stock) {
     List<StockRow> read = new ArrayList<>();
-    for (CsvTable.Row row : CsvTable.read(stock, StockRow.COLUMNS, ofStock)) {
+    CsvTable.Read table = CsvTable.read(stock, StockRow.COLUMNS, ofStock);
+    for (CsvTable.Row row : table.rows()) {
       String material = row.cell("material").text();
       named.add(material);
       noting(
@@ -130,13 +134,21 @@ public final class CutReader {
           () -> StockRow.read(row, stockCells).ifPresent(read::add),
           () -> stockInDoubt.add(material));
     }
+    if (table.extent() == CsvTable.Extent.CUT_OFF) {
+      stockInDoubt.addAll(named);
+      named.add(UNKNOWN);
+    }
     return read;
   }
 
   private List<PartRow> partRows(byte[] parts) {
     List<PartRow> read = new ArrayList<>();
     int number = 0;
-    for (CsvTable.Row row : CsvTable.read(parts, PartRow.COLUMNS, ofParts)) {
+    CsvTable.Read table = CsvTable.read(parts, PartRow.COLUMNS, ofParts);
+    if (table.extent() == CsvTable.Extent.CUT_OFF) {
+      partsInDoubt.add(UNKNOWN);
+    }
+    for (CsvTable.Row row : table.rows()) {
       int line = ++number;
       noting(
           partCells,
@@ -192,7 +204,7 @@ public final class CutReader {
 
   /** A line without a name may be the one; so may any of a table that could not be read. */
   private boolean isInNoLine(String material) {
-    boolean readThrough = !named.isEmpty() && !named.contains("");
+    boolean readThrough = !named.isEmpty() && !named.contains(UNKNOWN);
     return readThrough && !named.contains(material);
   }
 
@@ -229,7 +241,7 @@ public final class CutReader {
     boolean whole =
         partCells.wrongs() == before
             && !partsInDoubt.contains(material)
-            && !partsInDoubt.contains("");
+            && !partsInDoubt.contains(UNKNOWN);
     List<Stock> sizes = new ArrayList<>();
     for (StockRow s : stock) {
       String name = Stock.name(sizes.size() + 1, s.length(), s.width(), s.supply(), style);

@@ -138,7 +138,8 @@ public final class SoFarReader {
 
   private Outcome read(int place, byte[] layouts, byte[] progress) {
     Map<List<String>, LaidOut> laid = new LinkedHashMap<>();
-    for (CsvTable.Row row : CsvTable.read(layouts, LAYOUTS, CsvTable.Size.WRITTEN, ofLayouts)) {
+    for (CsvTable.Row row :
+        CsvTable.read(layouts, LAYOUTS, CsvTable.Size.WRITTEN, ofLayouts).rows()) {
       LaidOut its =
           laid.computeIfAbsent(
               layout(row),
@@ -155,7 +156,8 @@ public final class SoFarReader {
     Map<String, SoFar> bought = new LinkedHashMap<>();
     Map<String, SoFar> whole = new LinkedHashMap<>();
     Set<List<String>> sheets = new LinkedHashSet<>();
-    List<CsvTable.Row> rows = CsvTable.read(progress, PROGRESS, CsvTable.Size.WRITTEN, problems);
+    CsvTable.Read table = CsvTable.read(progress, PROGRESS, CsvTable.Size.WRITTEN, problems);
+    List<CsvTable.Row> rows = table.rows();
     inPlace(rows, place);
     for (CsvTable.Row row : rows) {
       State state = cells.word("state", row.cell("state"), State.WHOLE, STATES).orElse(State.WHOLE);
@@ -169,7 +171,7 @@ public final class SoFarReader {
             its.ifPresent(by -> soFar.merge(material, sheet(row, state, by.parts), SoFar::and));
       }
     }
-    if (!rows.isEmpty()) {
+    if (!rows.isEmpty() && table.extent() == CsvTable.Extent.WHOLE) {
       laid.forEach((layout, its) -> allThere(layout, its.alike, sheets));
     }
     soFar.replaceAll((material, its) -> its.and(whole.getOrDefault(material, SoFar.NOTHING)));

@@ -114,7 +114,7 @@ record StockRow(
       ofBoardsOnly("thickness", row, cells);
       ALLOWANCES.forEach(column -> ofBoardsOnly(column, row, cells));
     }
-    if (supply.equals(Optional.of(Supply.TO_BUY)) && !worth.isEmpty()) {
+    if (supply.equals(Optional.of(Supply.TO_BUY)) && kept.isPresent()) {
       cells.wrong(
           "worth",
           worth,
