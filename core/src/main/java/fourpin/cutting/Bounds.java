@@ -19,12 +19,12 @@ import java.util.stream.Stream;
  *
  * <p>Two kinds, the better one counts, raised to what sheets of these prices can come to, and to
  * what as many sheets as are needed cost at least; only sheets that any of the parts fit on. By
- * area: the demand has to come from the cheapest area in supply, exact. By dual feasible functions:
- * each size of a part is replaced by the share of the sheet that it blocks (a part longer than half
- * blocks all of it, and so on); S.P. Fekete and J. Schepers, New classes of fast lower bounds for
- * bin packing problems, Mathematical Programming 91 (2001) 11-31 (from memory). The second is
- * computed in doubles and loosened by more than they can have rounded up, before it is rounded up
- * to a whole number.
+ * area: the demand has to come from the cheapest clear area in supply, exact. By dual feasible
+ * functions: each size of a part is replaced by the share of the sheet that it blocks (a part
+ * longer than half blocks all of it, and so on); S.P. Fekete and J. Schepers, New classes of fast
+ * lower bounds for bin packing problems, Mathematical Programming 91 (2001) 11-31 (from memory).
+ * The second is computed in doubles and loosened by more than they can have rounded up, before it
+ * is rounded up to a whole number.
  */
 final class Bounds {
   /**
@@ -56,7 +56,7 @@ final class Bounds {
     this.demand = demand;
   }
 
-  /** That of all parts but those left out, whatever sheets they share and wherever defects lie. */
+  /** That of all parts but those left out, whatever sheets they share. */
   static LowerBound ofPlaced(SheetProblem problem, List<Unplaced> unplaced) {
     Map<String, Integer> out = new HashMap<>();
     unplaced.forEach(u -> out.merge(u.mark(), u.count(), Integer::sum));
@@ -127,7 +127,7 @@ final class Bounds {
     BigInteger wanted = wantedArea();
     BigInteger total = BigInteger.ZERO;
     for (Panel panel : cheapestAreaFirst(cost)) {
-      BigInteger area = area(panel.length(), panel.width());
+      BigInteger area = clear(panel);
       BigInteger offered = area.multiply(BigInteger.valueOf(panel.sheet().supply().most()));
       BigInteger price = BigInteger.valueOf(cost.applyAsLong(panel));
       if (offered.compareTo(wanted) >= 0) {
@@ -164,8 +164,16 @@ final class Bounds {
   }
 
   /** What as much area as another panel has costs on one, times the area of the one. */
-  private static BigInteger costOn(Panel one, Panel other, ToLongFunction<Panel> cost) {
-    return BigInteger.valueOf(cost.applyAsLong(one)).multiply(area(other.length(), other.width()));
+  private BigInteger costOn(Panel one, Panel other, ToLongFunction<Panel> cost) {
+    return BigInteger.valueOf(cost.applyAsLong(one)).multiply(clear(other));
+  }
+
+  /**
+   * What parts with their kerfs can take of a panel. A kerf behind or beyond a part may lie in a
+   * defect, but reaches no farther into it than it is wide.
+   */
+  private BigInteger clear(Panel panel) {
+    return new ClearArea(problem, panel).most();
   }
 
   private static BigInteger area(long length, long width) {

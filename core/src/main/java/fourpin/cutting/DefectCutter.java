@@ -15,7 +15,7 @@ import java.util.Map;
 /**
  * Cuts parts from stock with defects: the defects are cut out of each board first, see {@link
  * ClearPieces}, and another cutter lays the parts out on the clear pieces. Stock without defects
- * goes along. The bound is that of stock without defects, which can only be cheaper.
+ * goes along. The bound is that of the clear area.
  */
 final class DefectCutter {
 

@@ -67,10 +67,11 @@ final class DefectSearch {
     SheetProblem whole = with(clear);
     Layout layout = searches.plain().cut(whole);
     if (layout.unplaced().isEmpty()) {
-      fewest = Optional.of(layout.raised(withoutLimits(whole, layout)).bound());
+      LowerBound byArea = Bounds.ofPlaced(problem, List.of());
+      fewest = Optional.of(layout.raised(withoutLimits(whole, layout)).bound().raised(byArea));
       Layout stated = asStated(layout);
       if (VirtualSaw.check(problem, stated).isEmpty()) {
-        found.add(stated);
+        found.add(bounded(stated));
       }
     }
   }
