@@ -15,11 +15,6 @@ record Engagement(PinInSide pin, double bow, double breath, double drawn) {
     return pin.reach().number() - pin.gap().number() - 2 * bow - breath - drawn;
   }
 
-  /** On another pin, which bows the sides otherwise. */
-  Engagement on(PinInSide other, double bows) {
-    return new Engagement(other, bows, breath, drawn);
-  }
-
   /**
    * How many times as much a shelf on another pin turns the side: by its push times the pin's lever
    * to the side's middle.
@@ -30,10 +25,5 @@ record Engagement(PinInSide pin, double bow, double breath, double drawn) {
 
   private static double turning(PinInSide pin) {
     return pin.lever() + pin.side().thickness().mm() / 2;
-  }
-
-  /** Between sides that bow otherwise. */
-  Engagement bowed(double other) {
-    return new Engagement(pin, other, breath, drawn);
   }
 }

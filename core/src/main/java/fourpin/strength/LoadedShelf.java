@@ -69,6 +69,16 @@ public record LoadedShelf(Section section, double span, double overhang, double 
     return new LoadedShelf(section, otherSpan, overhang, load);
   }
 
+  /** Cut longer by so much, both ends together, on the same supports. */
+  LoadedShelf longer(double by) {
+    return new LoadedShelf(section, span, overhang + by / 2, load);
+  }
+
+  /** As long, on supports whose middles stand nearer by so much, both together. */
+  LoadedShelf inward(double by) {
+    return new LoadedShelf(section, span - by, overhang + by / 2, load);
+  }
+
   public LoadedShelf of(Section other) {
     return new LoadedShelf(other, span, overhang, load);
   }

@@ -221,7 +221,7 @@ final class ShelvesOfCase {
     return supports
         .pin(shelf, reader)
         .map(pin -> carried(shelf, verdict(shelf)).engaged(pin))
-        .map(now -> new SlippingCures(job, supports, bow, shelf, verdict(shelf), now).all())
+        .map(now -> new SlippingCures(job, supports, bow, shelf, verdict(shelf), plates, now).all())
         .orElse(List.of());
   }
 

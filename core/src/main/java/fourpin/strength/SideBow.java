@@ -92,19 +92,21 @@ final class SideBow {
    * where they stand.
    *
    * @param panels how many more
+   * @param times how many times as much all shelves turn it
    */
-  double divided(Part shelf, int panels) {
+  double divided(Part shelf, int panels, double times) {
     return reader.space(shelf).openings().stream()
         .filter(opening -> opening.clear().overlaps(shelf.box()))
         .findFirst()
-        .map(o -> divided(reader.space(shelf), o, panels + 1))
+        .map(o -> divided(reader.space(shelf), o, panels + 1, times))
         .orElse(0.0);
   }
 
-  private double divided(BaySpace bay, Opening opening, int parts) {
+  private double divided(BaySpace bay, Opening opening, int parts, double times) {
+    List<Turn> each = turns(opening, times);
     double height = opening.clear().size(Axis.Z).mm() / parts;
     Section section = section(built.part(bay.left()));
-    return Stream.of(turns(opening), turnsMost(bay, opening, turns(opening)))
+    return Stream.of(each, turnsMost(bay, opening, each))
         .flatMap(
             turns ->
                 IntStream.range(0, parts)
@@ -127,9 +129,7 @@ final class SideBow {
   }
 
   private double bow(BaySpace bay, Opening opening, double times) {
-    List<Turn> each =
-        turns(opening).stream().map(t -> new Turn(t.at(), times * t.moment())).toList();
-    List<Turn> turns = turnsMost(bay, opening, each);
+    List<Turn> turns = turnsMost(bay, opening, turns(opening, times));
     double height = opening.clear().size(Axis.Z).mm();
     return turns.isEmpty() ? 0 : bow(height, section(built.part(bay.left())), turns);
   }
@@ -164,6 +164,10 @@ final class SideBow {
 
   /** What one shelf does. @param at above the opening's floor, mm @param moment N·mm */
   record Turn(double at, double moment) {}
+
+  private List<Turn> turns(Opening opening, double times) {
+    return turns(opening).stream().map(t -> new Turn(t.at(), times * t.moment())).toList();
+  }
 
   private List<Turn> turns(Opening opening) {
     List<Turn> turns = new ArrayList<>();

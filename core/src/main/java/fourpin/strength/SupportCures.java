@@ -351,11 +351,8 @@ final class SupportCures {
 
   private Candidate candidate(Borne way) {
     Candidate now = verdict.shelf();
-    LoadedShelf beam = now.beam();
-    LoadedShelf longer =
-        new LoadedShelf(
-            beam.section(), beam.span(), beam.overhang() + way.closer() / 2, beam.load());
-    return now.with(longer).on(way.bearing(), supports.limits(Optional.of(way.pin())));
+    return now.with(now.beam().longer(way.closer()))
+        .on(way.bearing(), supports.limits(Optional.of(way.pin())));
   }
 
   private Remedy remedy(Borne way) {

@@ -99,6 +99,28 @@ class SupportsInYearsTest {
         .contains("then " + find(strength, "engagement-years").value().text(Unit.INCH) + " of");
   }
 
+  private static CaseDraft wide(String play, String reach) {
+    CaseDraft draft = bowing(play, reach, "1/8");
+    draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("60"), in("79"), in("11"));
+    return draft;
+  }
+
+  /** Of each two the first that do; done as told, they leave what they say. */
+  @Test
+  void whereNoCureAloneKeepsPinsTwoDo() {
+    List<String> cures = slipping(wide("1/8", "1/4"));
+    assertThat(cures).hasSize(3).allMatch(cure -> cure.contains(", and "));
+    assertThat(cures.getFirst())
+        .startsWith(
+            "cut the shelves closer, for an end-play of 1/16 in, and use pins that reach 0.5 in out"
+                + " of the side: ");
+    done(cures.getFirst(), wide("1/16", "1/2"));
+    assertThat(cures.getLast())
+        .matches(
+            "use pins that reach 0.313 in out of the side, and stiffen the shelves, until they sag by"
+                + " 0.73 in after years at the most: then 0.125 in of the pins lie .*");
+  }
+
   /** Its back edge comes forward by as much as it shrinks. */
   @Test
   void aSolidShelfSlidesOffSoonerWhereItShrinks() {
