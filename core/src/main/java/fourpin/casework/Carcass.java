@@ -122,6 +122,12 @@ record Carcass(
         : Sum.of("inside depth", backFace);
   }
 
+  /** A back in a rabbet covers the back edge of the bottom. */
+  Sum bottomDepthSum() {
+    boolean covered = order.back().filter(b -> b.kind() == Back.Kind.RABBET).isPresent();
+    return covered ? backFaceSum() : sideDepthSum();
+  }
+
   private Length behindBackFace() {
     return sideDepth.minus(backFace);
   }

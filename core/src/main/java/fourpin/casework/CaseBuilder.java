@@ -79,7 +79,7 @@ final class CaseBuilder {
         .order()
         .back()
         .ifPresent(back -> blocks.addAll(new BackPanel(carcass, back).parts(widths)));
-    panels.kick().ifPresent(blocks::add);
+    blocks.addAll(panels.kick(partitions));
     carcass
         .faceFrame()
         .ifPresent(frame -> blocks.addAll(new Front(carcass, frame).parts(partitions)));

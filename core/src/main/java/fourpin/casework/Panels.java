@@ -3,15 +3,14 @@ package fourpin.casework;
 import fourpin.casework.Part.CutWhen;
 import fourpin.casework.Part.EdgeBand;
 import fourpin.casework.Part.Role;
-import fourpin.job.Back;
 import fourpin.job.Edging;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
+import fourpin.job.Setting;
 import fourpin.measure.Length;
 import fourpin.measure.Sum;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The panels of a carcass as plain blocks, before anything is cut into them. */
 final class Panels {
@@ -46,13 +45,7 @@ final class Panels {
     Joint bottom = carcass.order().bottomJoint();
     return List.of(
         end("T", "top", Role.TOP, top, carcass.sideDepthSum(), carcass.topFace()),
-        end("B", "bottom", Role.BOTTOM, bottom, bottomDepth(), carcass.foot()));
-  }
-
-  /** A back in a rabbet covers the back edge of the bottom. */
-  private Sum bottomDepth() {
-    boolean covered = carcass.order().back().filter(b -> b.kind() == Back.Kind.RABBET).isPresent();
-    return covered ? carcass.backFaceSum() : carcass.sideDepthSum();
+        end("B", "bottom", Role.BOTTOM, bottom, carcass.bottomDepthSum(), carcass.foot()));
   }
 
   private Part end(String mark, String name, Role role, Joint joint, Sum depth, Length low) {
@@ -118,29 +111,74 @@ final class Panels {
         carcass.backFaceSum().minus("inset door", front));
   }
 
-  Optional<Part> kick() {
-    return carcass.order().kick().map(this::kick);
+  /** The kick, and what the settings say stands behind it, of the same material and as high. */
+  List<Part> kick(List<Part> partitions) {
+    return carcass.order().kick().map(kick -> kick(kick, partitions)).orElse(List.of());
   }
 
-  private Part kick(Kick kick) {
-    Length thickness = carcass.job().material(kick.material()).thickness();
+  private List<Part> kick(Kick kick, List<Part> partitions) {
+    List<Part> parts = new ArrayList<>(List.of(board("K", "kick", kick, kick.recess())));
+    if (kick.height().isPositive()) {
+      parts.addAll(behind(kick, partitions));
+    }
+    return parts;
+  }
+
+  private List<Part> behind(Kick kick, List<Part> partitions) {
+    Length back = carcass.bottomDepthSum().total();
+    return switch (carcass.order().settings().choice(Setting.BEHIND_KICK)) {
+      case "board" -> List.of(board("K2", "second kick", kick, back.minus(thickness(kick))));
+      case "blocks" -> partitions.stream().map(p -> block(kick, p)).toList();
+      default -> List.of();
+    };
+  }
+
+  private Length thickness(Kick kick) {
+    return carcass.job().material(kick.material()).thickness();
+  }
+
+  private Part board(String mark, String name, Kick kick, Length front) {
     Box box =
         Box.of(
             carcass.thickness(),
             carcass.width().minus(carcass.thickness()),
-            kick.recess(),
-            kick.recess().plus(thickness),
+            front,
+            front.plus(thickness(kick)),
             Length.ZERO,
             kick.height());
+    return low(mark, name, Role.KICK, kick, box, Axis.X, carcass.clearWidthSum());
+  }
+
+  /** On edge under the middle of a partition, from the kick to the back edge of the bottom. */
+  private Part block(Kick kick, Part partition) {
+    Sum length =
+        carcass.bottomDepthSum().minus("recess", kick.recess()).minus("kick", thickness(kick));
+    Length back = carcass.bottomDepthSum().total();
+    Length left = partition.box().low().x().plus(partition.thickness().over(2));
+    Length low = left.minus(thickness(kick).over(2));
+    Box box =
+        Box.of(
+            low,
+            low.plus(thickness(kick)),
+            back.minus(length.total()),
+            back,
+            Length.ZERO,
+            kick.height());
+    String under = partition.mark();
+    return low("K-" + under, "block under " + under, Role.BLOCK, kick, box, Axis.Y, length);
+  }
+
+  private static Part low(
+      String mark, String name, Role role, Kick kick, Box box, Axis along, Sum length) {
     return new Part(
-        "K",
-        "kick",
-        Role.KICK,
+        mark,
+        name,
+        role,
         kick.material(),
         box,
-        Axis.X,
-        Axis.Y,
-        carcass.clearWidthSum(),
+        along,
+        along == Axis.X ? Axis.Y : Axis.X,
+        length,
         Sum.of("kick height", kick.height()),
         List.of(),
         List.of(),

@@ -44,6 +44,7 @@ public record Part(
     SHELF,
     BACK,
     KICK,
+    BLOCK,
     STILE,
     RAIL,
     STRIP,

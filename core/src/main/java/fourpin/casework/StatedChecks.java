@@ -9,9 +9,11 @@ import fourpin.job.FaceFrame;
 import fourpin.job.Joint;
 import fourpin.job.Kick;
 import fourpin.job.Material;
+import fourpin.job.Setting;
 import fourpin.job.Shelves;
 import fourpin.job.Support;
 import fourpin.measure.Length;
+import java.util.Optional;
 
 /** What has to hold before a case can be drawn at all. */
 final class StatedChecks {
@@ -129,7 +131,32 @@ final class StatedChecks {
               + text(carcass.backFace())
               + " deep inside",
           new Remedy("recess it less", NO_COST));
+      return;
     }
+    Length left = carcass.bottomDepthSum().total().minus(kick.recess()).minus(thickness);
+    if (left.isLessThan(leastBehind(thickness))) {
+      findings.refuse(
+          "kick-too-deep",
+          "behind the kick "
+              + text(left)
+              + " are left under the bottom, no room for what behind-kick says stands there",
+          new Remedy("recess the kick less", NO_COST),
+          new Remedy(
+              "set behind-kick to nothing",
+              "the bottom bends under its load",
+              Optional.of(new Finding.Stated.OfSetting(Setting.BEHIND_KICK, "nothing"))));
+    }
+  }
+
+  /** Blocks, which stand under partitions, are no shorter than they are thick. */
+  private Length leastBehind(Length thickness) {
+    boolean stands =
+        switch (carcass.order().settings().choice(Setting.BEHIND_KICK)) {
+          case "board" -> true;
+          case "blocks" -> carcass.order().bays().size() > 1;
+          default -> false;
+        };
+    return stands ? thickness : Length.ZERO;
   }
 
   private void edging(Edging edging) {

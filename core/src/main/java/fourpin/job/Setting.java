@@ -425,7 +425,7 @@ public enum Setting {
       "behind-kick",
       List.of("nothing", "blocks", "board"),
       "nothing",
-      "what carries a bottom behind its kick: nothing, blocks under each partition, or a second board from side to side; in no cut list",
+      "what carries a bottom behind its kick, made of the kick's material and as high: nothing, a block on edge under each partition, or a second board from side to side under the back edge",
       practice("many kicks are one board in front; what stands behind them is easily forgotten")),
   DOOR_PULL(
       "door-pull",

@@ -10,7 +10,7 @@ import fourpin.casework.Feature.Hole;
 import fourpin.casework.Part;
 import fourpin.casework.Part.Role;
 import fourpin.job.Job;
-import fourpin.job.Setting;
+import fourpin.job.Kick;
 import fourpin.measure.Length;
 import fourpin.plan.PlannedStep.Stage;
 import java.util.ArrayList;
@@ -48,8 +48,8 @@ final class AssemblySteps {
     steps.addAll(new SupportSteps(built, job.style()).of(grids));
     steps.add(assemble());
     backs.onPartitions().ifPresent(steps::add);
-    kick().ifPresent(steps::add);
-    kickPart().flatMap(this::behindKick).ifPresent(steps::add);
+    kicks().map(this::kick).forEach(steps::add);
+    blocks().ifPresent(steps::add);
     faceFrame().ifPresent(steps::add);
     return steps;
   }
@@ -98,7 +98,7 @@ final class AssemblySteps {
   }
 
   private String fastenings() {
-    boolean screwed = screws().anyMatch(h -> kickPart().stream().noneMatch(k -> holds(h, k)));
+    boolean screwed = screws().anyMatch(h -> kicks().noneMatch(k -> holds(h, k)));
     return screwed ? "; drive the screws into lead holes. " : ". ";
   }
 
@@ -113,73 +113,51 @@ final class AssemblySteps {
     return screw.purpose().equals(part.name());
   }
 
-  private Optional<Part> kickPart() {
-    return built.parts().stream().filter(p -> p.role() == Role.KICK).findFirst();
-  }
-
-  private Optional<PlannedStep> kick() {
-    return kickPart().map(this::kick);
+  private Stream<Part> kicks() {
+    return built.parts().stream().filter(p -> p.role() == Role.KICK);
   }
 
   private PlannedStep kick(Part kick) {
-    Length recess = kick.box().low().y();
     return new PlannedStep(
         Stage.ASSEMBLE,
         built.order().name(),
         List.of(kick.mark()),
-        "Put the kick between the sides under the bottom, its face "
-            + (recess.isPositive()
-                ? job.style().text(recess) + " behind the front edges of the sides"
-                : "level with the front edges of the sides")
-            + ", and drive its "
-            + screws().filter(h -> holds(h, kick)).count()
-            + " screws through the sides into lead holes.",
+        "Put the %s between the sides under the bottom, %s, and drive its %s screws through the sides into lead holes."
+            .formatted(kick.name(), place(kick), screws().filter(h -> holds(h, kick)).count()),
         List.of(),
         "Its lower edge is level with the feet of the sides.",
         List.of(Cautions.DRILL));
   }
 
-  /** What strength counts on there has to be made, though no cut list has it. */
-  private Optional<PlannedStep> behindKick(Part kick) {
-    return switch (built.order().settings().choice(Setting.BEHIND_KICK)) {
-      case "blocks" -> Optional.of(partitions()).filter(p -> !p.isEmpty()).map(this::blocks);
-      case "board" -> Optional.of(secondBoard(kick));
-      default -> Optional.empty();
-    };
+  private String place(Part kick) {
+    Length recess = built.order().kick().map(Kick::recess).orElse(Length.ZERO);
+    Length front = kick.box().low().y();
+    return !front.equals(recess)
+        ? "its back face level with the bottom's back edge"
+        : "its face "
+            + (recess.isPositive()
+                ? job.style().text(recess) + " behind the front edges of the sides"
+                : "level with the front edges of the sides");
   }
 
-  private List<String> partitions() {
-    return built.parts().stream().filter(p -> p.role() == Role.PARTITION).map(Part::mark).toList();
+  private Optional<PlannedStep> blocks() {
+    List<String> marks =
+        built.parts().stream().filter(p -> p.role() == Role.BLOCK).map(Part::mark).toList();
+    return Optional.of(marks).filter(m -> !m.isEmpty()).map(this::blocks);
   }
 
-  private PlannedStep blocks(List<String> partitions) {
-    return behindKick(
-        partitions,
-        "Glue and screw a block under the bottom below each partition, from the kick to the back"
-            + " edge, "
-            + job.style().text(built.part("B").box().low().z())
-            + " high. Cut them from what is left: no cut list has them.",
-        "Case upside down, a straightedge over both sides lies on every block.");
-  }
-
-  private PlannedStep secondBoard(Part kick) {
-    return behindKick(
-        List.of(kick.mark()),
-        "Put a second board, as long and as high as the kick, between the sides under the back edge"
-            + " of the bottom, and screw it to both sides as the kick is. Cut it from what is left: no"
-            + " cut list has it.",
-        "Its lower edge is level with the feet of the sides.");
-  }
-
-  private PlannedStep behindKick(List<String> marks, String words, String check) {
+  private PlannedStep blocks(List<String> marks) {
     return new PlannedStep(
         Stage.ASSEMBLE,
         built.order().name(),
         marks,
-        words,
+        "Glue each block on edge under the bottom, below the middle of its partition, its front end"
+            + " against the kick and its back end level with the bottom's back edge, and drive a"
+            + " screw slantwise through each side of it into the bottom, into lead holes, short of"
+            + " the bottom's upper face.",
         List.of(),
-        check,
-        List.of(Cautions.SAW, Cautions.DRILL));
+        "Case upside down, a straightedge over both sides lies on every block.",
+        List.of(Cautions.DRILL));
   }
 
   private Length overSides(Axis axis) {

@@ -246,7 +246,7 @@ final class Climate {
             moving.putIfAbsent(part.role() + part.material() + part.width(), part);
           }
         }
-        case BACK, KICK, STILE, RAIL, STRIP, CLEAT -> {}
+        case BACK, KICK, BLOCK, STILE, RAIL, STRIP, CLEAT -> {}
       }
     }
     return moving;

@@ -6,7 +6,6 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
-import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.casework.Place;
 import fourpin.job.Job;
@@ -270,11 +269,8 @@ final class KickBottoms {
   private Optional<Remedy> kickBehind(BaySpace bay) {
     return bays().stream().allMatch(b -> holds(b, then(b, thickness(), Hold.HINGED)))
         ? Optional.of(
-            new Remedy(
-                "stand a second kick board under its back edge from side to side, and set behind-kick to board: it then sags %s"
-                    .formatted(words(then(bay, thickness(), Hold.HINGED).sag().mm())),
-                "a board, in no cut list",
-                Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board"))))
+            new BehindKick(job, built)
+                .board("it then sags " + words(then(bay, thickness(), Hold.HINGED).sag().mm())))
         : Optional.empty();
   }
 

@@ -6,11 +6,9 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
-import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.casework.Place;
 import fourpin.job.Job;
-import fourpin.job.Setting;
 import fourpin.measure.Figure;
 import fourpin.measure.Figure.Input;
 import fourpin.measure.Gravity;
@@ -19,7 +17,6 @@ import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -140,17 +137,6 @@ final class PartitionFeet {
   Place place() {
     Part partition = feet().getFirst().partition();
     return Place.of(built.order().name(), partition.mark(), partition.box());
-  }
-
-  /**
-   * @param then what the bottom does between them
-   */
-  static Remedy blocks(String then) {
-    return new Remedy(
-        "stand a block behind the kick below each partition, and set behind-kick to blocks: "
-            + then,
-        "a scrap for each, in no cut list",
-        Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "blocks")));
   }
 
   private Foot foot(BaySpace left, BaySpace right) {

@@ -6,7 +6,6 @@ import fourpin.casework.BuiltCase;
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
-import fourpin.casework.Finding.Stated;
 import fourpin.casework.Part;
 import fourpin.job.Job;
 import fourpin.job.Setting;
@@ -293,18 +292,13 @@ final class PartitionedBottom {
   }
 
   private Remedy blocks() {
-    return PartitionFeet.blocks(new KickBottoms(job, built).onBlocks());
+    return new BehindKick(job, built).blocks(new KickBottoms(job, built).onBlocks());
   }
 
   private Optional<Remedy> kickBehind() {
     BottomAnswer then = most(Hold.HINGED);
     return holds(then.sag().mm()) && stress().holds(then.stress())
-        ? Optional.of(
-            new Remedy(
-                "stand a second kick board under its back edge, and set behind-kick to board: it then bends %s"
-                    .formatted(words(then.sag().mm())),
-                "a board, in no cut list",
-                Optional.of(new Stated.OfSetting(Setting.BEHIND_KICK, "board"))))
+        ? Optional.of(new BehindKick(job, built).board("it then bends " + words(then.sag().mm())))
         : Optional.empty();
   }
 

@@ -67,7 +67,8 @@ final class RackedLegFigures {
   /** What of the part below the bottom is counted on. */
   String words() {
     return under.brace().isPresent()
-        ? "its sides below the bottom braced by the kick alone"
+        ? "its sides below the bottom braced by the kick%s alone"
+            .formatted(under.kicks().count() > 1 ? " and a second one" : "")
         : under.kick().isPresent()
             ? "its sides below the bottom standing free, the kick too thin for its screws and not counted on"
             : "its sides below the bottom standing free";
@@ -220,11 +221,17 @@ final class RackedLegFigures {
     inputs.add(new Input("b", "between the sides", mm(brace.kick().length()), Source.GEOMETRY));
     inputs.add(RackingFigures.stiffness("E I", "the kick on edge", brace.kick()));
     inputs.add(RackingFigures.shear("G A", "the kick on edge", brace.kick()));
+    inputs.add(
+        new Input(
+            "n",
+            "boards, the kick and a second one behind it where that is stated",
+            Quantity.count(brace.boards()),
+            Source.GEOMETRY));
     return new Figure(
         Figure.id(built.order().name()) + "/sway-kick-stiffness",
         "stiffness of the kick against leaning of the sides below the bottom, each radian",
         turn(brace.stiffness()),
-        "2 / (1 / (k Σ r²) + b / (6 E I) + 2 / (G A b))",
+        "2 n / (1 / (k Σ r²) + b / (6 E I) + 2 / (G A b))",
         inputs,
         BRACE);
   }

@@ -35,8 +35,9 @@ final class RackedLegs {
    * @param offsets of the screws of one end from their middle, mm
    * @param slip stiffness of one screw, N/mm
    * @param kick on edge, between the sides
+   * @param boards how many there are of it, in front and at the back
    */
-  record Brace(List<Double> offsets, double slip, Member kick) {
+  record Brace(List<Double> offsets, double slip, Member kick, long boards) {
 
     Brace {
       offsets = List.copyOf(offsets);
@@ -45,7 +46,7 @@ final class RackedLegs {
     /** Of both ends, N·mm for each radian. */
     double stiffness() {
       double end = slip * offsets.stream().mapToDouble(r -> r * r).sum();
-      return end == 0 ? 0 : ENDS / (1 / end + kick.inS());
+      return end == 0 ? 0 : boards * ENDS / (1 / end + kick.inS());
     }
   }
 
@@ -121,7 +122,12 @@ final class RackedLegs {
   }
 
   Optional<Part> kick() {
-    return built.parts().stream().filter(part -> part.role() == Part.Role.KICK).findFirst();
+    return kicks().findFirst();
+  }
+
+  /** It, and a second one behind it. */
+  Stream<Part> kicks() {
+    return built.parts().stream().filter(part -> part.role() == Part.Role.KICK);
   }
 
   /** Nothing where the kick is too thin for its screws. */
@@ -141,7 +147,8 @@ final class RackedLegs {
   }
 
   private Brace braced(Part kick, Material material) {
-    return new Brace(offsets(kick), slip(material), onEdge(kick, Matters.of(material), material));
+    Member edge = onEdge(kick, Matters.of(material), material);
+    return new Brace(offsets(kick), slip(material), edge, kicks().count());
   }
 
   /** Layers then stretch more or less, and shear in their planes. */

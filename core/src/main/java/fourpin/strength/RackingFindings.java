@@ -163,22 +163,24 @@ final class RackingFindings {
         .ifPresent(
             kick ->
                 legs.brace()
+                    .filter(_ -> BottomPlate.behind(built) != BottomPlate.Behind.BOARD)
                     .map(brace -> second(kick, brace))
                     .or(() -> legs.brace(uprights.material()).map(this::thick))
                     .ifPresent(cures::add));
     return cures;
   }
 
+  /** No job states it besides blocks. */
   private Tried second(Part kick, Brace brace) {
-    double high = kick.box().size(Axis.Z).mm();
+    boolean free = BottomPlate.behind(built) == BottomPlate.Behind.NOTHING;
     return cure(
-        "screw a second board like the kick between the sides under the back edge of the bottom",
+        "screw a second board like the kick between the sides under the back edge of the bottom"
+            + (free ? ", and set behind-kick to board" : ""),
         racked.braced(2 * brace.stiffness()),
-        prices.of(
-            List.of(new Piece(job.material(kick.material()), high)), kick.box().size(Axis.X).mm()),
+        new BehindKick(job, built).price(kick.box().size(Axis.X).mm()),
         new Masses(job).of(kick),
         "",
-        Optional.empty());
+        Optional.<Stated>of(new Stated.OfSetting(Setting.BEHIND_KICK, "board")).filter(_ -> free));
   }
 
   private Tried thick(Brace brace) {

@@ -9,6 +9,8 @@ import fourpin.job.FaceFrame;
 import fourpin.job.FaceFrame.Scribe;
 import fourpin.job.Job;
 import fourpin.job.RandomJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -49,7 +51,7 @@ class CaseworkPropertiesTest {
   @MethodSource("seeds")
   void should_fill_no_room_twice(long seed) {
     Random random = new Random(seed);
-    for (BuiltCase built : CaseworkBuilder.build(RandomJobs.of(seed)).cases()) {
+    for (BuiltCase built : CaseworkBuilder.build(onKick(RandomJobs.of(seed), seed)).cases()) {
       for (Part part : built.parts()) {
         for (int i = 0; i < POINTS; i++) {
           double[] point = pointIn(part.box(), random);
@@ -58,6 +60,20 @@ class CaseworkPropertiesTest {
         }
       }
     }
+  }
+
+  /** With all that may stand behind a kick, in turns. */
+  private static Job onKick(Job job, long seed) {
+    String behind = List.of("nothing", "blocks", "board").get((int) (seed % 3));
+    return job.with(
+        job.cases().stream()
+            .map(
+                order ->
+                    order.with(
+                        order
+                            .settings()
+                            .with(Setting.BEHIND_KICK, new SettingValue.OfChoice(behind))))
+            .toList());
   }
 
   private static double[] pointIn(Box box, Random random) {

@@ -20,6 +20,8 @@ import fourpin.job.Kick;
 import fourpin.job.Material;
 import fourpin.job.QuantityReader;
 import fourpin.job.SampleJobs;
+import fourpin.job.Setting;
+import fourpin.job.SettingValue;
 import fourpin.job.Shelves;
 import fourpin.job.Sizes;
 import fourpin.job.Support;
@@ -114,6 +116,13 @@ class RefusalTest {
             "kick-too-deep",
             "the kick is recessed by 11 in, in a case that is 11 13/32 in deep inside",
             d -> d.kick = Optional.of(new Kick(in("3 1/2"), in("11"), "ply"))),
+        refusal(
+            "kick-too-deep",
+            "behind the kick 19/32 in are left under the bottom, no room for what behind-kick says stands there",
+            d -> {
+              d.kick = Optional.of(new Kick(in("3 1/2"), in("10 11/16"), "ply"));
+              d.settings = d.settings.with(Setting.BEHIND_KICK, new SettingValue.OfChoice("board"));
+            }),
         refusal(
             "edging-in-joint",
             "edging of the case lies on edges that go into joints or against the back",

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import fourpin.casework.Finding;
+import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.casework.Finding.Stated;
 import fourpin.job.Back;
@@ -26,6 +27,7 @@ import fourpin.job.Sizes;
 import fourpin.job.Supply;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
+import fourpin.measure.Unit;
 import fourpin.strength.frame.SwayFrame;
 import java.util.List;
 import java.util.Optional;
@@ -370,6 +372,38 @@ class RackingTest {
                 of(tall.andThen(d -> d.kick = Optional.of(new Kick(in("60"), in("0"), "ply")))),
                 "case-sways"))
         .isEmpty();
+  }
+
+  /** Boards in front and at the back hold the legs twice as stiffly, as the cure told. */
+  @Test
+  void aSecondBoardHoldsLegsAsItsCureSays() {
+    Consumer<CaseDraft> legs = onLegs("20", "ply");
+    Consumer<CaseDraft> strict =
+        legs.andThen(
+            d -> {
+              d.set(Setting.SWAY_PUSH, 2000);
+              d.set(Setting.SWAY_LIMIT, 1000);
+            });
+    Finding sways = ofKind(of(strict), "case-sways").getFirst();
+    String cure =
+        sways.remedies().stream()
+            .map(Remedy::what)
+            .filter(what -> what.startsWith("screw a second board like the kick"))
+            .findFirst()
+            .orElseThrow();
+    Strength board =
+        of(
+            strict.andThen(
+                d ->
+                    d.settings =
+                        d.settings.with(Setting.BEHIND_KICK, new SettingValue.OfChoice("board"))));
+    assertThat(value(board, "sway-kick-stiffness"))
+        .isCloseTo(2 * value(of(legs), "sway-kick-stiffness"), withPercentage(1e-9));
+    assertThat(cure)
+        .contains(", and set behind-kick to board: sway ")
+        .contains("sway " + find(board, "sway").orElseThrow().value().text(Unit.INCH));
+    assertThat(find(board, "sway").orElseThrow().title())
+        .contains("braced by the kick and a second one alone");
   }
 
   /** A loose back is not reached where the legs give first. */

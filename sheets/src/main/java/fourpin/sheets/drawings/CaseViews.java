@@ -158,7 +158,8 @@ public final class CaseViews {
     hidden(
         sketch,
         view,
-        List.of(Role.TOP, Role.BOTTOM, Role.FIXED_SHELF, Role.SHELF, Role.BACK, Role.KICK));
+        List.of(
+            Role.TOP, Role.BOTTOM, Role.FIXED_SHELF, Role.SHELF, Role.BACK, Role.KICK, Role.BLOCK));
     Box work = sketch.onPaper(view.box(built.outside()));
     sketch.addAll(Dimensions.beside(Side.BELOW, work.bottom(), depths(scale)));
     sketch.addAll(Dimensions.beside(Side.RIGHT, work.right(), List.of(outside(scale, Axis.Z))));
@@ -171,7 +172,8 @@ public final class CaseViews {
     return drawing(
         "side",
         "side view",
-        "Seen from the right side, front at the left. Shelves, back and kick are dashed.",
+        "Seen from the right side, front at the left. Shelves, back, kick and what stands behind it"
+            + " are dashed.",
         sketch);
   }
 
