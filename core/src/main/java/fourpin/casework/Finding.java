@@ -103,6 +103,14 @@ public record Finding(
     record Partitions(int count) implements One {}
 
     /**
+     * Partitions in a bay of the case, spread evenly.
+     *
+     * @param bay its number
+     * @param count at least 1
+     */
+    record PartitionsIn(int bay, int count) implements One {}
+
+    /**
      * What the adjustable shelves are made of, where the shelf that the finding is about is stated.
      *
      * @param material nothing where it stays

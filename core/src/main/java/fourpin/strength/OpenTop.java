@@ -218,7 +218,7 @@ final class OpenTop {
     Thicknesses.first(job, job.material(built.part("T").material()), this::holds)
         .map(thick -> new Remedy(Thicknesses.words(job, "the top", thick), "wood and weight"))
         .ifPresent(all::add);
-    all.add(new Remedy("put a partition under its middle", "one more upright and its rows"));
+    new DividedTop(job, built, reader, verdict).partitions().ifPresent(all::add);
     return all;
   }
 

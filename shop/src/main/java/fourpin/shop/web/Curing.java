@@ -206,7 +206,11 @@ final class Curing {
   private static boolean leavesParts(Stated.One one) {
     return switch (one) {
       case Stated.OfSetting _, Stated.OfSettings _, Stated.EverySecondBay _ -> true;
-      case Stated.Partitions _, Stated.ShelvesOf _, Stated.ShelvesDoubled _ -> false;
+      case Stated.Partitions _,
+          Stated.PartitionsIn _,
+          Stated.ShelvesOf _,
+          Stated.ShelvesDoubled _ ->
+          false;
     };
   }
 

@@ -115,6 +115,7 @@ final class Wishes {
       case Finding.Stated.OfSettings(var all) -> all.stream().map(s -> setting(order, s)).toList();
       case Finding.Stated.Partitions(int count) ->
           bayOf(seen, finding).map(bay -> divided(seen, order, bay, count)).orElse(List.of());
+      case Finding.Stated.PartitionsIn(int bay, int count) -> divided(seen, order, bay, count);
       case Finding.Stated.ShelvesOf of ->
           bayOf(seen, finding).map(bay -> shelves(seen, order, bay, of)).orElse(List.of());
       case Finding.Stated.ShelvesDoubled(String of) ->
