@@ -1,6 +1,7 @@
 package fourpin.shop.web;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 
 /**
@@ -64,7 +65,9 @@ final class FailingJobs {
     int width = 600 + 50 * random.nextInt(20);
     int height = 700 + 100 * random.nextInt(14);
     String wood = one(WOODS);
-    return """
+    return String.format(
+            Locale.ROOT,
+            """
         title: A case that fails
         unit: mm
         materials:
@@ -101,21 +104,20 @@ final class FailingJobs {
               %s
             holds: %s
             joints: {top: %s, fixed-shelves: %s, bottom: %s
-        """
-            .formatted(
-                width,
-                height,
-                200 + 25 * random.nextInt(9),
-                random.nextInt(4) == 0 ? "mdf" : "side",
-                1 + random.nextInt(3),
-                1 + random.nextInt(2),
-                wood,
-                wood.equals("glass") ? "" : one(List.of("", "", STRIP)),
-                one(SUPPORTS),
-                "\"" + one(HELD) + "\"",
-                one(JOINTS),
-                one(List.of("dado", "butt")),
-                one(BOTTOMS))
+        """,
+            width,
+            height,
+            200 + 25 * random.nextInt(9),
+            random.nextInt(4) == 0 ? "mdf" : "side",
+            1 + random.nextInt(3),
+            1 + random.nextInt(2),
+            wood,
+            wood.equals("glass") ? "" : one(List.of("", "", STRIP)),
+            one(SUPPORTS),
+            "\"" + one(HELD) + "\"",
+            one(JOINTS),
+            one(List.of("dado", "butt")),
+            one(BOTTOMS))
         + one(BACKS)
         + fixed(height)
         + "    settings: {"
