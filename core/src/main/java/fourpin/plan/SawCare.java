@@ -40,7 +40,7 @@ public final class SawCare {
   }
 
   /** Whether passes take off strips too narrow to lie between fence and blade. */
-  private static boolean isNarrow(SetUp setUp) {
+  public static boolean isNarrow(SetUp setUp) {
     return setUp.hold() == Hold.BAND_SAW
         || (setUp.hold() == Hold.FENCE_AT_REST && setUp instanceof SetUp.CutTo);
   }

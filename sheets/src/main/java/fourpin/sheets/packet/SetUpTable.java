@@ -128,6 +128,7 @@ record SetUpTable(LayoutPages.Told told, Words words, Set<String> small) {
                 SawCare.isLong(setUp) ? "long" : "",
                 SawCare.isFirstEdge(setUp) ? "first edge" : "",
                 SawCare.turns(setUp) ? "turns at the fence" : "",
+                SawCare.isNarrow(setUp) ? "narrow" : "",
                 setUp.steps().stream().anyMatch(this::hasSmall) ? "small" : "")
             .filter(hazard -> !hazard.isEmpty())
             .toList();

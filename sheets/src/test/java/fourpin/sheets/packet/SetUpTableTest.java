@@ -91,7 +91,8 @@ class SetUpTableTest {
             1 | trim near end by 1/4, kerf included, at a mitre gauge | S1
             2 | trim far end by 1/4, kerf included, near end at the fence, trim outside the blade \
             | fence at 95 3/4: S1
-            3 | trim far edge by 1/4, kerf included, by band saw or hand | S1
+            3 | trim far edge by 1/4, kerf included, by band saw or hand (narrow: see the caution) \
+            | S1
             """);
   }
 
@@ -168,9 +169,11 @@ class SetUpTableTest {
                         part("2 slip", "1 5/8", "36")))))
         .isEqualTo(
             """
-            1 | crosscut strips of 1 outside the blade, fence set anew for each | fence at 3 7/8: \
-            S1-P → [2 slip] + S1-Q; fence at 2 3/4: S1-Q → [2 slip] + S1-R
-            2 | crosscut strips of 1 by band saw or hand | S1-R → [2 slip] + [2 slip]
+            1 | crosscut strips of 1 outside the blade, fence set anew for each (narrow: see the \
+            caution) | fence at 3 7/8: S1-P → [2 slip] + S1-Q; fence at 2 3/4: S1-Q → [2 slip] + \
+            S1-R
+            2 | crosscut strips of 1 by band saw or hand (narrow: see the caution) | S1-R → [2 \
+            slip] + [2 slip]
             """);
   }
 

@@ -14,6 +14,7 @@ import fourpin.measure.Unit;
 import fourpin.plan.CutMaterial;
 import fourpin.plan.Finished;
 import fourpin.plan.MaterialPlan.StockLayout;
+import fourpin.plan.SawCare;
 import fourpin.plan.Wanted;
 import fourpin.plan.Yield;
 import java.math.BigDecimal;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -190,7 +192,7 @@ final class CutTables {
         row.add(step.far().map(Piece::name).orElse(""));
         row.add(step.far().map(CutTables::is).orElse(""));
         row.add(heldBy(setUps.get(i)));
-        row.add(care(step, small));
+        row.add(care(setUps.get(i), step, small));
         Optional<Length> stands = stands(setUps.get(i), step);
         row.add(stands.map(style::number).orElse(""));
         row.add(stands.map(Tables::mm).orElse(""));
@@ -200,7 +202,13 @@ final class CutTables {
     return lines;
   }
 
-  private static String care(SawStep step, Set<String> small) {
+  private static String care(SetUp setUp, SawStep step, Set<String> small) {
+    return Stream.of(SawCare.isNarrow(setUp) ? "narrow" : "", size(step, small))
+        .filter(hazard -> !hazard.isEmpty())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String size(SawStep step, Set<String> small) {
     if (small.contains(step.from().name())) {
       return "small";
     }

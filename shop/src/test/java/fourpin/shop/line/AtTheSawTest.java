@@ -55,7 +55,8 @@ class AtTheSawTest {
         .contains(
             "1 to 4 trim near edge, far edge, near end, far end by 5, kerf included, with a"
                 + " hand-held saw along a straightedge (large: see the caution)",
-            "crosscut strips of 25 outside the blade, fence set anew for each",
+            "crosscut strips of 25 outside the blade, fence set anew for each (narrow: see the"
+                + " caution)",
             "rip, stop at 900 (turns at the fence: see the caution)",
             "and longer rips than 2100 mm (longest-rip)",
             "turning at the fence: Lay what is shorter along the cut than across it",
@@ -69,7 +70,8 @@ class AtTheSawTest {
     assertThat(order)
         .filteredOn(line -> line.contains(",crosscut,25,"))
         .isNotEmpty()
-        .allMatch(line -> line.matches(".*,\"fence, strip outside the blade\",(,[\\d.]+){2}"));
+        .allMatch(
+            line -> line.matches(".*,\"fence, strip outside the blade\",narrow(,[\\d.]+){2}"));
   }
 
   /** 5 off each edge: the first along a straightedge, the other with the fence at what stays. */
