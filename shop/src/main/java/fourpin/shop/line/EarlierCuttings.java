@@ -113,12 +113,18 @@ final class EarlierCuttings {
             its ->
                 each.stock().stream()
                     .filter(stock -> stock.supply() == Supply.TO_BUY)
-                    .filter(stock -> its.sheets.wholeOf(stock.name()) > 0)
+                    .filter(stock -> countToBuy(each, stock, its) > 0)
                     .forEach(stock -> told.add(stillToBuy(each, stock, its))));
   }
 
-  private static String stillToBuy(Wanted each, Stock stock, Bare its) {
-    int count = its.sheets.wholeOf(stock.name());
+  /** Without those that a folder before it says are there. */
+  private int countToBuy(Wanted each, Stock stock, Bare its) {
+    SoFar noted = soFar.getOrDefault(each.material(), SoFar.NOTHING);
+    return its.sheets.wholeOf(stock.name()) - noted.wholeOf(stock.name());
+  }
+
+  private String stillToBuy(Wanted each, Stock stock, Bare its) {
+    int count = countToBuy(each, stock, its);
     return each.material()
         + ": "
         + count

@@ -184,6 +184,32 @@ class CutAfterTest {
         .contains("To be bought, where it has a price: 60.00");
   }
 
+  /** Of a layout after it, only the board that the earlier folder does not have is bought anew. */
+  @Test
+  void whatAnEarlierFolderHasIsNotToldToBeBoughtStill() throws IOException {
+    Path first = twoMaterials();
+    note(first, "1,ply,", "cut");
+    note(first, "1: 96 x 5 1/2 in", "spoilt");
+    Path second = shop.resolve("second");
+    assertThat(few().again(first, second)).startsWith("0");
+    note(second, "2,ply,", "cut");
+    assertThat(
+            run(
+                shop.resolve("parts.csv"),
+                shop.resolve("rack.csv"),
+                "--after",
+                first,
+                "--after",
+                second,
+                "--out",
+                shop.resolve("third")))
+        .startsWith("0")
+        .contains(
+            "ash: 1 of '1: 96 x 5 1/2 in' from the earlier layouts is whole, and counts as bought.",
+            "ash: 1 of '1: 96 x 5 1/2 in' counts as still to be bought,")
+        .contains("To be bought, where it has a price: 30.00");
+  }
+
   @Test
   void whatIsNotedAsBoughtIsNotBoughtAgain() throws IOException {
     Path first = twoMaterials();
