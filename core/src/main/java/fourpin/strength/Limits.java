@@ -5,6 +5,7 @@ import fourpin.measure.Quantity;
 import fourpin.measure.QuantityUnit;
 import fourpin.measure.Source;
 import fourpin.strength.Section.Layer;
+import fourpin.strength.ShelfOnSupports.Bearing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,8 @@ final class Limits {
     return "w ≤ L / n₁, k w ≤ L / n₂"
         + (shelf.limits().judgesStress(section()) ? ", σ ≤ σ₀" : "")
         + (shelf.supports().isEmpty() ? "" : ", r ≤ R")
-        + (shelf.joint().isEmpty() ? "" : ", J ≤ J₀");
+        + (shelf.joint().isEmpty() ? "" : ", J ≤ J₀")
+        + (mayTip() ? ", neither its load nor P tips it" : "");
   }
 
   List<Input> inputs() {
@@ -41,7 +43,15 @@ final class Limits {
           new Input("R", "load allowed on a support, " + limit.by(), limit.most(), limit.source()));
     }
     shelf.joint().map(EndJoint::input).ifPresent(all::add);
+    if (mayTip()) {
+      all.add(shelf.hand().input("P", "a hand on the front edge of the empty shelf"));
+    }
     return all;
+  }
+
+  /** A short light shelf may tip off its rows, so that none short enough for its supports holds. */
+  private boolean mayTip() {
+    return shelf.bearing() instanceof Bearing.Rows;
   }
 
   private Section section() {

@@ -248,4 +248,12 @@ class SpanTablesTest {
     assertThat(span.value().value()).isZero();
     assertThat(span.title()).startsWith("no span holds");
   }
+
+  /** A short light shelf is tipped by a hand, which no other limit that is listed tells. */
+  @Test
+  void whatTipsIsAmongTheLimits() {
+    Figure span = find(tables(), "ply/plain-library-shelf");
+    assertThat(span.formula()).endsWith("neither its load nor P tips it");
+    assertThat(input(span, "P")).isEqualTo(20);
+  }
 }

@@ -19,7 +19,7 @@ final class SpanPages {
           + "r marks the row in front, b the one against the back, o what stands out, h the half. Where supports like the case's own bear less than the shelf, the span on others that bear it "
           + "stands in brackets. Each way to make a shelf is bent as a plate; a strip in front "
           + "leaves the back edge as it is, so that it helps less than one thinks. Woods are averages: a board may bend a fifth more. "
-          + "Between two loads take the shorter span; lengths hold to 1 per cent. Where 0 stands, no span of this depth holds: what is short enough for its supports may sag too much for it from front to back. "
+          + "Between two loads take the shorter span; lengths hold to 1 per cent. Where 0 stands, no span of this depth holds: what is short enough for its supports may sag too much for it from front to back, or be so light that a hand on its front edge tips it. "
           + "Joints are not counted: where shelves are fixed in dadoes or by screws, these may bear less than the shelf, and \"Will it hold\" tells what those of this job do.";
 
   private final Plan plan;
