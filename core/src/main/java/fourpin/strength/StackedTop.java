@@ -31,7 +31,8 @@ import java.util.stream.Stream;
  *
  * @param uprights middles of those below, from the left, mm
  * @param points what stands on it beside them
- * @param evenly what lies on it all over
+ * @param lying the bottom on it and then what stands in each of its bays; none where it stands off
+ *     the top
  */
 record StackedTop(
     Job job,
@@ -39,7 +40,7 @@ record StackedTop(
     BuiltCase below,
     List<Double> uprights,
     List<Point> points,
-    Load.Even evenly) {
+    List<Load.Even> lying) {
 
   private static final int STATIONS = 40;
 
@@ -54,6 +55,7 @@ record StackedTop(
   StackedTop {
     uprights = List.copyOf(uprights);
     points = List.copyOf(points);
+    lying = List.copyOf(lying);
   }
 
   /** An upright beside those below. @param at from the left, mm */
@@ -119,7 +121,7 @@ record StackedTop(
         "stack-top-sag",
         "how far the top below bends under what stands on it, at its most between two uprights",
         mm(sag(span, thickness())),
-        "max (w + s)(x) of E I w,xxxx = -G A s,xx = Σ R δ(x - a) + q, w = w,xx = s = 0 at 0 and L",
+        "max (w + s)(x) of E I w,xxxx = -G A s,xx = Σ R δ(x - a) + Σ q [b ≤ x ≤ c] + g, w = w,xx = s = 0 at 0 and L",
         inputs(span));
   }
 
@@ -143,13 +145,8 @@ record StackedTop(
       inputs.add(
           new Input("a", "from the upright on the left to " + mark, mm(at(point, span)), STATICS));
     }
-    inputs.add(
-        new Input(
-            "q",
-            "the bottom above and what stands on it, where it lies on the top, and the top's own"
-                + " weight",
-            Quantity.of(perMm(thickness()), QuantityUnit.LINE_LOAD),
-            STATICS));
+    lyingIn(span).forEach(load -> inputs.addAll(inputs(load)));
+    inputs.add(new Input("g", "the top's own weight", line(own(thickness())), STATICS));
     inputs.add(new Input("L", "between the two uprights", mm(span.length()), Source.GEOMETRY));
     inputs.add(
         new Input(
@@ -166,6 +163,17 @@ record StackedTop(
             Quantity.of(shear(span, thickness()), QuantityUnit.FORCE),
             STATICS));
     return inputs;
+  }
+
+  private static List<Input> inputs(Load.Even load) {
+    return List.of(
+        new Input(
+            "q",
+            "what lies on the top, the bottom above or what stands in one of its bays",
+            line(load.perMm()),
+            STATICS),
+        new Input("b", "from the upright on the left to where it begins", mm(load.from()), STATICS),
+        new Input("c", "from the upright on the left to where it ends", mm(load.to()), STATICS));
   }
 
   Stream<Span> spans() {
@@ -208,17 +216,22 @@ record StackedTop(
     List<Load> loads = new ArrayList<>();
     pointsIn(span).forEach(p -> loads.add(new Load.Point(p.press().value().value(), at(p, span))));
     loads.add(new Load.Even(own(thickness), 0, span.length()));
-    double from = Math.max(0, evenly.from() - span.from());
-    double to = Math.min(span.length(), evenly.to() - span.from());
-    if (to > from) {
-      loads.add(new Load.Even(evenly.perMm(), from, to));
-    }
+    loads.addAll(lyingIn(span));
     return Beam.simple(span.length(), stiffness(span, thickness), shear(span, thickness))
         .under(loads);
   }
 
-  private double perMm(double thickness) {
-    return own(thickness) + evenly.perMm();
+  /** What of it lies between two uprights, from the left one of them. */
+  private List<Load.Even> lyingIn(Span span) {
+    return lying.stream()
+        .map(
+            load ->
+                new Load.Even(
+                    load.perMm(),
+                    Math.max(0, load.from() - span.from()),
+                    Math.min(span.length(), load.to() - span.from())))
+        .filter(load -> load.to() > load.from())
+        .toList();
   }
 
   /** The top's own weight along it, N/mm, of another thickness. */
@@ -253,7 +266,9 @@ record StackedTop(
   /** Whether the bottom above bends along, from one upright to the next. */
   private boolean along(Span span) {
     double near = top().thickness().mm();
-    return lies(bottom()) && evenly.from() <= span.from() + near && evenly.to() >= span.to() - near;
+    return lies(bottom())
+        && lying.getFirst().from() <= span.from() + near
+        && lying.getFirst().to() >= span.to() - near;
   }
 
   Part top() {
@@ -286,6 +301,10 @@ record StackedTop(
 
   String id(String name) {
     return Figure.id(upper.order().name(), name);
+  }
+
+  private static Quantity line(double perMm) {
+    return Quantity.of(perMm, QuantityUnit.LINE_LOAD);
   }
 
   private static Quantity mm(double value) {

@@ -22,10 +22,10 @@ import java.util.stream.Stream;
  * taken for a lever. What stands over a side goes down into that and not through the joint.
  *
  * @param feet what presses on the top, from the left
- * @param evenly what lies on it all over
+ * @param lying what lies on it besides
  */
 record StackedTopJoints(
-    Job job, BuiltCase upper, BuiltCase below, List<Foot> feet, Beam.Load.Even evenly) {
+    Job job, BuiltCase upper, BuiltCase below, List<Foot> feet, List<Beam.Load.Even> lying) {
 
   private static final Source STATICS =
       new Source(
@@ -35,6 +35,7 @@ record StackedTopJoints(
 
   StackedTopJoints {
     feet = List.copyOf(feet);
+    lying = List.copyOf(lying);
   }
 
   /**
@@ -102,7 +103,7 @@ record StackedTopJoints(
     Tributary share = share(side);
     double from = side.box().low().x().mm() - left();
     double to = side.box().high().x().mm() - left();
-    return share.of(evenly)
+    return lying.stream().mapToDouble(share::of).sum()
         + feet.stream().mapToDouble(f -> share.of(f.beside(from, to), f.at())).sum();
   }
 

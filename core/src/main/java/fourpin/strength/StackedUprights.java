@@ -89,7 +89,7 @@ final class StackedUprights {
 
   /** What the ends of the top below bring to its joints, left and right. */
   List<JointFigures> joints() {
-    return new StackedTopJoints(job, upper, below, feet(), evenly()).ends();
+    return new StackedTopJoints(job, upper, below, feet(), lying()).ends();
   }
 
   private List<StackedTopJoints.Foot> feet() {
@@ -105,7 +105,7 @@ final class StackedUprights {
   double on(Part upright) {
     Tributary share = Tributary.of(middle(upright) - below.outside().low().x().mm(), uprights());
     return stands.stream().mapToDouble(s -> share.of(s.press().value().value(), s.at())).sum()
-        + share.of(evenly());
+        + lying().stream().mapToDouble(share::of).sum();
   }
 
   /** Whether the top below bends no further than it may. */
@@ -194,7 +194,7 @@ final class StackedUprights {
   }
 
   private StackedTop top(List<Double> uprights) {
-    return new StackedTop(job, upper, below, uprights, points(uprights), evenly());
+    return new StackedTop(job, upper, below, uprights, points(uprights), lying());
   }
 
   /** What stands within its own thickness over an upright bends nothing. */
@@ -237,16 +237,22 @@ final class StackedUprights {
   private Figure press(Part upright) {
     double shelves = shelves(upright);
     double own = weight(upright);
+    double stands = stands(upright);
     double rest = rest() * share(upright);
     return figure(
         "stack-press-" + upright.mark().toLowerCase(Locale.ROOT),
         "load of %s %s on the top below, loaded as stated"
             .formatted(upright.name(), upright.mark()),
-        force(shelves + own + rest),
-        "Σ R + G + S",
+        force(shelves + own + stands + rest),
+        "Σ R + G + B + S",
         List.of(
             new Input("Σ R", "ends of the shelves beside it", force(shelves), STATICS),
             new Input("G", "its own weight", force(own), STATICS),
+            new Input(
+                "B",
+                "half of what stands on the bottom in each bay beside it, where that is off the top",
+                force(stands),
+                STATICS),
             new Input(
                 "S",
                 "its share of what else hangs on the uprights, by the bays beside it",
@@ -284,33 +290,56 @@ final class StackedUprights {
     return bay.clear().size(Axis.X).mm();
   }
 
-  /** All of the case and what stands in it but shelves, uprights, and what lies on the top. */
+  /** Of what stands on a bottom that hangs on the uprights, half of each bay beside one, N. */
+  private double stands(Part upright) {
+    return lies()
+        ? 0
+        : upper.bays().stream()
+            .filter(bay -> isBeside(bay, upright))
+            .mapToDouble(bay -> newton(onBottom(bay)) / 2)
+            .sum();
+  }
+
+  /** All of the case but uprights, shelves, what stands in it, and a bottom that lies, N. */
   private double rest() {
     double uprights = uprightsOf(upper).mapToDouble(p -> shelves(p) + weight(p)).sum();
+    double bottom = lies() ? weight(bottom()) : 0;
+    double standing = upper.bays().stream().mapToDouble(bay -> newton(onBottom(bay))).sum();
     double all = Balance.of(job, upper, Load.ALL).newton() + above;
-    return Math.max(0, all - uprights - lying());
+    return Math.max(0, all - uprights - bottom - standing);
   }
 
-  /** Its bottom and what stands on that, where the bottom lies on the top below, N. */
-  private double lying() {
-    Part bottom = upper.part("B");
-    return StackedTop.lies(bottom)
-        ? weight(bottom)
-            + upper.bays().stream()
-                .mapToDouble(
-                    bay ->
-                        clear(bay)
-                            * ShelfLoad.of(upper.order(), bay.number())
-                                .perMm(bottom.box().size(Axis.Y)))
-                .sum()
-        : 0;
+  /** What stands on the bottom in one bay. */
+  private Beam.Load.Even onBottom(BaySpace bay) {
+    return new Beam.Load.Even(
+        ShelfLoad.of(upper.order(), bay.number()).perMm(bottom().box().size(Axis.Y)),
+        shift + bay.clear().low().x().mm(),
+        shift + bay.clear().high().x().mm());
   }
 
-  private Beam.Load.Even evenly() {
-    Part bottom = upper.part("B");
-    double from = shift + bottom.box().low().x().mm();
-    double width = bottom.box().size(Axis.X).mm();
-    return new Beam.Load.Even(lying() / width, from, from + width);
+  private static double newton(Beam.Load.Even load) {
+    return load.perMm() * (load.to() - load.from());
+  }
+
+  /** Its bottom and what stands on that in each bay, where the bottom lies on the top below. */
+  private List<Beam.Load.Even> lying() {
+    return lies()
+        ? Stream.concat(Stream.of(ofBottom()), upper.bays().stream().map(this::onBottom)).toList()
+        : List.of();
+  }
+
+  private Beam.Load.Even ofBottom() {
+    double from = shift + bottom().box().low().x().mm();
+    double width = bottom().box().size(Axis.X).mm();
+    return new Beam.Load.Even(weight(bottom()) / width, from, from + width);
+  }
+
+  private boolean lies() {
+    return StackedTop.lies(bottom());
+  }
+
+  private Part bottom() {
+    return upper.part("B");
   }
 
   private Figure off(Stand stand) {

@@ -95,7 +95,7 @@ class BoxedCaseTest {
     Figure sag = find(stacked(hollow), "upper/stack-top-sag");
     double l = input(sag, "L");
     double a = input(sag, "a");
-    double q = input(sag, "q");
+    double q = input(sag, "g");
     double r = input(sag, "R");
     assertThat(inputs(sag, "R")).hasSize(2);
     double bends = 5 * q * Math.pow(l, 4) / 384 + r * a * (3 * l * l - 4 * a * a) / 24;

@@ -85,7 +85,7 @@ class StackedTopTest {
     Figure sag = find(strength, "stack-top-sag");
     Figure stress = find(strength, "stack-top-stress");
     double span = input(sag, "L");
-    double moment = input(sag, "R") * span / 4 + input(sag, "q") * span * span / 8;
+    double moment = input(sag, "R") * span / 4 + input(sag, "g") * span * span / 8;
     double wide = 12 * 25.4;
     double thick = 0.75 * 25.4;
     assertThat(stress.value().value())
@@ -148,7 +148,7 @@ class StackedTopTest {
     Strength strength = stacked(base("60", 1));
     Figure sag = find(strength, "stack-top-sag");
     Figure load = find(strength, "stack-top-" + end + "/joint-load");
-    double own = input(sag, "q") * input(sag, "L");
+    double own = input(sag, "g") * input(sag, "L");
     assertThat(load.value().value())
         .isCloseTo((value(strength, "stack-press-p1") + own) / 2, withPercentage(0.01));
     Figure bearing = find(strength, "stack-top-" + end + "/joint-bearing");
@@ -164,7 +164,7 @@ class StackedTopTest {
     Strength strength = stacked(draft("Upper", "60", "60", 1), base("60", 1));
     Figure sag = find(strength, "stack-top-sag");
     assertThat(value(strength, "stack-top-l/joint-load"))
-        .isCloseTo(input(sag, "q") * input(sag, "L") / 2, withPercentage(0.01));
+        .isCloseTo(input(sag, "g") * input(sag, "L") / 2, withPercentage(0.01));
     assertThat(ofKind(strength, "joint-carries"))
         .noneMatch(f -> f.place().part().equals(Optional.of("T")));
   }
