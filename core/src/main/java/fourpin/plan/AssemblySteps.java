@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 /** The steps of one case that put its pieces together and stand it up. */
 final class AssemblySteps {
 
+  /** One through each of its sides. */
+  static final int SCREWS_OF_BLOCK = 2;
+
   private final Job job;
   private final BuiltCase built;
   private final Lifting lifting;

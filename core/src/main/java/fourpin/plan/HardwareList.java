@@ -74,6 +74,7 @@ final class HardwareList {
           .filter(g -> g.caseName().equals(built.order().name()))
           .forEach(g -> list.supports(built, g));
       list.screws(built);
+      list.blocks(built);
       list.back(built);
       list.stack(built, cases);
       list.banding(built);
@@ -192,6 +193,17 @@ final class HardwareList {
           0,
           built.order().name());
     }
+  }
+
+  /** One from each side, slantwise; the bottom is to be seen above them. */
+  private void blocks(BuiltCase built) {
+    long blocks = built.parts().stream().filter(p -> p.role() == Part.Role.BLOCK).count();
+    add(
+        "wood screw for blocks under the bottom",
+        "to suit a slant that ends within the bottom, " + style.text(built.part("B").thickness()),
+        AssemblySteps.SCREWS_OF_BLOCK * blocks * built.order().quantity(),
+        0,
+        built.order().name());
   }
 
   /** Through one part and so far into the next. */

@@ -73,6 +73,10 @@ class BehindKickTest {
     assertThat(middle(blocks.getFirst())).isEqualTo(middle(partition));
     assertThat(cut(plan, "K-P2").marks()).containsExactly("K-P1", "K-P2");
     assertThat(making(plan, "K-P1")).hasSize(1);
+    assertThat(plan.hardware())
+        .filteredOn(item -> item.name().contains("blocks"))
+        .extracting(HardwareItem::amount)
+        .containsExactly(new HardwareItem.Amount.Pieces(4, 4));
   }
 
   private static Length middle(Part part) {
