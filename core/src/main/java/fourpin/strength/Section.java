@@ -253,10 +253,15 @@ public record Section(List<Layer> layers) {
 
   /** The largest bending stress in a rectangle of this section under a moment in N·mm, in MPa. */
   public double stress(Layer layer, double moment) {
+    return Math.abs(moment) * layer.outer() * farFace(layer) / bendingStiffness();
+  }
+
+  /** From the neutral axis to the face of a rectangle that is farther from it, mm. */
+  double farFace(Layer layer) {
     double axis = neutralAxis();
     double above = Math.abs(axis - layer.top());
     double below = Math.abs(layer.top() + layer.thickness() - axis);
-    return Math.abs(moment) * layer.outer() * Math.max(above, below) / bendingStiffness();
+    return Math.max(above, below);
   }
 
   /** The rectangle with the largest bending stress. */

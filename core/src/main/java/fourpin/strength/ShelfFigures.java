@@ -302,7 +302,10 @@ final class ShelfFigures {
             new Input("c", "end over each support", length(shelf.overhang()), STATICS),
             outer(layer),
             new Input(
-                "z", "from the neutral axis to its far face", length(farFace(layer)), SECTION),
+                "z",
+                "from the neutral axis to its far face",
+                length(shelf.section().farFace(layer)),
+                SECTION),
             new Input("E I", "stiffness of the section", stiffness(section), SECTION)),
         SECTION);
   }
@@ -317,11 +320,6 @@ final class ShelfFigures {
             "modulus of elasticity of the outermost layer of the " + layer.name(),
             Quantity.of(layer.outer(), QuantityUnit.STRESS),
             Matters.LAYERS);
-  }
-
-  private double farFace(Layer layer) {
-    double axis = shelf.section().neutralAxis();
-    return Math.max(Math.abs(axis - layer.top()), Math.abs(layer.top() + layer.thickness() - axis));
   }
 
   private Figure weight() {

@@ -266,7 +266,8 @@ final class ShelfReader {
   }
 
   /** The shelf itself, and strips of solid wood with their tops flush; banding stiffens nothing. */
-  private Section section(Part shelf) {
+  /** With the strips along its edges; of bottoms and tops too. */
+  Section section(Part shelf) {
     double front = edging(shelf, Face.FRONT);
     double panel = shelf.box().size(Axis.Y).mm() - front - edging(shelf, Face.BACK);
     Material material = material(shelf);

@@ -16,6 +16,7 @@ import fourpin.measure.Source;
 import fourpin.measure.Source.Standing;
 import fourpin.measure.Sourced;
 import fourpin.strength.Beam.Load;
+import fourpin.strength.Section.Layer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,7 +28,9 @@ import java.util.stream.Stream;
 /**
  * The top of a case under another case: a beam that rests on two neighbouring uprights, between
  * which it bends most. A bottom that lies on it all the way bends along, not glued to it. Joints at
- * its ends, its going on over partitions and the backs are not counted on.
+ * its ends, its going on over partitions and the backs are not counted on. Of a top that is deeper
+ * than the case on it, the backs of both in line, only what is under that case is counted on: the
+ * front bends along less than it would in a beam, and what it holds up is left out.
  *
  * @param uprights middles of those below, from the left, mm
  * @param points what stands on it beside them
@@ -48,7 +51,8 @@ record StackedTop(
       new Source(
           "beam on two supports that bends and shears, by singularity functions, at "
               + (STATIONS - 1)
-              + " places along it; top below and bottom above bend alike, not glued",
+              + " places along it; top below and bottom above bend alike, not glued; of a deeper top,"
+              + " what is under the case on it",
           "any strength of materials; joints, backs and going on over partitions are not counted on",
           Standing.DERIVED);
 
@@ -152,15 +156,16 @@ record StackedTop(
         new Input(
             "E I",
             "stiffness of the top below"
+                + shallow()
                 + (along(span) ? " and of the bottom above, each for itself" : ""),
-            Quantity.of(stiffness(span, thickness()), QuantityUnit.BENDING_STIFFNESS),
+            Quantity.of(stiffness(span, counted(thickness())), QuantityUnit.BENDING_STIFFNESS),
             STATICS));
     inputs.add(
         new Input(
             "G A",
             "the same in shear, 5/6 of its area"
                 + (along(span) ? ", both as if of that which shears more" : ""),
-            Quantity.of(shear(span, thickness()), QuantityUnit.FORCE),
+            Quantity.of(shear(span, counted(thickness())), QuantityUnit.FORCE),
             STATICS));
     return inputs;
   }
@@ -217,8 +222,8 @@ record StackedTop(
     pointsIn(span).forEach(p -> loads.add(new Load.Point(p.press().value().value(), at(p, span))));
     loads.add(new Load.Even(own(thickness), 0, span.length()));
     loads.addAll(lyingIn(span));
-    return Beam.simple(span.length(), stiffness(span, thickness), shear(span, thickness))
-        .under(loads);
+    Section counted = counted(thickness);
+    return Beam.simple(span.length(), stiffness(span, counted), shear(span, counted)).under(loads);
   }
 
   /** What of it lies between two uprights, from the left one of them. */
@@ -240,27 +245,66 @@ record StackedTop(
     return newton / top().box().size(Axis.X).mm();
   }
 
-  double stiffness(Span span, double thickness) {
-    return sections(span, thickness).mapToDouble(Section::bendingStiffness).sum();
+  /**
+   * Of the top and what bends along.
+   *
+   * @param top what of it is counted on
+   */
+  double stiffness(Span span, Section top) {
+    return sections(span, top).mapToDouble(Section::bendingStiffness).sum();
   }
 
   /** Two that bend alike are at the least as stiff as if both sheared as the one that does more. */
-  private double shear(Span span, double thickness) {
-    return stiffness(span, thickness)
-        * sections(span, thickness)
+  private double shear(Span span, Section top) {
+    return stiffness(span, top)
+        * sections(span, top)
             .mapToDouble(s -> s.shearStiffness() / s.bendingStiffness())
             .min()
             .orElseThrow();
   }
 
-  private Stream<Section> sections(Span span, double thickness) {
-    Stream<Section> own = Stream.of(section(thickness));
-    return along(span) ? Stream.concat(own, Stream.of(Matters.section(job, bottom()))) : own;
+  private Stream<Section> sections(Span span, Section top) {
+    return along(span)
+        ? Stream.of(top, new ShelfReader(job, upper).section(bottom()))
+        : Stream.of(top);
   }
 
-  /** Of the top alone. */
-  Section section(double thickness) {
-    return Matters.section(job, top()).withPanel(thickness);
+  /** Of the top alone, over all its depth. */
+  Section whole(double thickness) {
+    return new ShelfReader(job, below).section(top()).withPanel(thickness);
+  }
+
+  /** What of that is under the case on it. */
+  Section counted(double thickness) {
+    return new Section(
+        whole(thickness).layers().stream()
+            .filter(layer -> layer.front() + layer.width() > before())
+            .map(this::behind)
+            .toList());
+  }
+
+  private Layer behind(Layer layer) {
+    double front = Math.max(layer.front(), before());
+    return layer.at(front, layer.front() + layer.width() - front);
+  }
+
+  /** How far the top stands out before what stands on it; as much as it is thick counts. */
+  private double before() {
+    double deep = upper.outside().high().y().mm() - bottom().box().low().y().mm();
+    double front = below.outside().high().y().mm() - deep - top().box().low().y().mm();
+    return Math.clamp(front, 0, Math.max(0, depth() - thickness()));
+  }
+
+  private double depth() {
+    return top().box().size(Axis.Y).mm();
+  }
+
+  /** Which part of a deeper top is counted on. */
+  String shallow() {
+    return before() > 0
+        ? " (counted: the %s of its depth under what stands on it)"
+            .formatted(mm(depth() - before()).text(job.unit()))
+        : "";
   }
 
   /** Whether the bottom above bends along, from one upright to the next. */
