@@ -265,8 +265,10 @@ final class ShelfReader {
     return loose ? Math.max(0, over) : 0;
   }
 
-  /** The shelf itself, and strips of solid wood with their tops flush; banding stiffens nothing. */
-  /** With the strips along its edges; of bottoms and tops too. */
+  /**
+   * A shelf, bottom or top itself, and strips of solid wood with their tops flush; banding stiffens
+   * nothing.
+   */
   Section section(Part shelf) {
     double front = edging(shelf, Face.FRONT);
     double panel = shelf.box().size(Axis.Y).mm() - front - edging(shelf, Face.BACK);
