@@ -129,7 +129,12 @@ record BottomPlate(double length, double behind, double depth, Layer panel, Hold
         new Input(
             "g", "its own weight", Quantity.of(own(), QuantityUnit.LINE_LOAD), PlateFigures.PLATE));
     inputs.add(new Input("L", length, mm(length()), Source.GEOMETRY));
-    inputs.add(new Input("D", "depth behind the front of the kick", mm(depth), Source.GEOMETRY));
+    inputs.add(
+        new Input(
+            "D",
+            "depth behind the front of the kick; what stands over before that is left out, strips too",
+            mm(depth),
+            Source.GEOMETRY));
     inputs.add(new Input("t", "thickness", mm(panel.thickness()), Source.GEOMETRY));
     inputs.add(flat.along().input("E₁", "modulus of elasticity along"));
     inputs.add(flat.across().input("E₂", "modulus of elasticity across"));

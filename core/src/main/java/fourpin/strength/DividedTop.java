@@ -40,13 +40,14 @@ final class DividedTop {
   /** How many partitions stand in a bay. */
   private record Divided(BaySpace bay, int count) {}
 
-  /** Nothing where no number of them does. */
+  /** Nothing where no number of them does, or none is needed. */
   Optional<Remedy> partitions() {
     List<Divided> all = built.bays().stream().flatMap(bay -> divided(bay).stream()).toList();
-    int bays = all.size() + count(all);
-    return all.size() < built.bays().size() || bays > CaseOrder.MOST_BAYS
+    List<Divided> more = all.stream().filter(d -> d.count() > 0).toList();
+    int bays = all.size() + count(more);
+    return all.size() < built.bays().size() || more.isEmpty() || bays > CaseOrder.MOST_BAYS
         ? Optional.empty()
-        : Optional.of(remedy(all, all.stream().filter(d -> d.count() > 0).toList()));
+        : Optional.of(remedy(all, more));
   }
 
   private static int count(List<Divided> all) {
