@@ -111,7 +111,7 @@ public record Material(
     layers = List.copyOf(layers);
   }
 
-  /** A material of one piece. */
+  /** A material of one piece that breaks as its row in the tables does. */
   public Material(
       String name,
       Kind kind,
@@ -121,27 +121,7 @@ public record Material(
       Grain grain,
       Optional<Quantity> stiffness,
       Optional<Quantity> density) {
-    this(name, kind, of, nominal, measured, grain, stiffness, density, List.of());
-  }
-
-  /** A material that breaks as its row in the tables does. */
-  public Material(
-      String name,
-      Kind kind,
-      String of,
-      Length nominal,
-      Optional<Length> measured,
-      Grain grain,
-      Optional<Quantity> stiffness,
-      Optional<Quantity> density,
-      List<Layer> layers) {
-    this(name, kind, of, nominal, measured, grain, stiffness, density, Optional.empty(), layers);
-  }
-
-  /** The same of another strength. */
-  public Material with(Optional<Quantity> strength) {
-    return new Material(
-        name, kind, of, nominal, measured, grain, stiffness, density, strength, layers);
+    this(name, kind, of, nominal, measured, grain, stiffness, density, Optional.empty(), List.of());
   }
 
   /** What it comes as. */

@@ -62,15 +62,16 @@ final class Thicknesses {
 
   private static Material as(Material material, Length thickness) {
     return new Material(
-            material.name(),
-            material.kind(),
-            material.of(),
-            thickness,
-            Optional.empty(),
-            material.grain(),
-            material.stiffness(),
-            material.density())
-        .with(material.strength());
+        material.name(),
+        material.kind(),
+        material.of(),
+        thickness,
+        Optional.empty(),
+        material.grain(),
+        material.stiffness(),
+        material.density(),
+        material.strength(),
+        List.of());
   }
 
   /** What to do, in words. */

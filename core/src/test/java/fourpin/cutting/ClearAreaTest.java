@@ -11,24 +11,6 @@ import org.junit.jupiter.api.Test;
 /** The bound of boards with defects, by their clear area. */
 class ClearAreaTest {
 
-  private static StockSheet board(
-      String name, int length, int width, long price, Defect... defects) {
-    return new StockSheet(
-        name,
-        Length.mm(length),
-        Length.mm(width),
-        SheetGrain.ALONG_LENGTH,
-        Supply.of(1),
-        price,
-        Origin.TO_BUY,
-        List.of(defects),
-        Length.ZERO);
-  }
-
-  private static Defect defect(int x, int y, int length, int width) {
-    return new Defect(Length.mm(x), Length.mm(y), Length.mm(length), Length.mm(width));
-  }
-
   private static LowerBound bound(List<Part> parts, StockSheet... boards) {
     Saw saw = new Saw(Length.mm(3), Trim.NONE);
     return Bounds.ofPlaced(new SheetProblem(parts, List.of(boards), saw), List.of());
@@ -39,13 +21,13 @@ class ClearAreaTest {
    */
   @Test
   void whatIsRottenHoldsNothing() {
-    Defect rot = defect(1000, 0, 1000, 150);
+    Defect rot = Examples.defect(1000, 0, 1000, 150);
     assertThat(
             bound(
                 List.of(Examples.part("rail", 900, 140, 3)),
-                board("a", 2000, 150, 10, rot),
-                board("b", 2000, 150, 10, rot),
-                board("c", 2000, 150, 10, rot)))
+                Examples.board("a", 2000, 150, 10, rot),
+                Examples.board("b", 2000, 150, 10, rot),
+                Examples.board("c", 2000, 150, 10, rot)))
         .isEqualTo(new LowerBound(30, 3));
   }
 
@@ -55,15 +37,17 @@ class ClearAreaTest {
     assertThat(
             bound(
                 List.of(Examples.part("rail", 497, 100, 2)),
-                board("a", 1000, 100, 10, defect(497, 0, 6, 100)),
-                board("b", 1000, 100, 10)))
+                Examples.board("a", 1000, 100, 10, Examples.defect(497, 0, 6, 100)),
+                Examples.board("b", 1000, 100, 10)))
         .isEqualTo(new LowerBound(10, 1));
   }
 
   /** By hand: 1003 by 103 with the kerf, less 47 by 17 of the first defect. */
   @Test
   void defectsOverEachOtherCountOnce() {
-    StockSheet board = board("a", 1000, 100, 10, defect(100, 50, 50, 20), defect(110, 55, 50, 20));
+    StockSheet board =
+        Examples.board(
+            "a", 1000, 100, 10, Examples.defect(100, 50, 50, 20), Examples.defect(110, 55, 50, 20));
     Inflated inflated =
         new Inflated(
             new SheetProblem(
@@ -83,13 +67,15 @@ class ClearAreaTest {
       List<StockSheet> boards = new ArrayList<>();
       for (int i = 0; i < 3; i++) {
         boards.add(
-            board(
+            Examples.board(
                 "b" + i,
                 1000 + random.nextInt(1000),
                 100 + random.nextInt(100),
                 10 + random.nextInt(10),
-                defect(random.nextInt(900), random.nextInt(90), 20 + random.nextInt(500), 60),
-                defect(random.nextInt(900), random.nextInt(90), 20 + random.nextInt(80), 20)));
+                Examples.defect(
+                    random.nextInt(900), random.nextInt(90), 20 + random.nextInt(500), 60),
+                Examples.defect(
+                    random.nextInt(900), random.nextInt(90), 20 + random.nextInt(80), 20)));
       }
       List<Part> parts = new ArrayList<>();
       for (int i = 0; i < 6; i++) {

@@ -60,6 +60,39 @@ final class Examples {
         Origin.TO_BUY);
   }
 
+  /** One board, in millimetres; those that cost nothing are on hand. */
+  static StockSheet board(String name, int length, int width, long price, Defect... defects) {
+    return new StockSheet(
+        name,
+        Length.mm(length),
+        Length.mm(width),
+        SheetGrain.ALONG_LENGTH,
+        Supply.of(1),
+        price,
+        price == 0 ? Origin.ON_HAND : Origin.TO_BUY,
+        List.of(defects),
+        Length.ZERO);
+  }
+
+  /** Boards of a width, in millimetres, of which 3 mm are ripped off along each rough edge. */
+  static StockSheet rough(int length, int width, long price) {
+    return new StockSheet(
+        length + " x " + width,
+        Length.mm(length),
+        Length.mm(width),
+        SheetGrain.ALONG_LENGTH,
+        Supply.unlimited(),
+        price,
+        Origin.TO_BUY,
+        List.of(),
+        Length.mm(3));
+  }
+
+  /** In millimetres. */
+  static Defect defect(int x, int y, int length, int width) {
+    return new Defect(Length.mm(x), Length.mm(y), Length.mm(length), Length.mm(width));
+  }
+
   /** In millimetres. */
   static Part part(String mark, int length, int width, int count) {
     return part(mark, Length.mm(length), Length.mm(width), count);

@@ -37,7 +37,10 @@ class FirstCutFreedTest {
         Trim.ends(Length.mm(25)),
         FirstOf.CUT_BOTH_WAYS,
         List.of(
-            board(1900, 90, 6), board(1290, 150, 24), board(2500, 150, 11), board(2440, 120, 9)));
+            Examples.rough(1900, 90, 6),
+            Examples.rough(1290, 150, 24),
+            Examples.rough(2500, 150, 11),
+            Examples.rough(2440, 120, 9)));
 
     private final int widths;
     private final int narrowest;
@@ -55,19 +58,6 @@ class FirstCutFreedTest {
 
     private static StockSheet sheet(int length, int width, long price) {
       return Examples.metric(length + " x " + width, length, width, Supply.unlimited(), price);
-    }
-
-    private static StockSheet board(int length, int width, long price) {
-      return new StockSheet(
-          length + " x " + width,
-          Length.mm(length),
-          Length.mm(width),
-          SheetGrain.ALONG_LENGTH,
-          Supply.unlimited(),
-          price,
-          Origin.TO_BUY,
-          List.of(),
-          Length.mm(3));
     }
 
     private List<Part> parts(Random random, int lines, int most) {

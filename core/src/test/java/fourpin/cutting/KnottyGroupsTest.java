@@ -15,24 +15,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class KnottyGroupsTest {
   private static final ThoroughCutter CUTTER = new ThoroughCutter(Examples.AIMS);
 
-  private static StockSheet board(
-      String name, int length, int width, long price, Defect... defects) {
-    return new StockSheet(
-        name,
-        Length.mm(length),
-        Length.mm(width),
-        SheetGrain.ALONG_LENGTH,
-        Supply.of(1),
-        price,
-        price == 0 ? Origin.ON_HAND : Origin.TO_BUY,
-        List.of(defects),
-        Length.ZERO);
-  }
-
-  private static Defect defect(int x, int y, int length, int width) {
-    return new Defect(Length.mm(x), Length.mm(y), Length.mm(length), Length.mm(width));
-  }
-
   private static SheetProblem problem(List<Part> parts, List<StockSheet> stock) {
     Together all = new Together("set", parts.stream().map(Part::mark).toList());
     return new SheetProblem(
@@ -50,9 +32,9 @@ class KnottyGroupsTest {
       for (int k = 0; k < knots.length; k++) {
         int x = random.nextInt(length - 60);
         int y = random.nextInt(width - 40);
-        knots[k] = defect(x, y, 20 + random.nextInt(40), 10 + random.nextInt(30));
+        knots[k] = Examples.defect(x, y, 20 + random.nextInt(40), 10 + random.nextInt(30));
       }
-      stock.add(board("board " + i, length, width, 100L * random.nextInt(5), knots));
+      stock.add(Examples.board("board " + i, length, width, 100L * random.nextInt(5), knots));
     }
     List<Part> parts = new ArrayList<>();
     for (int i = 1 + random.nextInt(4); i >= 0; i--) {

@@ -117,23 +117,11 @@ class NeverDearerTest {
     SawLimits limits = SawLimits.NONE.withFirst(first).withFirstOf(FirstOf.CUT_BOTH_WAYS);
     Saw saw = new Saw(KERF, Trim.ends(Length.mm(25)), limits);
     SheetProblem problem =
-        new SheetProblem(parts, List.of(board(1900, 90, 6), board(1290, 150, 24)), saw);
+        new SheetProblem(
+            parts, List.of(Examples.rough(1900, 90, 6), Examples.rough(1290, 150, 24)), saw);
     Layout layout = cut(problem);
     assertThat(layout.price()).isEqualTo(36);
     assertThat(layout.isProven()).isTrue();
-  }
-
-  private static StockSheet board(int length, int width, long price) {
-    return new StockSheet(
-        "board " + width,
-        Length.mm(length),
-        Length.mm(width),
-        SheetGrain.ALONG_LENGTH,
-        Supply.unlimited(),
-        price,
-        Origin.TO_BUY,
-        List.of(),
-        Length.mm(3));
   }
 
   @ParameterizedTest

@@ -3,6 +3,7 @@ package fourpin.job;
 import fourpin.measure.Length;
 import fourpin.measure.LengthReader;
 import fourpin.measure.LengthStyle;
+import fourpin.measure.Quantity;
 import fourpin.measure.Unit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -41,6 +42,21 @@ public final class SampleJobs {
         Optional.empty());
   }
 
+  /** The same of another strength than its row in the tables has. */
+  public static Material strong(Material of, Optional<Quantity> strength) {
+    return new Material(
+        of.name(),
+        of.kind(),
+        of.of(),
+        of.nominal(),
+        of.measured(),
+        of.grain(),
+        of.stiffness(),
+        of.density(),
+        strength,
+        of.layers());
+  }
+
   /** Pins of 1/4 in, reaching 3/8 in, with shelves on their tops. */
   public static Support pins() {
     return new Support.Pins(in("1/4"), in("3/8"), in("3/8"), in("1/8"));
@@ -57,12 +73,13 @@ public final class SampleJobs {
   }
 
   public static Bay bay(int shelves) {
+    return bay(shelves(shelves));
+  }
+
+  /** On pins. */
+  public static Bay bay(Shelves shelves) {
     return new Bay(
-        Optional.empty(),
-        List.of(),
-        Optional.of(shelves(shelves)),
-        Optional.of(pins()),
-        Optional.empty());
+        Optional.empty(), List.of(), Optional.of(shelves), Optional.of(pins()), Optional.empty());
   }
 
   /** The case of {@link CaseDraft} with other bays. */

@@ -82,6 +82,7 @@ class CuresOfStockTest {
         Material.Grain.LENGTHWISE,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         List.of(one, one));
   }
 

@@ -3,14 +3,12 @@ package fourpin.plan;
 import static fourpin.job.SampleJobs.in;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Edging;
 import fourpin.job.Edging.Edge;
 import fourpin.job.SampleJobs;
 import fourpin.job.Shelves;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -22,14 +20,7 @@ class EndStripStepsTest {
     Shelves shelves =
         new Shelves(new Shelves.Placing.Evenly(1), material, List.of(edging), in("0"));
     CaseDraft draft = new CaseDraft();
-    draft.bays =
-        List.of(
-            new Bay(
-                Optional.empty(),
-                List.of(),
-                Optional.of(shelves),
-                Optional.of(SampleJobs.pins()),
-                Optional.empty()));
+    draft.bays = List.of(SampleJobs.bay(shelves));
     return Planner.plan(SampleJobs.job(draft.order())).steps().stream()
         .filter(step -> step.words().contains("Glue on the edging"))
         .toList();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fourpin.casework.Finding;
 import fourpin.casework.Finding.Stated;
-import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
 import fourpin.job.Job;
 import fourpin.job.JobDraft;
@@ -41,14 +40,7 @@ class GlassKindsTest {
   private static Plan plan(String of, Settings settings) {
     Shelves panes = new Shelves(new Shelves.Placing.Evenly(2), "pane", List.of(), in("0"));
     CaseDraft draft = new CaseDraft();
-    draft.bays =
-        List.of(
-            new Bay(
-                Optional.empty(),
-                List.of(),
-                Optional.of(panes),
-                Optional.of(SampleJobs.pins()),
-                Optional.empty()));
+    draft.bays = List.of(SampleJobs.bay(panes));
     draft.settings = settings;
     Job job = SampleJobs.job(draft.order());
     List<Material> materials = new ArrayList<>(job.materials());

@@ -42,6 +42,7 @@ class LayerItemsTest {
             Material.Grain.LENGTHWISE,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             List.of(layers));
     CaseDraft draft = new CaseDraft();
     draft.sizes = new Sizes(Sizes.Measured.OUTSIDE, in("36"), in("40"), in("12"));

@@ -277,14 +277,7 @@ class PlannerTest {
     Edging trim =
         new Edging(Edging.Kind.STRIP, "oak", in("3/4"), in("23/32"), List.of(Edging.Edge.FRONT));
     Shelves shelves = new Shelves(new Shelves.Placing.Evenly(1), "ply", List.of(trim), in("0"));
-    draft.bays =
-        List.of(
-            new Bay(
-                Optional.empty(),
-                List.of(),
-                Optional.of(shelves),
-                Optional.of(SampleJobs.pins()),
-                Optional.empty()));
+    draft.bays = List.of(SampleJobs.bay(shelves));
     CutItem shelf =
         Planner.plan(job(draft.order())).cutList().stream()
             .filter(i -> i.role() == Part.Role.SHELF)

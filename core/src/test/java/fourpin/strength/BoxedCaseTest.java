@@ -48,6 +48,7 @@ class BoxedCaseTest {
         Material.Grain.LENGTHWISE,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         hollow
             ? List.of(
                 new Layer(PLY, in("1/4"), 1, Turn.ALONG, Optional.empty(), Optional.empty()),

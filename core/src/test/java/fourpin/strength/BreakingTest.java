@@ -107,10 +107,14 @@ class BreakingTest {
                     .isEqualTo(panel.name().startsWith("glass")));
   }
 
+  private static Material strong(Material of, double mpa) {
+    return SampleJobs.strong(of, Optional.of(Quantity.of(mpa, QuantityUnit.STRESS)));
+  }
+
   /** Of a maker's own, by the factors of its family; what it is glued up of no longer counts. */
   @Test
   void whatTheJobStatesGoesOverTheTables() {
-    Material own = sheet(Grain.LENGTHWISE).with(Optional.of(Quantity.of(50, QuantityUnit.STRESS)));
+    Material own = strong(sheet(Grain.LENGTHWISE), 50);
     Breaking breaking = Breaking.of(own).orElseThrow();
     assertThat(breaking.allowed().number()).isCloseTo(50 * 0.7 / (1.2 * 1.5), within(1e-9));
     assertThat(breaking.strength().source()).isEqualTo(Source.STATED);
@@ -132,7 +136,11 @@ class BreakingTest {
             own.strength(),
             List.of(face, face));
     assertThat(Breaking.of(doubled).orElseThrow().strength().number()).isEqualTo(50);
-    assertThat(Breaking.of(doubled.with(Optional.empty())).orElseThrow().strength().number())
+    assertThat(
+            Breaking.of(SampleJobs.strong(doubled, Optional.empty()))
+                .orElseThrow()
+                .strength()
+                .number())
         .isEqualTo(9.5);
   }
 
@@ -146,9 +154,7 @@ class BreakingTest {
     draft.load = Optional.of(new Load.PerLength(Quantity.of(1, QuantityUnit.LINE_LOAD)));
     Job job = SampleJobs.job(draft.order());
     List<Material> materials = new ArrayList<>(job.materials());
-    materials.add(
-        SampleJobs.board("own", "oak, white", "3/4")
-            .with(Optional.of(Quantity.of(mpa, QuantityUnit.STRESS))));
+    materials.add(strong(SampleJobs.board("own", "oak, white", "3/4"), mpa));
     List<Finding> found =
         ofKind(Shelving.check(JobDraft.changed(job, d -> d.materials = materials)), "shelf-breaks");
     assertThat(found).hasSize(broken);

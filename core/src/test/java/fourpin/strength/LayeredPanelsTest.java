@@ -56,6 +56,7 @@ class LayeredPanelsTest {
         Material.Grain.LENGTHWISE,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         List.of(layers));
   }
 

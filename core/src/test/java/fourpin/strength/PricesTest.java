@@ -36,6 +36,7 @@ class PricesTest {
             Material.Grain.LENGTHWISE,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             List.of(layer("1/4", 1, from), layer("1", 0.2, from), layer("1/4", 1, from)));
     Job job = withMaterial(box, SampleJobs.bay(1));
     return new Prices(job).of(List.of(new Piece(box, 300)), 1000);

@@ -3,21 +3,18 @@ package fourpin.strength;
 import static fourpin.job.SampleJobs.in;
 import static fourpin.measure.Inputs.input;
 import static fourpin.measure.Inputs.inputs;
+import static fourpin.strength.Stacks.find;
+import static fourpin.strength.Stacks.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
-import fourpin.job.CaseOrder;
-import fourpin.job.Joint;
 import fourpin.job.Load;
 import fourpin.job.SampleJobs;
-import fourpin.job.Setting;
-import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
-import fourpin.measure.Length;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -61,25 +58,12 @@ class StackedBaysTest {
 
   /** Its bottom lies on the base. */
   private static CaseDraft flat(String left, String right) {
-    CaseDraft draft = upper(left, right);
-    draft.kick = Optional.empty();
-    draft.bottomJoint = CaseDraft.joint(Joint.Kind.RABBET, "3/8");
-    return draft;
+    return Stacks.flat(upper(left, right));
   }
 
   private static Strength stacked(CaseDraft upper) {
     CaseDraft base = draft("Base", List.of(SampleJobs.bay(1), SampleJobs.bay(1)));
-    base.settings = base.settings.with(Setting.TOP_REACH, new SettingValue.OfLength(Length.ZERO));
-    CaseOrder standing = upper.order().standingOn(Optional.of("Base"));
-    return Shelving.check(SampleJobs.job(standing, base.order()));
-  }
-
-  private static Figure find(Strength strength, String id) {
-    return Shelving.find(strength, "upper/" + id).orElseThrow();
-  }
-
-  private static double value(Strength strength, String id) {
-    return find(strength, id).value().value();
+    return Stacks.stacked(upper, Stacks.bare(base));
   }
 
   /**

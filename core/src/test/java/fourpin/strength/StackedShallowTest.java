@@ -4,6 +4,8 @@ import static fourpin.job.SampleJobs.in;
 import static fourpin.measure.Inputs.input;
 import static fourpin.measure.Inputs.inputs;
 import static fourpin.strength.Shelving.ofKind;
+import static fourpin.strength.Stacks.find;
+import static fourpin.strength.Stacks.stacked;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
@@ -11,18 +13,11 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import fourpin.casework.Finding.Remedy;
 import fourpin.job.Bay;
 import fourpin.job.CaseDraft;
-import fourpin.job.Job;
-import fourpin.job.JobDraft;
-import fourpin.job.Joint;
 import fourpin.job.Load;
-import fourpin.job.Material;
 import fourpin.job.SampleJobs;
-import fourpin.job.Setting;
-import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
-import fourpin.measure.Length;
 import fourpin.strength.plate.MirroredPlate;
 import fourpin.strength.plate.Plate;
 import fourpin.strength.plate.Plate.Band;
@@ -59,16 +54,11 @@ class StackedShallowTest {
   }
 
   private static CaseDraft flat(String depth, int bays) {
-    CaseDraft draft = draft("Upper", depth, bays);
-    draft.kick = Optional.empty();
-    draft.bottomJoint = CaseDraft.joint(Joint.Kind.RABBET, "3/8");
-    return draft;
+    return Stacks.flat(draft("Upper", depth, bays));
   }
 
   private static CaseDraft base(String depth) {
-    CaseDraft draft = draft("Base", depth, 1);
-    draft.settings = draft.settings.with(Setting.TOP_REACH, new SettingValue.OfLength(Length.ZERO));
-    return draft;
+    return Stacks.bare(draft("Base", depth, 1));
   }
 
   /** With a strip of oak along its front edges, as high as its panels. */
@@ -76,17 +66,6 @@ class StackedShallowTest {
     CaseDraft draft = base(depth);
     draft.edging = List.of(SampleJobs.strip("1/2", "3/4"));
     return draft;
-  }
-
-  private static Strength stacked(CaseDraft upper, CaseDraft base) {
-    Job job = SampleJobs.job(upper.order().standingOn(Optional.of("Base")), base.order());
-    List<Material> materials = new ArrayList<>(job.materials());
-    materials.add(SampleJobs.board("chips", "particleboard, M-2", "3/4"));
-    return Shelving.check(JobDraft.changed(job, d -> d.materials = materials));
-  }
-
-  private static Figure find(Strength strength, String id) {
-    return Shelving.find(strength, "upper/" + id).orElseThrow();
   }
 
   /** Of all boards here. */

@@ -2,8 +2,9 @@ package fourpin.strength;
 
 import static fourpin.job.SampleJobs.in;
 import static fourpin.measure.Inputs.input;
-import static fourpin.strength.Shelving.check;
 import static fourpin.strength.Shelving.ofKind;
+import static fourpin.strength.Stacks.find;
+import static fourpin.strength.Stacks.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
@@ -12,20 +13,12 @@ import fourpin.casework.Finding;
 import fourpin.casework.Finding.Remedy;
 import fourpin.casework.Finding.Severity;
 import fourpin.job.CaseDraft;
-import fourpin.job.Job;
-import fourpin.job.JobDraft;
 import fourpin.job.Joint;
 import fourpin.job.Load;
-import fourpin.job.Material;
 import fourpin.job.SampleJobs;
-import fourpin.job.Setting;
-import fourpin.job.SettingValue;
 import fourpin.job.Sizes;
 import fourpin.measure.CommaDecimals;
 import fourpin.measure.Figure;
-import fourpin.measure.Length;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -50,28 +43,12 @@ class StackedTopTest {
   private static CaseDraft base(String width, int bays) {
     CaseDraft draft = draft("Base", width, "30", bays);
     draft.material = "chips";
-    draft.settings = draft.settings.with(Setting.TOP_REACH, new SettingValue.OfLength(Length.ZERO));
-    return draft;
-  }
-
-  private static Strength stacked(CaseDraft upper, CaseDraft base) {
-    Job job = SampleJobs.job(upper.order().standingOn(Optional.of("Base")), base.order());
-    List<Material> materials = new ArrayList<>(job.materials());
-    materials.add(SampleJobs.board("chips", "particleboard, M-2", "3/4"));
-    return check(JobDraft.changed(job, d -> d.materials = materials));
+    return Stacks.bare(draft);
   }
 
   /** Its bottom stands off the top below. */
   private static Strength stacked(CaseDraft base) {
-    return stacked(draft("Upper", "60", "60", 2), base);
-  }
-
-  private static Figure find(Strength strength, String id) {
-    return Shelving.find(strength, "upper/" + id).orElseThrow();
-  }
-
-  private static double value(Strength strength, String id) {
-    return find(strength, id).value().value();
+    return Stacks.stacked(draft("Upper", "60", "60", 2), base);
   }
 
   /**
@@ -131,7 +108,7 @@ class StackedTopTest {
     upper.bottomJoint = CaseDraft.joint(Joint.Kind.RABBET, "3/8");
     CaseDraft below = base("60", 1);
     below.material = upper.material;
-    Strength strength = stacked(upper, below);
+    Strength strength = Stacks.stacked(upper, below);
     Figure stress = find(strength, "stack-top-stress");
     double section = 12 * 25.4 * Math.pow(input(stress, "z") * 2, 2) / 6;
     double own = input(stress, "E") * section * input(stress, "z");
@@ -161,7 +138,7 @@ class StackedTopTest {
   /** What stands over a side goes down into it, and leaves the joint alone. */
   @Test
   void sidesOverSidesLoadNoJoint() {
-    Strength strength = stacked(draft("Upper", "60", "60", 1), base("60", 1));
+    Strength strength = Stacks.stacked(draft("Upper", "60", "60", 1), base("60", 1));
     Figure sag = find(strength, "stack-top-sag");
     assertThat(value(strength, "stack-top-l/joint-load"))
         .isCloseTo(input(sag, "g") * input(sag, "L") / 2, withPercentage(0.01));
@@ -175,7 +152,7 @@ class StackedTopTest {
     CaseDraft below = base("60", 1);
     below.material = "ply";
     below.topJoint = new Joint(Joint.Kind.BUTT, Optional.empty());
-    Strength strength = stacked(draft("Upper", "48", "60", 1), below);
+    Strength strength = Stacks.stacked(draft("Upper", "48", "60", 1), below);
     Finding found =
         ofKind(strength, "joint-carries").stream()
             .filter(f -> f.place().caseName().equals("Base"))
@@ -191,10 +168,10 @@ class StackedTopTest {
   /** Half over a side, an upright brings half of its press to the joint. */
   @Test
   void whatStandsHalfOverASideLoadsTheJointByHalf() {
-    Strength aligned = stacked(draft("Upper", "60", "60", 1), base("60", 1));
+    Strength aligned = Stacks.stacked(draft("Upper", "60", "60", 1), base("60", 1));
     CaseDraft narrower = draft("Upper", "59 1/4", "60", 1);
     narrower.material = "chips";
-    Strength half = stacked(narrower, base("60", 1));
+    Strength half = Stacks.stacked(narrower, base("60", 1));
     double more = value(half, "stack-top-l/joint-load") - value(aligned, "stack-top-l/joint-load");
     assertThat(more / value(half, "stack-press-l")).isCloseTo(0.5, within(0.01));
   }

@@ -27,7 +27,8 @@ class GroundsPagesTest {
   void strengthsOfMaterialsAreListedWithTheirSources() {
     Job job = SampleJobs.job(SampleJobs.bookcase(SampleJobs.bay(3)));
     List<Material> materials = new ArrayList<>(job.materials());
-    materials.add(SampleJobs.board("own", "oak, white", "3/4").with(Optional.of(OWN)));
+    materials.add(
+        SampleJobs.strong(SampleJobs.board("own", "oak, white", "3/4"), Optional.of(OWN)));
     List<String> rows = rows(JobDraft.changed(job, d -> d.materials = materials));
     assertThat(rows).hasSize(materials.size());
     assertThat(rows)

@@ -117,16 +117,7 @@ class CutAfterTest {
             "ply: 2 of '1: 96 x 48 in' from the earlier layouts are whole, and count as bought.")
         .contains("To be bought, where it has a price: 80.00");
     NotedCutting.note(second, "cut,", ",", ",");
-    assertThat(
-            run(
-                shop.resolve("parts.csv"),
-                shop.resolve("rack.csv"),
-                "--after",
-                first,
-                "--after",
-                second,
-                "--out",
-                shop.resolve("third")))
+    assertThat(few().third(first, second))
         .startsWith("0")
         .contains(
             "ply: 2 of '1: 96 x 48 in' from the earlier layouts are whole, and count as bought.")
@@ -193,16 +184,7 @@ class CutAfterTest {
     Path second = shop.resolve("second");
     assertThat(few().again(first, second)).startsWith("0");
     note(second, "2,ply,", "cut");
-    assertThat(
-            run(
-                shop.resolve("parts.csv"),
-                shop.resolve("rack.csv"),
-                "--after",
-                first,
-                "--after",
-                second,
-                "--out",
-                shop.resolve("third")))
+    assertThat(few().third(first, second))
         .startsWith("0")
         .contains(
             "ash: 1 of '1: 96 x 5 1/2 in' from the earlier layouts is whole, and counts as bought.",

@@ -31,21 +31,9 @@ class EarlierNotesTest {
     NotedCutting.note(first, "cut,", ",", ",");
     Path second = shop.resolve("second");
     assertThat(few().again(first, second)).startsWith("0").doesNotContain("has no note:");
-    assertThat(third(first, second))
+    assertThat(few().third(first, second))
         .startsWith("0")
         .contains(second.resolve("progress.csv") + " has no note: none of its sheets");
-  }
-
-  private String third(Path one, Path other) {
-    return run(
-        shop.resolve("parts.csv"),
-        shop.resolve("rack.csv"),
-        "--after",
-        one,
-        "--after",
-        other,
-        "--out",
-        shop.resolve("third"));
   }
 
   @Test
@@ -61,8 +49,8 @@ class EarlierNotesTest {
             "second/progress.csv:2:1: error: cutting '2': it is named in place 1 of the earlier"
                 + " cuttings",
             "the first one first");
-    assertThat(third(second, first)).startsWith("2").contains("cutting '2'", "cutting '1'");
-    assertThat(third(first, second)).startsWith("0");
+    assertThat(few().third(second, first)).startsWith("2").contains("cutting '2'", "cutting '1'");
+    assertThat(few().third(first, second)).startsWith("0");
   }
 
   @Test
@@ -183,14 +171,7 @@ class EarlierNotesTest {
   @Test
   void anEarlierCuttingGivenTwiceIsRefused() throws IOException {
     Path first = few().laidOut();
-    assertThat(
-            run(
-                shop.resolve("parts.csv"),
-                shop.resolve("rack.csv"),
-                "--after",
-                first,
-                "--after",
-                shop.resolve("x").resolve("..").resolve("first")))
+    assertThat(few().third(first, shop.resolve("x").resolve("..").resolve("first")))
         .startsWith("2")
         .contains("--after", "it is given twice");
   }

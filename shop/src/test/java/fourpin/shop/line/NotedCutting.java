@@ -45,4 +45,17 @@ record NotedCutting(Path shop) {
     return run(
         shop.resolve("parts.csv"), shop.resolve("rack.csv"), "--out", second, "--after", first);
   }
+
+  /** After two earlier ones, into a folder of its own. */
+  String third(Path one, Path other) {
+    return run(
+        shop.resolve("parts.csv"),
+        shop.resolve("rack.csv"),
+        "--after",
+        one,
+        "--after",
+        other,
+        "--out",
+        shop.resolve("third"));
+  }
 }
